@@ -1,0 +1,31 @@
+// Bundles the program into dist/. Splitting keeps Ink, React and the colour libraries out of the chunks
+// that `--version` and the plain commands load; see DEVELOPERS.md, "Start-up".
+import { chmodSync, existsSync, readFileSync, rmSync } from 'node:fs';
+import { build } from 'esbuild';
+
+const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
+
+rmSync(new URL('./dist', import.meta.url), { recursive: true, force: true });
+
+const entryPoints = { cli: 'src/cli.ts' };
+if (existsSync('tests/bench/main.ts')) entryPoints['bench'] = 'tests/bench/main.ts';
+
+await build({
+  entryPoints,
+  outdir: 'dist',
+  bundle: true,
+  splitting: true,
+  format: 'esm',
+  platform: 'node',
+  target: 'node20',
+  jsx: 'automatic',
+  minifySyntax: true,
+  legalComments: 'none',
+  external: ['react-devtools-core'],
+  define: { 'process.env.NODE_ENV': '"production"', __MUDLARK_VERSION__: JSON.stringify(version) },
+  banner: {
+    js: "#!/usr/bin/env node\nimport { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);",
+  },
+  logLevel: 'warning',
+});
+chmodSync('dist/cli.js', 0o755);
