@@ -22,7 +22,8 @@ export function spectrum(values: readonly number[], name = 'spectrum'): Spectrum
     throw new RangeError(`${name}: expected ${GRID.count} bands (380-750 nm), got ${values.length}`);
   }
   for (const [band, value] of values.entries()) {
-    if (!Number.isFinite(value)) throw new RangeError(`${name}: band ${band} is ${value}, not a finite number`);
+    if (!Number.isFinite(value))
+      throw new RangeError(`${name}: band ${band} is ${value}, not a finite number`);
   }
   return Float64Array.from(values);
 }

@@ -1,0 +1,4 @@
+export * from './film.js';
+export * from './grid.js';
+export * from './paint-film.js';
+export * from './surface.js';

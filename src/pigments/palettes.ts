@@ -1,0 +1,49 @@
+/** Named boxes of paints that drills and practice can be limited to. */
+
+/** A box of paints by pigment id. */
+export interface Palette {
+  readonly id: string;
+  readonly name: string;
+  readonly note: string;
+  readonly pigments: readonly string[];
+}
+
+export const PALETTES: readonly Palette[] = [
+  {
+    id: 'six',
+    name: 'six paints',
+    note: 'a yellow, a red, a crimson, two blues and an earth: fifteen pairs to know well',
+    pigments: [
+      'cadmium-yellow',
+      'cadmium-red',
+      'alizarin-crimson',
+      'ultramarine-blue',
+      'prussian-blue',
+      'burnt-sienna',
+    ],
+  },
+  {
+    id: 'twelve',
+    name: 'twelve paints',
+    note: 'the six with a lemon, a second earth, a green, two blues and a black: sixty-six pairs',
+    pigments: [
+      'lemon-yellow',
+      'cadmium-yellow',
+      'raw-sienna',
+      'burnt-sienna',
+      'cadmium-red',
+      'alizarin-crimson',
+      'ultramarine-blue',
+      'cobalt-blue',
+      'cerulean-blue',
+      'prussian-blue',
+      'sap-green',
+      'ivory-black',
+    ],
+  },
+];
+
+/** The palette with this id, or undefined. */
+export function findPalette(id: string): Palette | undefined {
+  return PALETTES.find((palette) => palette.id === id);
+}
