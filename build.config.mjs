@@ -1,13 +1,14 @@
 // Bundles the program into dist/. Splitting keeps Ink, React and the colour libraries out of the chunks
 // that `--version` and the plain commands load; see DEVELOPERS.md, "Start-up".
-import { chmodSync, existsSync, readFileSync, rmSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { chmodSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
 
 rmSync(new URL('./dist', import.meta.url), { recursive: true, force: true });
 
-const entryPoints = { cli: 'src/cli.ts' };
+const entryPoints = { cli: 'src/cli.ts', 'compile-exercises': 'src/files/compile-exercises.ts' };
 if (existsSync('tests/bench/main.ts')) entryPoints['bench'] = 'tests/bench/main.ts';
 
 await build({
@@ -29,3 +30,5 @@ await build({
   logLevel: 'warning',
 });
 chmodSync('dist/cli.js', 0o755);
+const drills = execFileSync(process.execPath, ['dist/compile-exercises.js'], { maxBuffer: 1 << 28 });
+writeFileSync('dist/exercises.json', drills);

@@ -62,11 +62,19 @@ export function puddle(paints: readonly LoadedPaint[], on: Ground): Spectrum {
   return seen(layFilm(mixCoefficients(paints), on.inside), on.surface);
 }
 
+/** Films laid one over the other, each dry before the next, the first on the paper. @returns measured reflectance */
+export function layers(films: readonly (readonly LoadedPaint[])[], on: Ground): Spectrum {
+  let below = on.inside;
+  for (const film of films) below = layFilm(mixCoefficients(film), below);
+  return seen(below, on.surface);
+}
+
 /** Each paint a film of its own over the dry one before it, the first on the paper. @returns measured reflectance */
 export function glaze(paints: readonly LoadedPaint[], on: Ground): Spectrum {
-  let below = on.inside;
-  for (const paint of paints) below = layFilm(mixCoefficients([paint]), below);
-  return seen(below, on.surface);
+  return layers(
+    paints.map((paint) => [paint]),
+    on,
+  );
 }
 
 /**

@@ -1,5 +1,5 @@
 /** The colour of paints laid on the library's paper. */
-import { type Ground, glaze, ground, puddle, type Spectrum, spectrum, strokes } from '../optics/index.js';
+import { type Ground, glaze, ground, layers, puddle, type Spectrum, spectrum, strokes } from '../optics/index.js';
 import paper from './data/paper.json' with { type: 'json' };
 import { type Load, strokeAreas } from './loads.js';
 import type { Evidence } from './types.js';
@@ -22,6 +22,14 @@ export function predict(loads: readonly Load[], way: Way, on: Ground = PAPER): S
   if (way === 'glaze') return glaze(paints, on);
   if (way === 'strokes') return strokes(paints, strokeAreas(loads), on);
   return puddle(paints, on);
+}
+
+/** Reflectance of washes laid one over the other, each a puddle of its own, the first on the paper. */
+export function predictLayers(washes: readonly (readonly Load[])[], on: Ground = PAPER): Spectrum {
+  return layers(
+    washes.map((wash) => wash.map(({ pigment, load }) => ({ paint: pigment, load }))),
+    on,
+  );
 }
 
 const WEAKEST: readonly Evidence[] = ['estimated', 'transferred', 'measured'];

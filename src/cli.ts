@@ -1,0 +1,22 @@
+/** Entry: reads the arguments, loads only what the command needs, sets the exit code. */
+
+declare const __MUDLARK_VERSION__: string;
+
+/** The program's version, put in by the build. */
+export const VERSION = typeof __MUDLARK_VERSION__ === 'string' ? __MUDLARK_VERSION__ : '0.0.0-source';
+
+// A reader that closes early (`mudlark pigments | head`) is not a fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  process.exit(error.code === 'EPIPE' ? 0 : 1);
+});
+
+async function main(argv: readonly string[]): Promise<number> {
+  if (argv.length === 1 && (argv[0] === '--version' || argv[0] === '-V')) {
+    process.stdout.write(`${VERSION}\n`);
+    return 0;
+  }
+  const { runProgram } = await import('./commands/program.js');
+  return runProgram(argv, VERSION);
+}
+
+process.exitCode = await main(process.argv.slice(2));

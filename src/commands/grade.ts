@@ -1,0 +1,118 @@
+/** `mudlark grade`: grades an answer without the screens. */
+import { firstAnswer } from '../drills/answers.js';
+import { type Drill, kindOf } from '../drills/kinds.js';
+import type { Answer, Field, Grade } from '../drills/types.js';
+import { UsageError } from '../errors.js';
+import { didYouMean } from '../text/nearest.js';
+import { document, usage } from './run.js';
+
+/** Options as typed. `set` holds `field=option` pairs for kinds of drill that are not a mixture. */
+export interface GradeOptions {
+  readonly second?: string;
+  readonly amount?: string;
+  readonly apply?: string;
+  readonly strength?: string;
+  readonly set?: readonly string[];
+  readonly json?: boolean;
+}
+
+/** The drill with this id. @throws UsageError with the nearest ids */
+export function requireDrill(drills: readonly Drill[], id: string): Drill {
+  const drill = drills.find((candidate) => candidate.id === id);
+  if (drill !== undefined) return drill;
+  const near = didYouMean(
+    id,
+    drills.map((candidate) => candidate.id),
+  );
+  throw new UsageError(`no drill is called "${id.slice(0, 60)}".${near} See: mudlark drills`);
+}
+
+function readPairs(pairs: readonly string[]): Answer {
+  return Object.fromEntries(
+    pairs.map((pair) => {
+      const at = pair.indexOf('=');
+      if (at <= 0)
+        throw new UsageError(`"${pair.slice(0, 60)}" must be written choice=option, like amount=1:4`);
+      return [pair.slice(0, at), pair.slice(at + 1)];
+    }),
+  );
+}
+
+/** Puts the flags together as an answer; choices that have only one option may be left out. */
+function readAnswer(fields: readonly Field[], options: GradeOptions): Answer {
+  const typed: Record<string, string | undefined> = {
+    second: options.second,
+    amount: options.amount,
+    way: options.apply,
+    strength: options.strength === undefined ? undefined : String(Number(options.strength)),
+    ...readPairs(options.set ?? []),
+  };
+  const given = Object.fromEntries(
+    Object.entries(typed).filter(([, value]) => value !== undefined),
+  ) as Answer;
+  const first = firstAnswer(fields);
+  const only = fields
+    .filter(({ options: choices }) => choices.length === 1)
+    .map(({ id }) => [id, first[id]] as const);
+  return { ...Object.fromEntries(only), ...given } as Answer;
+}
+
+/** A way or strength that the drill fixes may be repeated, but not changed. */
+function withoutFixed(drill: Drill, fields: readonly Field[], answer: Answer): Answer {
+  if (drill.kind !== 'mix') return answer;
+  const fixed: Record<string, string> = {
+    way: drill.ways[0] as string,
+    strength: String(drill.strengths[0]),
+  };
+  return Object.fromEntries(
+    Object.entries(answer).filter(([key, value]) => {
+      const isOpen = fields.some(({ id }) => id === key);
+      if (isOpen || !(key in fixed)) return true;
+      if (fixed[key] === value) return false;
+      throw new UsageError(`this drill does not open the ${key}: it is ${fixed[key]}`);
+    }),
+  ) as Answer;
+}
+
+function gradeJson(drill: Drill, answer: Answer, grade: Grade): object {
+  const { value, chroma, hue } = grade;
+  const finite = (band: readonly [number, number]) =>
+    band.map((edge) => (Number.isFinite(edge) ? edge : null));
+  return {
+    drill: drill.id,
+    family: drill.family,
+    answer,
+    mark: grade.mark,
+    verdict: grade.verdict,
+    ...(value === undefined ? {} : { value }),
+    ...(chroma === undefined ? {} : { chroma: { ...chroma, asked: finite(chroma.asked) } }),
+    ...(hue === undefined ? {} : { hue }),
+    ...(grade.laid === undefined ? {} : { laid: grade.laid }),
+    ...(grade.idea === undefined ? {} : { idea: grade.idea }),
+    best: {
+      ...grade.best.answer,
+      ...(drill.kind === 'mix' ? { apply: grade.best.answer['way'] ?? drill.ways[0] } : {}),
+      label: grade.best.label,
+      mark: grade.best.mark,
+    },
+    evidence: grade.evidence,
+    explanation: grade.explanation,
+  };
+}
+
+/** Grades; text, or the JSON document. @throws UsageError for an unknown drill or an answer that does not fit it */
+export function gradeCommand(drills: readonly Drill[], id: string, options: GradeOptions): string {
+  const drill = requireDrill(drills, id);
+  const kind = kindOf(drill);
+  const fields = kind.fields(drill);
+  const answer = withoutFixed(drill, fields, readAnswer(fields, options));
+  const grade = usage(() => kind.grade(drill, answer));
+  if (options.json === true) return document(gradeJson(drill, answer, grade));
+  const lines = [
+    `${drill.title}: ${drill.ask}`,
+    ...kind.goalLines(drill).map((line) => `  ${line}`),
+    `${grade.mark} of 100 (${grade.verdict})`,
+    ...grade.explanation.map((line) => `- ${line}`),
+  ];
+  return `${lines.join('\n')}\n`;
+}

@@ -1,0 +1,87 @@
+/** Plain commands on paints and drills. */
+import { InvalidArgumentError } from 'commander';
+import type { Program } from './program.js';
+
+const collect = (value: string, before: readonly string[]): readonly string[] => {
+  if (before.length >= 20) throw new InvalidArgumentError('given too often');
+  return [...before, value];
+};
+
+/** Adds pigments, mix, grade and drills. */
+export function addPaintCommands({ command, print, exit }: Program): void {
+  command
+    .command('mix')
+    .description('predict the colour of a mixture, dry on white paper')
+    .argument('<paint=parts...>', 'paints by id with their parts; for a glaze in the order they are laid')
+    .option('--strength <0..1>', 'how strong the wash is: near 0 water, 1 masstone (default 1)')
+    .option('--apply <way>', 'puddle, glaze or strokes (default puddle)')
+    .option('--loads', 'the numbers are loads on the measured scale; strength is not used')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  mudlark mix burnt-sienna=4 alizarin-crimson=2 --strength 0.3
+  mudlark mix ultramarine-blue=1 burnt-sienna=1 --json
+  mudlark mix cadmium-yellow=1 prussian-blue=1 --apply glaze`,
+    )
+    .action(async (parts: string[], options) => {
+      const { mixCommand } = await import('./mix.js');
+      print(await mixCommand(parts, options));
+    });
+
+  command
+    .command('grade')
+    .description('grade an answer to a drill without the screens')
+    .argument('<drill>', 'id of the drill; see: mudlark drills')
+    .option('--second <paint>', 'second paint')
+    .option('--amount <touch>', 'amount of it, second to first: 1:32, 1:16, 1:8, 1:4, 1:2, 1:1')
+    .option('--apply <way>', 'puddle, glaze or strokes, where the drill opens it')
+    .option('--strength <0..1>', 'strength of the wash, where the drill opens it')
+    .option('--set <choice=option>', 'any other choice of the drill; may be repeated', collect, [])
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  mudlark grade harbour-roof-shade --second alizarin-crimson --amount 1:4
+  mudlark grade harbour-roof-shade --second ultramarine-blue --amount 1:2 --json`,
+    )
+    .action(async (id: string, options) => {
+      const [{ gradeCommand }, { shippedDrills }] = await Promise.all([
+        import('./grade.js'),
+        import('../files/exercises.js'),
+      ]);
+      print(gradeCommand(shippedDrills(), id, options));
+    });
+
+  const drills = command
+    .command('drills')
+    .description('list the drills, or check drill files')
+    .option('--json', 'print one JSON document')
+    .addHelpText('after', '\nExamples:\n  mudlark drills\n  mudlark drills check my-drills/')
+    .action(async (options) => {
+      const [{ drillsCommand }, { shippedDrills }] = await Promise.all([
+        import('./drills.js'),
+        import('../files/exercises.js'),
+      ]);
+      print(drillsCommand(shippedDrills(), options));
+    });
+
+  drills
+    .command('check')
+    .description('prove that every drill can be solved, that a mistake costs and that luck does not win')
+    .argument('[folder]', 'folder of drill files; the shipped drills when left out')
+    .option('--json', 'print one JSON document')
+    .addHelpText('after', '\nExamples:\n  mudlark drills check\n  mudlark drills check my-drills/ --json')
+    .action(async (folder: string | undefined, _options, self) => {
+      const [{ checkCommand, checkFault }, { readDrillFolder, shippedDrills }, { report }] =
+        await Promise.all([import('./drills.js'), import('../files/exercises.js'), import('./run.js')]);
+      const { text, passed } = checkCommand(
+        folder === undefined ? shippedDrills() : readDrillFolder(folder),
+        self.optsWithGlobals(),
+      );
+      print(text);
+      if (!passed) exit(report(checkFault()));
+    });
+}

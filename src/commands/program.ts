@@ -1,0 +1,79 @@
+/** The command tree. Each action loads its own code, so that a plain command starts without the screens. */
+import { Command, CommanderError } from 'commander';
+import { addClassroomCommands } from './program-classroom.js';
+import { addLearnerCommands } from './program-learner.js';
+import { addPaintCommands } from './program-paint.js';
+import { report } from './run.js';
+
+/** What the commands share. */
+export interface Program {
+  readonly command: Command;
+  /** Prints what a command returned, once it has finished. */
+  print(text: string): void;
+  /** Sets the exit code of a command that finished its output but failed. */
+  exit(code: number): void;
+}
+
+function describeRoot(command: Command, version: string): void {
+  command
+    .name('mudlark')
+    .description('Trains watercolour painters to decide a mixture before the brush touches paper.')
+    .version(version, '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'show help')
+    .option('--no-color', 'no colours; everything is also said in words')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  mudlark                                       practise (needs a terminal)
+  mudlark mix burnt-sienna=4 alizarin-crimson=2 --strength 0.3
+  mudlark drills                                list the drills
+`,
+    )
+    .showHelpAfterError(false)
+    .allowExcessArguments(false);
+}
+
+/** exitOverride and quiet output for a command and everything below it. */
+function settle(command: Command, problems: string[]): void {
+  command.exitOverride();
+  command.configureOutput({ writeErr: (text) => problems.push(text) });
+  for (const child of command.commands) settle(child, problems);
+}
+
+/**
+ * Runs one command line.
+ * @returns the exit code: 0 done, 1 failure, 2 wrong usage, 130 interrupted
+ */
+export async function runProgram(argv: readonly string[], version: string): Promise<number> {
+  const command = new Command();
+  let code = 0;
+  const program: Program = {
+    command,
+    print: (text) => process.stdout.write(text),
+    exit: (wanted) => {
+      code = wanted;
+    },
+  };
+  describeRoot(command, version);
+  addLearnerCommands(program, version);
+  addPaintCommands(program);
+  addClassroomCommands(program, version);
+  const problems: string[] = [];
+  settle(command, problems);
+  try {
+    await command.parseAsync(argv, { from: 'user' });
+    return code;
+  } catch (error) {
+    if (!(error instanceof CommanderError)) return report(error);
+    if (error.exitCode === 0) return 0;
+    const line = (problems.join(' ') || error.message)
+      .replace(/^error:\s*/, '')
+      .replace(/\s+/g, ' ')
+      .trim();
+    process.stderr.write(
+      `mudlark: ${line.slice(0, 400)}${line.endsWith('.') || line.endsWith('?)') ? '' : '.'} See: mudlark --help\n`,
+    );
+    return 2;
+  }
+}

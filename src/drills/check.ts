@@ -1,0 +1,84 @@
+/** Proves that a drill can be solved, that a tempting mistake costs, and that luck does not beat the best answer. */
+import { type Drill, kindOf } from './kinds.js';
+import { type Draw, randomAnswer, seededDraw } from './random-answer.js';
+import type { Answer, Field } from './types.js';
+
+/** Random answers tried on each drill. */
+export const RANDOM_ANSWERS = 500;
+/** A trap must mark below this. */
+export const POOR_MARK = 50;
+/** A mark that counts as good; see `overall` in the kinds. */
+export const GOOD_MARK = 85;
+
+/** What the checker found for one drill; no faults means that it may ship. */
+export interface DrillCheck {
+  readonly id: string;
+  readonly family: string;
+  readonly level: number;
+  readonly best: string;
+  readonly bestMark: number;
+  /** The worst answer that differs from the best in one choice only. */
+  readonly trap: string;
+  readonly trapMark: number;
+  /** Share of random answers with a good mark, 0-1. */
+  readonly luck: number;
+  readonly faults: readonly string[];
+}
+
+/** Answers that differ from a given one in a single field. */
+export function neighbours(fields: readonly Field[], answer: Answer): Answer[] {
+  return fields.flatMap(({ id, options }) =>
+    options.filter((option) => option.id !== answer[id]).map((option) => ({ ...answer, [id]: option.id })),
+  );
+}
+
+/** Most luck that a drill may leave: with two answers open one in two is unavoidable. */
+function mostLuck(fields: readonly Field[]): number {
+  const answers = fields.reduce((product, { options }) => product * options.length, 1);
+  return answers <= 2 ? 0.6 : 0.45;
+}
+
+/** Checks one drill. @param seed of the random answers */
+export function checkDrill(drill: Drill, seed = 1): DrillCheck {
+  const kind = kindOf(drill);
+  const fields = kind.fields(drill);
+  const best = kind.best(drill);
+  const bestMark = kind.grade(drill, best).mark;
+  const draw: Draw = seededDraw(seed);
+  let luckiest = 0;
+  let good = 0;
+  for (let count = 0; count < RANDOM_ANSWERS; count++) {
+    const { mark } = kind.grade(drill, randomAnswer(fields, draw));
+    luckiest = Math.max(luckiest, mark);
+    if (mark >= GOOD_MARK) good++;
+  }
+  const traps = neighbours(fields, best).map((answer) => ({ answer, mark: kind.grade(drill, answer).mark }));
+  const trap = traps.reduce(
+    (worst, next) => (next.mark < worst.mark ? next : worst),
+    traps[0] ?? { answer: best, mark: bestMark },
+  );
+  const luck = good / RANDOM_ANSWERS;
+  const beaten = kind.challenge?.(drill, draw, RANDOM_ANSWERS) ?? 0;
+  const faults = [
+    bestMark < 100
+      ? `the best answer marks ${bestMark}, not 100: the goal cannot be reached with this tray`
+      : '',
+    trap.mark >= POOR_MARK
+      ? `every answer one choice away from the best marks ${trap.mark} or more: nothing tempts`
+      : '',
+    luckiest > bestMark ? `a random answer marks ${luckiest}, above the best` : '',
+    beaten > 0.1 ? `an amount between the touches beats the best by ${beaten.toFixed(2)}` : '',
+    luck > mostLuck(fields) ? `${Math.round(luck * 100)} % of random answers mark well: too easy` : '',
+  ].filter((fault) => fault !== '');
+  return {
+    id: drill.id,
+    family: drill.family,
+    level: drill.level,
+    best: kind.label(drill, best),
+    bestMark,
+    trap: kind.label(drill, trap.answer),
+    trapMark: trap.mark,
+    luck,
+    faults,
+  };
+}

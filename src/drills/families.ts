@@ -1,0 +1,145 @@
+/** The families of drills: one skill each, in the order they are taught. */
+
+/** A skill that drills train. */
+export interface Family {
+  readonly id: string;
+  readonly name: string;
+  /** The part of the course: value, darkening, neutrals, wheel and strength, application, judgement. */
+  readonly block: string;
+  /** What the learner can do afterwards. */
+  readonly skill: string;
+  /** The question, where a drill does not word its own. */
+  readonly ask: string;
+  /** Families easily taken for this one; practice mixes them, because telling them apart is the skill. */
+  readonly alike: readonly string[];
+}
+
+export const FAMILIES: readonly Family[] = [
+  {
+    id: 'one-paint-ladder',
+    name: 'Ladder of one paint',
+    block: 'value',
+    skill: 'set value by water alone, and know how dark a paint can go',
+    ask: 'How strong must each wash be?',
+    alike: [],
+  },
+  {
+    id: 'three-values',
+    name: 'Three values before colour',
+    block: 'value',
+    skill: 'sort a scene into light, middle and dark, in unequal shares',
+    ask: 'Light, middle or dark?',
+    alike: [],
+  },
+  {
+    id: 'light-and-shadow',
+    name: 'Lit, shaded, cast',
+    block: 'value',
+    skill: 'derive the values of shade and cast shadow from the lit one',
+    ask: 'How dark are the shaded side and the cast shadow?',
+    alike: [],
+  },
+  {
+    id: 'darken-bright',
+    name: 'Darken it and keep it bright',
+    block: 'darkening',
+    skill: 'reach a darker value and keep the chroma',
+    ask: 'Make it darker and keep it bright: which second paint, and how much?',
+    alike: ['shade-chroma', 'dull-on-purpose'],
+  },
+  {
+    id: 'shade-chroma',
+    name: 'How much colour is left in a shade',
+    block: 'darkening',
+    skill: 'predict the chroma of a shade, not only its value',
+    ask: 'How much chroma should the shade have?',
+    alike: ['darken-bright'],
+  },
+  {
+    id: 'dull-on-purpose',
+    name: 'Dull it on purpose',
+    block: 'neutrals',
+    skill: 'send a passage into the background or the distance by taking chroma away',
+    ask: 'Dull it on purpose: which second paint, and how much?',
+    alike: ['darken-bright', 'neutraliser'],
+  },
+  {
+    id: 'neutraliser',
+    name: 'Find the neutraliser',
+    block: 'neutrals',
+    skill: 'pick the partner that really goes grey',
+    ask: 'Bring it to grey: which second paint, and how much?',
+    alike: ['deep-dark', 'dull-on-purpose'],
+  },
+  {
+    id: 'grey-lean',
+    name: 'Set the lean of a grey',
+    block: 'neutrals',
+    skill: 'steer a grey warm or cool without changing its value',
+    ask: 'Set the lean and hold the value.',
+    alike: [],
+  },
+  {
+    id: 'deep-dark',
+    name: 'A dark that stays deep',
+    block: 'darkening',
+    skill: 'reach the bottom of the value scale without a black',
+    ask: 'Reach the dark without a black: which second paint, how much, how strong?',
+    alike: ['neutraliser'],
+  },
+  {
+    id: 'around-across',
+    name: 'Around or across the wheel',
+    block: 'wheel and strength',
+    skill: 'predict chroma from where the second paint sits on the wheel',
+    ask: 'What will happen to the chroma?',
+    alike: [],
+  },
+  {
+    id: 'ways-of-applying',
+    name: 'Puddle, glaze or strokes',
+    block: 'application',
+    skill: 'choose the way of applying the same two paints',
+    ask: 'Which way of applying?',
+    alike: ['layer-order'],
+  },
+  {
+    id: 'layer-order',
+    name: 'Layers in order',
+    block: 'application',
+    skill: 'plan the order of glazes',
+    ask: 'In what order do the layers go down?',
+    alike: ['ways-of-applying'],
+  },
+  {
+    id: 'tinting-strength',
+    name: 'How strong is it?',
+    block: 'wheel and strength',
+    skill: 'set amounts for paints of unequal strength',
+    ask: 'How little of the strong paint does it take?',
+    alike: [],
+  },
+  {
+    id: 'wet-and-dry',
+    name: 'Wet now, dry later',
+    block: 'application',
+    skill: 'allow for drying',
+    ask: 'What will it be when it is dry?',
+    alike: [],
+  },
+  {
+    id: 'diagnosis',
+    name: 'What is wrong with this passage?',
+    block: 'judgement',
+    skill: 'find the fault in a passage and the one best repair',
+    ask: 'What is wrong, and what is the one best repair?',
+    alike: [],
+  },
+];
+
+export const FAMILY_IDS: readonly string[] = FAMILIES.map(({ id }) => id);
+
+/** The family with this id, or undefined. */
+export function findFamily(id: string): Family | undefined {
+  return FAMILIES.find((family) => family.id === id);
+}

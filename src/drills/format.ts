@@ -1,0 +1,83 @@
+/** The drill file: YAML with a format version, one family and its drills. See DEVELOPERS.md, "How to add a drill". */
+import * as v from 'valibot';
+import { DataError } from '../errors.js';
+import { didYouMean } from '../text/nearest.js';
+import { FAMILY_IDS, findFamily } from './families.js';
+import { type Drill, drillSchema } from './kinds.js';
+import { parseYaml } from './yaml-source.js';
+
+/** Version of the file format; a file with another is refused. */
+export const DRILL_FORMAT = 1;
+
+const familySchema = v.pipe(
+  v.string('must be the id of a family'),
+  v.check(
+    (id) => findFamily(id) !== undefined,
+    ({ input }) =>
+      `no family is called "${String(input).slice(0, 60)}".${didYouMean(String(input), FAMILY_IDS)}`,
+  ),
+);
+
+const fileSchema = v.strictObject({
+  format: v.literal(DRILL_FORMAT, `format must be ${DRILL_FORMAT}`),
+  family: familySchema,
+  drills: v.pipe(
+    v.array(drillSchema, 'must be a list'),
+    v.minLength(1, 'must hold a drill'),
+    v.maxLength(200, 'holds more than 200 drills'),
+  ),
+});
+
+/** One drill with its family, for files that hold drills of several families. */
+export const drillWithFamilySchema = v.strictObject({ family: familySchema, drill: drillSchema });
+
+type ReadDrill = v.InferOutput<typeof drillSchema>;
+
+/** Gives a drill its family and, where it words none, the family's question. */
+export function withFamily(read: ReadDrill, familyId: string): Drill {
+  const { ask, hint, ...rest } = read;
+  return {
+    ...rest,
+    family: familyId,
+    ask: ask ?? findFamily(familyId)?.ask ?? '',
+    ...(hint === undefined ? {} : { hint }),
+  } as Drill;
+}
+
+/**
+ * Reads the drills of one file.
+ * @param text the file's content
+ * @param name what to call the file in a message
+ * @throws DataError `name:line: what is wrong`
+ */
+export function parseDrillFile(text: string, name: string): Drill[] {
+  const { value, lineOf } = parseYaml(text, fileSchema, name);
+  const seen = new Set<string>();
+  for (const [index, drill] of value.drills.entries()) {
+    if (seen.has(drill.id)) {
+      throw new DataError(
+        `${name}:${lineOf(['drills', index, 'id'])}: the id "${drill.id}" is used twice; every drill needs its own`,
+      );
+    }
+    seen.add(drill.id);
+  }
+  return value.drills.map((drill) => withFamily(drill, value.family));
+}
+
+/** Puts the drills of several files together. @throws DataError when an id occurs in two of them */
+export function joinDrills(
+  files: readonly { readonly name: string; readonly drills: readonly Drill[] }[],
+): Drill[] {
+  const owner = new Map<string, string>();
+  for (const { name, drills } of files) {
+    for (const { id } of drills) {
+      const other = owner.get(id);
+      if (other !== undefined)
+        throw new DataError(
+          `${name}: the drill id "${id}" is also used in ${other}; every drill needs its own`,
+        );
+      owner.set(id, name);
+    }
+  }
+  return files.flatMap(({ drills }) => drills);
+}

@@ -1,0 +1,156 @@
+/** The words that drills, their screens, quizzes and the record share. Everything here is plain data. */
+import type { Spectrum } from '../optics/index.js';
+import type { Evidence, Way } from '../pigments/index.js';
+
+/** A choice that a drill leaves open, shown as one row: which second paint, how much, which area, what value … */
+export interface Field {
+  readonly id: string;
+  readonly label: string;
+  /** `scale`: the options run from less to more and left/right walks along them; `list`: picked from a list. */
+  readonly shape: 'scale' | 'list';
+  readonly options: readonly FieldOption[];
+}
+
+/** One thing that can be chosen. The id is what an answer, a quiz file and the record hold. */
+export interface FieldOption {
+  readonly id: string;
+  readonly label: string;
+  /** A second line: Colour Index code, evidence, what it means. */
+  readonly note?: string;
+  /** What the option looks like, measured-side reflectance; absent where there is nothing to look at. */
+  readonly swatch?: Spectrum;
+  /** Set when the option is a paint. */
+  readonly pigment?: string;
+}
+
+/** An answer: for each field of the drill the id of the option chosen. */
+export type Answer = Readonly<Record<string, string>>;
+
+export type Verdict = 'good' | 'fair' | 'off';
+
+/** Value in painter's steps: 1 paper white, 10 darkest dark. */
+export interface ValueResult {
+  readonly before: number;
+  readonly after: number;
+  /** Lightest and darkest step that count as reached. */
+  readonly asked: readonly [number, number];
+  readonly verdict: Verdict;
+  readonly tooCloseToCall: boolean;
+}
+
+/** Chroma, CIELAB C*. */
+export interface ChromaResult {
+  readonly before: number;
+  readonly after: number;
+  readonly asked: readonly [number, number];
+  readonly verdict: Verdict;
+  /** after / before; 1 when there was none to keep. */
+  readonly kept: number;
+  /** Chroma that keeps saturation at the value reached: C·(L + 16)/(L0 + 16). */
+  readonly shadingLine: number;
+  /** Chroma of the best answer. */
+  readonly best: number;
+  readonly tooCloseToCall: boolean;
+}
+
+/** Hue, CIELAB degrees; only where the drill asks for it. */
+export interface HueResult {
+  readonly before: number;
+  readonly after: number;
+  readonly asked: { readonly near: number; readonly within: number };
+  readonly verdict: Verdict;
+}
+
+/** A paint and its amount in what was laid. */
+export interface LaidPart {
+  readonly pigment: string;
+  readonly parts: number;
+  readonly load: number;
+}
+
+/** A colour that the result shows: what it is called and what it reflects. */
+export interface ResultSwatch {
+  readonly label: string;
+  readonly reflectance: Spectrum;
+}
+
+/** A graded answer. Everything in it is computed from the prediction. */
+export interface Grade {
+  /** 0-100, by the formula in README; without hints and tries, which the session takes off. */
+  readonly mark: number;
+  readonly verdict: Verdict;
+  readonly value?: ValueResult;
+  readonly chroma?: ChromaResult;
+  readonly hue?: HueResult;
+  /** Short lines, in order: what was chosen and what it gives, the gap, one reason, the better choice, what to try next. */
+  readonly explanation: readonly string[];
+  /** The mistaken idea that the answer shows, an id of `IDEAS`; absent for a good answer. */
+  readonly idea?: string;
+  readonly best: { readonly answer: Answer; readonly label: string; readonly mark: number };
+  /** Start, yours, best, as far as the kind of drill has them. */
+  readonly swatches: readonly ResultSwatch[];
+  readonly laid?: readonly LaidPart[];
+  readonly evidence: Evidence;
+}
+
+/** A point on the value-chroma plane. */
+export interface PlanePoint {
+  readonly step: number;
+  readonly chroma: number;
+  readonly label: string;
+}
+
+/** Parts by pigment id, laid at a strength from 0 (water) to 1 (masstone). */
+export interface Recipe {
+  readonly paints: Readonly<Record<string, number>>;
+  readonly strength: number;
+  readonly way?: Way;
+}
+
+/** What every drill has, whatever its kind. */
+export interface DrillCommon {
+  readonly id: string;
+  readonly family: string;
+  /** 1 worked - 5 cold. */
+  readonly level: number;
+  readonly title: string;
+  readonly scene: string;
+  /** The one question. */
+  readonly ask: string;
+  readonly hint?: string;
+}
+
+/**
+ * What a kind of drill can do. The screens, the checker, quizzes and the generator know drills only through this.
+ * All functions are pure; unknown pigments were refused when the file was read.
+ */
+export interface Kind<D extends DrillCommon = DrillCommon> {
+  readonly kind: string;
+  /** The open choices, in the order they are shown. */
+  fields(drill: D): readonly Field[];
+  /** The colours that the question shows before anything is chosen. */
+  given(drill: D): readonly ResultSwatch[];
+  /** What is asked, in words and numbers, one line each: "value: from step 4.1 to between 6.5 and 7.5". */
+  goalLines(drill: D): readonly string[];
+  /** @throws RangeError when the answer does not fit the fields */
+  grade(drill: D, answer: Answer): Grade;
+  best(drill: D): Answer;
+  /** Short words for an answer, in tables and tallies: "alizarin crimson 1:4". */
+  label(drill: D, answer: Answer): string;
+  /** Where the goal and the mixture's path lie on the value-chroma plane, for kinds that have one. */
+  plane?(drill: D, answer: Answer): PlaneView;
+  /**
+   * For kinds whose best answer is searched for: by how much random answers, not held to the shown steps, beat it.
+   * @param draw source of whole numbers 0 … most
+   */
+  challenge?(drill: D, draw: (most: number) => number, tries: number): number;
+}
+
+/** The value-chroma plane of a mixture as its amount grows. */
+export interface PlaneView {
+  readonly start: PlanePoint;
+  readonly path: readonly PlanePoint[];
+  readonly yours: PlanePoint;
+  readonly best: PlanePoint;
+  readonly goal: { readonly step: readonly [number, number]; readonly chroma: readonly [number, number] };
+}

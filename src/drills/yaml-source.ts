@@ -1,0 +1,115 @@
+/** Reading a YAML file that someone wrote: bounded, without aliases, every fault named with its line. */
+import * as v from 'valibot';
+import { isMap, isPair, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
+import { DataError } from '../errors.js';
+import { didYouMean } from '../text/nearest.js';
+
+/** Largest text that is read, in characters; a class's longest quiz is a tenth of it. */
+export const MOST_TEXT = 1_000_000;
+
+/** Deepest nesting that is read; our formats need seven. */
+const MOST_DEPTH = 24;
+
+type Path = readonly (string | number)[];
+
+function nodeAt(root: unknown, path: Path): Node | undefined {
+  let node: unknown = root;
+  let found: Node | undefined;
+  for (const key of path) {
+    let next: unknown;
+    if (isMap(node)) {
+      const pair = node.items.find(
+        (item) => isPair(item) && String((item.key as { value?: unknown })?.value) === String(key),
+      );
+      found = (pair?.key as Node | undefined) ?? found;
+      next = pair?.value;
+    } else if (isSeq(node)) {
+      next = node.items[Number(key)];
+      found = (next as Node | undefined) ?? found;
+    }
+    if (next === undefined || next === null) break;
+    node = next;
+  }
+  return found;
+}
+
+/** Depth of flow and block nesting by a scan that cannot itself overflow. */
+function tooDeep(text: string): boolean {
+  let flow = 0;
+  for (const char of text) {
+    if (char === '[' || char === '{') flow++;
+    else if (char === ']' || char === '}') flow = Math.max(0, flow - 1);
+    if (flow > MOST_DEPTH) return true;
+  }
+  return text.split('\n').some((line) => /^\s*(- ){24,}/.test(line) || /^ {200,}\S/.test(line));
+}
+
+function describe(issue: v.BaseIssue<unknown>, path: Path): string {
+  const where = path.length > 0 ? path.join('.') : 'the file';
+  const key = path.at(-1);
+  if (issue.type === 'strict_object' && issue.expected === 'never') {
+    const known = Object.keys((issue as unknown as { requirement?: object }).requirement ?? {});
+    return `"${key}" is not a known key here${didYouMean(String(key), known)}`;
+  }
+  return `${where}: ${issue.message}`;
+}
+
+/** A parsed text and a way to name the line of any of its values. */
+export interface YamlSource<T> {
+  readonly value: T;
+  /** One-based line of the value at a path, or of the nearest thing around it. */
+  lineOf(path: Path): number;
+}
+
+/**
+ * Parses and validates.
+ * @param name what to call the file in a message
+ * @throws DataError `name:line: what is wrong`, always one line
+ */
+export function parseYaml<S extends v.GenericSchema>(
+  text: string,
+  schema: S,
+  name: string,
+): YamlSource<v.InferOutput<S>> {
+  if (text.length > MOST_TEXT) {
+    throw new DataError(
+      `${name}: the file is larger than ${MOST_TEXT / 1e6} MB; split it or check that it is the right file`,
+    );
+  }
+  if (tooDeep(text))
+    throw new DataError(`${name}: nested deeper than ${MOST_DEPTH} levels; check that it is the right file`);
+  const lines = new LineCounter();
+  let raw: unknown;
+  let root: unknown;
+  try {
+    const document = parseDocument(text, {
+      lineCounter: lines,
+      prettyErrors: false,
+      strict: true,
+      uniqueKeys: true,
+    });
+    const fault = document.errors[0];
+    if (fault !== undefined) {
+      const { line } = lines.linePos(fault.pos[0]);
+      throw new DataError(`${name}:${line}: ${fault.message.split('\n')[0]}`);
+    }
+    raw = document.toJS({ maxAliasCount: 0 });
+    root = document.contents;
+  } catch (error) {
+    if (error instanceof DataError) throw error;
+    const what =
+      error instanceof RangeError ? 'nested too deep' : String((error as Error).message).split('\n')[0];
+    throw new DataError(`${name}: ${what}`, { cause: error });
+  }
+  const lineOf = (path: Path): number => {
+    const offset = nodeAt(root, path)?.range?.[0];
+    return offset === undefined ? 1 : lines.linePos(offset).line;
+  };
+  const result = v.safeParse(schema, raw, { abortEarly: true });
+  if (!result.success) {
+    const issue = result.issues[0];
+    const path = (issue.path ?? []).map((item: { key: unknown }) => item.key as string | number);
+    throw new DataError(`${name}:${lineOf(path)}: ${describe(issue, path)}`);
+  }
+  return { value: result.output, lineOf };
+}

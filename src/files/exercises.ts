@@ -1,0 +1,49 @@
+/** Where drills come from: those shipped with the program, or a folder of drill files. */
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { joinDrills, parseDrillFile } from '../drills/format.js';
+import type { Drill } from '../drills/kinds.js';
+import { MOST_TEXT } from '../drills/yaml-source.js';
+import { DataError } from '../errors.js';
+import { readText, reasonOf } from './read-text.js';
+
+/** Most drill files that one folder may hold. */
+const MOST_FILES = 500;
+
+function drillFiles(folder: string): string[] {
+  try {
+    if (!statSync(folder).isDirectory()) throw new DataError(`${folder}: this is not a folder`);
+    return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((name) => /\.ya?ml$/.test(name))
+      .sort()
+      .map((name) => join(folder, name));
+  } catch (error) {
+    if (error instanceof DataError) throw error;
+    throw new DataError(`${folder}: ${reasonOf(error)}`, { cause: error });
+  }
+}
+
+/**
+ * Reads every drill file below a folder.
+ * @throws DataError for the first file that does not hold drills, or when an id occurs twice
+ */
+export function readDrillFolder(folder: string): Drill[] {
+  const paths = drillFiles(folder);
+  if (paths.length === 0) throw new DataError(`${folder}: no .yaml files in this folder`);
+  if (paths.length > MOST_FILES) throw new DataError(`${folder}: more than ${MOST_FILES} drill files`);
+  const files = paths.map((path) => {
+    const name = relative(folder, path);
+    return { name, drills: parseDrillFile(readText(path, MOST_TEXT), name) };
+  });
+  return joinDrills(files);
+}
+
+const COMPILED = new URL('./exercises.json', import.meta.url);
+const SOURCES = new URL('../../exercises/', import.meta.url);
+
+/** The shipped drills: compiled and checked by the build, else read from the exercises folder. */
+export function shippedDrills(): Drill[] {
+  if (existsSync(COMPILED)) return JSON.parse(readFileSync(COMPILED, 'utf8')) as Drill[];
+  return readDrillFolder(fileURLToPath(SOURCES));
+}

@@ -1,0 +1,45 @@
+/** Making text from files fit to be printed: nothing in it may steer the terminal or reorder what is read. */
+
+/** CSI and OSC sequences first, so that their letters go with them; then single escapes. */
+const ESCAPE_SEQUENCES =
+  // biome-ignore lint/complexity/useRegexLiterals: written as a string so that no control character stands in the source
+  new RegExp(
+    '\\u001b\\][^\\u0007\\u001b]*(?:\\u0007|\\u001b\\\\)?' +
+      '|(?:\\u001b\\[|\\u009b)[0-9;:<=>?]*[ -/]*[@-~]?' +
+      '|\\u001b[ -/]*[0-~]?',
+    'g',
+  );
+
+/** Line breaks and tabs read as a blank; other control characters vanish. */
+const BREAKS = /[\t\n\v\f\r\u0085\u2028\u2029]+/g;
+
+/** Cc and Cf (bidi overrides and isolates, zero-width joiners, byte-order marks, tags), lone surrogates, private use. */
+const INVISIBLE = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}]/gu;
+
+/** Most marks kept on one letter; stacks of combining marks spill over the lines above and below. */
+const STACKED_MARKS = /(\p{M}{4})\p{M}+/gu;
+
+/** Room for a text when the caller names none, in characters. */
+export const MOST_CHARACTERS = 2000;
+
+/**
+ * One line of printable text: escape sequences, control, format, bidi and private-use characters are taken out,
+ * runs of blanks become one.
+ * @param text anything, as it came from a file
+ * @param most longest result in characters (code points); longer text is cut and ends in "..."
+ */
+export function cleanText(text: string, most: number = MOST_CHARACTERS): string {
+  // Cut before the work too, so that megabytes cost nothing.
+  const line = text
+    .slice(0, most * 8)
+    .normalize('NFC')
+    .replace(ESCAPE_SEQUENCES, '')
+    .replace(BREAKS, ' ')
+    .replace(INVISIBLE, '')
+    .replace(STACKED_MARKS, '$1')
+    .replace(/\s+/gu, ' ')
+    .trim();
+  const characters = [...line];
+  if (characters.length <= most) return line;
+  return `${characters.slice(0, Math.max(0, most - 3)).join('')}${'...'.slice(0, most)}`;
+}
