@@ -6,14 +6,17 @@
 /** Above this the film is beyond any real paint and is scaled back so that nothing overflows; its colour no longer changes. */
 const THICKEST = 1e120;
 
-/** Below this optical depth the series for g·coth(g) is exact to rounding. */
-const THIN = 1e-3;
+/** Below this optical depth the series for g·coth(g) is exact to rounding; above it the exponential form is. */
+const THIN = 0.01;
 
 /** g·coth(g) without overflow for thick films or loss of digits for thin ones; 1 at g = 0. */
 function timesCoth(g: number): number {
-  if (g < THIN) return 1 + (g * g) / 3;
-  const shrink = Math.expm1(-2 * g);
-  return (g * (2 + shrink)) / -shrink;
+  if (g < THIN) {
+    const square = g * g;
+    return 1 + square / 3 - (square * square) / 45;
+  }
+  const e = Math.exp(-2 * g);
+  return (g * (1 + e)) / (1 - e);
 }
 
 /**
@@ -73,7 +76,7 @@ export function filmTransmittance(absorption: number, scattering: number): numbe
   const k = Math.min(absorption, THICKEST);
   const s = Math.min(scattering, THICKEST);
   const g = Math.sqrt(k) * Math.sqrt(k + 2 * s);
-  if (g < THIN) return 1 / (1 + k + s);
+  if (g < 1e-6) return 1 / (1 + k + s);
   if (g > 300) return 0;
   return g / ((s + k) * Math.sinh(g) + g * Math.cosh(g));
 }

@@ -54,7 +54,9 @@ export function layFilm(film: Coefficients, below: Spectrum): Spectrum {
 
 /** Measured reflectance of a surface whose internal reflectance is known. */
 export function seen(internal: Spectrum, surface: Surface): Spectrum {
-  return internal.map((value) => throughSurface(value, surface));
+  const out = new Float64Array(GRID.count);
+  for (let band = 0; band < GRID.count; band++) out[band] = throughSurface(internal[band] as number, surface);
+  return out;
 }
 
 /** One puddle of all the paints, one film. @returns measured reflectance, 0-1 in each band */
