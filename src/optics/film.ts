@@ -38,7 +38,7 @@ export function filmReflectance(absorption: number, scattering: number, ground: 
     k = (k / most) * THICKEST;
     s = (s / most) * THICKEST;
   }
-  const g = Math.sqrt(k) * Math.sqrt(k + 2 * s);
+  const g = Math.sqrt(k * (k + 2 * s));
   const c = timesCoth(g);
   const reflectance = (s - ground * (s + k - c)) / (s + k - ground * s + c);
   return reflectance < 0 ? 0 : reflectance > 1 ? 1 : reflectance;
@@ -75,7 +75,7 @@ export function absorptionOverScattering(reflectance: number): number {
 export function filmTransmittance(absorption: number, scattering: number): number {
   const k = Math.min(absorption, THICKEST);
   const s = Math.min(scattering, THICKEST);
-  const g = Math.sqrt(k) * Math.sqrt(k + 2 * s);
+  const g = Math.sqrt(k * (k + 2 * s));
   if (g < 1e-6) return 1 / (1 + k + s);
   if (g > 300) return 0;
   return g / ((s + k) * Math.sinh(g) + g * Math.cosh(g));

@@ -59,9 +59,24 @@ export function seen(internal: Spectrum, surface: Surface): Spectrum {
   return out;
 }
 
-/** One puddle of all the paints, one film. @returns measured reflectance, 0-1 in each band */
-export function puddle(paints: readonly LoadedPaint[], on: Ground): Spectrum {
-  return seen(layFilm(mixCoefficients(paints), on.inside), on.surface);
+/**
+ * One puddle of all the paints, one film.
+ *
+ * The same as {@link seen} of {@link layFilm} of {@link mixCoefficients}, in one pass: searches spend their time here.
+ * @returns measured reflectance, 0-1 in each band
+ */
+export function puddle(paints: readonly LoadedPaint[], { inside, surface }: Ground): Spectrum {
+  const out = new Float64Array(GRID.count);
+  for (let band = 0; band < GRID.count; band++) {
+    let k = 0;
+    let s = 0;
+    for (const { paint, load } of paints) {
+      k += load * (paint.K[band] as number);
+      s += load * (paint.S[band] as number);
+    }
+    out[band] = throughSurface(filmReflectance(k, s, inside[band] as number), surface);
+  }
+  return out;
 }
 
 /** Films laid one over the other, each dry before the next, the first on the paper. @returns measured reflectance */
