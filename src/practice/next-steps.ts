@@ -1,0 +1,59 @@
+/** What to do next, in words. */
+
+import { levelOutlook, TOP_LEVEL } from './levels.js';
+import type { FamilyNeed } from './need.js';
+import { familyNeeds } from './need.js';
+import type { FamilyRef } from './refs.js';
+import { dueAt } from './spacing.js';
+import type { Standing } from './standing.js';
+
+const COUNT = ['no', 'one', 'two', 'three'];
+
+/** What is missing for the next level of a family, one sentence. */
+export function outlookWords(standing: Standing, family: string): string {
+  const known = standing.families.get(family);
+  if (known === undefined) return 'Not practised yet.';
+  const { atTop, goodAnswers, anotherSitting, proof } = levelOutlook(known.level);
+  if (atTop) return 'Top level.';
+  const next = known.level.level + 1;
+  if (goodAnswers > 0)
+    return `${goodAnswers === 1 ? 'One more good answer' : `${COUNT[goodAnswers]?.replace(/^./, (c) => c.toUpperCase())} good answers in a row`} to level ${next}${anotherSitting ? ', over at least two sittings' : ''}.`;
+  if (anotherSitting) return `A good answer in another sitting to level ${next}.`;
+  return proof < 1
+    ? `More good answers to level ${next}: with few options a short row can be luck.`
+    : `A good answer to level ${next}.`;
+}
+
+function adviceFor(need: FamilyNeed): string {
+  const { family, reason, level } = need;
+  if (reason === 'new') return `${family.title}: not met yet; it starts with a worked case.`;
+  if (reason === 'weak')
+    return `${family.title}: often missed of late${level > 1 ? `, now at level ${level}` : ''}; more than half of the next set is given to what is weak.`;
+  if (reason === 'due') return `${family.title}: due for review.`;
+  return `${family.title}: level ${level}, on the way up.`;
+}
+
+/**
+ * Up to `most` pieces of advice, the most pressing first.
+ * @param families in the order of the curriculum
+ */
+export function nextSteps(standing: Standing, families: readonly FamilyRef[], now: Date, most = 3): string[] {
+  const needs = familyNeeds(standing, families, now.getTime());
+  if (standing.families.size === 0) {
+    const first = families[0];
+    return first ? [`Begin with ${first.title}: it starts with a worked case.`] : [];
+  }
+  const pick = (reason: FamilyNeed['reason']): FamilyNeed[] => needs.filter((need) => need.reason === reason);
+  const ordered = [
+    ...pick('weak').sort((a, b) => a.recent - b.recent),
+    ...pick('due').sort((a, b) => a.recall - b.recall),
+    ...pick('new').slice(0, 1),
+    ...pick('rising').sort((a, b) => b.level - a.level),
+  ];
+  if (ordered.length > 0) return ordered.slice(0, most).map(adviceFor);
+  const dues = [...standing.families.values()].map(({ memory }) => dueAt(memory));
+  const days = Math.max(1, Math.ceil((Math.min(...dues) - now.getTime()) / 86_400_000));
+  return [
+    `Every family is at level ${TOP_LEVEL} and fresh; the next review is due in ${days} day${days === 1 ? '' : 's'}.`,
+  ];
+}

@@ -1,0 +1,188 @@
+/**
+ * Where a learner stands: everything that the home screen, today's set and progress need, folded from the record one
+ * answer at a time. Bounded in size whatever the length of the record, so that it can be kept beside it.
+ */
+import type { HistoryEntry } from './entry.js';
+import type { LevelState } from './levels.js';
+import { addEvidence, doubtFrom, FIRST_LEVEL, stepLevel } from './levels.js';
+import type { Rating } from './rating.js';
+import { priorDifficulty, rate, UNRATED, usualGuess } from './rating.js';
+import type { Memory } from './spacing.js';
+import { remember } from './spacing.js';
+import type { Totals } from './totals.js';
+import { addToSets } from './totals.js';
+
+/** Drills and families remembered one by one; of more, those answered longest ago are forgotten. */
+const MOST_DRILLS = 1000;
+const MOST_FAMILIES = 200;
+/** Weight of the newest answer in `recent`. */
+const RECENT_WEIGHT = 0.15;
+/** `recent` before any answer: a little above weak, so that one miss tells. */
+const RECENT_START = 0.55;
+/** Clocks of two programs differ a little; answers further apart than this are out of order. */
+const ORDER_SLACK_MS = 5 * 60_000;
+
+export interface FamilyStanding {
+  /** First answers. */
+  answers: number;
+  level: LevelState;
+  /** Running share of answers known, guessing taken off: 1 all, 0 no better than blind choice. */
+  recent: number;
+  rating: Rating;
+  memory: Memory;
+  sets: Totals[];
+}
+
+export interface DrillStanding {
+  /** First answers. */
+  answers: number;
+  wasGood: boolean;
+  rating: Rating;
+  memory: Memory;
+}
+
+/** The fold of a record. Changed in place by {@link addAnswer}. */
+export interface Standing {
+  /** All answers, later tries too. */
+  answers: number;
+  /** Time of the latest answer, ms; 0 for none. */
+  lastMs: number;
+  /** The drill answered last. */
+  lastDrill: string;
+  /** Set when an answer came that is older than one before it: fold again in order of time. */
+  isOutOfOrder: boolean;
+  overall: Rating;
+  /** Evidence against guessing over all families, as in a level state. */
+  evidence: number;
+  families: Map<string, FamilyStanding>;
+  drills: Map<string, DrillStanding>;
+  /** The last seven sets over all families. */
+  sets: Totals[];
+}
+
+export function emptyStanding(): Standing {
+  return {
+    answers: 0,
+    lastMs: 0,
+    lastDrill: '',
+    isOutOfOrder: false,
+    overall: UNRATED,
+    evidence: 0,
+    families: new Map(),
+    drills: new Map(),
+    sets: [],
+  };
+}
+
+const SCORE = { good: 1, fair: 0.5, off: 0 } as const;
+
+/** Puts a value last in a map, and drops the first ones beyond `most`: the map keeps what was touched last. */
+function keep<V>(map: Map<string, V>, key: string, value: V, most: number): void {
+  map.delete(key);
+  map.set(key, value);
+  if (map.size > most) map.delete(map.keys().next().value as string);
+}
+
+/** Adds an answer, in place. Later tries count as answers and nothing else: the first is what was known. */
+export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
+  const atMs = Date.parse(entry.at);
+  standing.answers += 1;
+  if (atMs < standing.lastMs - ORDER_SLACK_MS) standing.isOutOfOrder = true;
+  standing.lastMs = Math.max(standing.lastMs, atMs);
+  standing.lastDrill = entry.drill;
+  if (entry.try > 1) return standing;
+
+  const guess = Math.min(0.95, entry.guess ?? usualGuess(entry.level));
+  const family = standing.families.get(entry.family);
+  const drill = standing.drills.get(entry.drill);
+  // A hint is worth half an answer to the ratings.
+  const score = entry.hints > 0 ? SCORE[entry.verdict] / 2 : SCORE[entry.verdict];
+  const rated = rate(
+    {
+      overall: standing.overall,
+      family: family?.rating ?? UNRATED,
+      drill: drill?.rating ?? { at: priorDifficulty(entry.level, entry.difficulty), answers: 0 },
+    },
+    score,
+    guess,
+  );
+  const known = Math.max(-1, (score - guess) / (1 - guess));
+  standing.overall = rated.overall;
+  if (entry.hints === 0) standing.evidence = addEvidence(standing.evidence, entry.verdict === 'good', guess);
+  const doubt = doubtFrom(standing.evidence);
+  const sets = family?.sets ?? [];
+  addToSets(sets, entry, atMs);
+  addToSets(standing.sets, entry, atMs);
+  keep(
+    standing.families,
+    entry.family,
+    {
+      answers: (family?.answers ?? 0) + 1,
+      level: stepLevel(family?.level ?? FIRST_LEVEL, { ...entry, guess, doubt }),
+      recent: (1 - RECENT_WEIGHT) * (family?.recent ?? RECENT_START) + RECENT_WEIGHT * known,
+      rating: rated.family,
+      memory: remember(family?.memory, entry.verdict, atMs),
+      sets,
+    },
+    MOST_FAMILIES,
+  );
+  keep(
+    standing.drills,
+    entry.drill,
+    {
+      answers: (drill?.answers ?? 0) + 1,
+      wasGood: entry.verdict === 'good',
+      rating: rated.drill,
+      memory: remember(drill?.memory, entry.verdict, atMs),
+    },
+    MOST_DRILLS,
+  );
+  return standing;
+}
+
+/** The standing after a list of answers, in order of time whatever the order of the list. */
+export function foldHistory(entries: Iterable<HistoryEntry>): Standing {
+  const list = [...entries];
+  const standing = emptyStanding();
+  for (const entry of list) addAnswer(standing, entry);
+  if (!standing.isOutOfOrder) return standing;
+  return foldSorted(list);
+}
+
+/** The fold in order of time; equal times keep the order of the list. */
+export function foldSorted(entries: readonly HistoryEntry[]): Standing {
+  const timed = entries.map((entry) => ({ entry, atMs: Date.parse(entry.at) }));
+  timed.sort((a, b) => a.atMs - b.atMs);
+  const standing = emptyStanding();
+  for (const { entry } of timed) addAnswer(standing, entry);
+  return standing;
+}
+
+/** A standing as one line of JSON, and back. */
+export function standingToJson(standing: Standing): string {
+  return JSON.stringify({ ...standing, families: [...standing.families], drills: [...standing.drills] });
+}
+
+/** @throws SyntaxError when it is not JSON; the caller checks that it wrote it (a checksum) */
+export function standingFromJson(text: string): Standing {
+  const read = JSON.parse(text) as Omit<Standing, 'families' | 'drills'> & {
+    families: [string, FamilyStanding][];
+    drills: [string, DrillStanding][];
+  };
+  return { ...read, families: new Map(read.families), drills: new Map(read.drills) };
+}
+
+/** An independent copy: a set summary compares with the standing before the set. */
+export function copyStanding(standing: Standing): Standing {
+  return structuredClone(standing);
+}
+
+/** The skill in a family, logits; what is known of the learner in general where it was never answered. */
+export function skillIn(standing: Standing, family: string): number {
+  return standing.overall.at + (standing.families.get(family)?.rating.at ?? 0);
+}
+
+/** The level in a family, 1-5. */
+export function levelIn(standing: Standing, family: string): number {
+  return standing.families.get(family)?.level.level ?? 1;
+}

@@ -1,0 +1,124 @@
+/** Sums over the first answers of a set, small enough to keep for the last seven sets of every family. */
+import type { HistoryEntry } from './entry.js';
+
+/** How many sets progress looks back. */
+export const SETS_KEPT = 7;
+
+/** Sums over first answers; means come from {@link figuresOf}. */
+export interface Totals {
+  readonly set: string;
+  /** Time of its first answer, ms. */
+  readonly startMs: number;
+  answers: number;
+  good: number;
+  fair: number;
+  off: number;
+  mark: number;
+  /** Steps outside the value band asked, summed; and the answers that had one. */
+  valueError: number;
+  valueAnswers: number;
+  /** Share of the chroma kept, summed; and the answers that asked to keep it. */
+  chromaKept: number;
+  chromaAnswers: number;
+}
+
+/** Means over answers; absent where nothing was asked. */
+export interface Figures {
+  readonly answers: number;
+  readonly good: number;
+  readonly fair: number;
+  readonly off: number;
+  /** 0-100. */
+  readonly mark: number;
+  /** Steps outside the band asked, 0 is inside. */
+  readonly valueError?: number;
+  /** 1 is all of it. */
+  readonly chromaKept?: number;
+}
+
+export function newTotals(set: string, startMs: number): Totals {
+  return {
+    set,
+    startMs,
+    answers: 0,
+    good: 0,
+    fair: 0,
+    off: 0,
+    mark: 0,
+    valueError: 0,
+    valueAnswers: 0,
+    chromaKept: 0,
+    chromaAnswers: 0,
+  };
+}
+
+/** How far outside its band a value came, in painter's steps; 0 inside. Undefined where no value was asked. */
+export function valueErrorOf({ value }: HistoryEntry): number | undefined {
+  if (value === undefined) return undefined;
+  const [low, high] = value.asked;
+  return Math.max(0, low - value.after, value.after - high);
+}
+
+/**
+ * Share of the chroma kept, where keeping it was asked. Dulling on purpose and greys do not count: there a small
+ * share is the aim. Asked to keep: the band reaches half of what there was; below C* 5 there is nothing to keep.
+ */
+export function chromaKeptOf({ chroma }: HistoryEntry): number | undefined {
+  if (chroma === undefined || chroma.before < 5) return undefined;
+  if (chroma.asked !== undefined && chroma.asked[1] < chroma.before / 2) return undefined;
+  return chroma.kept;
+}
+
+/** Adds a first answer. */
+export function addToTotals(totals: Totals, entry: HistoryEntry): void {
+  totals.answers += 1;
+  totals[entry.verdict] += 1;
+  totals.mark += entry.mark;
+  const error = valueErrorOf(entry);
+  if (error !== undefined) {
+    totals.valueError += error;
+    totals.valueAnswers += 1;
+  }
+  const kept = chromaKeptOf(entry);
+  if (kept !== undefined) {
+    totals.chromaKept += kept;
+    totals.chromaAnswers += 1;
+  }
+}
+
+/** Adds an answer to the last seven sets, opening a new one where it belongs to none of them. */
+export function addToSets(sets: Totals[], entry: HistoryEntry, atMs: number): void {
+  let totals = sets.findLast(({ set }) => set === entry.set);
+  if (totals === undefined) {
+    totals = newTotals(entry.set, atMs);
+    sets.push(totals);
+    if (sets.length > SETS_KEPT) sets.shift();
+  }
+  addToTotals(totals, entry);
+}
+
+/** Means over one or several sets; undefined for none. */
+export function figuresOf(sets: readonly Totals[]): Figures | undefined {
+  const sum = newTotals('', 0);
+  for (const totals of sets) {
+    sum.answers += totals.answers;
+    sum.good += totals.good;
+    sum.fair += totals.fair;
+    sum.off += totals.off;
+    sum.mark += totals.mark;
+    sum.valueError += totals.valueError;
+    sum.valueAnswers += totals.valueAnswers;
+    sum.chromaKept += totals.chromaKept;
+    sum.chromaAnswers += totals.chromaAnswers;
+  }
+  if (sum.answers === 0) return undefined;
+  return {
+    answers: sum.answers,
+    good: sum.good,
+    fair: sum.fair,
+    off: sum.off,
+    mark: sum.mark / sum.answers,
+    ...(sum.valueAnswers > 0 && { valueError: sum.valueError / sum.valueAnswers }),
+    ...(sum.chromaAnswers > 0 && { chromaKept: sum.chromaKept / sum.chromaAnswers }),
+  };
+}

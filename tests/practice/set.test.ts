@@ -1,0 +1,128 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  chooseSet,
+  emptyStanding,
+  feedbackPlan,
+  standingFromJson,
+  standingToJson,
+} from '../../src/practice/index.js';
+import { allBut, always, DAY, entryOf, FAMILIES, fakeDrills, practise, START } from './simulate.js';
+
+const drills = fakeDrills();
+const now = new Date(START + 30 * DAY);
+const base = { families: FAMILIES, drills, now, seed: 5, count: 12 };
+
+describe("today's set", () => {
+  it('is the same for the same standing, time and seed, and another for another seed', () => {
+    const { standing } = practise({ knows: always, sets: 8, count: 12, seed: 1 });
+    const first = chooseSet({ ...base, standing });
+    expect(chooseSet({ ...base, standing })).toEqual(first);
+    expect(chooseSet({ ...base, standing, seed: 6 })).not.toEqual(first);
+    expect(chooseSet({ ...base, standing: standingFromJson(standingToJson(standing)) })).toEqual(first);
+  });
+
+  it('begins a beginner with the worked cases of the first families', () => {
+    const picks = chooseSet({ ...base, standing: emptyStanding() });
+    expect(new Set(picks.map(({ family }) => family))).toEqual(new Set(['family-1', 'family-2', 'family-3']));
+    expect(picks.every(({ level, reason }) => level === 1 && reason === 'new')).toBe(true);
+  });
+
+  it('never sets the same drill twice in a row, also across sets', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 1, max: 60 }), (seed, count) => {
+        const { standing, picks } = practise({
+          knows: allBut('family-2'),
+          sets: 6,
+          count: 10,
+          seed,
+          drills: fakeDrills(2),
+        });
+        const next = chooseSet({ ...base, drills: fakeDrills(2), standing, seed, count });
+        const ids = [...picks, ...next].map(({ drill }) => drill);
+        for (let i = 1; i < ids.length; i += 1) expect(ids[i]).not.toBe(ids[i - 1]);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it('is shorter rather than repeat the only drill there is, and asks for made ones where they can be made', () => {
+    const one = drills.slice(0, 1);
+    const standing = emptyStanding();
+    expect(chooseSet({ ...base, standing, drills: one, count: 5 })).toHaveLength(1);
+    const made = chooseSet({ ...base, standing, drills: one, count: 5, generated: new Set(['family-1']) });
+    expect(made).toHaveLength(5);
+    expect(made.filter(({ make }) => make !== undefined)).toHaveLength(4);
+    for (const { make } of made) if (make) expect(make.difficulty).toBeGreaterThanOrEqual(0);
+    expect(new Set(made.map(({ make, drill }) => make?.seed ?? drill)).size).toBe(5);
+  });
+
+  it('keeps to one family when asked', () => {
+    const picks = chooseSet({ ...base, standing: emptyStanding(), family: 'family-9', count: 6 });
+    expect(picks.map(({ family }) => family)).toEqual(Array(6).fill('family-9'));
+    expect(() => chooseSet({ ...base, standing: emptyStanding(), family: 'nobody' })).toThrow(
+      /no family called nobody/,
+    );
+  });
+
+  it('sets families that look alike side by side from level 3 on', () => {
+    const { standing } = practise({ knows: always, sets: 30, count: 12, seed: 2 });
+    let pairs = 0;
+    let alike = 0;
+    for (let seed = 1; seed <= 20; seed += 1) {
+      const order = chooseSet({ ...base, standing, seed, now: new Date(START + 60 * DAY) }).map(
+        ({ family }) => family,
+      );
+      for (let i = 1; i < order.length; i += 1) {
+        const both = [order[i - 1], order[i]].sort().join(' ');
+        if (['family-10 family-11', 'family-4 family-5', 'family-6 family-8'].includes(both)) alike += 1;
+        pairs += 1;
+        expect(order[i]).not.toBe(order[i - 1]);
+      }
+    }
+    // Three of the 105 pairs of fifteen families look alike: 3 % by chance.
+    expect(alike / pairs).toBeGreaterThan(0.15);
+  });
+
+  it('brings up what is due before what is fresh', () => {
+    const { standing } = practise({ knows: always, sets: 30, count: 12, seed: 2 });
+    const family = standing.families.get('family-7');
+    if (family === undefined) throw new Error('family-7 was practised');
+    family.memory = { ...family.memory, stability: 3, lastMs: START };
+    const picks = chooseSet({ ...base, standing });
+    expect(picks.find((pick) => pick.family === 'family-7')?.reason).toBe('due');
+  });
+
+  it('refuses a count out of range', () => {
+    expect(() => chooseSet({ ...base, standing: emptyStanding(), count: 0 })).toThrow(RangeError);
+    expect(() => chooseSet({ ...base, standing: emptyStanding(), count: 501 })).toThrow(RangeError);
+  });
+});
+
+describe('feedback', () => {
+  it('is complete up to level 3, after every third answer at level 4, at the end at level 5', () => {
+    expect(feedbackPlan([1, 4, 4, 5, 4, 3, 4])).toEqual([[0], [], [], [], [1, 2, 4], [5], [3, 6]]);
+  });
+
+  it('explains every answer exactly once', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 5 }), { maxLength: 40 }), (levels) => {
+        const shown = feedbackPlan(levels)
+          .flat()
+          .sort((a, b) => a - b);
+        expect(shown).toEqual(levels.map((_, place) => place));
+      }),
+    );
+  });
+});
+
+it('a made drill is answered like any other', () => {
+  const pick = {
+    family: 'family-1',
+    level: 2,
+    reason: 'weak',
+    feedback: 'complete',
+    make: { seed: 9, difficulty: 0.4 },
+  } as const;
+  expect(entryOf(pick, 'good', START, 's').drill).toBe('made-9');
+});
