@@ -1,5 +1,7 @@
 /** The command tree. Each action loads its own code, so that a plain command starts without the screens. */
 import { Command, CommanderError } from 'commander';
+import { UsageError } from '../errors.js';
+import { didYouMean } from '../text/nearest.js';
 import { addClassroomCommands } from './program-classroom.js';
 import { addLearnerCommands } from './program-learner.js';
 import { addPaintCommands } from './program-paint.js';
@@ -41,6 +43,16 @@ function settle(command: Command, problems: string[]): void {
   for (const child of command.commands) settle(child, problems);
 }
 
+/** @throws UsageError when the first word is no command; commander would call it one argument too many */
+function requireCommand(command: Command, argv: readonly string[]): void {
+  const word = argv.find((argument) => !argument.startsWith('-'));
+  const names = [...command.commands.map((child) => child.name()), 'help'];
+  if (word === undefined || names.includes(word)) return;
+  throw new UsageError(
+    `there is no command "${word.slice(0, 60)}".${didYouMean(word, names)} See: mudlark --help`,
+  );
+}
+
 /**
  * Runs one command line.
  * @returns the exit code: 0 done, 1 failure, 2 wrong usage, 130 interrupted
@@ -62,6 +74,7 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   const problems: string[] = [];
   settle(command, problems);
   try {
+    requireCommand(command, argv);
     await command.parseAsync(argv, { from: 'user' });
     return code;
   } catch (error) {

@@ -44,14 +44,30 @@ function tooDeep(text: string): boolean {
   return text.split('\n').some((line) => /^\s*(- ){24,}/.test(line) || /^ {200,}\S/.test(line));
 }
 
-function describe(issue: v.BaseIssue<unknown>, path: Path): string {
-  const where = path.length > 0 ? path.join('.') : 'the file';
-  const key = path.at(-1);
-  if (issue.type === 'strict_object' && issue.expected === 'never') {
-    const known = Object.keys((issue as unknown as { requirement?: object }).requirement ?? {});
-    return `"${key}" is not a known key here${didYouMean(String(key), known)}`;
+type Issue = v.BaseIssue<unknown>;
+
+function pathOf(issue: Issue): (string | number)[] {
+  return (issue.path ?? []).map((item) => (item as { key: unknown }).key as string | number);
+}
+
+const isUnknownKey = (issue: Issue): boolean => issue.type === 'strict_object' && issue.expected === 'never';
+const isMissingKey = (issue: Issue): boolean =>
+  issue.type === 'strict_object' && issue.received === 'undefined' && issue.expected !== 'never';
+
+/** A mistyped key shows up twice, as unknown and as missing: the unknown one is the one to name. */
+function firstIssue(issues: readonly Issue[]): Issue {
+  return issues.find(isUnknownKey) ?? (issues[0] as Issue);
+}
+
+function describe(issue: Issue, issues: readonly Issue[]): string {
+  const path = pathOf(issue);
+  const key = String(path.at(-1) ?? '');
+  if (isUnknownKey(issue)) {
+    const missing = issues.filter(isMissingKey).map((other) => String(pathOf(other).at(-1)));
+    return `"${key.slice(0, 60)}" is not a known key here.${didYouMean(key, missing)}`;
   }
-  return `${where}: ${issue.message}`;
+  if (isMissingKey(issue)) return `${path.join('.')} is missing`;
+  return `${path.length > 0 ? path.join('.') : 'the file'}: ${issue.message}`;
 }
 
 /** A parsed text and a way to name the line of any of its values. */
@@ -105,11 +121,10 @@ export function parseYaml<S extends v.GenericSchema>(
     const offset = nodeAt(root, path)?.range?.[0];
     return offset === undefined ? 1 : lines.linePos(offset).line;
   };
-  const result = v.safeParse(schema, raw, { abortEarly: true });
+  const result = v.safeParse(schema, raw);
   if (!result.success) {
-    const issue = result.issues[0];
-    const path = (issue.path ?? []).map((item: { key: unknown }) => item.key as string | number);
-    throw new DataError(`${name}:${lineOf(path)}: ${describe(issue, path)}`);
+    const issue = firstIssue(result.issues);
+    throw new DataError(`${name}:${lineOf(pathOf(issue))}: ${describe(issue, result.issues)}`);
   }
   return { value: result.output, lineOf };
 }

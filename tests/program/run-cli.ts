@@ -1,0 +1,49 @@
+/** Runs the built program with its own home, no terminal and no input. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const CLI = fileURLToPath(new URL('../../dist/cli.js', import.meta.url));
+
+/** What a run printed and how it ended. */
+export interface Run {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** An environment with an empty home and nothing of the machine's own settings. */
+export function cleanEnv(extra: Readonly<Record<string, string>> = {}): Record<string, string> {
+  const home = mkdtempSync(join(tmpdir(), 'mudlark-test-'));
+  return {
+    PATH: process.env['PATH'] ?? '',
+    HOME: home,
+    XDG_CONFIG_HOME: join(home, 'config'),
+    XDG_DATA_HOME: join(home, 'data'),
+    XDG_CACHE_HOME: join(home, 'cache'),
+    XDG_STATE_HOME: join(home, 'state'),
+    TERM: 'xterm-256color',
+    LANG: 'C.UTF-8',
+    ...extra,
+  };
+}
+
+/** Runs `mudlark` with arguments. */
+export function mudlark(args: readonly string[], env: Record<string, string> = cleanEnv()): Run {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
+    env,
+    encoding: 'utf8',
+    timeout: 60_000,
+    maxBuffer: 1 << 26,
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+/** Runs a command with `--json` and reads the document. */
+export function mudlarkJson<T>(args: readonly string[]): T {
+  const run = mudlark([...args, '--json']);
+  if (run.code !== 0) throw new Error(`exit ${run.code}: ${run.err}`);
+  return JSON.parse(run.out) as T;
+}
