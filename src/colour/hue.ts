@@ -17,8 +17,8 @@ const HUES = [
   [170, 'blue green'],
   [213, 'blue'],
   [288, 'violet blue'],
-  [308, 'violet'],
-  [322, 'purple'],
+  [306, 'violet'],
+  [319, 'purple'],
   [340, 'magenta'],
 ] as const;
 
@@ -31,12 +31,13 @@ export const HUE_NAMES: readonly HueName[] = HUES.map(([, name]) => name);
 const wrap = (degrees: number): number => ((degrees % 360) + 360) % 360;
 
 function hueIndex(hue: number): number {
+  if (!Number.isFinite(hue)) throw new RangeError(`hue angle: ${hue} is not an angle in degrees`);
   const angle = wrap(hue);
   const index = HUES.findLastIndex(([from]) => angle >= from);
   return index < 0 ? HUES.length - 1 : index;
 }
 
-/** Name of a hue angle h_ab in degrees; angles outside 0-360 wrap round. Meaningless for a neutral. */
+/** Name of a hue angle h_ab in degrees; angles outside 0-360 wrap round. Meaningless for a neutral. @throws RangeError when not finite */
 export function hueName(hue: number): HueName {
   return HUE_NAMES[hueIndex(hue)] ?? 'red';
 }

@@ -60,7 +60,7 @@ export function hueOf(lab: Lab): number {
   if (degrees >= 0) return degrees;
   // A tiny negative angle plus 360 rounds to 360 itself.
   const turned = degrees + 360;
-  return turned < 360 ? turned : 0;
+  return turned === 360 ? 0 : turned;
 }
 
 /**

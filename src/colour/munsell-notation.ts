@@ -20,5 +20,7 @@ export function munsellNotation(xyz: Xyz): string {
   const [x, y, z] = [xyz.x, xyz.y, xyz.z].map((component) => Math.max(0, component) / 100);
   const [hue, value, chroma] = xyzToMhvc(x ?? 0, y ?? 0, z ?? 0, ILLUMINANT_D65, 1e-6, 200, 'last');
   if (chroma < NEUTRAL_CHROMA) return `N ${value.toFixed(1)}`;
-  return mhvcToMunsell(hue, value, chroma, 1);
+  // The library spends one decimal fewer on hue than on value and chroma; two there are one here.
+  const [hueText] = mhvcToMunsell(hue, value, chroma, 2).split(' ');
+  return `${hueText} ${value.toFixed(1)}/${chroma.toFixed(1)}`;
 }

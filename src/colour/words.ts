@@ -2,16 +2,19 @@
  * A colour in words, so that nothing has to be seen: 'dark reddish brown', 'pale bluish grey', 'olive'.
  *
  * The plan (modifier, then hue; brown, olive and pink as names of their own) is that of the ISCC-NBS method of
- * designating colours. The boundaries are ours, in CIELAB under D65, simple on purpose:
+ * designating colours. The boundaries are ours, in CIELAB under D65, few and simple on purpose:
  *
- * | step | rule |
- * | --- | --- |
- * | neutral | C* up to 5: white from L* 88, light grey from 68, middle grey from 45, dark grey from 25, else black |
- * | near neutral | C* up to 12: the same greys with a tinge (bluish grey, brownish black); tinges in {@link TINGES} |
- * | brown | h 20-88, dark and not too strong for its hue: see `isBrown`; reddish to 45, plain to 58, yellowish to 75, olive above |
- * | olive | h 88-120 and L* under 60; olive green from 106 |
- * | pink | h 340-60 and L* from 65 while C* is under 45; purplish before 5, yellowish from 38 |
- * | others | the name on the hue wheel with a modifier for its lightness and strength: see `modifier` |
+ * - Neutral, C* up to 3 (5 from L* 88, where paper lies): white from L* 88, light grey from 68, middle grey from 45,
+ *   dark grey from 25, else black.
+ * - Near neutral, C* up to 12: the same greys with a tinge: 'bluish grey', 'brownish black'.
+ * - Brown, h 20-90, dark and not too strong for its hue (`isBrown`): reddish brown up to h 45, brown to 65,
+ *   yellowish brown to 78, olive brown above.
+ * - Olive, h 90-106 and L* under 60; olive green to h 126 and L* under 50.
+ * - Pink, C* under 62: h 340-38 from L* 58, purplish before h 5; yellowish pink h 38-60 from L* 68.
+ * - Any other: the name on the hue wheel after a modifier for lightness and strength (`modifier`).
+ *
+ * Strength is judged by what the hue can reach, so a 'strong blue' has less chroma than a 'strong orange'; the words
+ * of `chromaWord` are the same for all hues.
  */
 import { hueName } from './hue.js';
 import { chromaOf, hueOf, type Lab } from './lab.js';
@@ -28,9 +31,6 @@ const TINGES: readonly (readonly [number, string])[] = [
   [360, 'purplish'],
 ];
 
-const below = <T>(table: readonly (readonly [number, T])[], at: number): T | undefined =>
-  table.find(([bound]) => at < bound)?.[1];
-
 function grey(lightness: number): string {
   if (lightness >= 88) return 'white';
   if (lightness >= 68) return 'light grey';
@@ -38,61 +38,76 @@ function grey(lightness: number): string {
   return lightness >= 25 ? 'dark grey' : 'black';
 }
 
-function tingedGrey(lightness: number, hue: number): string {
-  let tinge = below(TINGES, hue) ?? 'purplish';
-  if (lightness >= 68 && (hue >= 340 || hue < 60)) tinge = 'pinkish';
-  else if (lightness >= 68 && tinge === 'brownish') tinge = 'yellowish';
-  if (lightness >= 88) return `${tinge} white`;
-  if (lightness < 25) return `${tinge} black`;
-  if (lightness >= 68) return `pale ${tinge} grey`;
-  return lightness >= 45 ? `${tinge} grey` : `dark ${tinge} grey`;
+function tinge(lightness: number, hue: number): string {
+  const word = TINGES.find(([bound]) => hue < bound)?.[1] ?? 'purplish';
+  if (lightness < 68) return word;
+  if (hue >= 340 || hue < 60) return 'pinkish';
+  return word === 'brownish' || word === 'olive' ? 'yellowish' : word;
 }
 
-/** Browns are dark oranges and yellows: the yellower the hue, the lighter and stronger it may be and still look brown. */
+function tingedGrey(lightness: number, hue: number): string {
+  const tinged = tinge(lightness, hue);
+  if (lightness >= 88) return `${tinged} white`;
+  if (lightness >= 68) return `pale ${tinged} grey`;
+  if (lightness < 25) return `${tinged} black`;
+  return lightness >= 45 ? `${tinged} grey` : `dark ${tinged} grey`;
+}
+
+const between = (from: number, to: number, share: number): number =>
+  from + (to - from) * Math.min(1, Math.max(0, share));
+
+/** Browns are dark oranges and yellows: the yellower the hue, the lighter and stronger one may be and still be brown. */
 function isBrown(lightness: number, chroma: number, hue: number): boolean {
-  if (hue < 20 || hue >= 88) return false;
-  const yellowness = Math.min(1, (hue - 20) / 45);
-  return lightness < 44 + 22 * yellowness && chroma < 34 + 34 * yellowness;
+  if (hue < 20 || hue >= 90) return false;
+  const lightest = between(44, 66, (hue - 20) / 45);
+  const strongest = hue < 40 ? between(30, 52, (hue - 20) / 20) : between(52, 58, (hue - 40) / 25);
+  return lightness < lightest && chroma < strongest;
 }
 
 function brownKind(hue: number): string {
   if (hue < 45) return 'reddish brown';
-  if (hue < 58) return 'brown';
-  return hue < 75 ? 'yellowish brown' : 'olive brown';
+  if (hue < 65) return 'brown';
+  return hue < 78 ? 'yellowish brown' : 'olive brown';
 }
 
+/** The modifier of a brown or an olive; the plain name is the middle of them. */
 function earthModifier(lightness: number, chroma: number): string {
-  const depth = lightness >= 52 ? 'light' : lightness >= 36 ? '' : lightness >= 20 ? 'dark' : 'very dark';
-  if (chroma <= 18 && depth !== 'very dark') return `${depth} greyish`.trim();
-  return chroma > 48 && depth === '' ? 'strong' : depth;
+  if (lightness >= 52) return chroma <= 18 ? 'light greyish' : 'light';
+  if (chroma > 40) return lightness >= 30 ? 'strong' : 'deep';
+  if (lightness >= 33) return chroma <= 18 ? 'greyish' : '';
+  return lightness >= 14 ? 'dark' : 'very dark';
 }
 
-/** Lower bound in L* of each row; the words run with rising C*: up to 25, up to 45, up to vivid, above. */
+/** Lower bound in L* of each row; along a row strength rises. */
 const MODIFIERS: readonly (readonly [number, readonly [string, string, string, string]])[] = [
   [80, ['very pale', 'light', 'bright', 'vivid']],
   [65, ['pale', 'light', 'bright', 'vivid']],
-  [45, ['greyish', 'moderate', 'strong', 'vivid']],
-  [28, ['dark greyish', 'dark', 'deep', 'vivid']],
+  [38, ['greyish', 'moderate', 'strong', 'vivid']],
+  [18, ['dark greyish', 'dark', 'deep', 'vivid']],
   [Number.NEGATIVE_INFINITY, ['blackish', 'very dark', 'very deep', 'vivid']],
 ];
 
-/** C* above which a colour is vivid; oranges and yellows reach further than the rest of the wheel. */
-const vividFrom = (hue: number): number => (hue >= 45 && hue < 106 ? 80 : 66);
+/** C* above which a colour stops being greyish, becomes strong, becomes vivid: by what the hue can reach. */
+function strengths(hue: number): readonly [number, number, number] {
+  if (hue >= 45 && hue < 106) return [25, 47, 80];
+  if (hue < 130 || hue >= 340) return [25, 47, 66];
+  return [18, 38, 58];
+}
 
 function modifier(lightness: number, chroma: number, hue: number): string {
   const row = MODIFIERS.find(([from]) => lightness >= from)?.[1];
-  const column = chroma <= 25 ? 0 : chroma <= 45 ? 1 : chroma <= vividFrom(hue) ? 2 : 3;
+  const column = strengths(hue).filter((bound) => chroma > bound).length;
   return row?.[column] ?? '';
 }
 
-function pinkKind(hue: number): string {
-  if (hue >= 340 || hue < 5) return 'purplish pink';
-  return hue < 38 ? 'pink' : 'yellowish pink';
-}
-
-function plainName(hue: number, lightness: number, chroma: number): string {
-  if ((hue >= 340 || hue < 60) && lightness >= 65 && chroma < 45) return pinkKind(hue);
-  if (hue >= 88 && hue < 120 && lightness < 60) return hue < 106 ? 'olive' : 'olive green';
+/** A colour by its own name where it has one, by its hue otherwise. */
+function nameOf(lightness: number, chroma: number, hue: number): string {
+  if (chroma < 62) {
+    if (lightness >= 58 && (hue >= 340 || hue < 38)) return hue >= 5 && hue < 38 ? 'pink' : 'purplish pink';
+    if (lightness >= 68 && hue >= 38 && hue < 60) return 'yellowish pink';
+  }
+  if (hue >= 90 && hue < 106 && lightness < 60) return 'olive';
+  if (hue >= 106 && hue < 126 && lightness < 50) return 'olive green';
   return hueName(hue);
 }
 
@@ -100,15 +115,19 @@ function plainName(hue: number, lightness: number, chroma: number): string {
  * A colour in words.
  * @param lab CIELAB, D65, 2 degrees
  * @returns lower case, one to four words
- * Worked example: L* 34, a* 17, b* 13 is 'dark reddish brown'.
+ * @throws RangeError when a coordinate is not a number
+ * Worked example: L* 30, a* 17, b* 13 is 'dark reddish brown'.
  */
 export function colourInWords(lab: Lab): string {
   const chroma = chromaOf(lab);
   const hue = hueOf(lab);
-  if (chroma <= 5) return grey(lab.l);
+  if (!Number.isFinite(lab.l + chroma)) {
+    throw new RangeError(`colour in words: (${lab.l}, ${lab.a}, ${lab.b}) is not a colour`);
+  }
+  if (chroma <= (lab.l >= 88 ? 5 : 3)) return grey(lab.l);
   if (chroma <= 12) return tingedGrey(lab.l, hue);
   if (isBrown(lab.l, chroma, hue)) return `${earthModifier(lab.l, chroma)} ${brownKind(hue)}`.trim();
-  const name = plainName(hue, lab.l, chroma);
+  const name = nameOf(lab.l, chroma, hue);
   const words = name.startsWith('olive') ? earthModifier(lab.l, chroma) : modifier(lab.l, chroma, hue);
   return `${words} ${name}`.trim();
 }
