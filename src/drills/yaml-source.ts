@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { isMap, isPair, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
 import { DataError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
+import { keyFault } from './yaml-keys.js';
 
 /** Largest text that is read, in characters; a class's longest quiz is a tenth of it. */
 export const MOST_TEXT = 1_000_000;
@@ -102,13 +103,15 @@ export function parseYaml<S extends v.GenericSchema>(
       lineCounter: lines,
       prettyErrors: false,
       strict: true,
-      uniqueKeys: true,
+      uniqueKeys: false,
     });
     const fault = document.errors[0];
     if (fault !== undefined) {
       const { line } = lines.linePos(fault.pos[0]);
       throw new DataError(`${name}:${line}: ${fault.message.split('\n')[0]}`);
     }
+    const key = keyFault(document.contents);
+    if (key !== undefined) throw new DataError(`${name}:${lines.linePos(key.offset).line}: ${key.what}`);
     raw = document.toJS({ maxAliasCount: 0 });
     root = document.contents;
   } catch (error) {

@@ -1,0 +1,46 @@
+/**
+ * Keys of a YAML file that someone wrote: each a plain word, none twice, none that JavaScript objects carry themselves.
+ * The yaml package's own check for doubles compares every key with every other, so a megabyte of keys takes minutes.
+ */
+import { isMap, isScalar, isSeq } from 'yaml';
+
+/** Where a key is at fault and why. */
+export interface KeyFault {
+  readonly offset: number;
+  readonly what: string;
+}
+
+/** Names that every object answers to: a schema that asks `key in entries` would take them for known ones. */
+export function isReservedKey(key: string): boolean {
+  return key === 'prototype' || key in Object.prototype;
+}
+
+function faultIn(key: unknown, seen: Set<string>): string | undefined {
+  if (!isScalar(key) || key.value === null || typeof key.value === 'object') return 'a key must be a word';
+  const name = String(key.value);
+  if (isReservedKey(name)) return `"${name}" is not a known key here`;
+  if (seen.has(name)) return `"${name.slice(0, 60)}" stands here twice`;
+  seen.add(name);
+  return undefined;
+}
+
+/** The first key at fault below a node, or undefined. */
+export function keyFault(root: unknown): KeyFault | undefined {
+  const waiting: unknown[] = [root];
+  while (waiting.length > 0) {
+    const node = waiting.pop();
+    if (isSeq(node)) for (const item of node.items) waiting.push(item);
+    if (!isMap(node)) continue;
+    const seen = new Set<string>();
+    for (const { key, value } of node.items) {
+      const what = faultIn(key, seen);
+      if (what !== undefined)
+        return {
+          offset: (key as { range?: readonly number[] } | null)?.range?.[0] ?? node.range?.[0] ?? 0,
+          what,
+        };
+      waiting.push(value);
+    }
+  }
+  return undefined;
+}
