@@ -25,7 +25,7 @@ function expand(f: number): number {
 /**
  * CIELAB from tristimulus values.
  * @param white of the same illuminant and observer, same scale: see `whiteOf`
- * Worked number: D65, 2 degrees, (20, 20, 20) against (95.047, 100, 108.883) is L* 51.84, a* 4.85, b* 5.72.
+ * Worked number: D65, 2 degrees, (20, 20, 20) against (95.047, 100, 108.883) is L* 51.84, a* 4.99, b* 3.27.
  */
 export function xyzToLab(xyz: Xyz, white: Xyz): Lab {
   const fx = compress(xyz.x / white.x);

@@ -1,0 +1,43 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { chromaWord, shadingLine } from '../../src/colour/chroma.js';
+
+const lightness = fc.double({ min: 0, max: 100, noNaN: true });
+const chroma = fc.double({ min: 0, max: 120, noNaN: true });
+
+describe('chroma words', () => {
+  it.each([
+    [0, 'neutral'],
+    [5, 'neutral'],
+    [5.1, 'near neutral'],
+    [12, 'near neutral'],
+    [25, 'very dull'],
+    [38, 'dull'],
+    [52, 'moderate'],
+    [66, 'fairly strong'],
+    [66.1, 'intense'],
+    [150, 'intense'],
+  ])('C* %d is %s', (c, word) => {
+    expect(chromaWord(c)).toBe(word);
+  });
+});
+
+describe('the shading line', () => {
+  it('goes nowhere when lightness stays, and falls when it falls', () => {
+    fc.assert(
+      fc.property(chroma, lightness, lightness, (c, from, to) => {
+        expect(shadingLine(c, from, from)).toBeCloseTo(c, 9);
+        const line = shadingLine(c, from, to);
+        expect(to <= from ? line <= c + 1e-9 : line >= c).toBe(true);
+      }),
+    );
+  });
+
+  it('takes the same way in one step as in two', () => {
+    fc.assert(
+      fc.property(chroma, lightness, lightness, lightness, (c, from, by, to) => {
+        expect(shadingLine(shadingLine(c, from, by), by, to)).toBeCloseTo(shadingLine(c, from, to), 9);
+      }),
+    );
+  });
+});
