@@ -1,22 +1,78 @@
 /** The paints the program knows, each with its evidence. */
-import { spectrum } from '../optics/index.js';
+import { type Spectrum, spectrum } from '../optics/index.js';
+import { APPEARANCE_SOURCE, CATALOGUE, type CatalogueEntry } from './catalogue.js';
+import shipped from './data/library.json' with { type: 'json' };
 import measured from './data/measured.json' with { type: 'json' };
-import type { Evidence, Pigment } from './types.js';
+import { handlingOf, hazardOf } from './handling.js';
+import type { Pigment, Provenance } from './types.js';
 
-/** All paints, each id once. */
-export const LIBRARY: readonly Pigment[] = measured.pigments.map((record) => ({
-  ...record,
-  evidence: record.evidence as Evidence,
-  K: spectrum(record.K, `${record.id} K`),
-  S: spectrum(record.S, `${record.id} S`),
-  provenance: {
-    source: measured.source,
-    licence: measured.licence,
-    method: measured.method,
-    date: measured.date,
-  },
-  handling: {},
-}));
+interface Shipped {
+  readonly id: string;
+  readonly fullStrength: number;
+  readonly residualDeltaE00?: number;
+  readonly departure?: number;
+  readonly K?: readonly number[];
+  readonly S?: readonly number[];
+}
+
+const SHIPPED = new Map(shipped.pigments.map((record) => [record.id, record as Shipped]));
+const MEASURED = new Map(measured.pigments.map((record) => [record.id, record]));
+
+function methodOf(entry: CatalogueEntry): string {
+  const relation = entry.relation === undefined ? '' : ` (${entry.relation})`;
+  if (entry.evidence === 'measured') return measured.method;
+  if (entry.mixture !== undefined) return 'mixture of pigments of this library';
+  if (entry.shape === undefined) {
+    return 'smoothest curve that gives the published masstone and hue shift, S from the transparency rating';
+  }
+  const start = `K from ${shipped.sets[entry.shape.from].name}, ${entry.shape.pigment}${relation}`;
+  return entry.evidence === 'transferred'
+    ? `${start}, brought to the published masstone by two scales and a slight smooth correction`
+    : `${start}, changed smoothly until it gives the published masstone and hue shift: estimated from published colour`;
+}
+
+function provenanceOf(entry: CatalogueEntry, record: Shipped): Provenance {
+  const set = entry.shape === undefined ? undefined : shipped.sets[entry.shape.from];
+  const spectrumCredit = entry.evidence === 'measured' ? measured : set;
+  const colour = `colour: ${APPEARANCE_SOURCE}`;
+  return {
+    source: spectrumCredit === undefined ? colour : `spectrum: ${spectrumCredit.source}; ${colour}`,
+    licence: spectrumCredit?.licence ?? 'figures quoted as facts with citation',
+    method: methodOf(entry),
+    date: entry.evidence === 'measured' ? measured.date : shipped.date,
+    ...(record.residualDeltaE00 === undefined ? {} : { residualDeltaE00: record.residualDeltaE00 }),
+    ...(record.departure === undefined ? {} : { departure: record.departure }),
+  };
+}
+
+function coefficients(id: string, which: 'K' | 'S', record: Shipped): Spectrum {
+  const values = MEASURED.get(id)?.[which] ?? record[which];
+  if (values === undefined) throw new Error(`data/library.json: ${id} has no ${which}; run the rebuild`);
+  return spectrum(values, `${id} ${which}`);
+}
+
+function pigmentOf(entry: CatalogueEntry): Pigment {
+  const { id, name, ci, ciNote, evidence } = entry;
+  const record = SHIPPED.get(id);
+  if (record === undefined) throw new Error(`data/library.json lacks ${id}; run the rebuild`);
+  const hazard = hazardOf(ci);
+  return {
+    id,
+    name,
+    ci,
+    evidence,
+    fullStrength: record.fullStrength,
+    K: coefficients(id, 'K', record),
+    S: coefficients(id, 'S', record),
+    provenance: provenanceOf(entry, record),
+    handling: handlingOf(id, ci),
+    ...(ciNote === undefined ? {} : { ciNote }),
+    ...(hazard === undefined ? {} : { hazard }),
+  };
+}
+
+/** All paints, each id once: the measured ones first, then the others round the hue circle from yellow. */
+export const LIBRARY: readonly Pigment[] = CATALOGUE.map(pigmentOf);
 
 const BY_ID = new Map(LIBRARY.map((pigment) => [pigment.id, pigment]));
 

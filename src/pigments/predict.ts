@@ -1,5 +1,14 @@
 /** The colour of paints laid on the library's paper. */
-import { type Ground, glaze, ground, layers, puddle, type Spectrum, spectrum, strokes } from '../optics/index.js';
+import {
+  type Ground,
+  glaze,
+  ground,
+  layers,
+  puddle,
+  type Spectrum,
+  spectrum,
+  strokes,
+} from '../optics/index.js';
 import paper from './data/paper.json' with { type: 'json' };
 import { type Load, strokeAreas } from './loads.js';
 import type { Evidence } from './types.js';

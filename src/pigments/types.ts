@@ -5,7 +5,7 @@ import type { Coefficients } from '../optics/index.js';
  * How K and S were had:
  * - `measured`: fitted to measured watercolour films of this paint;
  * - `transferred`: the curve's shape measured in another medium, brought to the published watercolour colour;
- * - `estimated`: no spectrum known; the smoothest curve that gives the published colour.
+ * - `estimated`: no spectrum of this pigment known; a related curve, or a level one, changed smoothly to give the published colour.
  */
 export type Evidence = 'measured' | 'transferred' | 'estimated';
 
@@ -52,6 +52,8 @@ export interface Provenance {
   readonly method: string;
   /** CIEDE2000 of the film at full strength against the published masstone, when there is one. */
   readonly residualDeltaE00?: number;
+  /** Root mean square change of ln K from the source's curve, 0.1 is 10 %; absent for measured paints. */
+  readonly departure?: number;
   readonly date: string;
 }
 

@@ -1,0 +1,3 @@
+export * from './neutral.js';
+export * from './report.js';
+export type * from './types.js';

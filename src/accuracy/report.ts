@@ -1,0 +1,198 @@
+/** Recomputes every figure of the accuracy report from the carried data. Takes a second or two: pure, no cache. */
+import { quantileSorted } from 'simple-statistics';
+import { deltaE00 } from '../colour/difference.js';
+import { chromaOf, hueDifference, hueOf, reflectanceToLab } from '../colour/index.js';
+import { appearanceOf } from '../pigments/catalogue.js';
+import { TINT_STRENGTH } from '../pigments/constants.js';
+import { findPigment, LIBRARY, type Pigment, predict } from '../pigments/index.js';
+import complementData from './data/complements.json' with { type: 'json' };
+import mixtureData from './data/mixtures.json' with { type: 'json' };
+import { leastChromatic, sideOfLine } from './neutral.js';
+import type {
+  AccuracyReport,
+  HueShiftRow,
+  NeutralRow,
+  NonComplementRow,
+  OtherPairs,
+  Spread,
+} from './types.js';
+
+/** A paint duller than this is a neutral itself: every mixture with much of it is grey. */
+const CHROMATIC = 12;
+
+/** Published shifts smaller than this are within the spread between makers. */
+const TELLING_SHIFT_DEG = 5;
+
+/** Middle hue angles of the stated leanings; a line leans that way within 60 degrees of it. */
+const LEANINGS: readonly (readonly [string, number])[] = [
+  ['blue-violet', 290],
+  ['violet', 305],
+  ['bluish green', 180],
+  ['green', 160],
+];
+const LEANS_WITHIN_DEG = 60;
+
+function round(value: number, digits = 2): number {
+  return Number(value.toFixed(digits));
+}
+
+function known(id: string): Pigment {
+  const pigment = findPigment(id);
+  if (pigment === undefined) throw new Error(`accuracy data names ${id}, which the library lacks`);
+  return pigment;
+}
+
+function masstone(pigment: Pigment, observer: 'D65-2' | 'D50-10', strength = 1) {
+  const load = strength * pigment.fullStrength;
+  return reflectanceToLab(predict([{ pigment, load }], 'puddle'), observer);
+}
+
+function spreadOf(differences: readonly number[]): Spread {
+  const sorted = differences.toSorted((a, b) => a - b);
+  return {
+    n: sorted.length,
+    median: round(quantileSorted(sorted, 0.5)),
+    p90: round(quantileSorted(sorted, 0.9)),
+    max: round(quantileSorted(sorted, 1)),
+  };
+}
+
+function masstones(): AccuracyReport['masstones'] {
+  const rows = LIBRARY.flatMap((pigment) => {
+    const published = appearanceOf(pigment.id).masstone;
+    if (published === undefined) return [];
+    const [l = Number.NaN, a = Number.NaN, b = Number.NaN] = published;
+    return [{ id: pigment.id, deltaE00: round(deltaE00(masstone(pigment, 'D50-10'), { l, a, b })) }];
+  });
+  return { ...spreadOf(rows.map((row) => row.deltaE00)), rows };
+}
+
+function neutralRow(a: string, b: string): NeutralRow {
+  const { lab, share, strength } = leastChromatic(known(a), known(b));
+  return { a, b, minChroma: round(chromaOf(lab)), at: share, lstar: round(lab.l, 1), strength };
+}
+
+function share(rows: readonly NeutralRow[], most: number): number {
+  return rows.filter(({ minChroma }) => minChroma <= most).length / rows.length;
+}
+
+function pairKey(a: string, b: string): string {
+  return [a, b].toSorted().join(' ');
+}
+
+function otherPairs(named: ReadonlySet<string>): { others: OtherPairs; othersChromatic: OtherPairs } {
+  const chromatic = new Set(
+    LIBRARY.filter((pigment) => chromaOf(masstone(pigment, 'D65-2')) > CHROMATIC).map(({ id }) => id),
+  );
+  const counts = { all: 0, allWithin: 0, chromatic: 0, chromaticWithin: 0 };
+  for (const [index, a] of LIBRARY.entries()) {
+    for (const b of LIBRARY.slice(index + 1)) {
+      if (named.has(pairKey(a.id, b.id))) continue;
+      const within = chromaOf(leastChromatic(a, b).lab) <= 8 ? 1 : 0;
+      counts.all++;
+      counts.allWithin += within;
+      if (chromatic.has(a.id) && chromatic.has(b.id)) {
+        counts.chromatic++;
+        counts.chromaticWithin += within;
+      }
+    }
+  }
+  return {
+    others: { n: counts.all, withinC8: round(counts.allWithin / counts.all, 3) },
+    othersChromatic: { n: counts.chromatic, withinC8: round(counts.chromaticWithin / counts.chromatic, 3) },
+  };
+}
+
+function pairsNamed(): ReadonlySet<string> {
+  return new Set(
+    [...complementData.pairs, ...complementData.nonComplements].map(([a, b]) =>
+      pairKey(String(a), String(b)),
+    ),
+  );
+}
+
+function complements(): AccuracyReport['complements'] {
+  const rows = complementData.pairs.map(([a, b]) => neutralRow(String(a), String(b)));
+  return {
+    n: rows.length,
+    withinC5: round(share(rows, 5), 3),
+    withinC8: round(share(rows, 8), 3),
+    median: spreadOf(rows.map((row) => row.minChroma)).median,
+    rows,
+    ...otherPairs(pairsNamed()),
+  };
+}
+
+/** Whether a hue is on the stated side. */
+export function leansTo(stated: string, hueDeg: number): boolean {
+  const leaning = LEANINGS.find(([word]) => stated.includes(word));
+  return leaning !== undefined && Math.abs(hueDifference(leaning[1], hueDeg)) <= LEANS_WITHIN_DEG;
+}
+
+function nonComplements(): AccuracyReport['nonComplements'] {
+  const rows = complementData.nonComplements.map(([a, b, stated]): NonComplementRow => {
+    const row = neutralRow(String(a), String(b));
+    const hueDeg = round(sideOfLine(known(row.a), known(row.b), row.strength), 0);
+    return {
+      ...row,
+      stated: String(stated),
+      hueDeg,
+      holds: row.minChroma > 5 && leansTo(String(stated), hueDeg),
+    };
+  });
+  return { n: rows.length, held: rows.filter((row) => row.holds).length, rows };
+}
+
+function hueShifts(): AccuracyReport['hueShifts'] {
+  const rows = LIBRARY.flatMap((pigment): HueShiftRow[] => {
+    const published = appearanceOf(pigment.id).hueShiftDeg;
+    if (published === undefined || Math.abs(published) < TELLING_SHIFT_DEG) return [];
+    const predicted = hueDifference(
+      hueOf(masstone(pigment, 'D65-2')),
+      hueOf(masstone(pigment, 'D65-2', TINT_STRENGTH)),
+    );
+    return [{ id: pigment.id, published, predicted: round(predicted, 1) }];
+  });
+  return {
+    n: rows.length,
+    signRight: rows.filter(({ published, predicted }) => published * predicted > 0).length,
+    rows,
+  };
+}
+
+function darkGreys(): AccuracyReport['darkGreys'] {
+  return [
+    ['phthalo-green-blue-shade', 'pyrrole-red'],
+    ['phthalo-green-blue-shade', 'pyrrole-scarlet'],
+  ].map(([a = '', b = '']) => {
+    const row = neutralRow(a, b);
+    const darker = Math.min(masstone(known(a), 'D65-2').l, masstone(known(b), 'D65-2').l);
+    return { a, b, lstar: row.lstar, darkerLstar: round(darker, 1) };
+  });
+}
+
+function mixtures(): AccuracyReport['mixtures'] {
+  const differences = mixtureData.mixtures.map(([a, b, millilitresA, millilitresB, l, labA, labB]) => {
+    const loads = [
+      { pigment: known(String(a)), load: Number(millilitresA) / 0.01 },
+      { pigment: known(String(b)), load: Number(millilitresB) / 0.01 },
+    ];
+    const found = reflectanceToLab(predict(loads, 'puddle'), 'D65-2');
+    return deltaE00(found, { l: Number(l), a: Number(labA), b: Number(labB) });
+  });
+  const mean = differences.reduce((sum, value) => sum + value, 0) / differences.length;
+  return { ...spreadOf(differences), mean: round(mean) };
+}
+
+/** The whole report. */
+export function accuracyReport(): AccuracyReport {
+  return {
+    schemaVersion: 1,
+    masstones: masstones(),
+    complements: complements(),
+    nonComplements: nonComplements(),
+    hueShifts: hueShifts(),
+    darkGreys: darkGreys(),
+    mixtures: mixtures(),
+  };
+}

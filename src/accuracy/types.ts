@@ -1,0 +1,81 @@
+/** The accuracy report: predictions set against published figures. Colour differences are CIEDE2000. */
+
+/** Spread of a set of differences. */
+export interface Spread {
+  readonly n: number;
+  readonly median: number;
+  readonly p90: number;
+  readonly max: number;
+}
+
+export interface MasstoneRow {
+  readonly id: string;
+  readonly deltaE00: number;
+}
+
+/** The least chromatic mixture of two pigments. */
+export interface NeutralRow {
+  readonly a: string;
+  readonly b: string;
+  /** C*ab, D65, 2 degrees. */
+  readonly minChroma: number;
+  /** Share of `b` in it, counted by strength (each paint's load over its own masstone's): 0-1. */
+  readonly at: number;
+  readonly lstar: number;
+  /** 1 full, 0.5 half strength. */
+  readonly strength: number;
+}
+
+export interface NonComplementRow extends NeutralRow {
+  /** The colour that the pair is said to make. */
+  readonly stated: string;
+  /** Hue angle where the mixing line is farthest in hue from both paints, degrees. */
+  readonly hueDeg: number;
+  /** Stays above C* 5 and leans the stated way. */
+  readonly holds: boolean;
+}
+
+export interface HueShiftRow {
+  readonly id: string;
+  readonly published: number;
+  readonly predicted: number;
+}
+
+/** How many pairs reach a chroma of 8 or less. */
+export interface OtherPairs {
+  readonly n: number;
+  readonly withinC8: number;
+}
+
+export interface AccuracyReport {
+  readonly schemaVersion: 1;
+  readonly masstones: Spread & { readonly rows: readonly MasstoneRow[] };
+  readonly complements: {
+    readonly n: number;
+    readonly withinC5: number;
+    readonly withinC8: number;
+    readonly median: number;
+    readonly rows: readonly NeutralRow[];
+    /** All pairs that no published list names, and those of them whose two paints are themselves colours (C* above 12). */
+    readonly others: OtherPairs;
+    readonly othersChromatic: OtherPairs;
+  };
+  readonly nonComplements: {
+    readonly n: number;
+    readonly held: number;
+    readonly rows: readonly NonComplementRow[];
+  };
+  readonly hueShifts: {
+    readonly n: number;
+    readonly signRight: number;
+    readonly rows: readonly HueShiftRow[];
+  };
+  /** Phthalo green with pyrrole reds: L* of the grey and of the darker paint of the two. */
+  readonly darkGreys: readonly {
+    readonly a: string;
+    readonly b: string;
+    readonly lstar: number;
+    readonly darkerLstar: number;
+  }[];
+  readonly mixtures: Spread & { readonly mean: number };
+}

@@ -1,0 +1,84 @@
+/**
+ * From a spectrum measured in another medium to the film of a watercolour: what is common to all paints.
+ *
+ * Three regularities, each fitted to the measured watercolours and recomputed by the tests:
+ * - paints present in both media show a narrower range of K in watercolour (rough, uneven films): log K shrinks;
+ * - in a watercolour film S follows K, log S rising slowly with log K;
+ * - the S of a masstone film falls with the paint's transparency rating.
+ */
+import { absorptionOverScattering, type Coefficients, GRID, type Spectrum } from '../optics/index.js';
+
+/** What the source spectrum was measured in. */
+export type Medium = 'watercolour' | 'acrylic' | 'oil' | 'powder' | 'none';
+
+/** Slope of log K in watercolour against log K in acrylic or oil, for ultramarine, cadmium red and Prussian blue (0.67-0.83). */
+export const CONTRAST = 0.75;
+
+/** Least K, as a share of the mean, that is believed: watercolours keep a little absorption everywhere. */
+export const LEAST_SHARE = 0.005;
+
+/** Slope of log S against log K inside one watercolour, median over the measured paints (0.31). */
+export const SCATTER_FOLLOWS = 0.35;
+
+/** Mean S of a masstone film: ln S = intercept + slope · transparency, over eight measured paints; scatter of ln S about it. */
+export const SCATTER_BY_TRANSPARENCY = { intercept: -0.17, slope: -0.52, deviation: 0.58 } as const;
+
+/** Bands 420-690 nm, over which means are taken: the ends are noisy and nearly invisible. */
+const FIRST = 4;
+const LAST = 31;
+
+/** Mean over the bands that matter. */
+export function visibleMean(values: Spectrum): number {
+  let sum = 0;
+  for (let band = FIRST; band <= LAST; band++) sum += values[band] as number;
+  return sum / (LAST - FIRST + 1);
+}
+
+/** Mean S of the masstone film of a paint with this transparency rating (0 covering - 4 clear). */
+export function scatterFromTransparency(transparency: number): number {
+  return Math.exp(SCATTER_BY_TRANSPARENCY.intercept + SCATTER_BY_TRANSPARENCY.slope * transparency);
+}
+
+/** Starting shape of a film: ln K and ln S up to a constant each, and how far S follows a change of K. */
+export interface StartingShape {
+  readonly logK: Spectrum;
+  readonly logS: Spectrum;
+  readonly follows: number;
+}
+
+/**
+ * The shape that a spectrum of another medium takes in watercolour.
+ * @param source K and S in any unit; for a watercolour both shapes are kept, else only K counts
+ */
+export function startingShape(source: Coefficients, medium: Medium): StartingShape {
+  const meanK = visibleMean(source.K);
+  if (medium === 'watercolour') {
+    return {
+      logK: source.K.map((k) => Math.log(Math.max(k / meanK, 1e-4))),
+      logS: source.S.map((s) => Math.log(Math.max(s / visibleMean(source.S), 1e-3))),
+      follows: 0,
+    };
+  }
+  return {
+    logK: source.K.map((k) => CONTRAST * Math.log(Math.max(k / meanK, 1e-4) + LEAST_SHARE)),
+    logS: new Float64Array(GRID.count),
+    follows: SCATTER_FOLLOWS,
+  };
+}
+
+/** A level curve, for a paint of which no spectrum is known. */
+export function levelShape(): StartingShape {
+  return {
+    logK: new Float64Array(GRID.count),
+    logS: new Float64Array(GRID.count),
+    follows: SCATTER_FOLLOWS,
+  };
+}
+
+/** K/S of a dry powder from its reflectance (Kubelka and Munk 1931), with S taken as 1. */
+export function powderCoefficients(reflectance: Spectrum): Coefficients {
+  return {
+    K: reflectance.map((r) => absorptionOverScattering(Math.min(Math.max(r, 1e-3), 1))),
+    S: new Float64Array(GRID.count).fill(1),
+  };
+}
