@@ -59,6 +59,127 @@ const LIST: readonly Idea[] = [
     did: 'ended on the wrong side of grey',
     instead: 'Proportion sets the lean: name the side you want, then shift towards it.',
   },
+  {
+    id: 'wrong-way',
+    did: 'took the right paint and laid it the wrong way',
+    instead: 'Keep the paint and change how it is laid: stirred in, glazed over, or as strokes beside it.',
+  },
+  {
+    id: 'paint-too-pale',
+    did: 'darkened with a paint that is not dark enough itself',
+    instead: 'Take a second paint whose own full strength is darker than the goal.',
+  },
+  {
+    id: 'wrong-partner',
+    did: 'took a partner that does not cancel the colour',
+    instead: 'Look straight across the wheel, and trust the mixture more than the wheel’s picture.',
+  },
+  {
+    id: 'lost-chroma',
+    did: 'picked the mixture that loses the chroma',
+    instead:
+      'Look where the second paint sits on the wheel: the nearer, and the stronger itself, the more chroma stays.',
+  },
+  {
+    id: 'dull-not-neutral',
+    did: 'took a dull mixture for a neutral one',
+    instead:
+      'Ask which hue is left over: a green or violet rest means that the partner sits on the wrong side.',
+  },
+  {
+    id: 'misread-value',
+    did: 'let the strength of the colour hide its value',
+    instead: 'Squint until the colour goes and only light and dark are left; then compare.',
+  },
+  {
+    id: 'missed-target',
+    did: 'landed further from the target than was needed',
+    instead: 'Say the value first and find what reaches it; only then look at the chroma.',
+  },
+  {
+    id: 'misjudged-drying',
+    did: 'misjudged what drying takes',
+    instead:
+      'Drying takes chroma more than value, most from dark and strong washes; test on the same paper and wait.',
+  },
+  {
+    id: 'order-slipped',
+    did: 'put the mixtures in the wrong order',
+    instead: 'Compare two at a time, the outer ones first; the middle one then falls into place.',
+  },
+  {
+    id: 'gave-up-early',
+    did: 'gave a value up that the paint can reach',
+    instead: 'Lay the paint once at its thickest and remember that step: it is the end of its range.',
+  },
+  {
+    id: 'asked-too-much',
+    did: 'asked a paint for a dark that it does not have',
+    instead: 'Change the paint, not the thickness: range belongs to the paint.',
+  },
+  {
+    id: 'thickest-is-strongest',
+    did: 'misplaced the strongest colour of a ladder',
+    instead:
+      'Many paints are strongest a little below their thickest; pale ones keep rising. Look for the middle washes first.',
+  },
+  {
+    id: 'rule-in-grey-light',
+    did: 'used the sun’s shadow rule under a grey sky',
+    instead: 'Ask first where the light comes from: without sun there is hardly a shaded side.',
+  },
+  {
+    id: 'cast-too-light',
+    did: 'made the cast shadow no darker than the shaded side',
+    instead: 'A cast shadow is cut off from the sun and gets less light back: about four tenths against six.',
+  },
+  {
+    id: 'one-step-shadow',
+    did: 'went down one step for a shadow, whatever was lit',
+    instead: 'Take a share of the lit value, not a step: the lighter the thing, the deeper its shadow falls.',
+  },
+  {
+    id: 'shade-glows',
+    did: 'left too much chroma in the shade, so that it glows',
+    instead: 'Chroma goes down with the light: multiply it by (shade L* + 16) over (lit L* + 16).',
+  },
+  {
+    id: 'shade-to-mud',
+    did: 'took so much chroma from the shade that it went to mud',
+    instead: 'A shade keeps most of its colour: only what the light takes goes, no more.',
+  },
+  {
+    id: 'expected-paler',
+    did: 'expected the wash to dry clearly paler',
+    instead:
+      'On average drying moves value by a quarter of a step; do not correct value when only chroma went.',
+  },
+  {
+    id: 'short-span',
+    did: 'planned with too short a span of values',
+    instead: 'Stretch the plan: paper at one end, a real dark at the other, and unequal shares between.',
+  },
+  {
+    id: 'wrong-area',
+    did: 'went to an area that has no fault',
+    instead: 'Compare each area with its plan, value first, before touching any of them.',
+  },
+  {
+    id: 'wrong-fault',
+    did: 'found the area but misnamed the fault',
+    instead: 'Value first, then chroma, then hue: name the first of them that is out.',
+  },
+  {
+    id: 'repair-missed',
+    did: 'chose a repair that leaves the area out of its plan',
+    instead: 'Say what the repair does to value and to chroma before it goes down.',
+  },
+  {
+    id: 'wrong-reason',
+    did: 'took a reason that the case does not bear out',
+    instead:
+      'Check the reason against the numbers of the case: value, chroma and the angle between the paints.',
+  },
 ];
 
 export const IDEAS: ReadonlyMap<string, Idea> = new Map(LIST.map((idea) => [idea.id, idea]));

@@ -1,13 +1,30 @@
 /** All kinds of drill: the one place that a new kind is added to. */
 import * as v from 'valibot';
+import { chooseKind } from './choose/index.js';
+import { type ChooseDrill, chooseSchema } from './choose/schema.js';
 import { mixKind } from './mix/index.js';
 import { type MixDrill, mixSchema } from './mix/schema.js';
+import { orderKind } from './order/index.js';
+import { type OrderDrill, orderSchema } from './order/schema.js';
+import { shadeChromaKind } from './shade-chroma/index.js';
+import { type ShadeChromaDrill, shadeChromaSchema } from './shade-chroma/schema.js';
+import { shadowValuesKind } from './shadow-values/index.js';
+import { type ShadowValuesDrill, shadowValuesSchema } from './shadow-values/schema.js';
 import type { Kind } from './types.js';
+import { washesKind } from './washes/index.js';
+import { type WashesDrill, washesSchema } from './washes/schema.js';
 
 /** Any drill. */
-export type Drill = MixDrill;
+export type Drill = MixDrill | ChooseDrill | OrderDrill | WashesDrill | ShadowValuesDrill | ShadeChromaDrill;
 
-const KINDS: Readonly<Record<Drill['kind'], Kind<never>>> = { mix: mixKind };
+const KINDS: Readonly<Record<Drill['kind'], Kind<never>>> = {
+  mix: mixKind,
+  choose: chooseKind,
+  order: orderKind,
+  washes: washesKind,
+  'shadow-values': shadowValuesKind,
+  'shade-chroma': shadeChromaKind,
+};
 
 /** What a drill's kind can do with it. */
 export function kindOf(drill: Drill): Kind<Drill> {
@@ -17,6 +34,6 @@ export function kindOf(drill: Drill): Kind<Drill> {
 /** One drill as a file holds it, without the family, which the file states once. */
 export const drillSchema = v.variant(
   'kind',
-  [mixSchema],
+  [mixSchema, chooseSchema, orderSchema, washesSchema, shadowValuesSchema, shadeChromaSchema],
   'kind must be one of the kinds that the guide lists',
 );

@@ -1,3 +1,4 @@
+export * from './drying.js';
 export * from './film.js';
 export * from './grid.js';
 export * from './paint-film.js';

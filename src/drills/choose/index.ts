@@ -1,0 +1,134 @@
+/** The choose kind: see schema.ts. */
+import { readColour } from '../../colour/reading.js';
+import { chosen, requireComplete } from '../answers.js';
+import { IDEAS } from '../ideas.js';
+import { type Comparison, compare, ideaBehind, type Rated } from '../laid/compare.js';
+import { type Context, criterionOf } from '../laid/criteria.js';
+import { overall, pickMark } from '../laid/marks.js';
+import { laidParts, laidReflectance, seeLaid } from '../laid/predict.js';
+import { reasonFor } from '../laid/reasons.js';
+import { laidLabel, laidNote, readingWords, sentence } from '../laid/words.js';
+import type { Answer, Field, Grade, Kind, ResultSwatch } from '../types.js';
+import type { ChooseDrill, ChooseOption } from './schema.js';
+
+const labelOf = ({ label, laid }: ChooseOption): string => label ?? laidLabel(laid);
+
+function contextOf({ start, target }: ChooseDrill): Context {
+  return { start: start === undefined ? undefined : readColour(laidReflectance(start)), target };
+}
+
+function comparison(drill: ChooseDrill): Comparison {
+  const items = drill.options.map((option) => ({
+    id: option.id,
+    label: labelOf(option),
+    laid: option.laid,
+  }));
+  return compare(items, drill.by, contextOf(drill));
+}
+
+function fields(drill: ChooseDrill): readonly Field[] {
+  return [
+    {
+      id: 'pick',
+      label: criterionOf(drill.by).most,
+      shape: 'list',
+      options: drill.options.map((option) => ({
+        id: option.id,
+        label: labelOf(option),
+        note: laidNote(option.laid),
+      })),
+    },
+  ];
+}
+
+function goalLines(drill: ChooseDrill): string[] {
+  const { start, target } = drill;
+  const lines = [`pick the one with ${criterionOf(drill.by).most}`];
+  if (start !== undefined) {
+    const { step, chroma } = seeLaid(start).colour;
+    lines.push(`start: step ${step.toFixed(1)}, chroma ${chroma.toFixed(0)}`);
+  }
+  if (target !== undefined) {
+    const chroma = target.chroma === undefined ? '' : `, chroma ${target.chroma.toFixed(0)}`;
+    const hue = target.hue === undefined ? '' : `, hue ${target.hue.toFixed(0)}°`;
+    lines.push(`target: step ${target.step.toFixed(1)}${chroma}${hue}`);
+  }
+  return lines;
+}
+
+function explain(drill: ChooseDrill, picked: Rated, all: Comparison, close: boolean): string[] {
+  const criterion = criterionOf(drill.by);
+  const context = contextOf(drill);
+  const best = all.rated[0] as Rated;
+  const lines = [`You chose ${picked.label}: it gives ${readingWords(picked.seen.colour)}.`];
+  const others = all.rated.filter(({ id }) => id !== picked.id && id !== best.id);
+  if (picked.id === best.id) {
+    const next = all.rated[1] as Rated;
+    lines.push(
+      best.score - next.score <= all.tolerance
+        ? `That has ${criterion.most}; ${next.label} comes so near that it counts as well.`
+        : `That has ${criterion.most}: ${criterion.gap(best.score - next.score)} than ${next.label}.`,
+    );
+  } else if (close) {
+    lines.push(
+      `${sentence(best.label)} is ahead by ${criterion.gap(best.score - picked.score)}: too close to call, so yours counts.`,
+    );
+  } else {
+    lines.push(
+      `Asked for was ${criterion.most}: ${best.label} has ${criterion.words(best.seen, context)}, ${criterion.gap(best.score - picked.score)} than yours.`,
+    );
+  }
+  const reason = reasonFor(picked.seen.laid);
+  if (reason !== undefined) lines.push(reason);
+  if (picked.id !== best.id) {
+    const better = reasonFor(best.seen.laid);
+    if (better !== undefined && !close) lines.push(`The better one: ${better}`);
+  }
+  if (others.length > 0) {
+    lines.push(
+      `The rest: ${others.map(({ label, seen }) => `${label}, ${criterion.words(seen, context)}`).join('; ')}.`,
+    );
+  }
+  return lines;
+}
+
+function grade(drill: ChooseDrill, answer: Answer): Grade {
+  requireComplete(fields(drill), answer);
+  const all = comparison(drill);
+  const id = chosen(fields(drill), answer, 'pick').id;
+  const picked = all.rated.find((rated) => rated.id === id) as Rated;
+  const best = all.rated[0] as Rated;
+  const { mark, tooCloseToCall } = pickMark(
+    picked.score,
+    all.rated.map(({ score }) => score),
+    all.tolerance,
+  );
+  const idea = mark === 100 ? undefined : ideaBehind(picked, drill.by);
+  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
+  const swatches: ResultSwatch[] = [
+    ...(drill.start === undefined ? [] : [{ label: 'start', reflectance: laidReflectance(drill.start) }]),
+    { label: 'yours', reflectance: picked.seen.reflectance },
+    { label: 'best', reflectance: best.seen.reflectance },
+  ];
+  return {
+    mark,
+    verdict: overall(mark),
+    explanation: [...explain(drill, picked, all, tooCloseToCall), ...(next === undefined ? [] : [next])],
+    ...(idea === undefined ? {} : { idea }),
+    best: { answer: { pick: best.id }, label: best.label, mark: 100 },
+    swatches,
+    laid: laidParts(picked.seen.laid),
+    evidence: all.evidence,
+  };
+}
+
+export const chooseKind: Kind<ChooseDrill> = {
+  kind: 'choose',
+  fields,
+  given: ({ start }) =>
+    start === undefined ? [] : [{ label: 'start', reflectance: laidReflectance(start) }],
+  goalLines,
+  grade,
+  best: (drill) => ({ pick: (comparison(drill).rated[0] as Rated).id }),
+  label: (drill, answer) => chosen(fields(drill), answer, 'pick').label,
+};

@@ -1,0 +1,113 @@
+/** The shade-chroma kind: see schema.ts. */
+import { colourInWords } from '../../colour/words.js';
+import { chosen, requireComplete } from '../answers.js';
+import { IDEAS } from '../ideas.js';
+import { overall, togetherMark, verdictOf } from '../laid/marks.js';
+import { laidParts, seeLaid } from '../laid/predict.js';
+import type { Answer, Grade, Kind } from '../types.js';
+import { type AskResult, askResult, shadeFields, shadeOf } from './answers.js';
+import { inShade, withChroma } from './light.js';
+import type { ShadeChromaDrill } from './schema.js';
+
+function results(drill: ShadeChromaDrill, answer: Answer): AskResult[] {
+  const fields = shadeFields(drill);
+  requireComplete(fields, answer);
+  return drill.asks.map((ask) => askResult(drill, ask, chosen(fields, answer, ask).id));
+}
+
+/** The best option of each question; of two that both count, the chroma nearer to the shading line. */
+function best(drill: ShadeChromaDrill): Answer {
+  const { line } = shadeOf(drill);
+  return Object.fromEntries(
+    shadeFields(drill).map(({ id, options }) => {
+      const ask = id as ShadeChromaDrill['asks'][number];
+      const rated = options
+        .map((option) => ({ option: option.id, result: askResult(drill, ask, option.id) }))
+        .sort(
+          (a, b) =>
+            b.result.score - a.result.score ||
+            Math.abs((a.result.chroma ?? line) - line) - Math.abs((b.result.chroma ?? line) - line),
+        );
+      return [id, rated[0]?.option ?? ''];
+    }),
+  );
+}
+
+function reason(drill: ShadeChromaDrill): string {
+  const { lit, line } = shadeOf(drill);
+  const share = Math.round((100 * line) / Math.max(lit.chroma, 0.1));
+  return `Light falls on the whole surface: when it drops, every part of what the paint sends back drops alike, so chroma goes down with L* + 16. Here ${share} % of ${lit.chroma.toFixed(0)} is left.`;
+}
+
+function grade(drill: ShadeChromaDrill, answer: Answer): Grade {
+  const all = results(drill, answer);
+  const mark = togetherMark(all.map(({ score }) => score));
+  const { lit, line, band } = shadeOf(drill);
+  const idea = all.find((result) => result.idea !== undefined)?.idea;
+  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
+  const bestAnswer = best(drill);
+  const answered = all.filter(({ chroma }) => chroma !== undefined);
+  const worst = answered.reduce<AskResult | undefined>(
+    (low, result) => (low === undefined || result.score < low.score ? result : low),
+    undefined,
+  );
+  const seen = seeLaid(drill.lit);
+  const shade = inShade(seen.reflectance, drill.shade);
+  return {
+    mark,
+    verdict: overall(mark),
+    ...(worst?.chroma === undefined
+      ? {}
+      : {
+          chroma: {
+            before: lit.chroma,
+            after: worst.chroma,
+            asked: band,
+            verdict: verdictOf(worst.score),
+            kept: lit.chroma > 0.5 ? worst.chroma / lit.chroma : 1,
+            shadingLine: line,
+            best: line,
+            tooCloseToCall: worst.tooCloseToCall,
+          },
+        }),
+    explanation: [
+      ...all.map((result) => result.line),
+      reason(drill),
+      mark === 100 ? 'Nothing offered fits better.' : `Better: ${label(drill, bestAnswer)}.`,
+      ...(next === undefined ? [] : [next]),
+    ],
+    ...(idea === undefined ? {} : { idea }),
+    best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
+    swatches: [
+      { label: 'lit', reflectance: seen.reflectance },
+      ...(worst?.chroma === undefined
+        ? []
+        : [{ label: 'yours', reflectance: withChroma(shade, worst.chroma) }]),
+      { label: 'best', reflectance: shade },
+    ],
+    laid: laidParts(drill.lit),
+    evidence: seen.evidence,
+  };
+}
+
+function label(drill: ShadeChromaDrill, answer: Answer): string {
+  const words = { chroma: 'chroma', swatch: 'swatch', turn: 'turn' } as const;
+  const fields = shadeFields(drill);
+  return drill.asks.map((ask) => `${words[ask]} ${chosen(fields, answer, ask).label}`).join(', ');
+}
+
+export const shadeChromaKind: Kind<ShadeChromaDrill> = {
+  kind: 'shade-chroma',
+  fields: shadeFields,
+  given: ({ lit }) => [{ label: 'lit', reflectance: seeLaid(lit).reflectance }],
+  goalLines: (drill) => {
+    const { colour } = seeLaid(drill.lit);
+    return [
+      `lit: ${colourInWords(colour.lab)}, L* ${colour.lab.l.toFixed(0)} (step ${colour.step.toFixed(1)}), chroma ${colour.chroma.toFixed(0)}`,
+      `shade: step ${drill.shade.toFixed(1)}`,
+    ];
+  },
+  grade,
+  best,
+  label,
+};
