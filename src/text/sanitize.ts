@@ -1,14 +1,12 @@
 /** Making text from files fit to be printed: nothing in it may steer the terminal or reorder what is read. */
 
 /** CSI and OSC sequences first, so that their letters go with them; then single escapes. */
-const ESCAPE_SEQUENCES =
-  // biome-ignore lint/complexity/useRegexLiterals: written as a string so that no control character stands in the source
-  new RegExp(
-    '\\u001b\\][^\\u0007\\u001b]*(?:\\u0007|\\u001b\\\\)?' +
-      '|(?:\\u001b\\[|\\u009b)[0-9;:<=>?]*[ -/]*[@-~]?' +
-      '|\\u001b[ -/]*[0-~]?',
-    'g',
-  );
+const ESCAPE_SEQUENCES = new RegExp(
+  '\\u001b\\][^\\u0007\\u001b]*(?:\\u0007|\\u001b\\\\)?' +
+    '|(?:\\u001b\\[|\\u009b)[0-9;:<=>?]*[ -/]*[@-~]?' +
+    '|\\u001b[ -/]*[0-~]?',
+  'g',
+);
 
 /** Line breaks and tabs read as a blank; other control characters vanish. */
 const BREAKS = /[\t\n\v\f\r\u0085\u2028\u2029]+/g;
@@ -21,6 +19,14 @@ const STACKED_MARKS = /(\p{M}{4})\p{M}+/gu;
 
 /** Room for a text when the caller names none, in characters. */
 export const MOST_CHARACTERS = 2000;
+
+/** Takes out what could steer the terminal; blanks and line breaks stay as they are. For tables of our own making. */
+export function printable(text: string): string {
+  return text
+    .split(/\r?\n/)
+    .map((line) => line.replace(ESCAPE_SEQUENCES, '').replace(/\t/g, '  ').replace(INVISIBLE, ''))
+    .join('\n');
+}
 
 /**
  * One line of printable text: escape sequences, control, format, bidi and private-use characters are taken out,

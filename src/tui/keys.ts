@@ -1,0 +1,232 @@
+/**
+ * The one table of keys: it maps keys to commands and draws the help line, so that the two cannot disagree.
+ * Arrows first; letters for quick hands; nothing needs a modifier.
+ */
+
+import { showsAs } from './fields.js';
+import type { Glyphs } from './glyphs.js';
+import type { KeyName } from './key-names.js';
+import type { DrillScreen, State } from './state.js';
+
+export type Command =
+  | 'up'
+  | 'down'
+  | 'less'
+  | 'more'
+  | 'page-up'
+  | 'page-down'
+  | 'top'
+  | 'bottom'
+  | 'next-field'
+  | 'previous-field'
+  | 'digit'
+  | 'confirm'
+  | 'back'
+  | 'quit'
+  | 'stop'
+  | 'keys'
+  | 'hint'
+  | 'caution'
+  | 'again'
+  | 'why'
+  | 'next'
+  | 'home'
+  | 'restart';
+
+/** One entry of the table: keys with their commands, how they are written and what they do. */
+export interface Binding {
+  readonly keys: Readonly<Record<KeyName, Command>>;
+  /** Keys as the help line writes them; a key of Glyphs between braces is drawn: "{up}{down}". */
+  readonly show: string;
+  /** What it does, in a word or three. */
+  readonly does: string;
+  /** Left out of the help line, listed under ? all the same. */
+  readonly quiet?: boolean;
+}
+
+const DIGITS: Binding['keys'] = Object.fromEntries(
+  [...'123456789'].map((digit) => [digit, 'digit' as const]),
+);
+
+const STOP: Binding = {
+  keys: { 'ctrl-c': 'stop' },
+  show: 'Ctrl+C',
+  does: 'stop at once; answers are saved',
+  quiet: true,
+};
+const KEYS: Binding = { keys: { '?': 'keys' }, show: '?', does: 'all keys' };
+const upDown = (does: string): Binding => ({
+  keys: { up: 'up', down: 'down', k: 'up', j: 'down' },
+  show: '{up}{down}',
+  does,
+});
+const leftRight = (does: string): Binding => ({
+  keys: { left: 'less', right: 'more', '-': 'less', '+': 'more', '=': 'more' },
+  show: '{left}{right}',
+  does,
+});
+const enter = (does: string): Binding => ({ keys: { enter: 'confirm' }, show: 'Enter', does });
+const back = (does: string): Binding => ({
+  keys: { escape: 'back', erase: 'back', q: 'back' },
+  show: 'Esc',
+  does,
+});
+const scroll = (quiet: boolean): Binding => ({
+  keys: {
+    up: 'up',
+    down: 'down',
+    k: 'up',
+    j: 'down',
+    'page-up': 'page-up',
+    'page-down': 'page-down',
+    space: 'page-down',
+    home: 'top',
+    end: 'bottom',
+  },
+  show: '{up}{down}',
+  does: 'scroll',
+  quiet,
+});
+
+/** Words for the focused field and the scale beside it: "paint", "amount". */
+function drillBindings(screen: DrillScreen): Binding[] {
+  if (screen.worked) return [enter('lay it down'), back('skip the example')];
+  const field = screen.fields[screen.focus];
+  const many = screen.fields.length > 1;
+  const tray = field !== undefined && showsAs(field) === 'tray';
+  const hasScale = screen.fields.some((each) => showsAs(each) !== 'tray');
+  const digits: Binding = { keys: DIGITS, show: '1-9', does: 'choose by number', quiet: true };
+  return [
+    upDown(tray ? 'choose' : 'row'),
+    ...(hasScale ? [leftRight('less, more')] : []),
+    enter('lay it down'),
+    ...(screen.drill.hint === undefined || screen.hint === 'shown'
+      ? []
+      : [{ keys: { h: 'hint' }, show: 'h', does: 'hint' } as const]),
+    ...(many
+      ? [
+          {
+            keys: { tab: 'next-field', 'back-tab': 'previous-field' },
+            show: 'Tab',
+            does: 'next row',
+          } as const,
+        ]
+      : []),
+    digits,
+    { keys: { c: 'caution' }, show: 'c', does: 'caution for this paint', quiet: true },
+    back('leave the set'),
+  ];
+}
+
+function screenBindings(state: State): Binding[] {
+  const { screen } = state;
+  switch (screen.name) {
+    case 'home':
+      return [
+        upDown('move'),
+        enter('choose'),
+        { keys: DIGITS, show: '1-9', does: 'choose by number', quiet: true },
+        { keys: { q: 'quit', escape: 'quit' }, show: 'q', does: 'quit' },
+      ];
+    case 'settings':
+      return [upDown('move'), enter('change'), back('home')];
+    case 'families':
+      return [upDown('move'), enter('practise it'), back('home')];
+    case 'welcome':
+      return [
+        upDown('move'),
+        enter('choose'),
+        { keys: DIGITS, show: '1-9', does: 'choose by number', quiet: true },
+        { keys: { escape: 'back' }, show: 'Esc', does: 'skip the welcome' },
+      ];
+    case 'drill':
+      return screen.laying ? [] : drillBindings(screen);
+    case 'result':
+      return [
+        {
+          keys: { enter: 'next', n: 'next' },
+          show: 'Enter',
+          does: screen.from === 'set' ? 'next' : 'back to the set',
+        },
+        ...(screen.worked ? [] : [{ keys: { t: 'again' }, show: 't', does: 'try again' } as const]),
+        ...(hasWhy(screen.attempt.entry.grade.laid)
+          ? [{ keys: { w: 'why' }, show: 'w', does: 'why' } as const]
+          : []),
+        scroll(true),
+        { keys: { escape: 'home', q: 'home', erase: 'home' }, show: 'Esc', does: 'home' },
+      ];
+    case 'why':
+      return [
+        {
+          keys: { escape: 'back', enter: 'back', w: 'back', q: 'back', erase: 'back' },
+          show: 'Enter',
+          does: 'back to the result',
+        },
+      ];
+    case 'summary':
+      return [
+        ...(state.set !== undefined && state.set.attempts.length > 0
+          ? [upDown('move'), enter('open a result')]
+          : []),
+        { keys: { n: 'restart' }, show: 'n', does: 'another set' },
+        { keys: { escape: 'home', q: 'home', erase: 'home' }, show: 'Esc', does: 'home' },
+      ];
+    case 'bench':
+      return screen.picking === undefined
+        ? [
+            upDown('row'),
+            leftRight('less, more'),
+            enter(screen.focus < 3 ? 'pick a paint' : 'next row'),
+            { keys: { c: 'caution' }, show: 'c', does: 'cautions', quiet: true },
+            back('home'),
+          ]
+        : [upDown('paint'), enter('take it'), back('keep what was there')];
+    case 'progress':
+    case 'help':
+      return [scroll(false), back('home')];
+    default:
+      return [back('home')];
+  }
+}
+
+function hasWhy(laid: readonly unknown[] | undefined): boolean {
+  return laid !== undefined && laid.length > 0;
+}
+
+/** The keys that work now, most used first. */
+export function bindings(state: State): Binding[] {
+  const { overlay } = state;
+  if (overlay?.name === 'leave') {
+    return [enter('leave the set'), { keys: { escape: 'back', n: 'back' }, show: 'Esc', does: 'stay' }, STOP];
+  }
+  if (overlay?.name === 'caution') {
+    const does = overlay.onward === 'lay' ? 'understood, lay it down' : 'close';
+    return [
+      enter(does),
+      { keys: { escape: 'back' }, show: 'Esc', does: overlay.onward === 'lay' ? 'choose again' : 'close' },
+      STOP,
+    ];
+  }
+  if (overlay?.name === 'keys') {
+    return [
+      { keys: { escape: 'back', enter: 'back', '?': 'back', q: 'back' }, show: 'Esc', does: 'close' },
+      STOP,
+    ];
+  }
+  return [...screenBindings(state), KEYS, STOP];
+}
+
+/** The command of a key, or undefined when it does nothing now. */
+export function commandOf(state: State, key: KeyName): Command | undefined {
+  for (const { keys } of bindings(state)) if (Object.hasOwn(keys, key)) return keys[key];
+  return undefined;
+}
+
+/** Keys as they are written on this terminal. */
+export function shownKeys({ show }: Binding, glyphs: Glyphs): string {
+  const drawn = show.replace(
+    /\{(up|down|left|right)\}/g,
+    (_, name: 'up' | 'down' | 'left' | 'right') => `${glyphs[name]} `,
+  );
+  return (glyphs.braille ? drawn.replaceAll(' ', '') : drawn.trim().replaceAll(' ', '/')) || show;
+}

@@ -1,0 +1,84 @@
+/** What the screens show of a colour, taken from src/colour once per spectrum. */
+import {
+  chromaWord,
+  colourInWords,
+  formatStep,
+  hueName,
+  readColour,
+  VALUE_SCALES,
+  type ValueScaleId,
+  valueFromStep,
+  valueWord,
+  whiteOf,
+  yFromMunsellValue,
+} from '../colour/index.js';
+import { toScreen } from '../colour/screen.js';
+import type { Spectrum } from '../optics/index.js';
+
+export interface Look {
+  /** Screen colour, and the grey of the same value. */
+  readonly hex: string;
+  readonly grey: string;
+  /** False when the screen cannot show it and shows the nearest instead. */
+  readonly inScreenGamut: boolean;
+  /** "dark reddish brown". */
+  readonly words: string;
+  /** Munsell value, 0 black to 10 white. */
+  readonly value: number;
+  readonly valueWord: string;
+  /** C*ab. */
+  readonly chroma: number;
+  readonly chromaWord: string;
+  /** h_ab, degrees. */
+  readonly hue: number;
+  readonly hueName: string;
+}
+
+const known = new WeakMap<object, Look>();
+
+/** How a reflectance looks. */
+export function lookOf(reflectance: Spectrum): Look {
+  const seen = known.get(reflectance);
+  if (seen !== undefined) return seen;
+  const { xyz, lab, value, chroma, hue } = readColour(reflectance);
+  const look: Look = {
+    ...toScreen(xyz),
+    grey: greyOfValue(value),
+    words: colourInWords(lab),
+    value,
+    valueWord: valueWord(value),
+    chroma,
+    chromaWord: chromaWord(chroma),
+    hue,
+    // A neutral has an angle but no hue.
+    hueName: chroma <= 5 ? 'no hue' : hueName(hue),
+  };
+  known.set(reflectance, look);
+  return look;
+}
+
+const WHITE = whiteOf('D65-2');
+
+/** Screen grey of a Munsell value. */
+export function greyOfValue(value: number): string {
+  const y = yFromMunsellValue(value) / WHITE.y;
+  return toScreen({ x: WHITE.x * y, y: WHITE.y * y, z: WHITE.z * y }).hex;
+}
+
+/** A value on the learner's scale, from a painter's step: "6.5". */
+export function stepText(step: number, scale: ValueScaleId): string {
+  return formatStep(valueFromStep(step), VALUE_SCALES[scale]);
+}
+
+/** A Munsell value on the learner's scale: "6.5". */
+export function valueText(value: number, scale: ValueScaleId): string {
+  return formatStep(value, VALUE_SCALES[scale]);
+}
+
+/** "step" or "V", short for the learner's scale. */
+export const scaleUnit = (scale: ValueScaleId): string => (scale === 'paper-first' ? 'step' : 'V');
+
+/** One line that says all of a colour: "dark red, step 6.3, chroma 41". */
+export function spokenLook(look: Look, scale: ValueScaleId): string {
+  return `${look.words}, ${scaleUnit(scale)} ${valueText(look.value, scale)}, chroma ${look.chroma.toFixed(0)}`;
+}

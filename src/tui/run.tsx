@@ -1,0 +1,65 @@
+/** Runs the screens until the learner leaves. Loads Ink: check the terminal first (terminal-check.ts). */
+import { render } from 'ink';
+import { App, type Ending } from './app.js';
+import type { TuiDeps } from './deps.js';
+import { glyphsFor } from './glyphs.js';
+import { initialState, worldOf } from './initial.js';
+import { enterSession, processHost } from './terminal-session.js';
+
+/** Exit code when the screens end without one: a crash inside Ink. */
+const FAILED = 1;
+
+/** What is printed on the normal screen after leaving. */
+function farewell({ state }: Ending): string {
+  if (state.answered === 0) return '';
+  const answers = state.answered === 1 ? '1 answer' : `${state.answered} answers`;
+  if (state.unsaved === 0) return `${answers} kept in your record.\n`;
+  return `${answers} given, ${state.unsaved} of them not saved.\n`;
+}
+
+/**
+ * The whole interactive program.
+ * @returns the exit code: 0 after leaving, 130 after Ctrl+C
+ */
+export async function runTui(deps: TuiDeps): Promise<number> {
+  const world = worldOf(deps);
+  const size = { columns: process.stdout.columns || 80, rows: process.stdout.rows || 24 };
+  let state = initialState(deps, world, size);
+  for (;;) {
+    const ending = await runOnce(deps, world, state);
+    if (ending.code !== undefined) {
+      process.stdout.write(farewell(ending));
+      return ending.code;
+    }
+    state = { ...ending.state, effects: [] };
+  }
+}
+
+async function runOnce(
+  deps: TuiDeps,
+  world: ReturnType<typeof worldOf>,
+  initial: Ending['state'],
+): Promise<Ending> {
+  const spoken = initial.settings.screenReader;
+  const session = enterSession(processHost(), !spoken);
+  let ending: Ending = { state: initial, code: FAILED };
+  try {
+    const app = render(
+      <App
+        deps={deps}
+        world={world}
+        initial={initial}
+        glyphs={glyphsFor(deps.env)}
+        onEnd={(end) => {
+          ending = end;
+        }}
+      />,
+      { exitOnCtrlC: false, isScreenReaderEnabled: spoken },
+    );
+    // In the same tick: asked after the app has gone, it never settles.
+    await app.waitUntilExit();
+  } finally {
+    session.leave();
+  }
+  return ending;
+}

@@ -1,0 +1,221 @@
+/** The mixing bench: up to three paints; here, unlike in a drill, the colour is shown while it changes. */
+import { Box, Text } from 'ink';
+import type { Spectrum } from '../../optics/index.js';
+import { loadsFromParts, type Part, predict } from '../../pigments/index.js';
+import { padText, widthOf } from '../../text/wrap.js';
+import { Frame } from '../components/frame.js';
+import { type Piece, Row, Rows } from '../components/row.js';
+import { factLines, patchLines } from '../components/swatch.js';
+import { frameParts, innerColumns, isWide } from '../layout.js';
+import { type Look, lookOf, spokenLook } from '../look.js';
+import { notesOf } from '../notes.js';
+import type { BenchScreen, World } from '../state.js';
+import { useSurroundings } from '../surroundings.js';
+import { patchStyle } from '../theme.js';
+import { benchOrder, STRENGTH_ROW, WAY_ROW } from '../update/bench.js';
+import { windowAround } from '../window.js';
+
+const WAY_WORDS = {
+  puddle: 'stirred in one puddle',
+  glaze: 'glazed, each over the last when dry',
+  strokes: 'strokes side by side',
+} as const;
+
+/** The mixture on the bench, or undefined with no paint on it. */
+export function benchMixture(screen: BenchScreen, world: World): Spectrum | undefined {
+  const parts = screen.slots.flatMap(({ pigment: id, parts: amount }): Part[] => {
+    const pigment = world.pigments.find((each) => each.id === id);
+    return pigment === undefined ? [] : [{ pigment, parts: amount }];
+  });
+  return parts.length === 0 ? undefined : predict(loadsFromParts(parts, screen.strength / 100), screen.way);
+}
+
+/** A paint on its own, at half strength, to know it by. */
+function paintLook(world: World, id: string | undefined): Look | undefined {
+  const pigment = world.pigments.find((each) => each.id === id);
+  if (pigment === undefined) return undefined;
+  let look = known.get(pigment.id);
+  if (look === undefined) {
+    look = lookOf(predict(loadsFromParts([{ pigment, parts: 1 }], 0.5), 'puddle'));
+    known.set(pigment.id, look);
+  }
+  return look;
+}
+const known = new Map<string, Look>();
+
+function rowsOfBench(
+  screen: BenchScreen,
+  world: World,
+  sight: { pointer: string; flat: boolean; less: string; more: string },
+): Piece[][] {
+  const lead = (row: number): Piece => ({
+    text: screen.focus === row ? `${sight.pointer} ` : '  ',
+    role: 'here',
+  });
+  const value = (row: number, text: string): Piece =>
+    screen.focus === row
+      ? { text: `${sight.less}${text}${sight.more}`, role: 'selected' }
+      : { text: ` ${text} ` };
+  const slots = screen.slots.map(({ pigment: id, parts }, row): Piece[] => {
+    const pigment = world.pigments.find((each) => each.id === id);
+    const look = paintLook(world, id);
+    if (pigment === undefined || look === undefined)
+      return [lead(row), { text: 'no paint (Enter to pick one)', role: 'muted' }];
+    const swatch: Piece[] = sight.flat ? [] : [{ text: '   ', style: patchStyle(look.hex) }, { text: ' ' }];
+    return [
+      lead(row),
+      ...swatch,
+      { text: padText(pigment.name, 20), role: screen.focus === row ? 'selected' : 'plain' },
+      value(row, `${parts} ${parts === 1 ? 'part' : 'parts'}`),
+    ];
+  });
+  return [
+    ...slots,
+    [
+      lead(STRENGTH_ROW),
+      { text: padText('strength', 12), role: 'muted' },
+      value(STRENGTH_ROW, `${screen.strength} %`),
+    ],
+    [lead(WAY_ROW), { text: padText('way', 12), role: 'muted' }, value(WAY_ROW, WAY_WORDS[screen.way])],
+  ];
+}
+
+function Picker({
+  screen,
+  columns,
+  rows,
+}: {
+  readonly screen: BenchScreen;
+  readonly columns: number;
+  readonly rows: number;
+}): React.JSX.Element {
+  const { state, world, glyphs } = useSurroundings();
+  const order = benchOrder(world, state.settings.palette);
+  const picked = screen.picking ?? 0;
+  const seen = windowAround(order.length + 1, picked, rows);
+  const flat = state.colourLevel === 0;
+  const nameColumns = Math.max(...world.pigments.map(({ name }) => widthOf(name))) + 1;
+  const lines = [undefined, ...order].slice(seen.from, seen.to).map((id, offset): Piece[] => {
+    const chosen = seen.from + offset === picked;
+    const lead: Piece = { text: chosen ? `${glyphs.pointer} ` : '  ', role: 'here' };
+    const pigment = world.pigments.find((each) => each.id === id);
+    const look = paintLook(world, id);
+    if (pigment === undefined || look === undefined)
+      return [lead, { text: 'no paint', role: chosen ? 'selected' : 'plain' }];
+    const swatch: Piece[] = flat ? [] : [{ text: '   ', style: patchStyle(look.hex) }, { text: ' ' }];
+    const note = flat
+      ? spokenLook(look, state.settings.valueScale)
+      : [pigment.ci.join('+'), pigment.evidence].filter(Boolean).join(', ');
+    return [
+      lead,
+      ...swatch,
+      { text: padText(pigment.name, nameColumns), role: chosen ? 'selected' : 'plain' },
+      { text: note, role: 'muted' },
+    ];
+  });
+  return (
+    <Box flexDirection="column" width={columns}>
+      <Rows lines={lines} />
+    </Box>
+  );
+}
+
+export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.Element {
+  const { state, world, glyphs } = useSurroundings();
+  const columns = innerColumns(state.size);
+  const body = frameParts(state, notesOf(state).length).body;
+  const wide = isWide(state.size);
+  const mixture = benchMixture(screen, world);
+  const look = mixture === undefined ? undefined : lookOf(mixture);
+  const flat = state.colourLevel === 0;
+  const sight = {
+    pointer: glyphs.pointer,
+    flat: flat || state.settings.screenReader,
+    less: glyphs.less,
+    more: glyphs.more,
+  };
+  const rows = rowsOfBench(screen, world, sight);
+  if (state.settings.screenReader) return <SpokenBench screen={screen} rows={rows} look={look} />;
+  if (screen.picking !== undefined) {
+    return (
+      <Frame title="Mixing bench: pick a paint">
+        <Picker screen={screen} columns={columns} rows={body} />
+      </Frame>
+    );
+  }
+  const left = wide ? Math.floor(columns * 0.52) : columns;
+  const right = wide ? columns - left - 2 : columns;
+  const patchColumns = Math.floor(right * 0.64);
+  const greyColumns = Math.floor(right * 0.28);
+  const patchRows = flat ? 0 : wide ? Math.min(9, body - 8) : Math.min(5, body - rows.length - 8);
+  const colour =
+    look === undefined ? (
+      <Text>Pick a paint to begin.</Text>
+    ) : (
+      <Box flexDirection="column" width={right}>
+        <Row pieces={[{ text: 'THE MIXTURE, DRY', role: 'label' }]} />
+        <Box flexShrink={0}>
+          <Box flexDirection="column" width={patchColumns} marginRight={1} flexShrink={0}>
+            <Rows lines={patchLines(look.hex, patchColumns, patchRows)} />
+          </Box>
+          <Box flexDirection="column" width={greyColumns} flexShrink={0}>
+            <Rows lines={patchLines(look.grey, greyColumns, patchRows)} />
+          </Box>
+        </Box>
+        <Row pieces={[{ text: look.words, role: 'selected' }]} />
+        <Rows lines={factLines(look, state.settings.valueScale).map((text): Piece[] => [{ text }])} />
+        {look.inScreenGamut || flat ? null : (
+          <Row pieces={[{ text: 'nearest this screen has', role: 'muted' }]} />
+        )}
+      </Box>
+    );
+  return (
+    <Frame title="Mixing bench" side="the colour follows as you change it">
+      <Box flexDirection={wide ? 'row' : 'column'}>
+        <Box flexDirection="column" width={left} flexShrink={0}>
+          <Row pieces={[{ text: 'ON THE BENCH', role: 'label' }]} />
+          <Rows lines={rows} />
+        </Box>
+        <Box width={2} height={1} flexShrink={0} />
+        {colour}
+      </Box>
+    </Frame>
+  );
+}
+
+function SpokenBench({
+  screen,
+  rows,
+  look,
+}: {
+  readonly screen: BenchScreen;
+  readonly rows: readonly (readonly Piece[])[];
+  readonly look: Look | undefined;
+}): React.JSX.Element {
+  const { state, world } = useSurroundings();
+  const order = [undefined, ...benchOrder(world, state.settings.palette)];
+  const id = screen.picking === undefined ? undefined : order[screen.picking];
+  const name = world.pigments.find((pigment) => pigment.id === id)?.name ?? 'no paint';
+  const lines =
+    screen.picking === undefined
+      ? [
+          ...rows.map(
+            (pieces, row) =>
+              `${row === screen.focus ? 'Now at ' : ''}${pieces
+                .slice(1)
+                .map(({ text }) => text)
+                .join('')
+                .replace(/\s+/g, ' ')
+                .trim()}`,
+          ),
+          look === undefined
+            ? 'No paint on the bench.'
+            : `The mixture is ${spokenLook(look, state.settings.valueScale)}.`,
+        ]
+      : [`Pick: ${name}. ${screen.picking + 1} of ${order.length}.`];
+  return (
+    <Frame title="Mixing bench">
+      <Text>{lines.join('\n')}</Text>
+    </Frame>
+  );
+}

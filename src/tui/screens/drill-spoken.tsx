@@ -1,0 +1,56 @@
+/** A drill for a screen reader: top to bottom, everything in words, the current choice last. */
+import { Text } from 'ink';
+import type { Field, FieldOption } from '../../drills/types.js';
+import { cleanText } from '../../text/sanitize.js';
+import { Frame } from '../components/frame.js';
+import { chosenIndex } from '../fields.js';
+import { lookOf, spokenLook } from '../look.js';
+import { hintTexts } from '../scene.js';
+import type { DrillScreen } from '../state.js';
+import { useSurroundings } from '../surroundings.js';
+import { drillTitle } from '../titles.js';
+
+export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React.JSX.Element {
+  const { state, world } = useSurroundings();
+  const { drill } = screen;
+  const kind = world.kindOf(drill);
+  const { set } = state;
+  const scale = state.settings.valueScale;
+  const spoken = (option: FieldOption): string =>
+    [
+      cleanText(option.label, 80),
+      option.swatch === undefined ? '' : spokenLook(lookOf(option.swatch), scale),
+      cleanText(option.note ?? '', 160),
+    ]
+      .filter(Boolean)
+      .join(', ');
+  const choice = (field: Field, index: number): string => {
+    const at = chosenIndex(field, screen.answer);
+    const option = field.options[at];
+    const here = index === screen.focus ? 'Now choosing ' : '';
+    return `${here}${field.label}: ${option === undefined ? 'nothing' : spoken(option)}. ${at + 1} of ${field.options.length}.`;
+  };
+  const place = screen.worked
+    ? 'worked example, the choice is made: press Enter to lay it down'
+    : set === undefined
+      ? ''
+      : `drill ${Math.min(set.index + 1, set.items.length)} of ${set.items.length}`;
+  const lines = [
+    ...(screen.message === undefined ? [] : [screen.message]),
+    cleanText(drill.scene, 600),
+    cleanText(drill.ask, 200),
+    ...kind
+      .given(drill)
+      .map(({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), scale)}.`),
+    ...kind.goalLines(drill).map((line) => `Goal, ${cleanText(line, 200)}.`),
+    ...hintTexts(screen),
+    ...screen.fields.map(choice),
+  ];
+  return (
+    <Frame title={drillTitle(world, screen)} side={place}>
+      {lines.map((line) => (
+        <Text key={line}>{line}</Text>
+      ))}
+    </Frame>
+  );
+}

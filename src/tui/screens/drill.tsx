@@ -1,0 +1,110 @@
+/** A drill: the scene, the start, the goal and the open choices. What it will give is not shown: predicting is the exercise. */
+import { Box } from 'ink';
+import { ChosenNote, Fields } from '../components/fields.js';
+import { Frame } from '../components/frame.js';
+import { Row, Rows } from '../components/row.js';
+import { PatchColumn, PatchWithFacts } from '../components/swatch.js';
+import { type DrillLayout, drillLayout } from '../drill-layout.js';
+import { chromaBar, legend, staircase } from '../goal-picture.js';
+import type { DrillScreen } from '../state.js';
+import { useSurroundings } from '../surroundings.js';
+import { drillSide, drillTitle } from '../titles.js';
+import { SpokenDrill } from './drill-spoken.js';
+
+interface PartProps {
+  readonly screen: DrillScreen;
+  readonly layout: DrillLayout;
+}
+
+/** The colours that the question shows: one large, or several side by side. */
+function Given({ screen, layout }: PartProps): React.JSX.Element {
+  const { world } = useSurroundings();
+  const given = world.kindOf(screen.drill).given(screen.drill);
+  const { questionColumns: columns, givenRows: rows, givenLabel } = layout;
+  const [only] = given;
+  if (only !== undefined && given.length === 1) {
+    const label = givenLabel ? only.label : undefined;
+    return <PatchWithFacts label={label} reflectance={only.reflectance} columns={columns} rows={rows} />;
+  }
+  const each = Math.max(6, Math.min(16, Math.floor((columns + 1) / Math.max(1, given.length)) - 1));
+  const patchRows = Math.max(0, rows - (givenLabel ? 2 : 3));
+  return (
+    <Box flexShrink={0} height={rows + (givenLabel ? 1 : 0)} overflow="hidden">
+      {given.map(({ label, reflectance }) => (
+        <PatchColumn
+          key={label}
+          label={label}
+          reflectance={reflectance}
+          columns={each}
+          patchRows={patchRows}
+          greyRows={0}
+          wordRows={0}
+        />
+      ))}
+    </Box>
+  );
+}
+
+/** The goal as a picture; its words stand above. */
+function GoalPicture({ screen, layout }: PartProps): React.JSX.Element | null {
+  const { state, world, glyphs } = useSurroundings();
+  const view = world.kindOf(screen.drill).plane?.(screen.drill, screen.answer);
+  if (view === undefined || layout.stairRows < 0) return null;
+  const columns = layout.questionColumns;
+  const options = {
+    columns,
+    rows: glyphs.braille ? layout.stairRows : Math.min(2, layout.stairRows),
+    scale: state.settings.valueScale,
+    glyphs,
+  };
+  return (
+    <Box flexDirection="column" flexShrink={0}>
+      <Rows lines={staircase(view, options)} />
+      <Row pieces={chromaBar(view, { columns: Math.min(columns, 50), glyphs })} />
+      <Row pieces={legend(glyphs, state.settings.valueScale)} />
+    </Box>
+  );
+}
+
+function Choices({ screen, layout }: PartProps): React.JSX.Element {
+  const { fields, answer, focus } = screen;
+  return (
+    <Box flexDirection="column" width={layout.fieldColumns} flexShrink={0}>
+      <Fields
+        fields={fields}
+        answer={answer}
+        focus={focus}
+        columns={layout.fieldColumns}
+        rows={layout.fieldRows}
+      />
+      {layout.hasNote ? (
+        <ChosenNote field={fields[focus]} answer={answer} columns={layout.fieldColumns} />
+      ) : null}
+    </Box>
+  );
+}
+
+export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.Element {
+  const { state, world, glyphs } = useSurroundings();
+  if (state.settings.screenReader) return <SpokenDrill screen={screen} />;
+  const layout = drillLayout(state, world, screen);
+  const part = { screen, layout };
+  const question = (
+    <Box flexDirection="column" width={layout.questionColumns} flexShrink={0}>
+      <Given {...part} />
+      {layout.wide && layout.stairRows >= 0 && layout.givenRows > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      <GoalPicture {...part} />
+    </Box>
+  );
+  return (
+    <Frame title={drillTitle(world, screen)} side={drillSide(state, screen, glyphs)}>
+      <Rows lines={layout.top} />
+      <Box flexDirection={layout.wide ? 'row' : 'column'} flexShrink={0}>
+        {question}
+        {layout.wide ? <Box width={3} flexShrink={0} /> : null}
+        <Choices {...part} />
+      </Box>
+      <Rows lines={layout.hint} />
+    </Frame>
+  );
+}

@@ -1,0 +1,69 @@
+/** Progress, help and the list of families. */
+import { Text } from 'ink';
+import { padText, widthOf } from '../../text/wrap.js';
+import { Frame } from '../components/frame.js';
+import { type Piece, Row, Rows } from '../components/row.js';
+import { TextPage } from '../components/text-page.js';
+import { frameParts } from '../layout.js';
+import { notesOf } from '../notes.js';
+import { pageOf } from '../page.js';
+import { useSurroundings } from '../surroundings.js';
+import { windowAround } from '../window.js';
+
+export function TextScreen({
+  title,
+  top,
+}: {
+  readonly title: string;
+  readonly top: number;
+}): React.JSX.Element {
+  const { state, world } = useSurroundings();
+  const page = pageOf(state, world);
+  if (state.settings.screenReader) {
+    return (
+      <Frame title={title}>
+        <Text>{page.lines.slice(top, top + page.rows).join('\n')}</Text>
+      </Frame>
+    );
+  }
+  return (
+    <Frame title={title}>
+      <TextPage page={page} top={top} />
+    </Frame>
+  );
+}
+
+export function Families({ selected }: { readonly selected: number }): React.JSX.Element {
+  const { state, world, glyphs } = useSurroundings();
+  const { families } = world;
+  const rows = frameParts(state, notesOf(state).length).body;
+  const seen = windowAround(families.length, selected, rows);
+  if (state.settings.screenReader) {
+    const family = families[selected];
+    return (
+      <Frame title="What to practise">
+        <Text>
+          {family === undefined
+            ? 'There are no drills.'
+            : `${family.name}, ${family.drills} drills. ${selected + 1} of ${families.length}.`}
+        </Text>
+      </Frame>
+    );
+  }
+  const columns = Math.max(0, ...families.map(({ name }) => widthOf(name))) + 2;
+  return (
+    <Frame title="What to practise" side={`${selected + 1} of ${families.length}`}>
+      {families.length === 0 ? <Row pieces={[{ text: 'There are no drills.' }]} /> : null}
+      <Rows
+        lines={families.slice(seen.from, seen.to).map(({ name, drills }, offset): Piece[] => {
+          const chosen = seen.from + offset === selected;
+          return [
+            { text: chosen ? `${glyphs.pointer} ` : '  ', role: 'here' },
+            { text: padText(name, columns), role: chosen ? 'selected' : 'plain' },
+            { text: `${drills} ${drills === 1 ? 'drill' : 'drills'}`, role: 'muted' },
+          ];
+        })}
+      />
+    </Frame>
+  );
+}

@@ -1,0 +1,138 @@
+/** The end of a set: in words, as a picture against the time before, and every answer to open again. */
+import { Text } from 'ink';
+import type { Figures } from '../../practice/index.js';
+import { cleanText } from '../../text/sanitize.js';
+import { fitText, padText, wrapText } from '../../text/wrap.js';
+import { Frame } from '../components/frame.js';
+import { type Piece, Row, Rows } from '../components/row.js';
+import type { Glyphs } from '../glyphs.js';
+import { frameParts, innerColumns } from '../layout.js';
+import { notesOf } from '../notes.js';
+import type { SetRun, SummaryScreen } from '../state.js';
+import { useSurroundings } from '../surroundings.js';
+import { windowAround } from '../window.js';
+
+const BAR = 24;
+/** Steps at which the bar of value error is full. */
+const WORST_STEPS = 3;
+
+function barLine(label: string, when: string, share: number, text: string, glyphs: Glyphs): Piece[] {
+  const full = Math.max(0, Math.min(BAR, Math.round(share * BAR)));
+  return [
+    { text: padText(label, 13), role: 'label' },
+    { text: padText(when, 11), role: 'muted' },
+    {
+      text: glyphs.full.repeat(full) + glyphs.empty.repeat(BAR - full),
+      role: when === 'before' ? 'muted' : 'plain',
+    },
+    { text: `  ${text}` },
+  ];
+}
+
+/** Value error and chroma kept as bars, this time over the time before. */
+export function figureBars(now: Figures, before: Figures | undefined, glyphs: Glyphs): Piece[][] {
+  const pair = (
+    label: string,
+    is: number | undefined,
+    was: number | undefined,
+    full: number,
+    write: (x: number) => string,
+  ) =>
+    is === undefined
+      ? []
+      : [
+          barLine(label, 'this time', is / full, write(is), glyphs),
+          ...(was === undefined ? [] : [barLine('', 'before', was / full, write(was), glyphs)]),
+        ];
+  return [
+    ...pair('value error', now.valueError, before?.valueError, WORST_STEPS, (x) => `${x.toFixed(1)} steps`),
+    ...pair('chroma kept', now.chromaKept, before?.chromaKept, 1, (x) => `${Math.round(x * 100)} %`),
+  ];
+}
+
+/** The set in words: the whole, then the families, then what to do next. */
+export function summaryTexts({ attempts, summary }: SetRun): string[] {
+  if (attempts.length === 0) return ['Nothing was answered.'];
+  if (summary === undefined) return [`${attempts.length} answered.`];
+  return [...summary.lines, ...summary.next.map((line) => `Next: ${line}`)].map((line) =>
+    cleanText(line, 300),
+  );
+}
+
+function answerPieces(
+  { entry }: SetRun['attempts'][number],
+  chosen: boolean,
+  held: boolean,
+  columns: number,
+  glyphs: Glyphs,
+  label: string,
+): Piece[] {
+  const { verdict } = entry.grade;
+  return [
+    { text: chosen ? `${glyphs.pointer} ` : '  ', role: 'here' },
+    { text: `${String(entry.mark).padStart(3)}  ` },
+    { text: `${glyphs[verdict]} ${verdict.padEnd(6)}`, role: verdict },
+    {
+      text: fitText(
+        `${cleanText(entry.drill.title, 80)}: ${label}`,
+        columns - 15 - (held ? 13 : 0),
+        glyphs.cut,
+      ),
+      role: chosen ? 'selected' : 'plain',
+    },
+    { text: held ? '  not yet seen' : '', role: 'muted' },
+  ];
+}
+
+export function Summary({ screen }: { readonly screen: SummaryScreen }): React.JSX.Element {
+  const { state, world, glyphs } = useSurroundings();
+  const { set } = state;
+  const columns = innerColumns(state.size);
+  if (set === undefined) return <Frame title="The set">{null}</Frame>;
+  const { attempts, summary } = set;
+  const title =
+    set.index >= set.items.length ? 'The set is done' : `The set so far, ${set.index} of ${set.items.length}`;
+  const bars = summary === undefined ? [] : figureBars(summary.now, summary.before, glyphs);
+  const body = frameParts(state, notesOf(state).length).body;
+  // The answers keep at least four lines; the words give way first.
+  const room = body - bars.length - (bars.length > 0 ? 1 : 0) - 1 - Math.min(4, attempts.length);
+  const texts = summaryTexts(set)
+    .flatMap((text) => wrapText(text, columns))
+    .slice(0, Math.max(1, room));
+  const rows = Math.max(1, body - texts.length - bars.length - (bars.length > 0 ? 2 : 1));
+  const seen = windowAround(attempts.length, screen.selected, rows);
+  const answers = attempts.slice(seen.from, seen.to).map((attempt, offset) => {
+    const place = seen.from + offset;
+    const label = cleanText(
+      world.kindOf(attempt.entry.drill).label(attempt.entry.drill, attempt.entry.answer),
+      120,
+    );
+    return answerPieces(attempt, place === screen.selected, set.held.includes(place), columns, glyphs, label);
+  });
+  if (state.settings.screenReader) {
+    const spoken = answers[screen.selected - seen.from]
+      ?.slice(1)
+      .map(({ text }) => text)
+      .join('')
+      .replace(/\s+/g, ' ')
+      .trim();
+    const lines = [
+      ...summaryTexts(set),
+      `Answer ${screen.selected + 1} of ${attempts.length}: ${spoken ?? ''}`,
+    ];
+    return (
+      <Frame title={title}>
+        <Text>{lines.join('\n')}</Text>
+      </Frame>
+    );
+  }
+  return (
+    <Frame title={title}>
+      <Rows lines={texts.map((text): Piece[] => [{ text }])} />
+      <Row pieces={[{ text: ' ' }]} />
+      <Rows lines={bars} />
+      {bars.length > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      <Rows lines={answers} />
+    </Frame>
+  );
+}

@@ -1,0 +1,44 @@
+/** Longer texts of the program itself. */
+import { scaleEnds, VALUE_SCALES } from '../colour/index.js';
+import { HINT_COST } from '../practice/index.js';
+import type { State, World } from './state.js';
+
+/** Said with every caution, whatever the paint. */
+export const CAUTION_ADVICE: readonly string[] = [
+  'Shape the brush on a cloth, never with the lips. Do not eat or smoke at the table, and wash your hands afterwards.',
+  'Do not spray, sand or dry-scrape the paint, and do not breathe its dust.',
+  'The label of your paint, its safety data sheet and your local rules on waste come before anything said here.',
+];
+
+/** "How to read the screens". */
+export function helpText(state: Pick<State, 'settings'>, world: Pick<World, 'families'>): string[] {
+  const scale = VALUE_SCALES[state.settings.valueScale];
+  return [
+    'Mudlark asks one question again and again: before the brush touches the paper, what will this mixture be? You choose, lay it down, and only then see it.',
+    '',
+    `VALUE is how light or dark a colour is. Your scale is ${scale.title}: ${scaleEnds(scale)}. The other direction is in the settings.`,
+    '',
+    'CHROMA is how strong a colour is: neutral to 5, near neutral to 12, very dull to 25, dull to 38, moderate to 52, fairly strong to 66, intense above.',
+    '',
+    'THE STAIRCASE shows ten greys from paper to dark. One sign marks where the colour is now, the bar where it should go.',
+    '',
+    'AMOUNT is counted in touches: 1:8 is one part of the second paint to eight of the first. Strong paints need very little.',
+    '',
+    'WAY: a puddle is stirred together; a glaze is a film over a dry wash; strokes lie side by side and the eye joins them.',
+    '',
+    'EVIDENCE: a paint is measured (from films of that very paint), transferred (its curve measured in another medium) or estimated (from its published colour). A result is no surer than its least sure paint.',
+    '',
+    'THE RESULT sets the start, yours and the best side by side, then the same in grey. In the plane, chroma grows to the right and value goes down to the dark; the dots are your mixture as the amount grows, the box is the goal.',
+    '',
+    'GOOD, FAIR, OFF: value and chroma are judged apart and never mixed up. What is too close for the model to call is not marked down.',
+    '',
+    `A HINT costs ${HINT_COST} marks and says so first. You may try again as often as you like; the first answer is the one on record.`,
+    '',
+    'SCREEN COLOURS are a stand-in for paint and differ from screen to screen. The words and numbers come from the reflectance and do not.',
+    '',
+    ...CAUTION_ADVICE,
+    ...(world.families.length === 0
+      ? []
+      : ['', `There are drills on: ${world.families.map(({ name }) => name.toLowerCase()).join('; ')}.`]),
+  ];
+}

@@ -1,0 +1,171 @@
+/** The plain menus: home, settings, the families and the welcome. */
+import { COLOUR_SETTINGS, type ColourSetting } from '../colour-level.js';
+import type { SetItem, Settings, SettingsPatch } from '../deps.js';
+import type { Command } from '../keys.js';
+import { welcomeOptions } from '../menus.js';
+import type { Screen, State, World } from '../state.js';
+import { freshBench } from './bench.js';
+import { ask, show, step, turn } from './common.js';
+import { drillScreen, goOn } from './set.js';
+
+/** Changes a setting at once and asks for it to be kept. */
+export function changeSettings(state: State, world: World, patch: SettingsPatch): State {
+  const { welcomed: _told, ...changes } = patch;
+  const settings = { ...state.settings, ...changes };
+  const next = { ...state, settings, colourLevel: world.colourLevelFor(settings.colour) };
+  return ask(next, { type: 'save-settings', patch });
+}
+
+const following = <T>(list: readonly T[], value: T): T =>
+  list[turn(list.indexOf(value), 1, list.length)] ?? value;
+
+function changeSetting(state: State, world: World, name: string): State {
+  const { settings } = state;
+  switch (name) {
+    case 'valueScale':
+      return changeSettings(state, world, {
+        valueScale: settings.valueScale === 'paper-first' ? 'black-first' : 'paper-first',
+      });
+    case 'palette':
+      return changeSettings(state, world, {
+        palette: following(
+          world.palettes.map(({ id }) => id),
+          settings.palette,
+        ),
+      });
+    case 'screenReader':
+      return changeSettings(state, world, { screenReader: !settings.screenReader });
+    case 'colour':
+      return changeSettings(state, world, { colour: following(COLOUR_SETTINGS, settings.colour) });
+    default:
+      return show(state, { name: 'home' });
+  }
+}
+
+/** A choice in the home or settings menu. */
+export function chooseInMenu(state: State, world: World, value: string, at: number): State {
+  if (state.screen.name === 'settings') return changeSetting(state, world, value);
+  if (state.screen.name !== 'home') return state;
+  switch (value) {
+    case 'go-on':
+      return goOn(state, world, at);
+    case 'practise':
+      return ask(show(state, { name: 'waiting' }), { type: 'start-set' });
+    case 'families':
+      return show(state, { name: 'families', selected: 0 });
+    case 'bench':
+      return show(state, freshBench(world, state.settings.palette));
+    case 'progress':
+      return ask(show(state, { name: 'progress', top: 0 }), { type: 'read-progress' });
+    case 'settings':
+      return show(state, { name: 'settings' });
+    case 'help':
+      return show(state, { name: 'help', top: 0 });
+    case 'quit':
+      return ask(state, { type: 'exit', code: 0 });
+    default:
+      return state;
+  }
+}
+
+export function updateFamilies(
+  state: State,
+  world: World,
+  screen: Screen & { name: 'families' },
+  command: Command,
+): State {
+  switch (command) {
+    case 'up':
+    case 'down': {
+      const by = command === 'up' ? -1 : 1;
+      return { ...state, screen: { ...screen, selected: step(screen.selected, by, world.families.length) } };
+    }
+    case 'confirm': {
+      const family = world.families[screen.selected]?.id;
+      if (family === undefined) return state;
+      return ask(show(state, { name: 'waiting' }), { type: 'start-set', family });
+    }
+    default:
+      return show(state, { name: 'home' });
+  }
+}
+
+/** The next coarser colour setting to try when the ramp cannot be told apart. */
+const COARSER: Readonly<Record<number, ColourSetting>> = { 3: '256', 2: '16', 1: 'none', 0: 'none' };
+
+/** The worked example: the easiest drill there is, answered. */
+export function workedExample(state: State, world: World, at: number): State {
+  const [easiest] = [...world.drills.values()].sort((one, other) => one.level - other.level);
+  if (easiest === undefined) return show(state, { name: 'home' });
+  const item: SetItem = { drillId: easiest.id, feedback: 'each', why: 'worked example' };
+  const screen = drillScreen(world, item, at);
+  if (screen === undefined) return show(state, { name: 'home' });
+  return show(state, { ...screen, worked: true, answer: world.kindOf(easiest).best(easiest) });
+}
+
+function answerWelcome(state: State, world: World, screen: Screen & { name: 'welcome' }, at: number): State {
+  const value = welcomeOptions(state, world)[screen.selected]?.value;
+  const go = (from: State, stepName: typeof screen.step, selected = 0): State =>
+    show(from, { name: 'welcome', step: stepName, selected });
+  const toPalette = (from: State): State =>
+    go(
+      from,
+      'palette',
+      Math.max(
+        0,
+        world.palettes.findIndex(({ id }) => id === from.settings.palette),
+      ),
+    );
+  switch (screen.step) {
+    case 'greeting':
+      return value === 'skip'
+        ? finishWelcome(state, world)
+        : go(state, state.colourLevel === 0 ? 'palette' : 'colours');
+    case 'colours': {
+      if (value === 'yes') return toPalette(state);
+      const colour = value === 'none' ? 'none' : (COARSER[state.colourLevel] ?? 'none');
+      const next = changeSettings(state, world, { colour });
+      return next.colourLevel === 0 ? toPalette(next) : go(next, 'colours');
+    }
+    case 'palette':
+      return go(value === undefined ? state : changeSettings(state, world, { palette: value }), 'scale');
+    case 'scale':
+      return workedExample(
+        changeSettings(state, world, { valueScale: value as Settings['valueScale'], welcomed: true }),
+        world,
+        at,
+      );
+  }
+}
+
+/** Leaves the welcome for good. */
+function finishWelcome(state: State, world: World): State {
+  return show(changeSettings(state, world, { welcomed: true }), { name: 'home' });
+}
+
+export function updateWelcome(
+  state: State,
+  world: World,
+  screen: Screen & { name: 'welcome' },
+  command: Command,
+  key: string,
+  at: number,
+): State {
+  const count = welcomeOptions(state, world).length;
+  switch (command) {
+    case 'up':
+    case 'down':
+      return {
+        ...state,
+        screen: { ...screen, selected: step(screen.selected, command === 'up' ? -1 : 1, count) },
+      };
+    case 'digit': {
+      const selected = Number(key) - 1;
+      return selected < count ? answerWelcome(state, world, { ...screen, selected }, at) : state;
+    }
+    case 'confirm':
+      return answerWelcome(state, world, screen, at);
+    default:
+      return finishWelcome(state, world);
+  }
+}

@@ -1,0 +1,60 @@
+/** After an answer: the result, why, and the end of the set. */
+import type { Command } from '../keys.js';
+import { scrolled } from '../page.js';
+import type { ResultScreen, State, SummaryScreen, World } from '../state.js';
+import { ask, show, step } from './common.js';
+import { afterResult, drillScreen, showResult } from './set.js';
+
+function again(state: State, world: World, { attempt, place }: ResultScreen, at: number): State {
+  const { entry } = attempt;
+  const item = { drillId: entry.drill.id, drill: entry.drill, feedback: entry.feedback, why: entry.why };
+  const next = drillScreen(world, item, at, { attempt: entry.attempt + 1, place });
+  if (next === undefined) return state;
+  // Start from what was laid: the learner changes one thing and sees what it does. A hint once seen stays.
+  return show(state, { ...next, answer: entry.answer, hint: entry.hints > 0 ? 'shown' : 'hidden' });
+}
+
+export function updateResult(
+  state: State,
+  world: World,
+  screen: ResultScreen,
+  command: Command,
+  at: number,
+): State {
+  switch (command) {
+    case 'next':
+      if (screen.worked) return ask(show(state, { name: 'waiting' }), { type: 'start-set' });
+      if (screen.from === 'summary') return show(state, { name: 'summary', selected: screen.place });
+      return afterResult(state, world, at);
+    case 'again':
+      return again(state, world, screen, at);
+    case 'why':
+      return show(state, { name: 'why', back: screen });
+    case 'home':
+      return show(state, { name: 'home' });
+    default:
+      return { ...state, screen: { ...screen, top: scrolled(state, world, screen.top, command) } };
+  }
+}
+
+export function updateSummary(state: State, screen: SummaryScreen, command: Command): State {
+  const { set } = state;
+  const count = set?.attempts.length ?? 0;
+  switch (command) {
+    case 'up':
+      return { ...state, screen: { ...screen, selected: step(screen.selected, -1, count) } };
+    case 'down':
+      return { ...state, screen: { ...screen, selected: step(screen.selected, 1, count) } };
+    case 'confirm':
+      return showResult(state, screen.selected, 'summary');
+    case 'restart':
+      return ask(show(state, { name: 'waiting' }), {
+        type: 'start-set',
+        ...(set?.family === undefined ? {} : { family: set.family }),
+      });
+    case 'home':
+      return show(state, { name: 'home' });
+    default:
+      return state;
+  }
+}

@@ -1,0 +1,130 @@
+/** A set of drills: which comes next, and which results are kept back until when. */
+import { firstAnswer } from '../../drills/answers.js';
+import type { SetItem } from '../deps.js';
+import type { Attempt, DrillScreen, SetRun, State, World } from '../state.js';
+import { ask, show, withNotice } from './common.js';
+
+/** Results are shown together after this many answers where the timing is `third`. */
+const TOGETHER = 3;
+
+/** The screen of one drill, nothing chosen yet; undefined when there is no such drill. */
+export function drillScreen(
+  world: World,
+  item: SetItem,
+  at: number,
+  { attempt = 1, place = 0 } = {},
+): DrillScreen | undefined {
+  const drill = item.drill ?? world.drills.get(item.drillId);
+  if (drill === undefined) return undefined;
+  const fields = world.kindOf(drill).fields(drill);
+  return {
+    name: 'drill',
+    item,
+    drill,
+    fields,
+    answer: firstAnswer(fields),
+    focus: 0,
+    hint: 'hidden',
+    attempt,
+    place,
+    shownAt: at,
+    worked: false,
+    laying: false,
+  };
+}
+
+export interface SetRequest {
+  readonly items: readonly SetItem[];
+  readonly family?: string;
+  /** No new drill starts after so many minutes. */
+  readonly minutes?: number;
+  readonly at: number;
+}
+
+/** Starts a set. */
+export function startSet(state: State, world: World, request: SetRequest): State {
+  const { family, minutes, at } = request;
+  const items = request.items.filter(
+    ({ drill, drillId }) => drill !== undefined || world.drills.has(drillId),
+  );
+  if (items.length === 0) {
+    const text = 'There is no drill for this choice; try another family or palette.';
+    return withNotice(show(state, { name: 'home' }), text);
+  }
+  const set: SetRun = {
+    items,
+    index: 0,
+    attempts: [],
+    held: [],
+    ...(family === undefined ? {} : { family }),
+    ...(minutes === undefined ? {} : { deadline: at + minutes * 60_000 }),
+  };
+  return nextDrill({ ...state, set }, world, at);
+}
+
+/** What the set came to; the figures are asked for. */
+export function showSummary(state: State): State {
+  const next = show(state, { name: 'summary', selected: 0 });
+  const entries = state.set?.attempts.map(({ entry }) => entry) ?? [];
+  return entries.length === 0 ? next : ask(next, { type: 'summarise', entries });
+}
+
+/** The next drill of the set, or its summary when there is none left or the time is up. */
+export function nextDrill(state: State, world: World, at: number, message?: string): State {
+  const { set } = state;
+  if (set === undefined) return show(state, { name: 'home' });
+  const item = set.items[set.index];
+  if (item === undefined || at > (set.deadline ?? Number.POSITIVE_INFINITY)) return showSummary(state);
+  const screen = drillScreen(world, item, at, { place: set.attempts.length });
+  if (screen === undefined) return showSummary(state);
+  return show(state, message === undefined ? screen : { ...screen, message });
+}
+
+/** Goes on with a set that was left. */
+export function goOn(state: State, world: World, at: number): State {
+  if (state.set === undefined) return state;
+  // Coming back is a decision of its own: the time for the set is not held against it.
+  const { deadline: _over, ...set } = state.set;
+  return nextDrill({ ...state, set }, world, at);
+}
+
+const thirds = (set: SetRun): number[] =>
+  set.held.filter((place) => set.attempts[place]?.entry.feedback === 'third');
+
+/** Shows the result of one of the set's answers; it is no longer kept back. */
+export function showResult(state: State, place: number, from: 'set' | 'summary'): State {
+  const attempt = state.set?.attempts[place];
+  if (state.set === undefined || attempt === undefined) return state;
+  const set = { ...state.set, held: state.set.held.filter((held) => held !== place) };
+  return show({ ...state, set }, { name: 'result', attempt, place, worked: false, top: 0, from });
+}
+
+/** Goes on after a result: to the next result kept back until now, or to the next drill. */
+export function afterResult(state: State, world: World, at: number): State {
+  const { set } = state;
+  if (set === undefined) return show(state, { name: 'home' });
+  const [waiting] = set.reviewing === true ? thirds(set) : [];
+  if (waiting !== undefined) return showResult(state, waiting, 'set');
+  return nextDrill({ ...state, set: { ...set, reviewing: false } }, world, at);
+}
+
+/** Takes a first answer into the set and shows its result, or keeps the result back as the timing says. */
+export function takeAnswer(state: State, world: World, attempt: Attempt, at: number): State {
+  if (state.set === undefined) return state;
+  const place = state.set.attempts.length;
+  const set: SetRun = {
+    ...state.set,
+    attempts: [...state.set.attempts, attempt],
+    index: state.set.index + 1,
+    held: [...state.set.held, place],
+  };
+  const next = { ...state, set };
+  const { feedback } = attempt.entry;
+  if (feedback === 'each') return showResult(next, place, 'set');
+  const waiting = thirds(set);
+  if (waiting.length >= TOGETHER) {
+    return showResult({ ...next, set: { ...set, reviewing: true } }, waiting[0] as number, 'set');
+  }
+  const when = feedback === 'third' ? 'after three answers' : 'at the end of the set';
+  return nextDrill(next, world, at, `Laid down. Results come ${when}.`);
+}
