@@ -45,14 +45,25 @@ export function checkDrill(drill: Drill, seed = 1): DrillCheck {
   const best = kind.best(drill);
   const bestMark = kind.grade(drill, best).mark;
   const draw: Draw = seededDraw(seed);
+  // Small drills draw the same answer many times over.
+  const marks = new Map<string, number>();
+  const markOf = (answer: Answer): number => {
+    const key = Object.values(answer).join(' ');
+    let mark = marks.get(key);
+    if (mark === undefined) {
+      mark = kind.grade(drill, answer).mark;
+      marks.set(key, mark);
+    }
+    return mark;
+  };
   let luckiest = 0;
   let good = 0;
   for (let count = 0; count < RANDOM_ANSWERS; count++) {
-    const { mark } = kind.grade(drill, randomAnswer(fields, draw));
+    const mark = markOf(randomAnswer(fields, draw));
     luckiest = Math.max(luckiest, mark);
     if (mark >= GOOD_MARK) good++;
   }
-  const traps = neighbours(fields, best).map((answer) => ({ answer, mark: kind.grade(drill, answer).mark }));
+  const traps = neighbours(fields, best).map((answer) => ({ answer, mark: markOf(answer) }));
   const trap = traps.reduce(
     (worst, next) => (next.mark < worst.mark ? next : worst),
     traps[0] ?? { answer: best, mark: bestMark },
@@ -60,6 +71,7 @@ export function checkDrill(drill: Drill, seed = 1): DrillCheck {
   const luck = good / RANDOM_ANSWERS;
   const beaten = kind.challenge?.(drill, draw, RANDOM_ANSWERS) ?? 0;
   const faults = [
+    ...(kind.faults?.(drill) ?? []),
     bestMark < 100
       ? `the best answer marks ${bestMark}, not 100: the goal cannot be reached with this tray`
       : '',

@@ -43,15 +43,25 @@ export function runWords({ fromNm, toNm }: Run): string {
   return `${first === last ? first : `${first} to ${last}`} (${fromNm}-${toNm} nm)`;
 }
 
-/** Parts of the light that every one of the films takes at least half of, compared with the paper. */
+/** The eye makes next to nothing of what lies outside 400-700 nm. */
+const isSeen = (band: number): boolean => {
+  const nm = WAVELENGTHS_NM[band] as number;
+  return nm >= 400 && nm <= 700;
+};
+
+/** Parts of the visible light that every one of the films takes at least half of, compared with the paper. */
 export function swallowedByAll(films: readonly Spectrum[], paper: Spectrum): Run[] {
-  return runsWhere((band) => films.every((film) => (film[band] as number) < 0.5 * (paper[band] as number)));
+  return runsWhere(
+    (band) => isSeen(band) && films.every((film) => (film[band] as number) < 0.5 * (paper[band] as number)),
+  );
 }
 
-/** Parts that a film still sends back: at least seven tenths of its own brightest band, and not nearly nothing. */
+/** Visible parts that a film still sends back: at least seven tenths of its own brightest band, and not nearly nothing. */
 export function leftBy(film: Spectrum): Run[] {
-  const most = Math.max(...film);
-  return runsWhere((band) => (film[band] as number) >= 0.7 * most && (film[band] as number) > 0.05);
+  const most = Math.max(...film.filter((_, band) => isSeen(band)));
+  return runsWhere(
+    (band) => isSeen(band) && (film[band] as number) >= 0.7 * most && (film[band] as number) > 0.05,
+  );
 }
 
 /** Joins runs into words: "violet to green (400-550 nm) and red (650-750 nm)"; short runs are left out. */

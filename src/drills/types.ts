@@ -50,6 +50,8 @@ export interface ChromaResult {
   readonly shadingLine: number;
   /** Chroma of the best answer. */
   readonly best: number;
+  /** Least chroma that the drill's mixtures have within the asked value; only where a search found it. */
+  readonly dullest?: number;
   readonly tooCloseToCall: boolean;
 }
 
@@ -72,6 +74,8 @@ export interface LaidPart {
 export interface ResultSwatch {
   readonly label: string;
   readonly reflectance: Spectrum;
+  /** Set where reading its value is the exercise: a screen shows or speaks its colour in words, but no numbers. */
+  readonly unread?: true;
 }
 
 /** A graded answer. Everything in it is computed from the prediction. */
@@ -139,6 +143,8 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   label(drill: D, answer: Answer): string;
   /** Where the goal and the mixture's path lie on the value-chroma plane, for kinds that have one. */
   plane?(drill: D, answer: Answer): PlaneView;
+  /** What is wrong with the drill as a lesson, one line each: the checker reports it. */
+  faults?(drill: D): readonly string[];
   /**
    * For kinds whose best answer is searched for: by how much random answers, not held to the shown steps, beat it.
    * @param draw source of whole numbers 0 … most

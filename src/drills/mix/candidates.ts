@@ -1,6 +1,6 @@
-/** Every answer that a mix drill allows, and what each gives. */
+/** What a choice in a mix drill lays on the paper, and the colour that gives. */
 import { type ColourReading, readColour } from '../../colour/reading.js';
-import type { Spectrum } from '../../optics/index.js';
+import { fuseAreas, type Spectrum } from '../../optics/index.js';
 import {
   findPigment,
   type Load,
@@ -11,7 +11,7 @@ import {
   predictLayers,
   type Way,
 } from '../../pigments/index.js';
-import type { Recipe } from '../types.js';
+import type { LaidPart, Recipe } from '../types.js';
 import type { MixDrill } from './schema.js';
 
 /** A mixture decided on: the second paint, its parts to one of the first, how it is laid and how strong. */
@@ -25,7 +25,7 @@ export interface Choice {
 /** A choice and the colour it gives. */
 export interface Outcome {
   readonly choice: Choice;
-  readonly loads: readonly Load[];
+  readonly laid: readonly LaidPart[];
   readonly reflectance: Spectrum;
   readonly colour: ColourReading;
 }
@@ -38,7 +38,7 @@ export function pigmentOf(id: string): Pigment {
 }
 
 /** Parts of a recipe, scaled so that they add up to one. */
-function startParts(recipe: Recipe): Part[] {
+export function startParts(recipe: Recipe): Part[] {
   const total = Object.values(recipe.paints).reduce((sum, parts) => sum + parts, 0);
   return Object.entries(recipe.paints).map(([id, parts]) => ({
     pigment: pigmentOf(id),
@@ -46,57 +46,82 @@ function startParts(recipe: Recipe): Part[] {
   }));
 }
 
-/** Loads of the wash that the drill starts from. */
-export function startLoads(recipe: Recipe): Load[] {
-  return loadsFromParts(startParts(recipe), recipe.strength);
+/** Volume of the parts counted in masstone strokes: what they share the strength of a puddle by. */
+export function volumeOf(parts: readonly Part[]): number {
+  return parts.reduce((sum, { pigment, parts: amount }) => sum + amount / pigment.fullStrength, 0);
+}
+
+/** Share of the paper that strokes of the second paint take: its share of the paint, by volume. */
+export function strokeShare(first: readonly Part[], second: Part): number {
+  const own = second.parts / second.pigment.fullStrength;
+  return own / (volumeOf(first) + own);
 }
 
 /** Colour of a recipe as it lies dry on the paper. */
 export function recipeReflectance(recipe: Recipe): Spectrum {
-  return predict(startLoads(recipe), recipe.way ?? 'puddle');
+  return predict(loadsFromParts(startParts(recipe), recipe.strength), recipe.way ?? 'puddle');
 }
 
-/** One load for each paint, in the order first met. */
-function merged(loads: readonly Load[]): Load[] {
-  const sums = new Map<string, Load>();
-  for (const { pigment, load } of loads) {
-    sums.set(pigment.id, { pigment, load: (sums.get(pigment.id)?.load ?? 0) + load });
-  }
-  return [...sums.values()];
+function asLaid(parts: readonly Part[], loads: readonly Load[], share = 1): LaidPart[] {
+  return loads.map(({ pigment, load }, index) => ({
+    pigment: pigment.id,
+    parts: parts[index]?.parts ?? 0,
+    load: load * share,
+  }));
+}
+
+/** One entry for each paint, in the order first met. */
+function withSecond(first: readonly Part[], second: Part): Part[] {
+  if (!first.some(({ pigment }) => pigment === second.pigment)) return [...first, second];
+  return first.map((part) =>
+    part.pigment === second.pigment ? { ...part, parts: part.parts + second.parts } : part,
+  );
 }
 
 /**
- * Loads of a choice.
+ * What a choice gives.
  *
- * Puddle and strokes: one mixture of the first colour and the second paint at the chosen strength.
- * Glaze: the first wash is dry and stays as it is; the second paint goes over it as a wash of its own, its strength
- * the chosen strength times its amount, so that 1:1 is a full second wash and 1:32 a breath of colour.
+ * - puddle: one mixture of the first colour and the second paint at the chosen strength;
+ * - strokes: the first colour and the second paint side by side, each at the chosen strength, sharing the paper as they
+ *   share the paint;
+ * - glaze: the first wash is dry and stays as it is; the second paint goes over it as a wash of its own, its strength
+ *   the chosen strength times its amount, so that 1:1 is a full second wash and 1:32 a breath of colour.
  */
-export function choiceLoads(start: Recipe, { second, ratio, way, strength }: Choice): Load[] {
-  const pigment = pigmentOf(second);
-  if (way === 'glaze') {
-    return [...startLoads(start), ...loadsFromParts([{ pigment, parts: 1 }], strength * ratio)];
-  }
-  return merged(loadsFromParts([...startParts(start), { pigment, parts: ratio }], strength));
-}
-
-/** What a choice gives. */
 export function outcomeOf(start: Recipe, choice: Choice): Outcome {
-  const loads = choiceLoads(start, choice);
-  const reflectance =
-    choice.way === 'glaze'
-      ? predictLayers([loads.slice(0, -1), loads.slice(-1)])
-      : predict(loads, choice.way);
-  return { choice, loads, reflectance, colour: readColour(reflectance) };
+  const { ratio, way, strength } = choice;
+  const first = startParts(start);
+  const second: Part = { pigment: pigmentOf(choice.second), parts: ratio };
+  const finish = (laid: LaidPart[], reflectance: Spectrum): Outcome => ({
+    choice,
+    laid,
+    reflectance,
+    colour: readColour(reflectance),
+  });
+  if (way === 'glaze') {
+    const below = loadsFromParts(first, start.strength);
+    const above = loadsFromParts([second], strength * ratio);
+    return finish([...asLaid(first, below), ...asLaid([second], above)], predictLayers([below, above]));
+  }
+  if (way === 'strokes') {
+    const share = strokeShare(first, second);
+    const one = loadsFromParts(first, strength);
+    const other = loadsFromParts([second], strength);
+    return finish(
+      [...asLaid(first, one, 1 - share), ...asLaid([second], other, share)],
+      fuseAreas([predict(one, 'puddle'), predict(other, 'puddle')], [1 - share, share]),
+    );
+  }
+  const all = withSecond(first, second);
+  const loads = loadsFromParts(all, strength);
+  return finish(asLaid(all, loads), predict(loads, 'puddle'));
 }
 
-/** All choices on the drill's own scale of amounts. */
-export function* allChoices(drill: MixDrill, ratios: readonly number[]): Generator<Choice> {
-  for (const second of drill.tray) {
-    for (const way of drill.ways) {
-      for (const strength of drill.strengths) {
-        for (const ratio of ratios) yield { second, ratio, way, strength };
-      }
-    }
-  }
+/** A second paint, a way and a strength: along it only the amount is left to choose. */
+export type Line = Omit<Choice, 'ratio'>;
+
+/** All lines that a drill opens. */
+export function linesOf({ tray, ways, strengths }: MixDrill): Line[] {
+  return tray.flatMap((second) =>
+    ways.flatMap((way) => strengths.map((strength) => ({ second, way, strength }))),
+  );
 }

@@ -3,6 +3,7 @@ import { loadsFromParts, predict, type Way } from '../../pigments/index.js';
 import { chosen, requireComplete } from '../answers.js';
 import type { Answer, Field, FieldOption } from '../types.js';
 import { type Choice, pigmentOf } from './candidates.js';
+import { strengthWords } from './label.js';
 import { type MixDrill, touchRatio } from './schema.js';
 
 const WAY_LABELS: Readonly<Record<Way, { label: string; note: string }>> = {
@@ -31,8 +32,22 @@ function trayOption(drill: MixDrill, id: string): FieldOption {
   };
 }
 
-/** Second paint and amount always; way and strength where the drill opens them. */
+const FIELDS = new WeakMap<MixDrill, readonly Field[]>();
+
+/** The open choices of a drill, made once; see {@link openFields}. */
 export function mixFields(drill: MixDrill): readonly Field[] {
+  let known = FIELDS.get(drill);
+  if (known === undefined) {
+    known = openFields(drill);
+    FIELDS.set(drill, known);
+  }
+  return known;
+}
+
+/** The open choices: second paint, and amount, way and strength where the drill leaves more than one. */
+function openFields(drill: MixDrill): readonly Field[] {
+  const amounts = [...drill.amounts].sort((a, b) => touchRatio(a) - touchRatio(b));
+  const strengths = [...drill.strengths].sort((a, b) => a - b);
   const fields: Field[] = [
     {
       id: 'second',
@@ -44,57 +59,47 @@ export function mixFields(drill: MixDrill): readonly Field[] {
       id: 'amount',
       label: 'amount, second to first',
       shape: 'scale',
-      options: [...drill.amounts]
-        .sort((a, b) => touchRatio(a) - touchRatio(b))
-        .map((touch) => ({ id: touch, label: touch })),
+      options: amounts.map((touch) => ({ id: touch, label: touch })),
     },
-  ];
-  if (drill.ways.length > 1) {
-    fields.push({
+    {
       id: 'way',
       label: 'way',
       shape: 'list',
       options: drill.ways.map((way) => ({ id: way, ...WAY_LABELS[way] })),
-    });
-  }
-  if (drill.strengths.length > 1) {
-    const strengths = [...drill.strengths].sort((a, b) => a - b);
-    fields.push({
+    },
+    {
       id: 'strength',
       label: 'strength of the wash',
       shape: 'scale',
-      options: strengths.map((strength) => ({
-        id: String(strength),
-        label: `${Math.round(strength * 100)} %`,
-      })),
-    });
-  }
-  return fields;
+      options: strengths.map((strength) => ({ id: String(strength), label: strengthWords(strength) })),
+    },
+  ];
+  return fields.filter(({ options }) => options.length > 1);
 }
 
 /** The choice that an answer stands for. @throws RangeError when it does not fit the fields */
 export function choiceOf(drill: MixDrill, answer: Answer): Choice {
   const fields = mixFields(drill);
   requireComplete(fields, answer);
+  const pick = (id: string, only: string): string =>
+    fields.some((field) => field.id === id) ? chosen(fields, answer, id).id : only;
   return {
-    second: chosen(fields, answer, 'second').id,
-    ratio: touchRatio(chosen(fields, answer, 'amount').id),
-    way: drill.ways.length > 1 ? (chosen(fields, answer, 'way').id as Way) : (drill.ways[0] as Way),
-    strength:
-      drill.strengths.length > 1
-        ? Number(chosen(fields, answer, 'strength').id)
-        : (drill.strengths[0] as number),
+    second: pick('second', drill.tray[0] as string),
+    ratio: touchRatio(pick('amount', drill.amounts[0] as string)),
+    way: pick('way', drill.ways[0] as string) as Way,
+    strength: Number(pick('strength', String(drill.strengths[0]))),
   };
 }
 
-/** The answer that stands for a choice. */
+/** The answer that stands for a choice. @throws RangeError when the amount is not one of the touches */
 export function answerOf(drill: MixDrill, choice: Choice): Answer {
   const amount = drill.amounts.find((touch) => touchRatio(touch) === choice.ratio);
   if (amount === undefined) throw new RangeError(`amount ${choice.ratio} is not on the drill's scale`);
-  return {
+  const all: Answer = {
     second: choice.second,
     amount,
-    ...(drill.ways.length > 1 ? { way: choice.way } : {}),
-    ...(drill.strengths.length > 1 ? { strength: String(choice.strength) } : {}),
+    way: choice.way,
+    strength: String(choice.strength),
   };
+  return Object.fromEntries(mixFields(drill).map(({ id }) => [id, all[id] as string]));
 }

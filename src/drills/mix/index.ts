@@ -2,9 +2,10 @@
 import { readColour } from '../../colour/reading.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../types.js';
 import { type Outcome, outcomeOf, recipeReflectance } from './candidates.js';
-import { choiceLabel } from './explain.js';
 import { answerOf, choiceOf, mixFields } from './fields.js';
 import { gradeMix } from './grade.js';
+import { choiceLabel, fixedWords } from './label.js';
+import { lessonFaults } from './lesson.js';
 import { type MixDrill, touchRatio } from './schema.js';
 import { brightBand } from './score.js';
 import { challenge, solved } from './search.js';
@@ -22,6 +23,8 @@ function goalLines(drill: MixDrill): string[] {
   const { hue } = drill.goal;
   if (hue?.near === 'start') lines.push(`hue: within ${hue.within}° of where it is`);
   else if (hue !== undefined) lines.push(`hue: within ${hue.within}° of ${hue.near}°`);
+  const fixed = fixedWords(drill);
+  if (fixed !== '') lines.push(`fixed: ${fixed}`);
   return lines;
 }
 
@@ -58,5 +61,6 @@ export const mixKind: Kind<MixDrill> = {
   best: (drill) => answerOf(drill, solved(drill).best.outcome.choice),
   label: (drill, answer) => choiceLabel(drill, choiceOf(drill, answer)),
   plane,
+  faults: lessonFaults,
   challenge,
 };

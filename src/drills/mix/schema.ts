@@ -48,7 +48,13 @@ export const mixSchema = v.pipe(
   v.strictObject({
     kind: v.literal('mix'),
     ...commonEntries,
-    start: recipeSchema,
+    start: v.pipe(
+      recipeSchema,
+      v.check(
+        ({ way }) => way === undefined || way === 'puddle',
+        'a mix drill starts from a puddle: leave `way` out',
+      ),
+    ),
     goal: v.strictObject({
       value: bandSchema(0.5, 10.5, 'value (painter’s steps, 1 paper to 10 dark)'),
       chroma: v.union(

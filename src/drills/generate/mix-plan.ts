@@ -1,0 +1,231 @@
+/** Plans of mix drills: a start, a mixture worth reaching, a goal around it and a tray that tempts. */
+
+import { shadingLine } from '../../colour/chroma.js';
+import { hueDifference } from '../../colour/lab.js';
+import { type ColourReading, readColour } from '../../colour/reading.js';
+import type { Way } from '../../pigments/index.js';
+import { type Choice, recipeReflectance } from '../mix/candidates.js';
+import { type MixDrill, type MixGoal, TOUCHES, type Touch, touchRatio } from '../mix/schema.js';
+import { trialOf } from '../mix/trial.js';
+import { type Place, seatOf } from '../mix/wheel.js';
+import type { Draw } from '../random-answer.js';
+import type { Recipe } from '../types.js';
+import { type Level, openingsAt, pick, STRENGTHS, shuffled, TRAY_SIZE } from './levels.js';
+
+/** All of a mix drill but its words. */
+export type MixPlan = Pick<MixDrill, 'start' | 'goal' | 'tray' | 'amounts' | 'ways' | 'strengths'>;
+
+/** A paint of the palette beside the start. */
+interface Partner {
+  readonly id: string;
+  readonly place: Place;
+  readonly chroma: number;
+}
+
+/** A mixture that a plan may aim at. */
+interface Aim {
+  readonly choice: Choice;
+  readonly partner: Partner;
+  readonly colour: ColourReading;
+}
+
+/** What a family asks of its plans. */
+export interface PlanRules {
+  /** Strengths of the start, and whether two paints may make it. */
+  readonly strengths: readonly number[];
+  readonly start: (colour: ColourReading) => boolean;
+  /** Is this mixture worth asking for? */
+  readonly aim: (start: ColourReading, aim: Aim) => boolean;
+  readonly goal: (start: ColourReading, aim: Aim, draw: Draw) => MixGoal;
+  /** Must this paint be in the tray to tempt? */
+  readonly tempts: (partner: Partner, aim: Aim) => boolean;
+  readonly least: Touch;
+  readonly ways: readonly Way[];
+  /** Strengths that the mixture may be laid at. */
+  readonly laid: readonly number[];
+}
+
+/** A band of one step around a value, to a tenth of a step. */
+export function valueAround(step: number): [number, number] {
+  const low = Math.max(0.5, Math.min(9.5, Math.round((step - 0.5) * 10) / 10));
+  return [low, Math.round((low + 1) * 10) / 10];
+}
+
+/** A band around a chroma, in whole numbers. */
+export function chromaAround(chroma: number, half: number): [number, number] {
+  const low = Math.max(0, Math.round(chroma - half));
+  return [low, Math.max(low + 2 * half, Math.round(chroma + half))];
+}
+
+function startFrom(palette: readonly string[], { strengths }: PlanRules, draw: Draw): Recipe {
+  const [one, two] = shuffled(palette, draw) as [string, string | undefined];
+  const strength = pick(strengths, draw);
+  // One start in four is a mixture of two paints.
+  if (two === undefined || draw(3) !== 0) return { paints: { [one]: 1 }, strength };
+  return { paints: { [one]: pick([2, 3, 4], draw), [two]: 1 }, strength };
+}
+
+function aims(start: Recipe, partners: readonly Partner[], rules: PlanRules): Aim[] {
+  const touches = TOUCHES.map(touchRatio).filter((ratio) => ratio >= touchRatio(rules.least));
+  return partners.flatMap((partner) =>
+    rules.ways.flatMap((way) =>
+      rules.laid.flatMap((strength) => {
+        const trial = trialOf(start, { second: partner.id, way, strength });
+        return touches.map((ratio) => ({
+          choice: { second: partner.id, ratio, way, strength },
+          partner,
+          colour: trial(ratio),
+        }));
+      }),
+    ),
+  );
+}
+
+/** @returns undefined when this draw leads nowhere; try again */
+export function planMix(
+  palette: readonly string[],
+  level: Level,
+  rules: PlanRules,
+  draw: Draw,
+): MixPlan | undefined {
+  const start = startFrom(palette, rules, draw);
+  const colour = readColour(recipeReflectance(start));
+  if (!rules.start(colour)) return undefined;
+  const shell = { start } as MixDrill;
+  const partners = palette.map((id): Partner => {
+    const { place, alone } = seatOf(shell, id);
+    return { id, place, chroma: alone.chroma };
+  });
+  const worth = aims(start, partners, rules).filter((aim) => rules.aim(colour, aim));
+  if (worth.length === 0) return undefined;
+  // A paint first, so that one with many good amounts is not asked for more often.
+  const second = pick([...new Set(worth.map(({ choice }) => choice.second))], draw);
+  const aim = pick(
+    worth.filter(({ choice }) => choice.second === second),
+    draw,
+  );
+  const others = shuffled(
+    partners.filter(({ id }) => id !== second),
+    draw,
+  );
+  const tempting = others.filter((partner) => rules.tempts(partner, aim));
+  if (tempting.length === 0) return undefined;
+  const rest = others.filter((partner) => partner !== tempting[0]);
+  const tray = [second, ...[tempting[0] as Partner, ...rest].map(({ id }) => id)].slice(0, TRAY_SIZE[level]);
+  return {
+    start,
+    goal: rules.goal(colour, aim, draw),
+    tray: shuffled(tray, draw),
+    ...openingsAt(level, aim.choice, rules.least, draw),
+  };
+}
+
+const isFar = ({ place }: Partner): boolean => place === 'across' || place === 'black';
+const isNear = ({ place }: Partner): boolean => place === 'neighbour' || place === 'own';
+
+/** The rules of each family that is made of mix drills. */
+export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
+  'darken-bright': {
+    strengths: [0.15, 0.2, 0.3],
+    start: ({ chroma, step }) => chroma >= 28 && step <= 6,
+    aim: (start, { partner, colour }) =>
+      isNear(partner) &&
+      colour.step >= start.step + 0.7 &&
+      colour.chroma >= 0.95 * shadingLine(start.chroma, start.lab.l, colour.lab.l) &&
+      Math.abs(hueDifference(start.hue, colour.hue)) <= 50,
+    goal: (_start, { colour }) => ({ value: valueAround(colour.step), chroma: 'bright' }),
+    tempts: isFar,
+    least: '1:8',
+    ways: ['puddle', 'glaze'],
+    laid: STRENGTHS,
+  },
+  'dull-on-purpose': {
+    strengths: [0.15, 0.2, 0.3, 0.45],
+    start: ({ chroma }) => chroma >= 35,
+    aim: (start, { partner, colour }) =>
+      (partner.place === 'across' || partner.place === 'quarter') &&
+      colour.chroma >= 10 &&
+      colour.chroma <= 0.65 * start.chroma,
+    goal: (_start, { colour }) => ({
+      value: valueAround(colour.step),
+      chroma: chromaAround(colour.chroma, 6),
+    }),
+    tempts: isNear,
+    least: '1:32',
+    ways: ['puddle', 'glaze'],
+    laid: [0.15, 0.2, 0.3, 0.45],
+  },
+  neutraliser: {
+    strengths: [0.2, 0.3, 0.45],
+    start: ({ chroma }) => chroma >= 25,
+    aim: (_start, { partner, colour }) =>
+      partner.place !== 'black' && partner.place !== 'white' && partner.place !== 'own' && colour.chroma <= 6,
+    goal: (_start, { colour }) => ({
+      value: valueAround(colour.step),
+      chroma: [0, colour.chroma <= 4 ? 6 : 8],
+    }),
+    tempts: ({ place }) => place === 'quarter' || place === 'across' || place === 'neighbour',
+    least: '1:32',
+    ways: ['puddle'],
+    laid: [0.2, 0.3, 0.45, 0.65],
+  },
+  'grey-lean': {
+    strengths: [0.15, 0.2, 0.3, 0.45],
+    start: ({ chroma }) => chroma >= 25,
+    aim: (_start, { partner, colour }) =>
+      (partner.place === 'across' || partner.place === 'quarter') &&
+      colour.chroma >= 5 &&
+      colour.chroma <= 13 &&
+      Math.min(...LEANS.map((angle) => Math.abs(hueDifference(angle, colour.hue)))) <= 40,
+    goal: (_start, { colour }) => ({
+      value: valueAround(colour.step),
+      chroma: [3, 14],
+      hue: { near: nearestLean(colour.hue), within: 50 },
+    }),
+    tempts: ({ place }) => place !== 'own' && place !== 'white',
+    least: '1:32',
+    ways: ['puddle'],
+    laid: [0.15, 0.2, 0.3, 0.45],
+  },
+  'deep-dark': {
+    strengths: [0.45, 0.65, 0.9],
+    start: ({ chroma, step }) => chroma >= 25 && step >= 4,
+    aim: (_start, { partner, colour }) =>
+      partner.place !== 'black' && partner.place !== 'own' && colour.step >= 8 && colour.chroma <= 24,
+    goal: (_start, { colour }) => ({
+      value: [Math.min(8, Math.round((colour.step - 0.3) * 10) / 10), 10.5],
+      chroma: chromaAround(colour.chroma, 7),
+    }),
+    tempts: ({ place }) => place === 'neighbour' || place === 'quarter' || place === 'white',
+    least: '1:32',
+    ways: ['puddle', 'glaze'],
+    laid: [0.45, 0.65, 0.9],
+  },
+  'tinting-strength': {
+    strengths: [0.15, 0.2, 0.3],
+    start: ({ chroma }) => chroma >= 20,
+    aim: (start, { choice, partner, colour }) =>
+      partner.place !== 'own' &&
+      partner.place !== 'white' &&
+      choice.ratio <= 0.25 &&
+      colour.chroma >= 12 &&
+      (Math.abs(hueDifference(start.hue, colour.hue)) >= 12 || Math.abs(colour.step - start.step) >= 0.7),
+    goal: (_start, { colour }) => ({
+      value: valueAround(colour.step),
+      chroma: chromaAround(colour.chroma, Math.max(6, Math.round(0.2 * colour.chroma))),
+      hue: { near: Math.round(colour.hue) % 360, within: 15 },
+    }),
+    tempts: () => true,
+    least: '1:32',
+    ways: ['puddle'],
+    laid: [0.15, 0.2, 0.3],
+  },
+};
+
+/** Middle of the warm and of the cool side of the wheel, degrees. */
+const LEANS = [55, 235] as const;
+
+function nearestLean(hue: number): number {
+  const [warm, cool] = LEANS;
+  return Math.abs(hueDifference(warm, hue)) <= Math.abs(hueDifference(cool, hue)) ? warm : cool;
+}
