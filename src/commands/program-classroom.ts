@@ -1,5 +1,129 @@
 /** Quizzes. */
 import type { Program } from './program.js';
 
+const HANDOUT = 'the handout, as quiz write made it';
+
 /** Adds the quiz commands. */
-export function addClassroomCommands(_program: Program, _version: string): void {}
+export function addClassroomCommands({ command, print, exit }: Program, version: string): void {
+  const quiz = command
+    .command('quiz')
+    .description('set a quiz, sit it, mark it, see what the class misunderstood')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  mudlark quiz write --families darken-bright,dull-on-purpose --count 12 --level 3 --out week3.quiz.yaml
+  mudlark quiz sit week3.quiz.yaml --name "Ann Lee"
+  mudlark quiz mark week3.quiz.yaml week3.*.answers.json --html week3.html
+  mudlark quiz room week3.quiz.yaml`,
+    );
+
+  quiz
+    .command('write')
+    .description('make a handout; in a terminal it asks for what the flags leave open')
+    .option('--families <ids>', 'families with commas between; see: mudlark drills (default all)')
+    .option('--count <number>', 'how many questions, 1 to 60 (default 12)')
+    .option('--level <1..5>', 'level of the drills (default any)')
+    .option('--palette <id>', 'only questions with the paints of this palette: six or twelve')
+    .option('--seed <number>', 'the same seed makes the same quiz (default random)')
+    .option('--title <text>', 'what the quiz is called')
+    .option('--out <file>', 'where to write it, like week3.quiz.yaml')
+    .option('--time <seconds>', 'a clock for each question, 5 to 3600 (default none)')
+    .option('--results <when>', 'show results at the end or after each question (default end)')
+    .option('--no-back', 'no going back to a question')
+    .option('--no-shuffle', 'the same order for everyone')
+    .option('--hints', 'show hints')
+    .option('--due <moment>', 'report later sittings, like 2026-03-02T12:00:00Z')
+    .option('--force', 'replace the file when it is there already')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  mudlark quiz write
+  mudlark quiz write --families darken-bright --count 8 --palette six --seed 42 --title "Week 3" --out week3.quiz.yaml`,
+    )
+    .action(async (options) => {
+      const [{ writeCommand }, { shippedDrills }, { randomInt }] = await Promise.all([
+        import('./quiz-write.js'),
+        import('../files/exercises.js'),
+        import('node:crypto'),
+      ]);
+      const drills = shippedDrills();
+      const inTerminal = process.stdin.isTTY === true && process.stdout.isTTY === true;
+      const asks = options.out === undefined && options.json !== true && inTerminal;
+      const wished = asks ? await (await import('./quiz-ask.js')).askForQuiz(options, drills) : options;
+      print(writeCommand(wished, { version, drills, random: (most) => randomInt(most + 1) }));
+    });
+
+  quiz
+    .command('check')
+    .description('prove that every question of a handout can be solved and that a mistake costs')
+    .argument('<file>', HANDOUT)
+    .option('--json', 'print one JSON document')
+    .addHelpText('after', '\nExamples:\n  mudlark quiz check week3.quiz.yaml')
+    .action(async (file: string, options) => {
+      const [{ checkQuizCommand, checkQuizFault }, { report }] = await Promise.all([
+        import('./quiz-write.js'),
+        import('./run.js'),
+      ]);
+      const { text, passed } = checkQuizCommand(file, version, options);
+      print(text);
+      if (!passed) exit(report(checkQuizFault()));
+    });
+
+  quiz
+    .command('mark')
+    .description('mark answers and show what the class misunderstood')
+    .argument('<file>', HANDOUT)
+    .argument('<answers...>', 'answers files of the students')
+    .option('--csv <file>', 'write a table for a spreadsheet')
+    .option('--html <file>', 'write one page to print or send')
+    .option('--due <moment>', 'report later sittings, like 2026-03-02T12:00:00Z')
+    .option('--force', 'replace files that are there already')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  mudlark quiz mark week3.quiz.yaml week3.*.answers.json
+  mudlark quiz mark week3.quiz.yaml answers/*.json --csv week3.csv --html week3.html`,
+    )
+    .action(async (file: string, answers: string[], options) => {
+      const [{ markCommand, refusedFault }, { report }, { glyphsFor }] = await Promise.all([
+        import('./quiz-mark.js'),
+        import('./run.js'),
+        import('../tui/glyphs.js'),
+      ]);
+      const { full, empty } = glyphsFor(process.env);
+      const columns = Math.min(100, Math.max(60, process.stdout.columns ?? 80));
+      const { text, refused } = await markCommand(file, answers, options, {
+        version,
+        look: { columns, full, empty },
+      });
+      print(text);
+      if (refused > 0) exit(report(refusedFault(refused)));
+    });
+
+  quiz
+    .command('plan')
+    .description('write a practice plan for each student: mudlark practise --plan FILE')
+    .argument('<file>', HANDOUT)
+    .argument('<answers...>', 'answers files of the students')
+    .option('--folder <folder>', 'where to write them (default beside the handout)')
+    .option('--force', 'replace plans that are there already')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark quiz plan week3.quiz.yaml week3.*.answers.json --folder plans',
+    )
+    .action(async (file: string, answers: string[], options) => {
+      const [{ planCommand, refusedFault }, { report }] = await Promise.all([
+        import('./quiz-mark.js'),
+        import('./run.js'),
+      ]);
+      const { text, refused } = planCommand(file, answers, options);
+      print(text);
+      if (refused > 0) exit(report(refusedFault(refused)));
+    });
+}

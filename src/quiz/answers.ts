@@ -1,0 +1,92 @@
+/** The answers of one sitting, as their file holds them. Marks are never in it: they are computed again each time. */
+import * as v from 'valibot';
+import type { Answer } from '../drills/types.js';
+import { DataError } from '../errors.js';
+import { DIGEST_SHAPE } from './digest.js';
+import { MOST_QUESTIONS } from './handout.js';
+import { instantSchema } from './instant.js';
+import { parseJson } from './json-source.js';
+import { MOST_NAME, shownName } from './names.js';
+
+/** Version of the file format; a file with another is refused. */
+export const ANSWERS_FORMAT = 1;
+
+/** What was chosen for one question. */
+export interface GivenAnswer {
+  /** Id of the drill. */
+  readonly drill: string;
+  /** When the question was first shown. */
+  readonly shown: string;
+  /** Choices made so far, by field; a row still open is missing. */
+  readonly answer: Answer;
+  /** When the last of them was made; absent: none yet. */
+  readonly at?: string | undefined;
+  /** Handed in for good: its result was shown or its time ran out. */
+  readonly closed?: boolean | undefined;
+}
+
+/** A sitting, whole or under way. */
+export interface Sitting {
+  readonly handoutDigest: string;
+  readonly name: string;
+  readonly started: string;
+  readonly answers: readonly GivenAnswer[];
+  readonly finished?: string | undefined;
+}
+
+const word = (most: number) =>
+  v.pipe(
+    v.string('must be a text'),
+    v.minLength(1, 'must not be empty'),
+    v.maxLength(most, `must be at most ${most} characters`),
+  );
+
+const choicesSchema = v.pipe(
+  v.record(word(64), word(120), 'must be a map of choices'),
+  v.check((choices) => Object.keys(choices).length <= 20, 'holds more than 20 choices'),
+);
+
+const answersSchema = v.strictObject({
+  format: v.literal(ANSWERS_FORMAT, `format must be ${ANSWERS_FORMAT}`),
+  handoutDigest: v.pipe(v.string('must be a text'), v.regex(DIGEST_SHAPE, 'must be the digest of a handout')),
+  name: v.pipe(
+    word(MOST_NAME * 4),
+    v.transform(shownName),
+    v.check((name) => name !== '', 'holds nothing that can be shown'),
+  ),
+  started: instantSchema,
+  answers: v.pipe(
+    v.array(
+      v.strictObject({
+        drill: word(64),
+        shown: instantSchema,
+        answer: choicesSchema,
+        at: v.optional(instantSchema),
+        closed: v.optional(v.boolean('must be true or false')),
+      }),
+      'must be a list',
+    ),
+    v.maxLength(MOST_QUESTIONS, `holds more than ${MOST_QUESTIONS} answers`),
+  ),
+  finished: v.optional(instantSchema),
+});
+
+/**
+ * Reads a sitting.
+ * @param name what to call the file in a message
+ * @throws DataError `name: what is wrong`, always one line
+ */
+export function parseSitting(text: string, name: string): Sitting {
+  const { format: _format, ...sitting } = parseJson(text, answersSchema, name);
+  const seen = new Set<string>();
+  for (const { drill } of sitting.answers) {
+    if (seen.has(drill)) throw new DataError(`${name}: the question "${drill}" is answered twice`);
+    seen.add(drill);
+  }
+  return sitting;
+}
+
+/** The text of an answers file. */
+export function sittingText(sitting: Sitting): string {
+  return `${JSON.stringify({ format: ANSWERS_FORMAT, ...sitting }, null, 2)}\n`;
+}

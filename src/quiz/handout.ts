@@ -1,0 +1,147 @@
+/** The handout of a quiz: the rules and the questions in full, in YAML that a teacher reads and edits. */
+import * as v from 'valibot';
+import { textSchema } from '../drills/fields-schema.js';
+import { drillWithFamilySchema, withFamily } from '../drills/format.js';
+import { type Drill, drillSchema } from '../drills/kinds.js';
+import { parseYaml } from '../drills/yaml-source.js';
+import { DataError } from '../errors.js';
+import { cleanText } from '../text/sanitize.js';
+import { handoutDigest } from './digest.js';
+import { instantSchema } from './instant.js';
+
+/** Version of the file format; a file with another is refused. */
+export const HANDOUT_FORMAT = 1;
+
+/** Most questions of one handout. */
+export const MOST_QUESTIONS = 60;
+
+/** How a sitting goes. */
+export interface Rules {
+  /** Seconds from the moment a question is first shown; absent: no clock. */
+  readonly timePerQuestionSeconds?: number | undefined;
+  /** Whether the drill's hint stands under the question, for everyone and without cost. */
+  readonly hints: boolean;
+  /** `end`: results when the sitting is finished; `each`: after each question, which is then closed. */
+  readonly showResult: 'end' | 'each';
+  /** Whether one may go back to a question and change the answer. */
+  readonly backAllowed: boolean;
+  /** Whether each student gets an order of their own. */
+  readonly shuffle: boolean;
+  /** Sittings finished after this moment are reported as late. ISO 8601 with a zone. */
+  readonly due?: string | undefined;
+}
+
+export interface Question {
+  readonly drill: Drill;
+  /** What a full mark is worth. */
+  readonly points: number;
+}
+
+export interface Handout {
+  readonly title: string;
+  /** Version of the program that wrote it. */
+  readonly engine: string;
+  readonly seed: number;
+  readonly rules: Rules;
+  readonly questions: readonly Question[];
+  /** SHA-256 of what matters for marking and order; see digest.ts. */
+  readonly digest: string;
+}
+
+const flag = (what: string) => v.boolean(`${what} must be true or false`);
+
+const wholeNumber = (what: string, least: number, most: number) =>
+  v.pipe(
+    v.number(`${what} must be a number`),
+    v.integer(`${what} must be whole`),
+    v.minValue(least, `${what} is ${least} to ${most}`),
+    v.maxValue(most, `${what} is ${least} to ${most}`),
+  );
+
+/** Largest seed. */
+export const MOST_SEED = 0x7fff_ffff;
+
+const rulesSchema = v.strictObject({
+  timePerQuestionSeconds: v.optional(wholeNumber('timePerQuestionSeconds', 5, 3600)),
+  hints: v.optional(flag('hints'), false),
+  showResult: v.optional(v.picklist(['end', 'each'], 'showResult must be end or each'), 'end'),
+  backAllowed: v.optional(flag('backAllowed'), true),
+  shuffle: v.optional(flag('shuffle'), true),
+  due: v.optional(instantSchema),
+});
+
+const questionSchema = v.strictObject({
+  points: v.optional(
+    v.pipe(
+      v.number('points must be a number'),
+      v.check((points) => points > 0 && points <= 100, 'points must be above 0 and at most 100'),
+    ),
+    1,
+  ),
+  family: drillWithFamilySchema.entries.family,
+  drill: drillSchema,
+});
+
+const handoutSchema = v.strictObject({
+  format: v.literal(HANDOUT_FORMAT, `format must be ${HANDOUT_FORMAT}`),
+  title: textSchema(120),
+  engine: v.pipe(
+    v.string('must be a text like "0.1.0"'),
+    v.regex(/^\d+\.\d+\.\d+[\w.+-]{0,40}$/, 'must be a version like "0.1.0"'),
+  ),
+  seed: wholeNumber('seed', 0, MOST_SEED),
+  rules: rulesSchema,
+  questions: v.pipe(
+    v.array(questionSchema, 'must be a list'),
+    v.minLength(1, 'must hold a question'),
+    v.maxLength(MOST_QUESTIONS, `holds more than ${MOST_QUESTIONS} questions`),
+  ),
+});
+
+/** Every text in a drill as it may be shown; ids are plain letters and stay as they are. */
+function cleaned<T>(value: T): T {
+  if (typeof value === 'string') return cleanText(value) as T;
+  if (Array.isArray(value)) return value.map(cleaned) as T;
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, cleaned(inner)])) as T;
+}
+
+/**
+ * Reads a handout.
+ * @param name what to call the file in a message
+ * @throws DataError `name:line: what is wrong`, always one line
+ */
+export function parseHandout(text: string, name: string): Handout {
+  let raw: unknown;
+  // The digest is taken from what stands in the file, not from what this version of the program adds to it.
+  const keeping = v.pipe(
+    v.unknown(),
+    v.check((input) => {
+      raw = input;
+      return true;
+    }),
+    handoutSchema,
+  );
+  const { value, lineOf } = parseYaml(text, keeping, name);
+  const seen = new Set<string>();
+  for (const [index, { drill }] of value.questions.entries()) {
+    if (seen.has(drill.id)) {
+      const line = lineOf(['questions', index, 'drill', 'id']);
+      throw new DataError(
+        `${name}:${line}: the id "${drill.id}" is used twice; every question needs its own`,
+      );
+    }
+    seen.add(drill.id);
+  }
+  return {
+    title: cleanText(value.title) || 'Quiz',
+    engine: value.engine,
+    seed: value.seed,
+    rules: value.rules,
+    questions: value.questions.map(({ drill, family, points }) => ({
+      drill: withFamily(cleaned(drill), family),
+      points,
+    })),
+    digest: handoutDigest(raw),
+  };
+}

@@ -1,0 +1,25 @@
+import type { Markup } from './html.js';
+
+/** Style of the report: grey, so that nothing competes with the swatches; breaks between questions in print. */
+export const REPORT_STYLE: Markup = {
+  markup: `
+:root { color-scheme: light; }
+body { margin: 0; background: #fff; color: #1a1a1a; font: 16px/1.5 system-ui, sans-serif; }
+main { max-width: 52rem; margin: 0 auto; padding: 1.5rem; }
+h1 { font-size: 1.6rem; } h2 { font-size: 1.2rem; margin: 1.5rem 0 .25rem; }
+table { border-collapse: collapse; width: 100%; margin: 1rem 0; }
+caption { text-align: left; font-weight: 600; padding-bottom: .25rem; }
+th, td { text-align: left; vertical-align: top; padding: .25rem .5rem; border-bottom: 1px solid #bbb; overflow-wrap: anywhere; }
+tbody th { font-weight: 400; }
+.n { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; overflow-wrap: normal; }
+.family { color: #555; margin: 0; }
+.idea { border-left: 4px solid #555; padding-left: .75rem; }
+.swatches { list-style: none; padding: 0; }
+.swatch { display: inline-block; width: 6rem; height: 2.5rem; vertical-align: middle; border: 1px solid #777; margin: .15rem .5rem .15rem 0; }
+.fields { display: grid; grid-template-columns: repeat(auto-fit, minmax(18rem, 1fr)); gap: 0 1.5rem; }
+.bars { width: 40%; } .bar { display: inline-block; height: .8em; background: #555; max-width: 65%; }
+.share { margin-left: .4rem; white-space: nowrap; }
+.bar, .swatch { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+@media print { main { max-width: none; padding: 0; } body { font-size: 11pt; } section, table, tr { break-inside: avoid; } thead { display: table-header-group; } }
+`,
+};

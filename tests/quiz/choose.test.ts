@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { chooseQuestions, paintsIn } from '../../src/quiz/choose.js';
+import { someDrill } from './fixture.js';
+
+const drills = Array.from({ length: 20 }, (_, index) => someDrill(index));
+const wish = { families: [], count: 8, seed: 1 };
+
+describe('choosing questions', () => {
+  it('takes as many as asked, each once, evenly over the families', () => {
+    const chosen = chooseQuestions(wish, drills);
+    expect(new Set(chosen.map(({ id }) => id)).size).toBe(8);
+    expect(chosen.filter(({ family }) => family === 'darken-bright')).toHaveLength(4);
+  });
+
+  it('gives the same questions for the same seed, and others for another', () => {
+    const ids = (seed: number) => chooseQuestions({ ...wish, seed }, drills).map(({ id }) => id);
+    expect(ids(5)).toEqual(ids(5));
+    expect(ids(6)).not.toEqual(ids(5));
+  });
+
+  it('keeps to level, families and paints', () => {
+    const one = chooseQuestions({ ...wish, count: 2, level: 3, families: ['darken-bright'] }, drills);
+    expect(one.every(({ level, family }) => level === 3 && family === 'darken-bright')).toBe(true);
+    const paints = paintsIn(someDrill(0));
+    const same = chooseQuestions({ ...wish, count: 2, paints }, drills);
+    for (const drill of same) expect(paints).toEqual(expect.arrayContaining(paintsIn(drill)));
+  });
+
+  it('makes new drills where the written ones do not reach, and never the same twice', () => {
+    let made = 0;
+    const make = (family: string, seed: number) => ({
+      ...someDrill(0),
+      id: `made-${made++ % 5}`,
+      family,
+      level: 1 + (seed % 3),
+    });
+    const chosen = chooseQuestions({ ...wish, count: 14, families: ['darken-bright'] }, drills, make);
+    expect(chosen).toHaveLength(14);
+    expect(new Set(chosen.map(({ id }) => id)).size).toBe(14);
+  });
+
+  it('says what there is when there is not enough', () => {
+    expect(() => chooseQuestions({ ...wish, count: 30 }, drills)).toThrow(
+      /there are 20 drills in .*, not 30/,
+    );
+    expect(() => chooseQuestions({ ...wish, families: ['darken-brite'] }, drills)).toThrow(
+      /Did you mean darken-bright/,
+    );
+    for (const count of [0, 61, 1.5, Number.NaN])
+      expect(() => chooseQuestions({ ...wish, count }, drills)).toThrow(/1 to 60/);
+  });
+});

@@ -1,0 +1,96 @@
+/** A handout and sittings for the tests: small drills whose answers are known to differ. */
+import * as v from 'valibot';
+import { withFamily } from '../../src/drills/format.js';
+import { type Drill, drillSchema, kindOf } from '../../src/drills/kinds.js';
+import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';
+import type { Answer } from '../../src/drills/types.js';
+import type { Sitting } from '../../src/quiz/answers.js';
+import { type Handout, parseHandout, type Rules } from '../../src/quiz/handout.js';
+import { handoutText } from '../../src/quiz/handout-text.js';
+import {
+  closeQuestion,
+  finishSitting,
+  showQuestion,
+  startSitting,
+  takeChoices,
+} from '../../src/quiz/sitting.js';
+
+const STARTS = ['burnt-sienna', 'cadmium-red', 'cadmium-yellow', 'cerulean-blue', 'sap-green'];
+const TRAY = ['alizarin-crimson', 'ultramarine-blue', 'prussian-blue', 'ivory-black'];
+
+/** 1 March 2026, 9:00 UTC. */
+export const NINE = Date.UTC(2026, 2, 1, 9);
+
+/** A drill; every second one asks to dull. */
+export function someDrill(index: number): Drill {
+  const dulls = index % 2 === 1;
+  const drill = v.parse(drillSchema, {
+    kind: 'mix',
+    id: `question-${index}`,
+    level: 1 + (index % 5),
+    title: `Question ${index}`,
+    scene: 'A quarry wall in the evening.',
+    start: { paints: { [STARTS[index % STARTS.length] as string]: 1 }, strength: 0.3 },
+    goal: dulls ? { value: [3, 8], chroma: [0, 20] } : { value: [4, 7], chroma: 'bright' },
+    tray: TRAY,
+  });
+  return withFamily(drill, dulls ? 'dull-on-purpose' : 'darken-bright');
+}
+
+export const RULES: Rules = { hints: false, showResult: 'end', backAllowed: true, shuffle: true };
+
+/** Text of a handout. */
+export function someHandoutText(count = 4, rules: Partial<Rules> = {}, title = 'Week 3'): string {
+  return handoutText({
+    title,
+    engine: '0.1.0',
+    seed: 42,
+    rules: { ...RULES, ...rules },
+    questions: Array.from({ length: count }, (_, index) => ({
+      drill: someDrill(index),
+      points: 1 + (index % 2),
+    })),
+  });
+}
+
+export function someHandout(count = 4, rules: Partial<Rules> = {}): Handout {
+  return parseHandout(someHandoutText(count, rules), 'test.quiz.yaml');
+}
+
+/** A finished sitting with given answers by index; `undefined` leaves the question open. */
+export function sittingOf(
+  handout: Handout,
+  name: string,
+  answers: readonly (Answer | undefined)[],
+  secondsEach = 20,
+): Sitting {
+  let sitting = startSitting(handout, name, NINE);
+  let now = NINE;
+  for (const [index, { drill }] of handout.questions.entries()) {
+    sitting = showQuestion(sitting, drill.id, now);
+    now += secondsEach * 1000;
+    const answer = answers[index];
+    if (answer !== undefined) sitting = takeChoices(sitting, drill.id, answer, now);
+    sitting = handout.rules.showResult === 'each' ? closeQuestion(sitting, drill.id, now) : sitting;
+  }
+  return finishSitting(sitting, now);
+}
+
+export const bestAnswers = (handout: Handout): Answer[] =>
+  handout.questions.map(({ drill }) => kindOf(drill).best(drill));
+
+/** A class that answers better from student to student: the first at random, the last all best. */
+export function someClass(handout: Handout, size: number, seed = 7): Sitting[] {
+  const draw = seededDraw(seed);
+  const best = bestAnswers(handout);
+  const fields = handout.questions.map(({ drill }) => kindOf(drill).fields(drill));
+  return Array.from({ length: size }, (_, student) =>
+    sittingOf(
+      handout,
+      `Student ${student + 1}`,
+      handout.questions.map((_question, index) =>
+        draw(size - 1) < student ? best[index] : randomAnswer(fields[index] ?? [], draw),
+      ),
+    ),
+  );
+}

@@ -1,0 +1,232 @@
+import { describe, expect, it } from 'vitest';
+import { kindOf } from '../../src/drills/kinds.js';
+import { analyseClass, groupSize } from '../../src/quiz/analysis.js';
+import { parseSitting, type Sitting, sittingText } from '../../src/quiz/answers.js';
+import { markClass, type Submitted } from '../../src/quiz/class.js';
+import { parsePlan, planText } from '../../src/quiz/plan.js';
+import { planFor } from '../../src/quiz/plan-from-results.js';
+import { reportJson } from '../../src/quiz/report-data.js';
+import { reportText } from '../../src/quiz/report-text.js';
+import { remarks } from '../../src/quiz/report-words.js';
+import { bestAnswers, NINE, sittingOf, someClass, someHandout } from './fixture.js';
+
+const handout = someHandout(4);
+const best = bestAnswers(handout);
+const submit = (sitting: Sitting, file = `${sitting.name}.json`): Submitted => ({ file, sitting });
+const ACROSS = { second: 'prussian-blue', amount: '1:1' };
+
+describe('marking', () => {
+  it('gives full marks for the best answers and nothing for open questions', () => {
+    const { students } = markClass(handout, [
+      submit(sittingOf(handout, 'Ann', best)),
+      submit(sittingOf(handout, 'Ben', [best[0]])),
+    ]);
+    expect(
+      students.map(({ name, answered, points, possible }) => [name, answered, points, possible]),
+    ).toEqual([
+      ['Ann', 4, 6, 6],
+      ['Ben', 1, 1, 6],
+    ]);
+    expect(students[0]?.percent).toBe(100);
+    expect(students[1]?.percent).toBe(16.7);
+    expect(students.map(remarks)).toEqual([[], ['partial: questions open']]);
+  });
+
+  it('computes each mark as grading alone does', () => {
+    const { students } = markClass(handout, [
+      submit(sittingOf(handout, 'Ann', [ACROSS, ACROSS, ACROSS, ACROSS])),
+    ]);
+    const marks = handout.questions.map(({ drill }) => kindOf(drill).grade(drill, ACROSS).mark);
+    expect(students[0]?.marks.map(({ mark }) => mark)).toEqual(marks);
+    expect(students[0]?.points).toBeCloseTo(
+      marks.reduce((sum, mark, index) => sum + (mark / 100) * (handout.questions[index]?.points ?? 0), 0),
+      2,
+    );
+  });
+
+  it('believes no mark in a student’s file: a file with one is refused', () => {
+    const text = sittingText(sittingOf(handout, 'Ann', best));
+    const data = JSON.parse(text) as { answers: object[] };
+    expect(() => parseSitting(JSON.stringify({ ...data, mark: 100 }), 'a.json')).toThrow(
+      /"mark" is not a known key/,
+    );
+    data.answers[0] = { ...data.answers[0], mark: 100 };
+    expect(() => parseSitting(JSON.stringify(data), 'a.json')).toThrow(/"mark" is not a known key/);
+  });
+
+  it('refuses answers to another handout by name', () => {
+    const other = someHandout(4, { backAllowed: false });
+    const result = markClass(handout, [
+      submit(sittingOf(other, 'Ann', best)),
+      submit(sittingOf(handout, 'Ben', best)),
+    ]);
+    expect(result.students.map(({ name }) => name)).toEqual(['Ben']);
+    expect(result.setAside).toEqual([
+      {
+        name: 'Ann',
+        file: 'Ann.json',
+        why: 'answers to another handout, or to one changed since',
+        isRefused: true,
+      },
+    ]);
+  });
+
+  it('counts one sitting of a name, the one finished first, whatever the order of the files', () => {
+    const early = submit(sittingOf(handout, 'Sam', best, 10), 'early.json');
+    const late = submit(sittingOf(handout, ' sam ', [ACROSS], 30), 'late.json');
+    const { finished: _finished, ...open } = sittingOf(handout, 'SAM', best, 5);
+    const unfinished = submit(open, 'open.json');
+    const orders = [
+      [early, late, unfinished],
+      [unfinished, late, early],
+      [late, early, unfinished],
+    ].map((files) => markClass(handout, files));
+    for (const result of orders) {
+      expect(result.students.map(({ file }) => file)).toEqual(['early.json']);
+      expect(result.setAside.map(({ file }) => file)).toEqual(['late.json', 'open.json']);
+      expect(result.setAside[0]?.why).toMatch(/finished first counts, early\.json/);
+    }
+    const copies = markClass(handout, [early, { ...early, file: 'copy.json' }]);
+    expect(copies.setAside[0]?.why).toBe('the same answers as copy.json');
+  });
+
+  it('reports late, over-time, partial and odd sittings', () => {
+    const timed = someHandout(3, { timePerQuestionSeconds: 30, due: '2026-03-01T09:01:00Z' });
+    const slow = sittingOf(timed, 'Slow', bestAnswers(timed), 40);
+    const quick = sittingOf(timed, 'Quick', bestAnswers(timed), 10);
+    const { finished: _finished, ...open } = sittingOf(timed, 'Open', bestAnswers(timed), 10);
+    const odd: Sitting = {
+      ...quick,
+      name: 'Odd',
+      finished: quick.started,
+      answers: [
+        ...quick.answers.slice(1),
+        { drill: 'question-0', shown: quick.started, answer: { second: 'mud' }, at: quick.started },
+        { drill: 'question-99', shown: quick.started, answer: {} },
+      ],
+    };
+    const { students } = markClass(
+      timed,
+      [slow, quick, open, odd].map((each) => submit(each)),
+    );
+    const said = Object.fromEntries(students.map((each) => [each.name, remarks(each)]));
+    expect(said).toEqual({
+      Odd: [
+        'partial: questions open',
+        'choices that the question does not have: question-0',
+        '1 answers to questions that the handout does not have',
+        'times that run backwards',
+      ],
+      Open: ['partial: not finished'],
+      Quick: [],
+      Slow: ['late by 60 s', 'over time on 3: question-0, question-1, question-2'],
+    });
+    expect(
+      markClass(timed, [submit(slow)], { due: NINE + 3_600_000 }).students[0]?.lateSeconds,
+    ).toBeUndefined();
+  });
+});
+
+describe('analysis', () => {
+  it('counts choices, answers and wrong ideas', () => {
+    const result = markClass(handout, [
+      submit(sittingOf(handout, 'Ann', [best[0]])),
+      submit(sittingOf(handout, 'Ben', [ACROSS])),
+      submit(sittingOf(handout, 'Cai', [ACROSS])),
+      submit(sittingOf(handout, 'Dot', [])),
+    ]);
+    const [question] = analyseClass(result).questions;
+    expect(question?.answered).toBe(3);
+    expect(question?.difficulty).toBe(0.25);
+    const counts = Object.fromEntries(
+      (question?.fields[0]?.options ?? []).map(({ id, count }) => [id, count]),
+    );
+    expect(counts['prussian-blue']).toBe(best[0]?.['second'] === 'prussian-blue' ? 3 : 2);
+    expect(question?.fields[0]?.options.filter(({ isBest }) => isBest).map(({ id }) => id)).toEqual([
+      best[0]?.['second'],
+    ]);
+    const { drill } = handout.questions[0] as (typeof handout.questions)[number];
+    const { idea } = kindOf(drill).grade(drill, ACROSS);
+    expect(question?.ideas[0]).toMatchObject({ id: idea, count: 2, of: 3 });
+    expect(question?.ideas[0]?.words).toMatch(/^2 of 3 /);
+  });
+
+  it('takes halves for a small class and 27 percent from thirty on', () => {
+    expect([1, 2, 10, 29, 30, 100].map(groupSize)).toEqual([0, 1, 5, 14, 8, 27]);
+  });
+
+  it('finds that a class which answers better from student to student is told apart', () => {
+    const analysis = analyseClass(
+      markClass(
+        handout,
+        someClass(handout, 40).map((each) => submit(each)),
+      ),
+    );
+    for (const question of analysis.questions) {
+      expect(question.groups?.discrimination).toBeGreaterThan(0.3);
+      expect(question.pointBiserial).toBeGreaterThan(question.correctedPointBiserial ?? 1);
+    }
+    expect(analysis.reliability.alpha).toBeGreaterThan(0.4);
+    expect(analysis.warnings[0]).toMatch(/^With 40 sittings these figures are hints/);
+  });
+
+  it('copes with one sitting, with none, and with a class that is all alike', () => {
+    expect(analyseClass(markClass(handout, [])).questions).toEqual([]);
+    const one = analyseClass(markClass(handout, [submit(sittingOf(handout, 'Ann', best))]));
+    expect(one.questions[0]?.groups).toBeUndefined();
+    expect(one.reliability).toEqual({});
+    const alike = analyseClass(
+      markClass(
+        handout,
+        ['Ann', 'Ben', 'Cai'].map((name) => submit(sittingOf(handout, name, best))),
+      ),
+    );
+    expect(alike.questions[0]?.pointBiserial).toBeUndefined();
+    expect(alike.warnings.join(' ')).toMatch(/Reliability needs/);
+  });
+
+  it('is byte-equal on every run and in every order of the files', () => {
+    const files = someClass(handout, 25).map((each) => submit(each));
+    const look = { columns: 80, full: '#', empty: '.' };
+    const outputs = [files, [...files].reverse(), [...files.slice(9), ...files.slice(0, 9)]].map((order) => {
+      const result = markClass(someHandout(4), order);
+      const analysis = analyseClass(result);
+      return reportText(result, analysis, look) + JSON.stringify(reportJson(result, analysis));
+    });
+    expect(new Set(outputs).size).toBe(1);
+  });
+});
+
+describe('practice plans', () => {
+  it('name the weak families, weakest first, and read back as written', () => {
+    const { students } = markClass(handout, [
+      submit(sittingOf(handout, 'Ann', [best[0], ACROSS, best[2], ACROSS])),
+      submit(sittingOf(handout, 'Ben', best)),
+      submit(sittingOf(handout, 'Cai', [])),
+    ]);
+    const [ann, ben, cai] = students.map((student) => planFor(handout, student));
+    const dull = ((students[0]?.marks[1]?.mark ?? 0) + (students[0]?.marks[3]?.mark ?? 0)) / 2;
+    expect(dull).toBeLessThan(85);
+    expect(ann?.families.map(({ family }) => family)).toEqual(['dull-on-purpose']);
+    expect(ben?.families).toHaveLength(1);
+    expect(ben?.families[0]?.drills).toBe(2);
+    expect(cai?.families.map(({ drills }) => drills)).toEqual([8, 8]);
+    expect(cai?.families[0]?.why).toBe('0 of 100 over 2 questions, 2 left open.');
+    for (const plan of [ann, ben, cai]) expect(parsePlan(planText(plan as never), 'p.yaml')).toEqual(plan);
+  });
+
+  it('refuse what is not a plan', () => {
+    const text = planText({
+      name: 'Ann',
+      quiz: 'Week 3',
+      families: [{ family: 'darken-bright', drills: 3, why: 'x' }],
+    });
+    expect(() => parsePlan(text.replace('darken-bright', 'darken-brigth'), 'p.yaml')).toThrow(
+      /^p\.yaml:\d+: families\.0\.family: no family is called "darken-brigth"\. Did you mean darken-bright\?/,
+    );
+    expect(() => parsePlan(text.replace('drills: 3', 'drills: 300'), 'p.yaml')).toThrow(/drills is 1 to 60/);
+    expect(() => parsePlan(text.replace('why: x', 'why: x\n    __proto__: 1'), 'p.yaml')).toThrow(
+      /not a known key/,
+    );
+  });
+});

@@ -1,0 +1,178 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { analyseClass } from '../../src/quiz/analysis.js';
+import type { Sitting } from '../../src/quiz/answers.js';
+import { markClass } from '../../src/quiz/class.js';
+import { parseHandout } from '../../src/quiz/handout.js';
+import { escapeHtml } from '../../src/quiz/html.js';
+import { shownName } from '../../src/quiz/names.js';
+import { reportCsv } from '../../src/quiz/report-data.js';
+import { reportHtml } from '../../src/quiz/report-html.js';
+import { bar, reportText } from '../../src/quiz/report-text.js';
+import { discriminationWords, twoDecimals } from '../../src/quiz/report-words.js';
+import { widthOf } from '../../src/text/wrap.js';
+import { bestAnswers, sittingOf, someHandout, someHandoutText } from './fixture.js';
+
+const handout = someHandout(3);
+const best = bestAnswers(handout);
+const named = (name: string): Sitting => ({
+  ...sittingOf(handout, 'x', best),
+  name: shownName(name),
+});
+const classOf = (names: readonly string[]) =>
+  markClass(
+    handout,
+    names.map((name, index) => ({ file: `${index}.json`, sitting: named(name) })),
+  );
+
+const NASTY = [
+  '=1+1',
+  '+cmd',
+  '-2+3',
+  '@SUM(A1)',
+  '\t=1',
+  '\r=2',
+  '＝1',
+  'a"b,c',
+  '<script>alert(1)</script>',
+  '"><img src=x onerror=alert(1)>',
+  "' onmouseover='x",
+  '&amp;',
+  'Ann\u202Eeel',
+  '\u001b[31mred',
+  '</style><script>',
+  '`y`',
+];
+
+/** The unquoted cells of one CSV row (RFC 4180, section 2). */
+function cells(row: string): string[] {
+  return [...row.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)].map(
+    ([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? '',
+  );
+}
+
+const anyName = fc
+  .string({ unit: 'binary', minLength: 1, maxLength: 50 })
+  .filter((name) => shownName(name) !== '');
+
+describe('the CSV', () => {
+  it('defuses cells that a spreadsheet would take for a formula, and quotes as RFC 4180 says', () => {
+    const rows = reportCsv(classOf(NASTY)).split('\r\n');
+    expect(rows).toHaveLength(NASTY.length + 2);
+    expect(rows.at(-1)).toBe('');
+    const names = rows.slice(1, -1).map((row) => cells(row)[0] as string);
+    for (const name of names) expect(name).not.toMatch(/^[=+\-@\t\r＝＋－＠]/);
+    expect(names).toContain("'=1+1");
+    expect(names).toContain('a"b,c');
+    expect(names.join('')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
+    expect(cells(rows[0] as string)).toEqual([
+      'name',
+      'answered',
+      'right',
+      'points',
+      'possible',
+      'percent',
+      'remarks',
+      'question-0',
+      'question-1',
+      'question-2',
+    ]);
+  });
+
+  it('holds for any name', () => {
+    fc.assert(
+      fc.property(anyName, (name) => {
+        const rows = reportCsv(classOf([name])).split('\r\n');
+        expect(rows).toHaveLength(3);
+        expect(cells(rows[1] as string)).toHaveLength(10);
+        expect(cells(rows[1] as string)[0]).not.toMatch(/^[=+\-@]|[\p{Cc}\p{Cf}]/u);
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
+
+describe('the page', () => {
+  const result = classOf(NASTY);
+  const page = reportHtml(result, analyseClass(result));
+
+  it('is one page of its own: no scripts, nothing from elsewhere, language and heads of tables stated', () => {
+    expect(page).toMatch(/^<!doctype html>\n<html lang="en">/);
+    expect(page).not.toMatch(/<(script|link|img|iframe|object|embed|base|form)\b/i);
+    expect(page).not.toMatch(/\b(src|href|srcset|action)\s*=\s*["']/i);
+    expect(page).not.toMatch(/url\(|@import|https?:/i);
+    expect(page).toContain("default-src 'none'; style-src 'unsafe-inline'");
+    expect(page.match(/<table/g)?.length).toBe(page.match(/<caption>/g)?.length);
+    for (const head of page.match(/<th\b[^>]*>/g) ?? []) expect(head).toMatch(/scope="(row|col)"/);
+    expect(page).toContain('@media print');
+  });
+
+  it('lets no text become markup or an attribute', () => {
+    expect(page).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
+    expect(page).not.toMatch(/\son\w+\s*=\s*["']/i);
+    for (const tag of page.match(/<[a-z][^>]*>/gi) ?? [])
+      expect(tag).not.toMatch(/alert|onerror|onmouseover/);
+    expect(page).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u001b]/);
+  });
+
+  it('says every swatch in words too', () => {
+    const swatches = page.match(/<li><span class="swatch"[^<]*<\/span>[^<]*<\/li>/g) ?? [];
+    expect(swatches).toHaveLength(6);
+    for (const swatch of swatches)
+      expect(swatch).toMatch(/background-color:#[0-9a-f]{6}"><\/span> \w+: [a-z -]+, value step \d/);
+  });
+
+  it('escapes words of the handout as well', () => {
+    const text = someHandoutText(1)
+      .replace('A quarry wall', 'A <b onclick="x">wall</b> & more')
+      .replace('Week 3', '"<i>Week</i>"');
+    const other = parseHandout(text.replace(/title: .*Week.*/, "title: '<i>Week</i>'"), 'x');
+    const marked = markClass(other, [
+      { file: 'a.json', sitting: sittingOf(other, 'Ann', bestAnswers(other)) },
+    ]);
+    const html = reportHtml(marked, analyseClass(marked));
+    expect(html).toContain('&lt;b onclick=&quot;x&quot;&gt;wall');
+    expect(html).toContain('<h1>&lt;i&gt;Week&lt;/i&gt;</h1>');
+  });
+
+  it('escapes anything', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => {
+        expect(escapeHtml(text)).not.toMatch(/[<>"'`]|&(?!(amp|lt|gt|quot|#39|#96);)/);
+        expect(escapeHtml(text)).not.toMatch(/[\p{Cc}\p{Cf}]/u);
+      }),
+    );
+  });
+});
+
+describe('the text', () => {
+  it('keeps to its columns and shows nothing that a terminal obeys', () => {
+    const result = classOf([...NASTY, 'x'.repeat(300), '李'.repeat(40), '🙂'.repeat(40)]);
+    for (const columns of [60, 80]) {
+      const text = reportText(result, analyseClass(result), { columns, full: '#', empty: '.' });
+      expect(text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
+      for (const line of text.split('\n').filter((each) => each.startsWith('   ') || each.startsWith('x')))
+        expect(widthOf(line)).toBeLessThanOrEqual(Math.max(columns, 80));
+    }
+  });
+
+  it('draws bars from nothing to full, and shows the least share there is', () => {
+    const look = { full: '#', empty: '.' };
+    expect(bar(0, 4, look)).toBe('....');
+    expect(bar(0.01, 4, look)).toBe('#...');
+    expect(bar(0.5, 4, look)).toBe('##..');
+    expect(bar(1, 4, look)).toBe('####');
+    expect(bar(7, 4, look)).toBe('####');
+  });
+
+  it('words the discrimination by Ebel’s bands (as quoted in item-analysis guides)', () => {
+    expect([0.4, 0.39, 0.29, 0.19, -0.01].map(discriminationWords)).toEqual([
+      'tells strong from weak well',
+      'tells strong from weak fairly well',
+      'tells strong from weak a little',
+      'hardly tells strong from weak',
+      'backwards: the weaker did better; look at the question again',
+    ]);
+    expect([undefined, -0.001, 1].map(twoDecimals)).toEqual(['-', '0.00', '1.00']);
+  });
+});
