@@ -180,6 +180,16 @@ const LIST: readonly Idea[] = [
     instead:
       'Check the reason against the numbers of the case: value, chroma and the angle between the paints.',
   },
+  {
+    id: 'lifted-a-stain',
+    did: 'tried to lift a paint that stains',
+    instead: 'A staining paint stays; mend it by a glaze, or plan its value before it goes down.',
+  },
+  {
+    id: 'judged-wet',
+    did: 'judged a wash before it was dry',
+    instead: 'Lay a patch on the same paper, wait until it is dry, and judge that.',
+  },
 ];
 
 export const IDEAS: ReadonlyMap<string, Idea> = new Map(LIST.map((idea) => [idea.id, idea]));

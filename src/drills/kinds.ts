@@ -2,6 +2,10 @@
 import * as v from 'valibot';
 import { chooseKind } from './choose/index.js';
 import { type ChooseDrill, chooseSchema } from './choose/schema.js';
+import { diagnosisKind } from './diagnosis/index.js';
+import { type DiagnosisDrill, diagnosisSchema } from './diagnosis/schema.js';
+import { dryingKind } from './drying/index.js';
+import { type DryingDrill, dryingSchema } from './drying/schema.js';
 import { mixKind } from './mix/index.js';
 import { type MixDrill, mixSchema } from './mix/schema.js';
 import { orderKind } from './order/index.js';
@@ -10,12 +14,26 @@ import { shadeChromaKind } from './shade-chroma/index.js';
 import { type ShadeChromaDrill, shadeChromaSchema } from './shade-chroma/schema.js';
 import { shadowValuesKind } from './shadow-values/index.js';
 import { type ShadowValuesDrill, shadowValuesSchema } from './shadow-values/schema.js';
+import { sortValuesKind } from './sort-values/index.js';
+import { type SortValuesDrill, sortValuesSchema } from './sort-values/schema.js';
 import type { Kind } from './types.js';
 import { washesKind } from './washes/index.js';
 import { type WashesDrill, washesSchema } from './washes/schema.js';
+import { workedKind } from './worked/index.js';
+import { type WorkedDrill, workedSchema } from './worked/schema.js';
 
 /** Any drill. */
-export type Drill = MixDrill | ChooseDrill | OrderDrill | WashesDrill | ShadowValuesDrill | ShadeChromaDrill;
+export type Drill =
+  | MixDrill
+  | ChooseDrill
+  | OrderDrill
+  | WashesDrill
+  | SortValuesDrill
+  | ShadowValuesDrill
+  | ShadeChromaDrill
+  | DryingDrill
+  | DiagnosisDrill
+  | WorkedDrill;
 
 const KINDS: Readonly<Record<Drill['kind'], Kind<never>>> = {
   mix: mixKind,
@@ -24,6 +42,10 @@ const KINDS: Readonly<Record<Drill['kind'], Kind<never>>> = {
   washes: washesKind,
   'shadow-values': shadowValuesKind,
   'shade-chroma': shadeChromaKind,
+  'sort-values': sortValuesKind,
+  drying: dryingKind,
+  diagnosis: diagnosisKind,
+  worked: workedKind,
 };
 
 /** What a drill's kind can do with it. */
@@ -34,6 +56,17 @@ export function kindOf(drill: Drill): Kind<Drill> {
 /** One drill as a file holds it, without the family, which the file states once. */
 export const drillSchema = v.variant(
   'kind',
-  [mixSchema, chooseSchema, orderSchema, washesSchema, shadowValuesSchema, shadeChromaSchema],
+  [
+    mixSchema,
+    chooseSchema,
+    orderSchema,
+    washesSchema,
+    shadowValuesSchema,
+    shadeChromaSchema,
+    sortValuesSchema,
+    dryingSchema,
+    diagnosisSchema,
+    workedSchema,
+  ],
   'kind must be one of the kinds that the guide lists',
 );

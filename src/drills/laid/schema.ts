@@ -14,7 +14,7 @@ const strokeSchema = v.strictObject({
   ),
 });
 
-const layersSchema = v.strictObject({
+export const layersSchema = v.strictObject({
   layers: v.pipe(
     v.array(washSchema, 'layers must be a list of washes'),
     v.minLength(2, 'layers needs at least two washes'),
