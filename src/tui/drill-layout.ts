@@ -22,7 +22,8 @@ export interface DrillLayout {
   readonly hasNote: boolean;
 }
 
-const GAP_COLUMNS = 3;
+/** Columns between the colours and the choices. */
+export const GAP_COLUMNS = 3;
 /** Numbers, marks, chroma bar and legend under the greys. */
 const PICTURE_ROWS = 4;
 /** Words, value, chroma and hue. */
@@ -73,7 +74,8 @@ export function drillLayout(state: State, world: World, screen: DrillScreen): Dr
   const lower = Math.max(4, body - top.length - hint.length);
 
   if (!wide) return { wide, top, hint, ...narrow(screen, lower, { columns, flat, hasGiven, hasPicture }) };
-  const questionColumns = Math.min(50, Math.floor((columns - GAP_COLUMNS) * 0.45));
+  const questionColumns = Math.floor(columns * (hasPicture ? 0.43 : hasGiven ? 0.38 : 0));
+  const gapColumns = questionColumns > 0 ? GAP_COLUMNS : 0;
   const label = hasGiven ? 1 : 0;
   const gap = hasGiven && hasPicture ? 1 : 0;
   const spare = lower - label - gap - (hasPicture ? PICTURE_ROWS : 0);
@@ -88,8 +90,8 @@ export function drillLayout(state: State, world: World, screen: DrillScreen): Dr
     wide,
     top,
     hint,
-    questionColumns,
-    fieldColumns: columns - questionColumns - GAP_COLUMNS,
+    questionColumns: Math.min(50, questionColumns),
+    fieldColumns: columns - Math.min(50, questionColumns) - gapColumns,
     givenRows,
     givenLabel: hasGiven,
     stairRows: !hasPicture || stairs < 0 ? -1 : flat ? 0 : stairs,

@@ -46,8 +46,12 @@ export interface FieldPart {
   readonly gap?: boolean;
 }
 
-/** Lines of a field whose options stand on one line: one when the label fits beside them. */
+/** Longest label that stands beside its options even where they have to be cut. */
+const SHORT_LABEL = 14;
+
+/** Lines of a field whose options stand on one line: one when the label is short or all fits beside it. */
 export function lineRows(field: Field, columns: number): number {
+  if (field.label.length <= SHORT_LABEL) return 1;
   const options = field.options.reduce((sum, { label }) => sum + label.length + 3, 0);
   return field.label.length + 2 + options <= columns ? 1 : 2;
 }

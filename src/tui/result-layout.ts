@@ -5,7 +5,7 @@ import { cleanText } from '../text/sanitize.js';
 import { wrapText } from '../text/wrap.js';
 import type { Settings } from './deps.js';
 import { frameParts, innerColumns, isAiry, isWide } from './layout.js';
-import { stepText } from './look.js';
+import { lookOf, stepText } from './look.js';
 import { notesOf } from './notes.js';
 import type { ResultScreen, State, World } from './state.js';
 
@@ -63,6 +63,9 @@ export function resultTexts(screen: ResultScreen): string[] {
       'This is how a result reads: what you started from, what you laid, the best there is; then value and chroma, each judged on its own.',
     );
   }
+  if (entry.grade.swatches.some(({ reflectance }) => !lookOf(reflectance).inScreenGamut)) {
+    lines.push('~ marks a colour that no screen of this kind can show; the nearest stands for it.');
+  }
   if (note !== undefined) lines.push(cleanText(note, 200));
   return lines;
 }
@@ -95,7 +98,7 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const flat = state.colourLevel === 0;
   const wanted = resultTexts(screen).reduce((sum, line) => sum + wrapText(line, columns - 2).length, 0);
   const spare = body - 1 - verdicts - gap;
-  const least = grade.swatches.length === 0 && !hasPlane ? 0 : wide ? 8 : flat ? 5 : 6;
+  const least = grade.swatches.length === 0 && !hasPlane ? 0 : hasPlane ? 8 : flat ? 5 : 6;
   const most = flat && !hasPlane ? 6 : wide ? 17 : 9;
   const topRows = Math.min(Math.max(least, Math.min(most, spare - wanted)), spare - 3);
   const wordRows = flat ? Math.min(3, topRows - FACT_ROWS) : topRows >= 10 ? 2 : 0;

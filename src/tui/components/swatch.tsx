@@ -1,5 +1,6 @@
 /** A colour with its words and numbers. Where there are no colours, the words are all there is. */
 import { Box } from 'ink';
+import type { ValueScaleId } from '../../colour/index.js';
 import type { Spectrum } from '../../optics/index.js';
 import { wrapText } from '../../text/wrap.js';
 import { type Look, lookOf, scaleUnit, valueText } from '../look.js';
@@ -12,14 +13,17 @@ export function patchLines(hex: string, columns: number, rows: number): Piece[][
   return Array.from({ length: rows }, () => [{ text: ' '.repeat(columns), style: patchStyle(hex) }]);
 }
 
-/** Words and numbers of a colour, short lines. */
-export function factLines(look: Look, scale: Parameters<typeof valueText>[1]): string[] {
-  const hue = look.hueName === 'no hue' ? 'no hue' : `hue ${look.hue.toFixed(0)}°, ${look.hueName}`;
-  return [
-    `${scaleUnit(scale)} ${valueText(look.value, scale)}, ${look.valueWord}`,
-    `chroma ${look.chroma.toFixed(0)}, ${look.chromaWord}`,
-    hue,
+/** Words and numbers of a colour, short lines; where a line has no room for both, the number alone. */
+export function factLines(look: Look, scale: ValueScaleId, room = Number.POSITIVE_INFINITY): string[] {
+  const facts = [
+    [`${scaleUnit(scale)} ${valueText(look.value, scale)}`, look.valueWord],
+    [`chroma ${look.chroma.toFixed(0)}`, look.chromaWord],
+    look.hueName === 'no hue' ? ['no hue'] : [`hue ${look.hue.toFixed(0)}°`, look.hueName],
   ];
+  return facts.map((parts) => {
+    const line = parts.join(', ');
+    return line.length <= room ? line : (parts[0] ?? '');
+  });
 }
 
 interface PatchWithFactsProps {
@@ -30,7 +34,7 @@ interface PatchWithFactsProps {
 }
 
 /** Without colours and with little room: everything on one line, then broken to it. */
-const inOneBreath = (look: Look, scale: Parameters<typeof valueText>[1], columns: number): string[] =>
+const inOneBreath = (look: Look, scale: ValueScaleId, columns: number): string[] =>
   wrapText([look.words, ...factLines(look, scale)].join('; '), columns);
 
 /** A large patch, its words and numbers beside it. */
@@ -50,7 +54,7 @@ export function PatchWithFacts({
   const texts =
     flat && rows < 4
       ? inOneBreath(look, scale, room)
-      : [...wrapText(look.words, room), ...factLines(look, scale), ...outside];
+      : [...wrapText(look.words, room), ...factLines(look, scale, room), ...outside];
   const lines = texts
     .slice(0, rows)
     .map((text, index): Piece[] => [{ text, role: index === 0 ? 'plain' : 'muted' }]);
@@ -78,11 +82,13 @@ interface PatchColumnProps {
   readonly patchRows: number;
   readonly greyRows: number;
   readonly wordRows: number;
+  /** Leaves chroma out where lines are short. */
+  readonly valueOnly?: boolean;
 }
 
 /** One of several patches side by side: the colour, the same in grey, then value, chroma and words. */
 export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
-  const { label, reflectance, columns, patchRows, greyRows, wordRows } = props;
+  const { label, reflectance, columns, patchRows, greyRows, wordRows, valueOnly = false } = props;
   const { state } = useSurroundings();
   const look = lookOf(reflectance);
   const { valueScale } = state.settings;
@@ -94,7 +100,7 @@ export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
       <Rows lines={patchLines(look.hex, columns, patchRows)} />
       <Rows lines={patchLines(look.grey, columns, greyRows)} />
       <Row pieces={[{ text: `${scaleUnit(valueScale)} ${valueText(look.value, valueScale)}` }]} />
-      <Row pieces={[{ text: `chroma ${look.chroma.toFixed(0)}` }]} />
+      {valueOnly ? null : <Row pieces={[{ text: `chroma ${look.chroma.toFixed(0)}` }]} />}
       <Rows lines={words.map((text) => [{ text, role: 'muted' }])} />
     </Box>
   );

@@ -4,7 +4,7 @@ import { ChosenNote, Fields } from '../components/fields.js';
 import { Frame } from '../components/frame.js';
 import { Row, Rows } from '../components/row.js';
 import { PatchColumn, PatchWithFacts } from '../components/swatch.js';
-import { type DrillLayout, drillLayout } from '../drill-layout.js';
+import { type DrillLayout, drillLayout, GAP_COLUMNS } from '../drill-layout.js';
 import { chromaBar, legend, staircase } from '../goal-picture.js';
 import type { DrillScreen } from '../state.js';
 import { useSurroundings } from '../surroundings.js';
@@ -18,7 +18,7 @@ interface PartProps {
 
 /** The colours that the question shows: one large, or several side by side. */
 function Given({ screen, layout }: PartProps): React.JSX.Element {
-  const { world } = useSurroundings();
+  const { state, world } = useSurroundings();
   const given = world.kindOf(screen.drill).given(screen.drill);
   const { questionColumns: columns, givenRows: rows, givenLabel } = layout;
   const [only] = given;
@@ -27,7 +27,7 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
     return <PatchWithFacts label={label} reflectance={only.reflectance} columns={columns} rows={rows} />;
   }
   const each = Math.max(6, Math.min(16, Math.floor((columns + 1) / Math.max(1, given.length)) - 1));
-  const patchRows = Math.max(0, rows - (givenLabel ? 2 : 3));
+  const patchRows = state.colourLevel === 0 ? 0 : Math.max(1, rows - 2);
   return (
     <Box flexShrink={0} height={rows + (givenLabel ? 1 : 0)} overflow="hidden">
       {given.map(({ label, reflectance }) => (
@@ -38,7 +38,8 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
           columns={each}
           patchRows={patchRows}
           greyRows={0}
-          wordRows={0}
+          wordRows={state.colourLevel === 0 && givenLabel ? 2 : 0}
+          valueOnly={!givenLabel}
         />
       ))}
     </Box>
@@ -101,7 +102,7 @@ export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.E
       <Rows lines={layout.top} />
       <Box flexDirection={layout.wide ? 'row' : 'column'} flexShrink={0}>
         {question}
-        {layout.wide ? <Box width={3} flexShrink={0} /> : null}
+        {layout.wide && layout.questionColumns > 0 ? <Box width={GAP_COLUMNS} flexShrink={0} /> : null}
         <Choices {...part} />
       </Box>
       <Rows lines={layout.hint} />

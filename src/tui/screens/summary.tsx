@@ -84,6 +84,17 @@ function answerPieces(
   ];
 }
 
+/** As many whole texts as fit, broken to the width. */
+function wholeTexts(texts: readonly string[], columns: number, rows: number): string[] {
+  const lines: string[] = [];
+  for (const text of texts) {
+    const more = wrapText(text, columns);
+    if (lines.length > 0 && lines.length + more.length > rows) break;
+    lines.push(...more);
+  }
+  return lines;
+}
+
 export function Summary({ screen }: { readonly screen: SummaryScreen }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   const { set } = state;
@@ -96,9 +107,7 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
   const body = frameParts(state, notesOf(state).length).body;
   // The answers keep at least four lines; the words give way first.
   const room = body - bars.length - (bars.length > 0 ? 1 : 0) - 1 - Math.min(4, attempts.length);
-  const texts = summaryTexts(set)
-    .flatMap((text) => wrapText(text, columns))
-    .slice(0, Math.max(1, room));
+  const texts = wholeTexts(summaryTexts(set), columns, Math.max(1, room));
   const rows = Math.max(1, body - texts.length - bars.length - (bars.length > 0 ? 2 : 1));
   const seen = windowAround(attempts.length, screen.selected, rows);
   const answers = attempts.slice(seen.from, seen.to).map((attempt, offset) => {
