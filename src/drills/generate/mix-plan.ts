@@ -19,7 +19,8 @@ export type MixPlan = Pick<MixDrill, 'start' | 'goal' | 'tray' | 'amounts' | 'wa
 interface Partner {
   readonly id: string;
   readonly place: Place;
-  readonly chroma: number;
+  /** Alone, at the strength of the start. */
+  readonly alone: ColourReading;
 }
 
 /** A mixture that a plan may aim at. */
@@ -94,9 +95,12 @@ export function planMix(
   const shell = { start } as MixDrill;
   const partners = palette.map((id): Partner => {
     const { place, alone } = seatOf(shell, id);
-    return { id, place, chroma: alone.chroma };
+    return { id, place, alone };
   });
-  const worth = aims(start, partners, rules).filter((aim) => rules.aim(colour, aim));
+  // Water is open from level 4 on; before that the second paint alone has to do it.
+  const worth = aims(start, partners, rules).filter(
+    (aim) => (level > 3 || aim.choice.strength === start.strength) && rules.aim(colour, aim),
+  );
   if (worth.length === 0) return undefined;
   // A paint first, so that one with many good amounts is not asked for more often.
   const second = pick([...new Set(worth.map(({ choice }) => choice.second))], draw);
@@ -130,6 +134,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     start: ({ chroma, step }) => chroma >= 28 && step <= 6,
     aim: (start, { partner, colour }) =>
       isNear(partner) &&
+      (partner.place === 'own' || partner.alone.step >= start.step + 0.3) &&
       colour.step >= start.step + 0.7 &&
       colour.chroma >= 0.95 * shadingLine(start.chroma, start.lab.l, colour.lab.l) &&
       Math.abs(hueDifference(start.hue, colour.hue)) <= 50,

@@ -1,0 +1,77 @@
+/** Endless drills: the same seed, family, level and palette make the same drill on every machine. */
+import { checkDrill } from '../check.js';
+import { findFamily } from '../families.js';
+import type { Drill } from '../kinds.js';
+import { seededDraw } from '../random-answer.js';
+import type { Level } from './levels.js';
+import { MIX_GENERATORS } from './mix-generators.js';
+import type { Generator } from './types.js';
+
+export type { Level } from './levels.js';
+export type { DrillDraft, Generator, Wanted } from './types.js';
+
+/** Generators by family. */
+export const GENERATORS: Readonly<Record<string, Generator>> = { ...MIX_GENERATORS };
+
+/** Families that drills can be made for. */
+export const GENERATED_FAMILIES: readonly string[] = Object.keys(GENERATORS);
+
+/** Attempts before a palette is held unfit; most families need fewer than ten. */
+const MOST_ATTEMPTS = 400;
+
+/** What to make. */
+export interface Request {
+  /** Any whole number. */
+  readonly seed: number;
+  readonly family: string;
+  /** 1 worked - 5 cold. */
+  readonly level: number;
+  /** Ids of the paints to use, two or more. */
+  readonly palette: readonly string[];
+  /** Paints that the drills just before began with. */
+  readonly avoid?: readonly string[];
+}
+
+/** FNV-1a over the text, 32 bits: spreads neighbouring seeds, families and palettes over unlike streams. */
+function hash(text: string): number {
+  let h = 0x811c9dc5;
+  for (let at = 0; at < text.length; at++) h = Math.imul(h ^ text.charCodeAt(at), 0x01000193);
+  return h >>> 0;
+}
+
+/**
+ * Makes a drill that passes the checker.
+ * @throws RangeError for an unknown family, a level outside 1-5, a seed that is no whole number, or a palette from
+ * which no such drill can be made
+ */
+export function generateDrill({ seed, family, level, palette, avoid = [] }: Request): Drill {
+  const make = Object.hasOwn(GENERATORS, family) ? GENERATORS[family] : undefined;
+  if (make === undefined) throw new RangeError(`no drills can be made for the family "${family}"`);
+  if (!Number.isInteger(level) || level < 1 || level > 5)
+    throw new RangeError(`level is 1 to 5, got ${level}`);
+  if (!Number.isSafeInteger(seed)) throw new RangeError(`a seed is a whole number, got ${seed}`);
+  const paints = [...new Set(palette)].sort();
+  const key = hash([seed, family, level, ...paints].join(' '));
+  const draw = seededDraw(key | 0);
+  for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
+    // A palette of few paints may have no other start: after half of the attempts any will do.
+    const wanted = {
+      level: level as Level,
+      palette: paints,
+      avoid: attempt < MOST_ATTEMPTS / 2 ? avoid : [],
+    };
+    const draft = make(wanted, draw);
+    if (draft === undefined) continue;
+    const drill = {
+      ...draft,
+      id: `made-${family}-${level}-${key.toString(36)}`,
+      family,
+      level,
+      ask: draft.ask ?? findFamily(family)?.ask ?? '',
+    } as Drill;
+    if (checkDrill(drill, 1).faults.length === 0) return drill;
+  }
+  throw new RangeError(
+    `${family}, level ${level}: no drill found for a palette of ${paints.length} paints; try a larger one`,
+  );
+}
