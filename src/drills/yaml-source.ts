@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { isMap, isPair, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
 import { DataError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
+import { cleanText } from '../text/sanitize.js';
 import { keyFault } from './yaml-keys.js';
 
 /** Largest text that is read, in characters; a class's longest quiz is a tenth of it. */
@@ -10,6 +11,9 @@ export const MOST_TEXT = 1_000_000;
 
 /** Deepest nesting that is read; our formats need seven. */
 const MOST_DEPTH = 24;
+
+/** A message is one line, whatever stands in the file that it quotes. */
+const clean = (message: string): string => cleanText(message, 400);
 
 type Path = readonly (string | number)[];
 
@@ -108,17 +112,18 @@ export function parseYaml<S extends v.GenericSchema>(
     const fault = document.errors[0];
     if (fault !== undefined) {
       const { line } = lines.linePos(fault.pos[0]);
-      throw new DataError(`${name}:${line}: ${fault.message.split('\n')[0]}`);
+      throw new DataError(`${name}:${line}: ${clean(fault.message.split('\n')[0] ?? '')}`);
     }
     const key = keyFault(document.contents);
-    if (key !== undefined) throw new DataError(`${name}:${lines.linePos(key.offset).line}: ${key.what}`);
+    if (key !== undefined)
+      throw new DataError(`${name}:${lines.linePos(key.offset).line}: ${clean(key.what)}`);
     raw = document.toJS({ maxAliasCount: 0 });
     root = document.contents;
   } catch (error) {
     if (error instanceof DataError) throw error;
     const what =
       error instanceof RangeError ? 'nested too deep' : String((error as Error).message).split('\n')[0];
-    throw new DataError(`${name}: ${what}`, { cause: error });
+    throw new DataError(`${name}: ${clean(what ?? '')}`, { cause: error });
   }
   const lineOf = (path: Path): number => {
     const offset = nodeAt(root, path)?.range?.[0];
@@ -127,7 +132,7 @@ export function parseYaml<S extends v.GenericSchema>(
   const result = v.safeParse(schema, raw);
   if (!result.success) {
     const issue = firstIssue(result.issues);
-    throw new DataError(`${name}:${lineOf(pathOf(issue))}: ${describe(issue, result.issues)}`);
+    throw new DataError(`${name}:${lineOf(pathOf(issue))}: ${clean(describe(issue, result.issues))}`);
   }
   return { value: result.output, lineOf };
 }

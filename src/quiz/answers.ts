@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import type { Answer } from '../drills/types.js';
 import { DataError } from '../errors.js';
 import { DIGEST_SHAPE } from './digest.js';
-import { MOST_QUESTIONS } from './handout.js';
+import { MOST_QUESTIONS, NOT_A_MAP } from './handout.js';
 import { instantSchema } from './instant.js';
 import { parseJson } from './json-source.js';
 import { MOST_NAME, shownName } from './names.js';
@@ -46,30 +46,39 @@ const choicesSchema = v.pipe(
   v.check((choices) => Object.keys(choices).length <= 20, 'holds more than 20 choices'),
 );
 
-const answersSchema = v.strictObject({
-  format: v.literal(ANSWERS_FORMAT, `format must be ${ANSWERS_FORMAT}`),
-  handoutDigest: v.pipe(v.string('must be a text'), v.regex(DIGEST_SHAPE, 'must be the digest of a handout')),
-  name: v.pipe(
-    word(MOST_NAME * 4),
-    v.transform(shownName),
-    v.check((name) => name !== '', 'holds nothing that can be shown'),
-  ),
-  started: instantSchema,
-  answers: v.pipe(
-    v.array(
-      v.strictObject({
-        drill: word(64),
-        shown: instantSchema,
-        answer: choicesSchema,
-        at: v.optional(instantSchema),
-        closed: v.optional(v.boolean('must be true or false')),
-      }),
-      'must be a list',
+const answersSchema = v.strictObject(
+  {
+    format: v.literal(ANSWERS_FORMAT, `format must be ${ANSWERS_FORMAT}`),
+    handoutDigest: v.pipe(
+      v.string('must be a text'),
+      v.regex(DIGEST_SHAPE, 'must be the digest of a handout'),
     ),
-    v.maxLength(MOST_QUESTIONS, `holds more than ${MOST_QUESTIONS} answers`),
-  ),
-  finished: v.optional(instantSchema),
-});
+    name: v.pipe(
+      word(MOST_NAME * 4),
+      v.transform(shownName),
+      v.check((name) => name !== '', 'holds nothing that can be shown'),
+    ),
+    started: instantSchema,
+    answers: v.pipe(
+      v.array(
+        v.strictObject(
+          {
+            drill: word(64),
+            shown: instantSchema,
+            answer: choicesSchema,
+            at: v.optional(instantSchema),
+            closed: v.optional(v.boolean('must be true or false')),
+          },
+          NOT_A_MAP,
+        ),
+        'must be a list',
+      ),
+      v.maxLength(MOST_QUESTIONS, `holds more than ${MOST_QUESTIONS} answers`),
+    ),
+    finished: v.optional(instantSchema),
+  },
+  NOT_A_MAP,
+);
 
 /**
  * Reads a sitting.

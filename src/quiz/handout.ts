@@ -15,6 +15,12 @@ export const HANDOUT_FORMAT = 1;
 /** Most questions of one handout. */
 export const MOST_QUESTIONS = 60;
 
+/** Largest handout, in characters; sixty questions take a third of it. */
+export const MOST_HANDOUT = 250_000;
+
+/** Said where a text or a list stands in place of a map. */
+export const NOT_A_MAP = 'must hold keys and values';
+
 /** How a sitting goes. */
 export interface Rules {
   /** Seconds from the moment a question is first shown; absent: no clock. */
@@ -61,42 +67,51 @@ const wholeNumber = (what: string, least: number, most: number) =>
 /** Largest seed. */
 export const MOST_SEED = 0x7fff_ffff;
 
-const rulesSchema = v.strictObject({
-  timePerQuestionSeconds: v.optional(wholeNumber('timePerQuestionSeconds', 5, 3600)),
-  hints: v.optional(flag('hints'), false),
-  showResult: v.optional(v.picklist(['end', 'each'], 'showResult must be end or each'), 'end'),
-  backAllowed: v.optional(flag('backAllowed'), true),
-  shuffle: v.optional(flag('shuffle'), true),
-  due: v.optional(instantSchema),
-});
+const rulesSchema = v.strictObject(
+  {
+    timePerQuestionSeconds: v.optional(wholeNumber('timePerQuestionSeconds', 5, 3600)),
+    hints: v.optional(flag('hints'), false),
+    showResult: v.optional(v.picklist(['end', 'each'], 'showResult must be end or each'), 'end'),
+    backAllowed: v.optional(flag('backAllowed'), true),
+    shuffle: v.optional(flag('shuffle'), true),
+    due: v.optional(instantSchema),
+  },
+  NOT_A_MAP,
+);
 
-const questionSchema = v.strictObject({
-  points: v.optional(
-    v.pipe(
-      v.number('points must be a number'),
-      v.check((points) => points > 0 && points <= 100, 'points must be above 0 and at most 100'),
+const questionSchema = v.strictObject(
+  {
+    points: v.optional(
+      v.pipe(
+        v.number('points must be a number'),
+        v.check((points) => points > 0 && points <= 100, 'points must be above 0 and at most 100'),
+      ),
+      1,
     ),
-    1,
-  ),
-  family: drillWithFamilySchema.entries.family,
-  drill: drillSchema,
-});
+    family: drillWithFamilySchema.entries.family,
+    drill: drillSchema,
+  },
+  NOT_A_MAP,
+);
 
-const handoutSchema = v.strictObject({
-  format: v.literal(HANDOUT_FORMAT, `format must be ${HANDOUT_FORMAT}`),
-  title: textSchema(120),
-  engine: v.pipe(
-    v.string('must be a text like "0.1.0"'),
-    v.regex(/^\d+\.\d+\.\d+[\w.+-]{0,40}$/, 'must be a version like "0.1.0"'),
-  ),
-  seed: wholeNumber('seed', 0, MOST_SEED),
-  rules: rulesSchema,
-  questions: v.pipe(
-    v.array(questionSchema, 'must be a list'),
-    v.minLength(1, 'must hold a question'),
-    v.maxLength(MOST_QUESTIONS, `holds more than ${MOST_QUESTIONS} questions`),
-  ),
-});
+const handoutSchema = v.strictObject(
+  {
+    format: v.literal(HANDOUT_FORMAT, `format must be ${HANDOUT_FORMAT}`),
+    title: textSchema(120),
+    engine: v.pipe(
+      v.string('must be a text like "0.1.0"'),
+      v.regex(/^\d+\.\d+\.\d+[\w.+-]{0,40}$/, 'must be a version like "0.1.0"'),
+    ),
+    seed: wholeNumber('seed', 0, MOST_SEED),
+    rules: rulesSchema,
+    questions: v.pipe(
+      v.array(questionSchema, 'must be a list'),
+      v.minLength(1, 'must hold a question'),
+      v.maxLength(MOST_QUESTIONS, `holds more than ${MOST_QUESTIONS} questions`),
+    ),
+  },
+  NOT_A_MAP,
+);
 
 /** Every text in a drill as it may be shown; ids are plain letters and stay as they are. */
 function cleaned<T>(value: T): T {
@@ -112,6 +127,10 @@ function cleaned<T>(value: T): T {
  * @throws DataError `name:line: what is wrong`, always one line
  */
 export function parseHandout(text: string, name: string): Handout {
+  if (text.length > MOST_HANDOUT)
+    throw new DataError(
+      `${name}: larger than the ${MOST_HANDOUT / 1000} kB of the largest handout; check that it is the right file`,
+    );
   let raw: unknown;
   // The digest is taken from what stands in the file, not from what this version of the program adds to it.
   const keeping = v.pipe(

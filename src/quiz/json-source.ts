@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { isReservedKey } from '../drills/yaml-keys.js';
 import { DataError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
+import { cleanText } from '../text/sanitize.js';
 
 /** Largest text that is read, in characters; a long sitting takes a fiftieth of it. */
 export const MOST_JSON = 500_000;
@@ -24,14 +25,27 @@ function trick(root: unknown): string | undefined {
   return undefined;
 }
 
-function describe(issue: v.BaseIssue<unknown>): string {
-  const path = (issue.path ?? []).map((item) => String((item as { key: unknown }).key).slice(0, 60));
-  if (issue.type === 'strict_object' && issue.expected === 'never') {
-    const known = Object.keys((issue as unknown as { requirement?: object }).requirement ?? {});
-    return `"${path.at(-1)}" is not a known key here${didYouMean(String(path.at(-1)), known)}`;
+type Issue = v.BaseIssue<unknown>;
+
+const isUnknownKey = ({ type, expected }: Issue): boolean => type === 'strict_object' && expected === 'never';
+const isMissingKey = ({ type, received, expected }: Issue): boolean =>
+  type === 'strict_object' && received === 'undefined' && expected !== 'never';
+
+function pathOf(issue: Issue): string[] {
+  return (issue.path ?? []).map((item) => String((item as { key: unknown }).key).slice(0, 60));
+}
+
+/** A mistyped key shows up twice, as unknown and as missing: the unknown one is the one to name. */
+function describe(issues: readonly Issue[]): string {
+  const issue = issues.find(isUnknownKey) ?? (issues[0] as Issue);
+  const path = pathOf(issue);
+  const key = path.at(-1) ?? '';
+  if (isUnknownKey(issue)) {
+    const missing = issues.filter(isMissingKey).map((other) => pathOf(other).at(-1) ?? '');
+    return `"${key}" is not a known key here.${didYouMean(key, missing)}`;
   }
-  const where = path.length > 0 ? path.join('.') : 'the file';
-  return `${where}: ${issue.message}`;
+  if (isMissingKey(issue)) return `${path.join('.')} is missing`;
+  return `${path.length > 0 ? path.join('.') : 'the file'}: ${issue.message}`;
 }
 
 /**
@@ -58,7 +72,7 @@ export function parseJson<S extends v.GenericSchema>(
   }
   const fault = trick(raw);
   if (fault !== undefined) throw new DataError(`${name}: ${fault}`);
-  const result = v.safeParse(schema, raw, { abortEarly: true });
-  if (!result.success) throw new DataError(`${name}: ${describe(result.issues[0])}`);
+  const result = v.safeParse(schema, raw);
+  if (!result.success) throw new DataError(`${name}: ${cleanText(describe(result.issues), 400)}`);
   return result.output;
 }

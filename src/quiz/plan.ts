@@ -7,10 +7,14 @@ import { drillWithFamilySchema } from '../drills/format.js';
 import { parseYaml } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';
 import { cleanText } from '../text/sanitize.js';
+import { NOT_A_MAP } from './handout.js';
 import { MOST_NAME, shownName } from './names.js';
 
 /** Version of the file format; a file with another is refused. */
 export const PLAN_FORMAT = 1;
+
+/** Largest plan, in characters. */
+const MOST_PLAN = 50_000;
 
 /** Most drills that one family may be given. */
 export const MOST_PLANNED = 60;
@@ -43,24 +47,30 @@ const whole = (what: string, most: number) =>
     v.maxValue(most, `${what} is 1 to ${most}`),
   );
 
-const planSchema = v.strictObject({
-  format: v.literal(PLAN_FORMAT, `format must be ${PLAN_FORMAT}`),
-  name: textSchema(MOST_NAME),
-  quiz: textSchema(120),
-  families: v.pipe(
-    v.array(
-      v.strictObject({
-        family: drillWithFamilySchema.entries.family,
-        drills: whole('drills', MOST_PLANNED),
-        level: v.optional(whole('level', 5)),
-        why: textSchema(300),
-      }),
-      'must be a list',
+const planSchema = v.strictObject(
+  {
+    format: v.literal(PLAN_FORMAT, `format must be ${PLAN_FORMAT}`),
+    name: textSchema(MOST_NAME),
+    quiz: textSchema(120),
+    families: v.pipe(
+      v.array(
+        v.strictObject(
+          {
+            family: drillWithFamilySchema.entries.family,
+            drills: whole('drills', MOST_PLANNED),
+            level: v.optional(whole('level', 5)),
+            why: textSchema(300),
+          },
+          NOT_A_MAP,
+        ),
+        'must be a list',
+      ),
+      v.minLength(1, 'must name a family'),
+      v.maxLength(FAMILY_IDS.length, `holds more than ${FAMILY_IDS.length} families`),
     ),
-    v.minLength(1, 'must name a family'),
-    v.maxLength(FAMILY_IDS.length, `holds more than ${FAMILY_IDS.length} families`),
-  ),
-});
+  },
+  NOT_A_MAP,
+);
 
 /**
  * Reads a plan.
@@ -68,6 +78,10 @@ const planSchema = v.strictObject({
  * @throws DataError `name:line: what is wrong`, always one line
  */
 export function parsePlan(text: string, name: string): PracticePlan {
+  if (text.length > MOST_PLAN)
+    throw new DataError(
+      `${name}: larger than the ${MOST_PLAN / 1000} kB of the largest plan; check that it is the right file`,
+    );
   const { value, lineOf } = parseYaml(text, planSchema, name);
   const seen = new Set<string>();
   for (const [index, { family }] of value.families.entries()) {
