@@ -1,7 +1,170 @@
-/** Practice and what belongs to a learner. */
+/** Practice and what belongs to a learner: progress, record, settings. */
+import type { Command } from 'commander';
 import type { Program } from './program.js';
 
-/** Adds practise, progress, settings and the record. */
-export function addLearnerCommands({ command }: Program, _version: string): void {
-  command.action(() => {});
+/** Columns of the output, or 80 when it goes to a file. */
+const columnsOf = (): number => process.stdout.columns ?? 80;
+
+/** Asks on the terminal; without one the answer is no, and the caller says which flag to use. */
+async function askYes(question: string): Promise<boolean> {
+  if (!process.stdin.isTTY) return false;
+  const { createInterface } = await import('node:readline/promises');
+  const lines = createInterface({ input: process.stdin, output: process.stderr });
+  try {
+    const answer = await lines.question(`${question} (yes/no) `);
+    return /^\s*y(es)?\s*$/i.test(answer);
+  } finally {
+    lines.close();
+  }
+}
+
+async function openFor(options: { readonly learner?: string }) {
+  const { openProfile } = await import('../profile/index.js');
+  const profile = await openProfile(options.learner === undefined ? {} : { learner: options.learner });
+  for (const notice of profile.notices) process.stderr.write(`mudlark: ${notice}\n`);
+  return profile;
+}
+
+function addPractise({ command, exit }: Program, version: string): void {
+  command.action(async (options) => {
+    const { practise } = await import('./practise.js');
+    exit(await practise(undefined, options, true, version));
+  });
+  command
+    .command('practise')
+    .alias('practice')
+    .description('practise in the terminal: what is due and what is weak, or one family of drills')
+    .argument('[family]', 'id of a family of drills; see: mudlark drills')
+    .option('--palette <id>', 'draw drills from this box of paints')
+    .option('--minutes <n>', 'stop after about this long')
+    .option('--learner <name>', 'whose record is kept')
+    .option('--plan <file>', 'follow a practice plan made from a quiz')
+    .option('--screen-reader', 'the plain form, read from top to bottom')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  mudlark practise
+  mudlark practise darken-bright --minutes 10
+  mudlark practise --learner Ana --palette twelve`,
+    )
+    .action(async (family: string | undefined, _options, self: Command) => {
+      const { practise } = await import('./practise.js');
+      exit(await practise(family, self.optsWithGlobals(), false, version));
+    });
+}
+
+function addProgress({ command, print }: Program): void {
+  command
+    .command('progress')
+    .description('levels, value error and chroma kept over the last sets, and what to do next')
+    .option('--learner <name>', 'whose record is read')
+    .option('--json', 'print one JSON document')
+    .option('--csv <file>', 'write the figures as a table; - prints it')
+    .option('--force', 'write over a file that is there')
+    .addHelpText('after', '\nExamples:\n  mudlark progress\n  mudlark progress --learner Ana --csv ana.csv')
+    .action(async (options) => {
+      const [{ progressCsv, progressJson, progressText }, { FAMILY_REFS }] = await Promise.all([
+        import('./progress.js'),
+        import('./learner.js'),
+      ]);
+      const profile = await openFor(options);
+      const wanted = { families: FAMILY_REFS, now: new Date(), columns: columnsOf() };
+      if (options.csv !== undefined) {
+        const { writeNamedFile } = await import('../quiz/files/write-file.js');
+        const table = await progressCsv(profile, wanted);
+        print(
+          options.csv === '-' ? table : `${writeNamedFile(options.csv, table, options.force === true)}\n`,
+        );
+        return;
+      }
+      print(options.json === true ? progressJson(profile, wanted) : progressText(profile, wanted));
+    });
+}
+
+function addRecord({ command, print }: Program): void {
+  const record = command.command('record').description('take a learner’s record along, or begin anew');
+  record
+    .command('export')
+    .description('write the record to a file')
+    .argument('<file>', 'file to write; - prints it')
+    .option('--learner <name>', 'whose record')
+    .option('--force', 'write over a file that is there')
+    .addHelpText('after', '\nExamples:\n  mudlark record export ana.json --learner Ana')
+    .action(async (file: string, options) => {
+      const { recordExport, recordExportText } = await import('./record.js');
+      const profile = await openFor(options);
+      const now = new Date();
+      print(
+        file === '-'
+          ? recordExportText(profile, { now })
+          : recordExport(profile, file, { now, force: options.force === true }),
+      );
+    });
+  record
+    .command('import')
+    .description('add the answers of an exported record; those already there are left out')
+    .argument('<file>', 'an exported record')
+    .option('--learner <name>', 'whose record')
+    .addHelpText('after', '\nExamples:\n  mudlark record import ana.json --learner Ana')
+    .action(async (file: string, options) => {
+      const { recordImport } = await import('./record.js');
+      print(recordImport(await openFor(options), file, new Date()));
+    });
+  record
+    .command('reset')
+    .description('begin anew; asks first and keeps a copy')
+    .option('--learner <name>', 'whose record')
+    .option('--yes', 'do not ask')
+    .addHelpText('after', '\nExamples:\n  mudlark record reset --learner Ana')
+    .action(async (options) => {
+      const { recordReset } = await import('./record.js');
+      print(
+        await recordReset(await openFor(options), options.yes === true ? () => true : askYes, new Date()),
+      );
+    });
+}
+
+function addSettings({ command, print }: Program): void {
+  const settings = command
+    .command('settings')
+    .description('each setting, its value and where it came from')
+    .option('--json', 'print one JSON document')
+    .addHelpText('after', '\nExamples:\n  mudlark settings\n  mudlark settings set value-scale black-first')
+    .action(async (options) => {
+      const { settingsJson, settingsText } = await import('./settings.js');
+      const profile = await openFor({});
+      print(options.json === true ? settingsJson(profile) : settingsText(profile, columnsOf()));
+    });
+  settings
+    .command('set')
+    .description('keep a setting')
+    .argument('<name>', 'name of the setting')
+    .argument('<value>', 'what it is set to')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark settings set palette twelve\n  mudlark settings set screen-reader yes',
+    )
+    .action(async (name: string, value: string) => {
+      const [{ settingsSet }, { PALETTES }] = await Promise.all([
+        import('./settings.js'),
+        import('../pigments/palettes.js'),
+      ]);
+      print(
+        await settingsSet(
+          await openFor({}),
+          name,
+          value,
+          PALETTES.map(({ id }) => id),
+        ),
+      );
+    });
+}
+
+/** Adds practise, progress, record and settings; without a command the program starts at home. */
+export function addLearnerCommands(program: Program, version: string): void {
+  addPractise(program, version);
+  addProgress(program);
+  addRecord(program);
+  addSettings(program);
 }

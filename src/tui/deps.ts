@@ -68,7 +68,7 @@ export interface TuiDeps {
   readonly palettes: readonly Palette[];
   readonly pigments: readonly Pigment[];
   readonly settings: Settings;
-  saveSettings(patch: SettingsPatch): SaveOutcome;
+  saveSettings(patch: SettingsPatch): SaveOutcome | Promise<SaveOutcome>;
   readonly firstRun: boolean;
   nextSet(family?: string): readonly SetItem[];
   /** Must have the answer on disk when it returns or settles: the result is shown after it. */

@@ -81,7 +81,7 @@ export async function runEffect(
         return;
       }
       case 'save-settings': {
-        const { saved, note } = deps.saveSettings(effect.patch);
+        const { saved, note } = await deps.saveSettings(effect.patch);
         if (!saved)
           dispatch({
             type: 'notice',

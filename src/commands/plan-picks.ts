@@ -1,0 +1,26 @@
+/** A practice plan turned into a set: the planned families, as many drills of each as the plan says. */
+import { chooseSet, feedbackFor, type Pick, type SetRequest } from '../practice/index.js';
+import type { PracticePlan } from '../quiz/plan.js';
+
+/** Most drills of one planned set. */
+const MOST = 200;
+
+/** Picks for the whole plan, family by family in the plan's order. */
+export function planPicks(plan: PracticePlan, request: Omit<SetRequest, 'count' | 'family'>): Pick[] {
+  const picks = plan.families.flatMap(({ family, drills, level }, index): Pick[] => {
+    const ofLevel = request.drills.filter(
+      (drill) => drill.family === family && (level === undefined || drill.level === level),
+    );
+    const chosen = chooseSet({
+      ...request,
+      drills: ofLevel,
+      family,
+      count: drills,
+      seed: (request.seed + index) & 0x7fffffff,
+    });
+    return level === undefined
+      ? chosen
+      : chosen.map((pick) => ({ ...pick, level, feedback: feedbackFor(level) }));
+  });
+  return picks.slice(0, MOST);
+}

@@ -1,0 +1,258 @@
+/** `mudlark` and `mudlark practise`: fills the ports of the screens with the drills, the record and the clock. */
+import { findFamily } from '../drills/families.js';
+import { GENERATED_FAMILIES, generateDrill } from '../drills/generate/index.js';
+import { type Drill, kindOf } from '../drills/kinds.js';
+import { UsageError } from '../errors.js';
+import { shippedDrills } from '../files/exercises.js';
+import { LIBRARY, PALETTES } from '../pigments/index.js';
+import {
+  chooseSet,
+  copyStanding,
+  entryFromGrade,
+  type Feedback,
+  type HistoryEntry,
+  type Pick,
+  type Standing,
+  summariseSet,
+} from '../practice/index.js';
+import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
+import type { PracticePlan } from '../quiz/plan.js';
+import { didYouMean } from '../text/nearest.js';
+import type {
+  AnswerEntry,
+  FeedbackTiming,
+  SaveOutcome,
+  SetItem,
+  SettingsPatch,
+  StartAt,
+  TuiDeps,
+} from '../tui/deps.js';
+import { noTerminalReason, terminalFacts } from '../tui/terminal-check.js';
+import { drillRefs, drillsWithin, FAMILY_REFS, palettePaints } from './learner.js';
+import { planPicks } from './plan-picks.js';
+import { progressText } from './progress.js';
+
+/** Options as typed. */
+export interface PractiseOptions {
+  readonly palette?: string;
+  readonly minutes?: string;
+  readonly learner?: string;
+  readonly plan?: string;
+  readonly screenReader?: boolean;
+  readonly color?: boolean;
+}
+
+/** Drills of a set when no time is given. */
+const SET_SIZE = 8;
+/** Drills that fill a minute at most; the screens stop at the time, not at the count. */
+const DRILLS_A_MINUTE = 3;
+
+const TIMINGS: Readonly<Record<Feedback, FeedbackTiming>> = {
+  complete: 'each',
+  'every-third': 'third',
+  'end-of-set': 'end',
+};
+
+const REASONS: Readonly<Record<Pick['reason'], string>> = {
+  new: 'new to you',
+  weak: 'one to work on',
+  due: 'due for review',
+  rising: 'on the way up',
+  known: 'to keep it fresh',
+};
+
+/** @throws UsageError for anything but 1 to 240 whole minutes */
+function readMinutes(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  const minutes = Number(text);
+  if (!/^\d{1,3}$/.test(text) || minutes < 1 || minutes > 240) {
+    throw new UsageError(`--minutes takes a whole number from 1 to 240, not "${text.slice(0, 40)}"`);
+  }
+  return minutes;
+}
+
+function requireFamily(id: string | undefined): string | undefined {
+  if (id === undefined || findFamily(id) !== undefined) return id;
+  const ids = FAMILY_REFS.map((family) => family.id);
+  throw new UsageError(
+    `no family of drills is called "${id.slice(0, 60)}".${didYouMean(id, ids)} See: mudlark drills`,
+  );
+}
+
+/** Practice for one run: what is drawn, saved and summed up. */
+class Practice {
+  readonly #profile: Profile;
+  readonly #drills: readonly Drill[];
+  readonly #engine: string;
+  readonly #minutes: number | undefined;
+  #plan: PracticePlan | undefined;
+  #palette: string;
+  #set = '';
+  #before: Standing;
+
+  constructor(
+    profile: Profile,
+    drills: readonly Drill[],
+    engine: string,
+    minutes: number | undefined,
+    plan: PracticePlan | undefined,
+  ) {
+    this.#profile = profile;
+    this.#drills = drills;
+    this.#engine = engine;
+    this.#minutes = minutes;
+    this.#plan = plan;
+    this.#palette = profile.settings.values.palette;
+    this.#before = copyStanding(profile.standing);
+  }
+
+  usePalette(id: string): void {
+    this.#palette = id;
+  }
+
+  nextSet(family?: string): SetItem[] {
+    const now = new Date();
+    const paints = palettePaints(this.#palette);
+    const drills = drillsWithin(this.#drills, paints);
+    this.#set = now.toISOString();
+    this.#before = copyStanding(this.#profile.standing);
+    const request = {
+      standing: this.#profile.standing,
+      families: FAMILY_REFS,
+      drills: drillRefs(drills),
+      now,
+      seed: now.getTime() & 0x7fffffff,
+      generated: new Set(GENERATED_FAMILIES),
+    };
+    const plan = family === undefined ? this.#plan : undefined;
+    this.#plan = family === undefined ? undefined : this.#plan;
+    const count = this.#minutes === undefined ? SET_SIZE : Math.min(500, this.#minutes * DRILLS_A_MINUTE);
+    const picks =
+      plan === undefined
+        ? chooseSet({ ...request, count, ...(family === undefined ? {} : { family }) })
+        : planPicks(plan, request);
+    return picks.flatMap((pick) => this.#item(pick, paints));
+  }
+
+  #item({ family, level, drill, make, feedback, reason }: Pick, paints: readonly string[]): SetItem[] {
+    const common = { feedback: TIMINGS[feedback], why: REASONS[reason] };
+    if (drill !== undefined) return [{ drillId: drill, ...common }];
+    if (make === undefined) return [];
+    const made = generateDrill({ seed: make.seed, family, level, palette: paints });
+    return [{ drillId: made.id, drill: made, ...common }];
+  }
+
+  entryOf({ drill, answer, grade, hints, attempt, answeredAt }: AnswerEntry): HistoryEntry {
+    return entryFromGrade(grade, {
+      drill: { id: drill.id, family: drill.family, level: drill.level },
+      answer,
+      at: new Date(answeredAt),
+      hints,
+      attempt,
+      set: this.#set,
+      engine: this.#engine,
+    });
+  }
+
+  save(entry: AnswerEntry): SaveOutcome {
+    const { saved, problem } = this.#profile.save(this.entryOf(entry));
+    return { saved, ...(problem === undefined ? {} : { note: problem }) };
+  }
+
+  summarise(entries: readonly AnswerEntry[]): ReturnType<typeof summariseSet> {
+    return summariseSet(
+      this.#before,
+      entries.map((entry) => this.entryOf(entry)),
+      FAMILY_REFS,
+      new Date(),
+    );
+  }
+}
+
+async function keep(profile: Profile, patch: SettingsPatch): Promise<SaveOutcome> {
+  try {
+    await keepSettings(profile.paths.config, patch);
+    return { saved: true };
+  } catch (error) {
+    return { saved: false, note: (error as Error).message };
+  }
+}
+
+/** Flags of the command line as the profile takes them. */
+export function settingFlags({ palette, learner, screenReader }: PractiseOptions): SettingFlags {
+  return {
+    ...(palette === undefined ? {} : { palette }),
+    ...(learner === undefined ? {} : { learner }),
+    ...(screenReader === true ? { screenReader: 'yes' } : {}),
+  };
+}
+
+/**
+ * Runs the screens.
+ * @returns the exit code
+ * @throws UsageError for wrong options; DataError for a plan that cannot be read
+ */
+export async function practise(
+  family: string | undefined,
+  options: PractiseOptions,
+  home: boolean,
+  version: string,
+): Promise<number> {
+  const minutes = readMinutes(options.minutes);
+  const wanted = requireFamily(family);
+  if (options.palette !== undefined) palettePaints(options.palette);
+  const plan = options.plan === undefined ? undefined : await readPlanFile(options.plan);
+  const reason = noTerminalReason(terminalFacts(), 'mudlark grade, mix or drills (see: mudlark --help)');
+  if (reason !== undefined) {
+    process.stderr.write(`${reason}\n`);
+    return 2;
+  }
+  const profile = await openProfile(settingFlags(options));
+  const drills = shippedDrills();
+  const practice = new Practice(profile, drills, version, minutes, plan);
+  const { valueScale, palette, screenReader, colour } = profile.settings.values;
+  const startAt: StartAt = home
+    ? { screen: 'home' }
+    : {
+        screen: 'practice',
+        ...(wanted === undefined ? {} : { family: wanted }),
+        ...(minutes === undefined ? {} : { minutes }),
+      };
+  const deps: TuiDeps = {
+    version,
+    drills,
+    kindOf: (drill) => kindOf(drill as Drill) as unknown as ReturnType<TuiDeps['kindOf']>,
+    familyName: (id) => findFamily(id)?.name ?? id,
+    palettes: PALETTES,
+    pigments: LIBRARY,
+    settings: { valueScale, palette, screenReader, colour },
+    saveSettings: (patch) => {
+      if (patch.palette !== undefined) practice.usePalette(patch.palette);
+      return keep(profile, patch);
+    },
+    firstRun: profile.isFirstRun,
+    nextSet: (id) => practice.nextSet(id),
+    saveAnswer: (entry) => practice.save(entry),
+    summarise: (entries) => practice.summarise(entries),
+    progressText: (columns) =>
+      progressText(profile, { families: FAMILY_REFS, now: new Date(), columns, plain: screenReader }),
+    now: () => Date.now(),
+    startAt,
+    learner: profile.shownLearner,
+    env: process.env,
+    ...(profile.problem === undefined ? {} : { savingNote: profile.problem }),
+    ...(options.color === false ? { noColourFlag: true } : {}),
+  };
+  for (const notice of profile.notices) process.stderr.write(`mudlark: ${notice}\n`);
+  const { runTui } = await import('../tui/index.js');
+  return runTui(deps);
+}
+
+async function readPlanFile(path: string): Promise<PracticePlan> {
+  const [{ readText }, { parsePlan }, { MOST_TEXT }] = await Promise.all([
+    import('../files/read-text.js'),
+    import('../quiz/plan.js'),
+    import('../drills/yaml-source.js'),
+  ]);
+  return parsePlan(readText(path, MOST_TEXT), path);
+}
