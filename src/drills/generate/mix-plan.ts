@@ -10,7 +10,7 @@ import { trialOf } from '../mix/trial.js';
 import { type Place, seatOf } from '../mix/wheel.js';
 import type { Draw } from '../random-answer.js';
 import type { Recipe } from '../types.js';
-import { type Level, openingsAt, pick, STRENGTHS, shuffled, TRAY_SIZE } from './levels.js';
+import { type Asks, type Level, openingsAt, pick, STRENGTHS, shuffled, TRAY_SIZE } from './levels.js';
 
 /** All of a mix drill but its words. */
 export type MixPlan = Pick<MixDrill, 'start' | 'goal' | 'tray' | 'amounts' | 'ways' | 'strengths'>;
@@ -32,6 +32,7 @@ interface Aim {
 
 /** What a family asks of its plans. */
 export interface PlanRules {
+  readonly asks: Asks;
   /** Strengths of the start, and whether two paints may make it. */
   readonly strengths: readonly number[];
   readonly start: (colour: ColourReading) => boolean;
@@ -115,12 +116,15 @@ export function planMix(
   const tempting = others.filter((partner) => rules.tempts(partner, aim));
   if (tempting.length === 0) return undefined;
   const rest = others.filter((partner) => partner !== tempting[0]);
-  const tray = [second, ...[tempting[0] as Partner, ...rest].map(({ id }) => id)].slice(0, TRAY_SIZE[level]);
+  const tray = [second, ...[tempting[0] as Partner, ...rest].map(({ id }) => id)].slice(
+    0,
+    TRAY_SIZE[rules.asks][level],
+  );
   return {
     start,
     goal: rules.goal(colour, aim, draw),
     tray: shuffled(tray, draw),
-    ...openingsAt(level, aim.choice, rules.least, draw),
+    ...openingsAt(level, aim.choice, rules.least, rules.asks, draw),
   };
 }
 
@@ -130,6 +134,7 @@ const isNear = ({ place }: Partner): boolean => place === 'neighbour' || place =
 /** The rules of each family that is made of mix drills. */
 export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
   'darken-bright': {
+    asks: 'paint',
     strengths: [0.15, 0.2, 0.3],
     start: ({ chroma, step }) => chroma >= 28 && step <= 6,
     aim: (start, { partner, colour }) =>
@@ -145,6 +150,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     laid: STRENGTHS,
   },
   'dull-on-purpose': {
+    asks: 'paint',
     strengths: [0.15, 0.2, 0.3, 0.45],
     start: ({ chroma }) => chroma >= 35,
     aim: (start, { partner, colour }) =>
@@ -161,6 +167,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     laid: [0.15, 0.2, 0.3, 0.45],
   },
   neutraliser: {
+    asks: 'paint',
     strengths: [0.2, 0.3, 0.45],
     start: ({ chroma }) => chroma >= 25,
     aim: (_start, { partner, colour }) =>
@@ -175,6 +182,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     laid: [0.2, 0.3, 0.45, 0.65],
   },
   'grey-lean': {
+    asks: 'amount',
     strengths: [0.15, 0.2, 0.3, 0.45],
     start: ({ chroma }) => chroma >= 25,
     aim: (_start, { partner, colour }) =>
@@ -193,6 +201,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     laid: [0.15, 0.2, 0.3, 0.45],
   },
   'deep-dark': {
+    asks: 'paint',
     strengths: [0.45, 0.65, 0.9],
     start: ({ chroma, step }) => chroma >= 25 && step >= 4,
     aim: (_start, { partner, colour }) =>
@@ -207,6 +216,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     laid: [0.45, 0.65, 0.9],
   },
   'tinting-strength': {
+    asks: 'amount',
     strengths: [0.15, 0.2, 0.3],
     start: ({ chroma }) => chroma >= 20,
     aim: (start, { choice, partner, colour }) =>

@@ -72,11 +72,11 @@ function brightLine(chroma: ChromaResult): string {
       ? ''
       : ` At the value asked this tray runs from ${dullest.toFixed(0)} to ${best.toFixed(0)}.`;
   const change = `${chromaChange(chroma)}; ${measure}`;
-  if (tooCloseToCall) return `${change}. Whether it dulled is too close to call, so it counts.`;
+  if (tooCloseToCall) return `${change}. Whether that is bright enough is too close to call, so it counts.`;
+  const onLine = chroma.after >= line - 0.5;
   if (verdict === 'good')
-    return chroma.after >= line - 0.5
-      ? `${change}, so it is as bright as can be asked.`
-      : `${change}, so it still reads as bright.`;
+    return onLine ? `${change}, so nothing was lost.` : `${change}, so it still reads as bright.`;
+  if (onLine) return `${change}, so nothing was lost, but far more could be had.${tray}`;
   return verdict === 'fair'
     ? `${change}, so it has dulled a little.${tray}`
     : `${change}, so it has gone dull.${tray}`;

@@ -43,8 +43,9 @@ export function choiceLabel(drill: MixDrill, choice: Choice): string {
 
 /** What the drill fixes, in words, or an empty text: "amount 1:4, strength 30 %, stirred in". */
 export function fixedWords(drill: MixDrill): string {
-  const { amounts, ways, strengths } = drill;
+  const { tray, amounts, ways, strengths } = drill;
   return [
+    tray.length === 1 ? `second paint ${pigmentOf(tray[0] as string).name}` : '',
     amounts.length === 1 ? `amount ${amounts[0]}` : '',
     strengths.length === 1 ? `strength ${strengthWords(strengths[0] as number)}` : '',
     ways.length === 1 ? WAY_WORDS[ways[0] as Way] : '',

@@ -34,7 +34,7 @@ export interface MixDrill extends DrillCommon {
   readonly kind: 'mix';
   readonly start: Recipe;
   readonly goal: MixGoal;
-  /** Second paints to choose from. */
+  /** Second paints to choose from; one alone is given, and the rest is the question. */
   readonly tray: readonly string[];
   /** Paints that the painting already has: free, where any other costs cohesion. Absent: no cost. */
   readonly painting?: readonly string[] | undefined;
@@ -75,7 +75,7 @@ export const mixSchema = v.pipe(
         }),
       ),
     }),
-    tray: distinctList(pigmentIdSchema, 2, 12),
+    tray: distinctList(pigmentIdSchema, 1, 12),
     painting: v.optional(distinctList(pigmentIdSchema, 1, 12)),
     amounts: v.optional(
       distinctList(v.picklist(TOUCHES, `an amount is one of ${TOUCHES.join(', ')}`), 1, TOUCHES.length),
@@ -90,4 +90,8 @@ export const mixSchema = v.pipe(
     ...drill,
     strengths: drill.strengths ?? [drill.start.strength],
   })),
+  v.check(
+    ({ tray, amounts, ways, strengths }) => tray.length * amounts.length * ways.length * strengths.length > 1,
+    'leaves nothing to choose: open a second paint, amount, way or strength',
+  ),
 );

@@ -87,16 +87,20 @@ export function judgeValue(
   };
 }
 
+/** Share of the tray's brightest that is asked where it can do better than hold the line. */
+const TRAY_SHARE = 0.75;
+
 /**
- * The chroma that counts as bright at the value reached: what keeps saturation on the way down, or what the tray can
- * reach if that is less; less one margin.
+ * The chroma that counts as bright at the value reached: what keeps saturation on the way down, or three quarters of
+ * what the tray can reach if that is more, but never more than the tray can reach; less one margin.
  */
 export function brightBand(
   start: ColourReading,
   after: ColourReading,
   reach: Reach,
 ): readonly [number, number] {
-  const aim = Math.min(shadingLine(start.chroma, start.lab.l, after.lab.l), reach.best);
+  const line = shadingLine(start.chroma, start.lab.l, after.lab.l);
+  const aim = Math.min(reach.best, Math.max(line, TRAY_SHARE * reach.best));
   return [Math.max(0, aim - chromaMargin(aim)), Number.POSITIVE_INFINITY];
 }
 
