@@ -22,20 +22,20 @@ function studentRow(student: Student, questions: number): Markup {
 }
 
 function classTable({ students, handout }: ClassResult): Markup {
-  return html`<table>
+  return html`<div class="wide"><table class="class">
 <caption>The class</caption>
 <thead><tr><th scope="col">Name</th><th scope="col" class="n">Answered</th><th scope="col" class="n">Right</th><th scope="col" class="n">Points</th><th scope="col" class="n">Percent</th><th scope="col">Remarks</th></tr></thead>
 <tbody>
 ${join(students.map((student) => studentRow(student, handout.questions.length)))}
 </tbody>
-</table>`;
+</table></div>`;
 }
 
 function choiceTable({ label, options }: FieldCounts): Markup {
   const total = options.reduce((sum, { count }) => sum + count, 0);
   const rows = options.map((option) => {
     const percent = total === 0 ? 0 : Math.round((option.count / total) * 100);
-    return html`<tr><th scope="row">${option.label}${option.isBest ? ' (best)' : ''}</th><td class="n">${option.count}</td><td class="bars"><span class="bar" style="width:${percent}%"></span><span class="share">${percent} %</span></td></tr>`;
+    return html`<tr><th scope="row">${option.isBest ? `${option.label} (best)` : option.label}</th><td class="n">${option.count}</td><td class="bars"><span class="track"><span class="bar" style="width:${percent}%"></span></span><span class="share">${percent} %</span></td></tr>`;
   });
   return html`<table class="choices">
 <caption>${label}</caption>
