@@ -118,8 +118,13 @@ export function entryFromGrade(
   };
 }
 
-/** The line of an entry, ending in a newline. @throws RangeError when it is longer than `MAX_LINE_BYTES` */
+/**
+ * The line of an entry, ending in a newline.
+ * @throws RangeError when it could not be read back: a member out of range, or more than `MAX_LINE_BYTES`
+ */
 export function entryLine(entry: HistoryEntry): string {
+  if (!isEntry(entry))
+    throw new RangeError(`the answer to ${String((entry as HistoryEntry).drill)} does not fit the record`);
   const line = `${JSON.stringify(entry)}\n`;
   if (line.length > MAX_LINE_BYTES / 3 && new TextEncoder().encode(line).length > MAX_LINE_BYTES)
     throw new RangeError(
@@ -145,7 +150,10 @@ const isObject = (x: unknown): x is Readonly<Record<string, unknown>> =>
 function isAnswer(x: unknown): boolean {
   if (!isObject(x)) return false;
   const fields = Object.entries(x);
-  return fields.length <= 64 && fields.every(([field, option]) => isText(field, 200) && isText(option, 200));
+  return (
+    fields.length <= 64 &&
+    fields.every(([field, option]) => isText(field, 200) && (option === '' || isText(option, 200)))
+  );
 }
 
 function isValue(x: unknown): boolean {

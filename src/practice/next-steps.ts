@@ -24,11 +24,11 @@ export function outlookWords(standing: Standing, family: string): string {
     : `A good answer to level ${next}.`;
 }
 
-function adviceFor(need: FamilyNeed): string {
+function adviceFor(need: FamilyNeed, isFirst: boolean): string {
   const { family, reason, level } = need;
   if (reason === 'new') return `${family.title}: not met yet; it starts with a worked case.`;
   if (reason === 'weak')
-    return `${family.title}: often missed of late${level > 1 ? `, now at level ${level}` : ''}; more than half of the next set is given to what is weak.`;
+    return `${family.title}: often missed of late${level > 1 ? `, now at level ${level}` : ''}${isFirst ? '; more than half of the next set goes to what is weak' : ''}.`;
   if (reason === 'due') return `${family.title}: due for review.`;
   return `${family.title}: level ${level}, on the way up.`;
 }
@@ -50,7 +50,7 @@ export function nextSteps(standing: Standing, families: readonly FamilyRef[], no
     ...pick('new').slice(0, 1),
     ...pick('rising').sort((a, b) => b.level - a.level),
   ];
-  if (ordered.length > 0) return ordered.slice(0, most).map(adviceFor);
+  if (ordered.length > 0) return ordered.slice(0, most).map((need, place) => adviceFor(need, place === 0));
   const dues = [...standing.families.values()].map(({ memory }) => dueAt(memory));
   const days = Math.max(1, Math.ceil((Math.min(...dues) - now.getTime()) / 86_400_000));
   return [

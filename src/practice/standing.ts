@@ -16,7 +16,7 @@ import { addToSets } from './totals.js';
 const MOST_DRILLS = 1000;
 const MOST_FAMILIES = 200;
 /** Weight of the newest answer in `recent`. */
-const RECENT_WEIGHT = 0.15;
+const RECENT_WEIGHT = 0.12;
 /** `recent` before any answer: a little above weak, so that one miss tells. */
 const RECENT_START = 0.55;
 /** Clocks of two programs differ a little; answers further apart than this are out of order. */

@@ -68,13 +68,22 @@ describe('the line of an answer', () => {
     expect(parseEntry(JSON.stringify({ ...entry('good'), newer: 'member' }))).toBeDefined();
   });
 
+  it('is never written so that it could not be read back', () => {
+    expect(() => entryLine(entry('good', 0, 'a\nb'))).toThrow(/does not fit the record/);
+    expect(() => entryLine(entry('good', 0, 's', { mark: Number.NaN }))).toThrow(RangeError);
+    expect(parseEntry(entryLine(entry('good', 0, 's', { answer: { second: '' } })))).toBeDefined();
+  });
+
   it('reads any text without throwing', () => {
     fc.assert(fc.property(fc.string(), (text) => void parseEntry(text)));
     fc.assert(fc.property(fc.json(), (text) => void parseEntry(text)));
   });
 
   it('is at most 16 KB', () => {
-    const answer = { a: 'x'.repeat(MAX_LINE_BYTES) };
+    const answer = Object.fromEntries(
+      Array.from({ length: 64 }, (_, n) => [`${n}${'\u00e4'.repeat(80)}`, '\u00e4'.repeat(80)]),
+    );
+    expect(MAX_LINE_BYTES).toBe(16_384);
     expect(() => entryLine(entry('good', 0, 's', { answer }))).toThrow(/too long/);
   });
 

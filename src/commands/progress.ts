@@ -1,0 +1,203 @@
+/** `mudlark progress`: per skill the level, the last seven sets, value error and chroma kept, and what to do next. */
+import type { FamilyRef, FamilyReport, ProgressReport, SetReport } from '../practice/index.js';
+import { columnPlot, figuresInWords, progressReport, sideBySide, TOP_LEVEL } from '../practice/index.js';
+import type { Profile } from '../profile/index.js';
+import { shownPath } from '../profile/index.js';
+import { padText, wrapText } from '../text/wrap.js';
+import { document } from './run.js';
+
+export interface ProgressOptions {
+  /** In the order of the curriculum. */
+  readonly families: readonly FamilyRef[];
+  readonly now: Date;
+  /** Characters across; 80 when absent. */
+  readonly columns?: number;
+  /** Only the characters of ASCII. */
+  readonly ascii?: boolean;
+  /** Sentences only, for screen readers. */
+  readonly plain?: boolean;
+}
+
+/** From this width on the two plots stand side by side. */
+const WIDE = 100;
+const PLOT_LINES = 5;
+
+const reportOf = (profile: Profile, { families, now }: ProgressOptions): ProgressReport =>
+  progressReport(profile.standing, families, now);
+const inSteps = (x: number | undefined): string => (x === undefined ? '-' : x.toFixed(1));
+const inPercent = (x: number | undefined): string => (x === undefined ? '-' : `${Math.round(100 * x)}%`);
+const plural = (n: number, word: string): string => `${n.toLocaleString('en')} ${word}${n === 1 ? '' : 's'}`;
+
+function headLines(profile: Profile, report: ProgressReport): string[] {
+  const met = report.families.filter(({ level }) => level > 0).length;
+  const top = report.families.filter(({ level }) => level === TOP_LEVEL).length;
+  return [
+    `Progress of ${profile.shownLearner}: ${plural(report.answers, 'answer')}, ${met} of ${report.families.length} skills met, ${top} at the top level.`,
+    ...(profile.problem === undefined ? [] : [profile.problem]),
+    ...(profile.foreignLines > 0 && profile.files
+      ? [
+          `${plural(profile.foreignLines, 'line')} of the record cannot be read and count for nothing; copies are in ${shownPath(profile.files.setAside)}.`,
+        ]
+      : []),
+  ];
+}
+
+function table(families: readonly FamilyReport[], columns: number): string[] {
+  const figures = columns >= 80;
+  const title = Math.min(40, columns - (figures ? 46 : 26));
+  const row = (
+    name: string,
+    level: string,
+    good: string,
+    value: string,
+    kept: string,
+    state: string,
+  ): string =>
+    (
+      padText(name, title) +
+      padText(level, 7, 'left') +
+      padText(good, 8, 'left') +
+      (figures ? padText(value, 11, 'left') + padText(kept, 8, 'left') : '') +
+      `   ${state}`
+    ).trimEnd();
+  return [
+    row('Skill', 'Level', 'Good', 'Value off', 'Kept', 'State'),
+    ...families.map(({ title: name, level, figures: f, state }) =>
+      row(
+        name,
+        level === 0 ? '-' : `${level}/${TOP_LEVEL}`,
+        f ? `${f.good}/${f.answers}` : '-',
+        inSteps(f?.valueError),
+        inPercent(f?.chromaKept),
+        state,
+      ),
+    ),
+    ...wrapText(
+      `Good${figures ? ', value off (steps outside the band asked) and chroma kept' : ''}: over the last seven sets with that skill.`,
+      columns,
+    ),
+  ];
+}
+
+const dayOf = ({ started }: SetReport): string => started.slice(5, 10);
+
+function plots(sets: readonly SetReport[], columns: number, ascii: boolean): string[] {
+  const isWide = columns >= WIDE;
+  const width = isWide ? Math.floor(columns / 2) - 2 : columns;
+  const common = { width, height: PLOT_LINES, ascii };
+  const largest = Math.max(0, ...sets.map(({ valueError }) => valueError ?? 0));
+  const most = Math.max(0, ...sets.map(({ chromaKept }) => chromaKept ?? 0));
+  const value = columnPlot({
+    ...common,
+    title: 'Value error, steps (0 is inside the band)',
+    columns: sets.map((set) => ({ value: set.valueError, label: dayOf(set) })),
+    top: Math.min(5, Math.max(0.5, Math.ceil(largest * 2) / 2)),
+    show: (x) => x.toFixed(1),
+  });
+  const kept = columnPlot({
+    ...common,
+    title: 'Chroma kept, where it was asked',
+    columns: sets.map((set) => ({ value: set.chromaKept, label: dayOf(set) })),
+    top: most > 1 ? 1.5 : 1,
+    show: (x) => `${Math.round(100 * x)}%`,
+  });
+  return isWide ? sideBySide(value, kept, width + 4) : [...value, '', ...kept];
+}
+
+function inSentences(report: ProgressReport): string[] {
+  const list = (show: (set: SetReport) => string): string => report.sets.map(show).join(', ');
+  return [
+    ...report.families.map(({ title, level, figures, outlook }) =>
+      level === 0
+        ? `${title}: not practised yet.`
+        : `${title}: level ${level} of ${TOP_LEVEL}; ${figures ? `in the last seven sets ${figuresInWords(figures)}` : 'no answers'}. ${outlook}`,
+    ),
+    ...(report.sets.length === 0
+      ? []
+      : [
+          `Value error in steps, the last ${plural(report.sets.length, 'set')}, oldest first: ${list((s) => inSteps(s.valueError))}.`,
+          `Chroma kept, oldest first: ${list((s) => inPercent(s.chromaKept))}.`,
+        ]),
+  ];
+}
+
+/** Progress as text; no line is longer than the columns given, and it says the same without colour. */
+export function progressText(profile: Profile, options: ProgressOptions): string {
+  const { columns: asked = 80, ascii = false, plain = false } = options;
+  const columns = Math.max(40, Math.min(asked, 160));
+  const report = reportOf(profile, options);
+  const wrapped = (lines: readonly string[]): string[] => lines.flatMap((line) => wrapText(line, columns));
+  const body = plain
+    ? wrapped(inSentences(report))
+    : [
+        ...table(report.families, columns),
+        '',
+        ...(report.sets.length === 0 ? ['No sets yet.'] : plots(report.sets, columns, ascii)),
+      ];
+  const lines = [
+    ...wrapped(headLines(profile, report)),
+    '',
+    ...body,
+    '',
+    'What to do next',
+    ...report.next.flatMap((step) =>
+      wrapText(step, columns - 2).map((line, i) => `${i === 0 ? '- ' : '  '}${line}`),
+    ),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+/** Progress as one JSON document. */
+export function progressJson(profile: Profile, options: ProgressOptions): string {
+  return document({
+    learner: profile.learner,
+    saving: profile.saving,
+    ...(profile.problem !== undefined && { problem: profile.problem }),
+    unreadableLines: profile.foreignLines,
+    ...reportOf(profile, options),
+  });
+}
+
+const CSV_COLUMNS = [
+  'learner',
+  'family',
+  'skill',
+  'level',
+  'set',
+  'started',
+  'answers',
+  'good',
+  'fair',
+  'off',
+  'mark',
+  'value_error_steps',
+  'chroma_kept',
+] as const;
+
+/**
+ * Progress as CSV (RFC 4180, one row a skill and set, the last seven sets of each). Texts that a spreadsheet would take
+ * for a formula get an apostrophe in front.
+ */
+export async function progressCsv(profile: Profile, options: ProgressOptions): Promise<string> {
+  const { stringify } = await import('csv-stringify/sync');
+  const round = (x: number | undefined, digits: number): number | string =>
+    x === undefined ? '' : Number(x.toFixed(digits));
+  const rows = reportOf(profile, options).families.flatMap((family) =>
+    family.sets.map((set) => [
+      profile.learner,
+      family.id,
+      family.title,
+      family.level,
+      set.set,
+      set.started,
+      set.answers,
+      set.good,
+      set.fair,
+      set.off,
+      round(set.mark, 1),
+      round(set.valueError, 3),
+      round(set.chromaKept, 3),
+    ]),
+  );
+  return stringify([[...CSV_COLUMNS], ...rows], { escape_formulas: true, record_delimiter: 'windows' });
+}

@@ -1,0 +1,75 @@
+/** A plot of columns in characters: no colour, and the figures stand under it, so that it can also be read aloud. */
+
+export interface PlotColumn {
+  /** Undefined where there is nothing to draw. */
+  readonly value: number | undefined;
+  /** At most five characters. */
+  readonly label: string;
+}
+
+export interface PlotOptions {
+  readonly title: string;
+  readonly columns: readonly PlotColumn[];
+  /** Characters across, at least 40. */
+  readonly width: number;
+  /** Lines of the columns themselves. */
+  readonly height: number;
+  /** Value at the top of the plot; a larger one is cut there and marked. */
+  readonly top: number;
+  readonly show: (value: number) => string;
+  /** Only the characters of ASCII. */
+  readonly ascii: boolean;
+}
+
+const EIGHTHS = ['▁', '▂', '▃', '▄', '▅', '▆', '▇', '█'];
+/** Characters of the scale at the left. */
+const SCALE = 7;
+
+/** The character of a column in one line: `filled` is how much of the line it fills, 0-1 and beyond. */
+function cell(filled: number, ascii: boolean): string {
+  if (filled <= 0) return ' ';
+  if (ascii) return filled >= 0.5 ? '#' : '_';
+  return EIGHTHS[Math.min(7, Math.max(0, Math.ceil(filled * 8) - 1))] as string;
+}
+
+const centred = (text: string, width: number): string => {
+  const before = Math.max(0, Math.floor((width - text.length) / 2));
+  return (' '.repeat(before) + text).padEnd(width).slice(0, width);
+};
+
+/** Lines of the plot, each at most `width` characters. */
+export function columnPlot(options: PlotOptions): string[] {
+  const { title, columns, height, top, show, ascii } = options;
+  const each = Math.max(6, Math.min(10, Math.floor((options.width - SCALE) / Math.max(1, columns.length))));
+  const bar = each - 2;
+  const rows = Array.from({ length: height }, (_, row) => {
+    const floor = (height - 1 - row) / height;
+    const marks = columns.map(({ value }) => {
+      const share = value === undefined ? 0 : Math.min(1, value / top);
+      // A line is filled by what of the column lies above its floor.
+      const filled = (share - floor) * height;
+      return ` ${cell(filled > 1 ? 1 : filled, ascii).repeat(bar)} `;
+    });
+    const scale = (row === 0 ? show(top) : '').padStart(SCALE - 2);
+    return `${scale} ${ascii ? '|' : '┤'}${marks.join('')}`.trimEnd();
+  });
+  const rule = `${show(0).padStart(SCALE - 2)} ${ascii ? '+' : '┼'}${(ascii ? '-' : '─').repeat(each * columns.length)}`;
+  const under = (texts: readonly string[]): string =>
+    `${' '.repeat(SCALE)}${texts.map((t) => centred(t, each)).join('')}`.trimEnd();
+  return [
+    title,
+    ...rows,
+    rule,
+    under(
+      columns.map(({ value }) => (value === undefined ? '-' : `${show(value)}${value > top ? '^' : ''}`)),
+    ),
+    under(columns.map(({ label }) => label)),
+  ];
+}
+
+/** Blocks of lines next to each other, with a gap. */
+export function sideBySide(left: readonly string[], right: readonly string[], leftWidth: number): string[] {
+  return Array.from({ length: Math.max(left.length, right.length) }, (_, i) =>
+    `${(left[i] ?? '').padEnd(leftWidth)}${right[i] ?? ''}`.trimEnd(),
+  );
+}

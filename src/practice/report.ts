@@ -1,0 +1,83 @@
+/** Progress as plain data: what the commands print as text, JSON and CSV. */
+import { levelOutlook } from './levels.js';
+import type { Reason } from './need.js';
+import { familyNeeds } from './need.js';
+import { nextSteps, outlookWords } from './next-steps.js';
+import type { FamilyRef } from './refs.js';
+import { dueAt } from './spacing.js';
+import type { Standing } from './standing.js';
+import type { Figures, Totals } from './totals.js';
+import { figuresOf } from './totals.js';
+
+/** Figures of one set. */
+export interface SetReport extends Figures {
+  readonly set: string;
+  /** ISO 8601, UTC. */
+  readonly started: string;
+}
+
+export interface FamilyReport {
+  readonly id: string;
+  readonly title: string;
+  /** 1-5; 0 when it was never practised. */
+  readonly level: number;
+  /** First answers in all. */
+  readonly answers: number;
+  readonly state: Reason;
+  /** Chance of recall now, 0-1. */
+  readonly recall: number;
+  /** When it is due for review, ISO 8601; absent when it was never practised. */
+  readonly due?: string;
+  /** Good answers still needed for the next level at least. */
+  readonly goodAnswersToRise: number;
+  readonly outlook: string;
+  /** The last seven sets with this family, oldest first; and their means. */
+  readonly sets: readonly SetReport[];
+  readonly figures?: Figures;
+}
+
+export interface ProgressReport {
+  /** All answers, later tries too. */
+  readonly answers: number;
+  readonly families: readonly FamilyReport[];
+  /** The last seven sets, oldest first. */
+  readonly sets: readonly SetReport[];
+  readonly next: readonly string[];
+}
+
+const setReports = (sets: readonly Totals[]): SetReport[] =>
+  sets.flatMap((totals) => {
+    const figures = figuresOf([totals]);
+    return figures ? [{ set: totals.set, started: new Date(totals.startMs).toISOString(), ...figures }] : [];
+  });
+
+/** Puts a standing into a report; families in the order of the curriculum. */
+export function progressReport(
+  standing: Standing,
+  families: readonly FamilyRef[],
+  now: Date,
+): ProgressReport {
+  const needs = familyNeeds(standing, families, now.getTime());
+  return {
+    answers: standing.answers,
+    families: needs.map(({ family, reason, recall }): FamilyReport => {
+      const known = standing.families.get(family.id);
+      const figures = figuresOf(known?.sets ?? []);
+      return {
+        id: family.id,
+        title: family.title,
+        level: known?.level.level ?? 0,
+        answers: known?.answers ?? 0,
+        state: known === undefined ? 'new' : reason,
+        recall,
+        ...(known && { due: new Date(dueAt(known.memory)).toISOString() }),
+        goodAnswersToRise: known ? levelOutlook(known.level).goodAnswers : 3,
+        outlook: outlookWords(standing, family.id),
+        sets: setReports(known?.sets ?? []),
+        ...(figures && { figures }),
+      };
+    }),
+    sets: setReports(standing.sets),
+    next: nextSteps(standing, families, now),
+  };
+}

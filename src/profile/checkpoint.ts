@@ -1,0 +1,64 @@
+/**
+ * The fold of a record, kept beside it so that a long record costs one read and no parsing. Safe to delete. It holds
+ * for a beginning of the record, known by its length and its checksum; if that beginning was changed, it is not used.
+ */
+import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { crc32 } from 'node:zlib';
+import type { Standing } from '../practice/index.js';
+import { standingFromJson, standingToJson } from '../practice/index.js';
+
+/** Raise it when the fold changes: older checkpoints are then made anew. */
+export const FOLD_VERSION = 1;
+const MOST_BYTES = 4_000_000;
+
+export interface Checkpoint {
+  /** Length of the beginning that it sums up, bytes; ends after a newline. */
+  readonly bytes: number;
+  /** CRC-32 of that beginning. */
+  readonly crc: number;
+  /** Lines in it, and how many of them could not be read. */
+  readonly lines: number;
+  readonly foreign: number;
+  readonly standing: Standing;
+}
+
+interface Head {
+  readonly v: number;
+  readonly bytes: number;
+  readonly crc: number;
+  readonly lines: number;
+  readonly foreign: number;
+  readonly body: number;
+}
+
+/** Reads a checkpoint. @returns undefined when there is none, or it is damaged or of another version */
+export function readCheckpoint(path: string): Checkpoint | undefined {
+  try {
+    const text = readFileSync(path, 'utf8');
+    if (text.length > MOST_BYTES) return undefined;
+    const cut = text.indexOf('\n');
+    const head = JSON.parse(text.slice(0, cut)) as Head;
+    const body = text.slice(cut + 1);
+    const counts = [head.bytes, head.crc, head.lines, head.foreign];
+    if (head.v !== FOLD_VERSION || head.body !== crc32(body) || !counts.every(Number.isSafeInteger))
+      return undefined;
+    const { bytes, crc, lines, foreign } = head;
+    return { bytes, crc, lines, foreign, standing: standingFromJson(body) };
+  } catch {
+    return undefined;
+  }
+}
+
+/** Writes a checkpoint under another name first, so that it is whole or not there. A fault is not worth a word. */
+export function writeCheckpoint(path: string, checkpoint: Checkpoint): void {
+  const { bytes, crc, lines, foreign, standing } = checkpoint;
+  const body = standingToJson(standing);
+  const head: Head = { v: FOLD_VERSION, bytes, crc, lines, foreign, body: crc32(body) };
+  const temporary = `${path}.${process.pid}.tmp`;
+  try {
+    writeFileSync(temporary, `${JSON.stringify(head)}\n${body}`, { mode: 0o600 });
+    renameSync(temporary, path);
+  } catch {
+    rmSync(temporary, { force: true });
+  }
+}

@@ -1,0 +1,18 @@
+/** Everything of a learner that is on disk: settings, record, their places. */
+export { DEFAULT_LEARNER, learnerFolder, learnerName, listLearners, shownName } from './learners.js';
+export type { ProfilePaths } from './paths.js';
+export { findPaths } from './paths.js';
+export type { LearnerFiles } from './place.js';
+export { learnerFiles, makePlace } from './place.js';
+export { faultWords, shownPath } from './problems.js';
+export type { SaveResult } from './profile.js';
+export { openProfile, Profile } from './profile.js';
+export { appendAnswer, appendAnswers } from './record-append.js';
+export type { LoadedRecord } from './record-load.js';
+export { loadRecord, readEntries } from './record-load.js';
+export type { ResolvedSettings, SettingFlags, SettingInForce, SettingSource } from './settings.js';
+export { keepSettings, resolveSettings, setSetting } from './settings.js';
+export type { SettingKey, SettingValues } from './settings-keys.js';
+export { SETTING_KEYS, SETTINGS, showSetting } from './settings-keys.js';
+export type { ExportFormat, ReadImport } from './transfer.js';
+export { exportPieces, notYetIn, readImport, resetRecord } from './transfer.js';

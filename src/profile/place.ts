@@ -1,0 +1,83 @@
+/** Whether a learner's folder can be written to, found out without writing anything. */
+import { accessSync, constants, existsSync, mkdirSync, statfsSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { learnerFolder } from './learners.js';
+import { faultWords, shownPath } from './problems.js';
+
+/** Room below which the disk counts as full, bytes: a set's answers and the checkpoint. */
+const LEAST_ROOM = 65_536;
+
+/** Files of one learner. */
+export interface LearnerFiles {
+  readonly folder: string;
+  readonly record: string;
+  /** The fold of the record; safe to delete. */
+  readonly summary: string;
+  readonly setAside: string;
+}
+
+export function learnerFiles(dataFolder: string, learner: string): LearnerFiles {
+  const folder = join(dataFolder, 'learners', learnerFolder(learner));
+  return {
+    folder,
+    record: join(folder, 'record.jsonl'),
+    summary: join(folder, 'record.summary.json'),
+    setAside: join(folder, 'record.set-aside.jsonl'),
+  };
+}
+
+/** The nearest folder above that exists. */
+function existing(path: string): string {
+  let at = path;
+  while (!existsSync(at) && dirname(at) !== at) at = dirname(at);
+  return at;
+}
+
+function roomIn(folder: string): number {
+  try {
+    const { bavail, bsize } = statfsSync(folder);
+    return bavail * bsize;
+  } catch {
+    return Number.POSITIVE_INFINITY;
+  }
+}
+
+/** Why answers cannot be kept here, or undefined when they can. Nothing is written. */
+export function placeProblem({ folder, record }: LearnerFiles): string | undefined {
+  try {
+    const base = existing(folder);
+    if (!statSync(base).isDirectory()) return `${shownPath(base)} is not a folder`;
+    accessSync(base, constants.W_OK | constants.X_OK);
+    if (existsSync(record)) {
+      if (!statSync(record).isFile()) return `${shownPath(record)} is not a plain file`;
+      accessSync(record, constants.R_OK | constants.W_OK);
+    }
+    return roomIn(base) < LEAST_ROOM ? `the disk is full (${shownPath(base)})` : undefined;
+  } catch (error) {
+    return `${faultWords(error)} (${shownPath(folder)})`;
+  }
+}
+
+/**
+ * Makes a folder and those above it, one by one: Node's own way never ends where making a folder is answered with
+ * "no such file", as under /proc.
+ * @throws the fault of the file system
+ */
+export function makeFolder(path: string): void {
+  if (existsSync(path)) return;
+  if (dirname(path) !== path) makeFolder(dirname(path));
+  try {
+    mkdirSync(path, { mode: 0o700 });
+  } catch (error) {
+    // Another program may have made it in between.
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+  }
+}
+
+/** Makes the folder and notes whose it is. @throws the fault of the file system */
+export function makePlace({ folder }: LearnerFiles, learner: string): void {
+  const card = join(folder, 'learner.json');
+  if (existsSync(card)) return;
+  makeFolder(folder);
+  writeFileSync(card, `${JSON.stringify({ v: 1, name: learner })}\n`, { mode: 0o600 });
+}
