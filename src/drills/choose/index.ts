@@ -41,6 +41,21 @@ function fields(drill: ChooseDrill): readonly Field[] {
   ];
 }
 
+function given(drill: ChooseDrill): ResultSwatch[] {
+  const { start, show, options } = drill;
+  const shown = show === true ? options : [];
+  return [
+    ...(start === undefined ? [] : [{ label: 'start', reflectance: laidReflectance(start) }]),
+    ...shown.map(
+      (option): ResultSwatch => ({
+        label: labelOf(option),
+        reflectance: laidReflectance(option.laid),
+        unread: true,
+      }),
+    ),
+  ];
+}
+
 function goalLines(drill: ChooseDrill): string[] {
   const { start, target } = drill;
   const lines = [`pick the one with ${criterionOf(drill.by).most}`];
@@ -125,8 +140,7 @@ function grade(drill: ChooseDrill, answer: Answer): Grade {
 export const chooseKind: Kind<ChooseDrill> = {
   kind: 'choose',
   fields,
-  given: ({ start }) =>
-    start === undefined ? [] : [{ label: 'start', reflectance: laidReflectance(start) }],
+  given,
   goalLines,
   grade,
   best: (drill) => ({ pick: (comparison(drill).rated[0] as Rated).id }),

@@ -21,6 +21,8 @@ export interface ChooseDrill extends DrillCommon {
   readonly start?: Laid | undefined;
   /** Needed by `nearest`. */
   readonly target?: Target | undefined;
+  /** Shows the colours of the options: for values to be read off, not predicted. */
+  readonly show?: boolean | undefined;
   readonly options: readonly ChooseOption[];
 }
 
@@ -63,6 +65,7 @@ export const chooseSchema = v.pipe(
     by: criterionSchema,
     start: v.optional(laidSchema),
     target: v.optional(targetSchema),
+    show: v.optional(v.boolean('show must be true or false')),
     options: v.pipe(
       v.array(optionSchema, 'options must be a list'),
       v.minLength(2, 'options needs two to four'),

@@ -16,8 +16,8 @@ const SAME_VALUE = 0.5;
 const CLEAR_LOSS = 0.08;
 const SIZE_ROOM = 0.02;
 
-/** How far "more paint" and "more water" go: a third. */
-const MEND = 4 / 3;
+/** How far "more paint" and "more water" go: a fifth. */
+const MEND = 1.2;
 
 const [FROM_MINUTES, TO_MINUTES] = rules.waitMinutes as [number, number];
 
@@ -49,9 +49,9 @@ const FIELDS: Readonly<Record<DryingAsk, Field>> = {
     label: 'now, while it is wet',
     shape: 'list',
     options: [
-      { id: 'water', label: 'more water', note: 'a third weaker' },
+      { id: 'water', label: 'more water', note: 'a fifth weaker' },
       { id: 'leave', label: 'leave it', note: 'it will dry as wanted' },
-      { id: 'paint', label: 'more paint', note: 'a third stronger' },
+      { id: 'paint', label: 'more paint', note: 'a fifth stronger' },
     ],
   },
   wait: {

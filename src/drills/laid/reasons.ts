@@ -4,9 +4,9 @@ import { hueDifference } from '../../colour/lab.js';
 import { readColour } from '../../colour/reading.js';
 import { PAPER } from '../../pigments/index.js';
 import { runsWords, swallowedByAll } from '../spectrum-words.js';
-import { laidReflectance, paintOf, seeLaid } from './predict.js';
+import { laidReflectance, seeLaid } from './predict.js';
 import type { Laid, Wash } from './types.js';
-import { sentence, stepsWords } from './words.js';
+import { namesOf, sentence, stepsWords } from './words.js';
 
 /** Chroma below which a paint counts as a black, a grey or a near-neutral earth. */
 export const NEUTRAL_CHROMA = 12;
@@ -22,38 +22,29 @@ export function angleBetween(first: string, second: string, strength: number): n
   return a.chroma < NEUTRAL_CHROMA || b.chroma < NEUTRAL_CHROMA ? undefined : hueDifference(a.hue, b.hue);
 }
 
-function strongestTwo({ paints }: Wash): readonly [string, string] | undefined {
-  const shares = Object.entries(paints)
-    .map(([id, parts]) => ({ id, share: parts / paintOf(id).fullStrength }))
-    .sort((a, b) => b.share - a.share);
-  const [first, second] = shares;
-  return first === undefined || second === undefined ? undefined : [first.id, second.id];
-}
-
-/** How two paints in one puddle stand to one another: around, across, or one of them neutral. */
+/** How the last paint of a puddle stands to the rest of it: around, across, or one of them neutral. */
 export function pairReason(wash: Wash): string | undefined {
-  const pair = strongestTwo(wash);
-  if (pair === undefined) return undefined;
-  const [first, second] = pair;
-  const names = [paintOf(first).name, paintOf(second).name] as const;
-  const angle = angleBetween(first, second, wash.strength);
-  if (angle === undefined) {
-    const neutral = pair.find(
-      (id) => seeLaid({ paints: { [id]: 1 }, strength: wash.strength }).colour.chroma < NEUTRAL_CHROMA,
-    );
-    return `${sentence(paintOf(neutral ?? second).name)} is close to neutral: it swallows all parts of the light alike and takes chroma with the value.`;
+  const entries = Object.entries(wash.paints);
+  const last = entries.at(-1);
+  if (entries.length < 2 || last === undefined) return undefined;
+  const { strength } = wash;
+  const rest: Wash = { paints: Object.fromEntries(entries.slice(0, -1)), strength };
+  const second: Wash = { paints: { [last[0]]: 1 }, strength };
+  const names = [namesOf(rest), namesOf(second)] as const;
+  const [a, b] = [seeLaid(rest), seeLaid(second)];
+  if (a.colour.chroma < NEUTRAL_CHROMA || b.colour.chroma < NEUTRAL_CHROMA) {
+    const neutral = b.colour.chroma < NEUTRAL_CHROMA ? names[1] : names[0];
+    return `${sentence(neutral)} is close to neutral: it swallows all parts of the light alike and takes chroma with the value.`;
   }
-  const degrees = `${Math.abs(angle).toFixed(0)}°`;
-  const films = pair.map((id) => laidReflectance({ paints: { [id]: 1 }, strength: wash.strength }));
-  const both = runsWords(swallowedByAll(films, PAPER.reflectance));
+  const angle = Math.abs(hueDifference(a.colour.hue, b.colour.hue));
+  const both = runsWords(swallowedByAll([a.reflectance, b.reflectance], PAPER.reflectance));
   const light = both === '' ? '' : ` Both swallow ${both}.`;
-  if (Math.abs(angle) <= NEAR_DEG) {
-    return `${sentence(names[0])} and ${names[1]} stand ${degrees} apart on the wheel, neighbours: what one sends back the other lets pass.${light}`;
+  const where = `${sentence(names[0])} and ${names[1]} stand ${angle.toFixed(0)}° apart`;
+  if (angle <= NEAR_DEG) {
+    return `${where} on the wheel, neighbours: what one sends back the other lets pass.${light}`;
   }
-  if (Math.abs(angle) < ACROSS_DEG) {
-    return `${sentence(names[0])} and ${names[1]} stand ${degrees} apart on the wheel, about a quarter turn: some colour goes.${light}`;
-  }
-  return `${sentence(names[0])} and ${names[1]} stand ${degrees} apart, across the wheel: each swallows what the other sends back.${light}`;
+  if (angle < ACROSS_DEG) return `${where} on the wheel, about a quarter turn: some colour goes.${light}`;
+  return `${where}, across the wheel: each swallows what the other sends back.${light}`;
 }
 
 function layersReason(layers: readonly Wash[]): string {
@@ -61,7 +52,7 @@ function layersReason(layers: readonly Wash[]): string {
   const all = seeLaid({ layers }).colour;
   const top = layers.at(-1) as Wash;
   const moved = all.step - below.step;
-  const paint = paintOf(Object.keys(top.paints)[0] as string).name;
+  const paint = namesOf(top);
   if (moved < -0.1) {
     return `The last layer, ${paint}, covers: it sends back light of its own, so the passage gets ${stepsWords(moved)} lighter over what lies below.`;
   }

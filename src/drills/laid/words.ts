@@ -12,16 +12,19 @@ export function paintsLabel({ paints }: Pick<Wash, 'paints'>): string {
   return entries.length === 1 ? names : `${names} ${entries.map(([, parts]) => parts).join(':')}`;
 }
 
+/** The paints of a wash, without their parts: "cadmium red with ultramarine blue". */
+export function namesOf({ paints }: Pick<Wash, 'paints'>): string {
+  return Object.keys(paints)
+    .map((id) => paintOf(id).name)
+    .join(' with ');
+}
+
 /** "30 %" of masstone. */
 export function strengthWords(strength: number): string {
   return `${Math.round(strength * 100)} %`;
 }
 
-const WAY_NOTES = {
-  puddle: 'stirred into one puddle',
-  glaze: 'glazed, first one dry',
-  strokes: 'strokes side by side',
-};
+const WAY_NOTES = { puddle: 'stirred', glaze: 'glazed, the first one dry', strokes: 'side by side' };
 
 /** Short words for what lies there. */
 export function laidLabel(laid: Laid): string {

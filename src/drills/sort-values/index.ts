@@ -1,9 +1,11 @@
 /** The sort-values kind: see schema.ts. */
-import { colourInWords } from '../../colour/words.js';
+import { hueName } from '../../colour/hue.js';
 import { chosen, requireComplete } from '../answers.js';
 import { IDEAS } from '../ideas.js';
 import { overall, pickMark, togetherMark } from '../laid/marks.js';
-import { seeLaid } from '../laid/predict.js';
+import { seeLaid, washesOf } from '../laid/predict.js';
+import { NEUTRAL_CHROMA } from '../laid/reasons.js';
+import { listWords, strengthWords } from '../laid/words.js';
 import { MODEL_ERROR } from '../mix/score.js';
 import type { Answer, Field, Grade, Kind } from '../types.js';
 import { CLASSES, classFits, classOf, LEAST_SPAN, sharesOf, spanOf, type ValueClass } from './classes.js';
@@ -11,6 +13,14 @@ import type { Area, SortAsk, SortValuesDrill } from './schema.js';
 
 const areaField = (index: number): string => `area-${index + 1}`;
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
+
+/** Local colour without a word on its value: "red orange", "grey", and how strong the wash is. */
+function localWords({ laid }: Area): string {
+  const { colour } = seeLaid(laid);
+  const hue = colour.chroma < NEUTRAL_CHROMA ? 'grey' : hueName(colour.hue);
+  const strengths = washesOf(laid).map(({ strength }) => strengthWords(strength));
+  return `${hue}, ${listWords(strengths)} strong`;
+}
 
 /** L* that the model may be off on a span: both ends by a step's error. */
 const SPAN_ROOM = 2 * 10 * MODEL_ERROR.measured.step;
@@ -56,7 +66,7 @@ interface Part {
 function areaPart({ name, laid }: Area, said: ValueClass): Part {
   const { colour, evidence } = seeLaid(laid);
   const is = classOf(colour.step);
-  const what = `${name}: ${colourInWords(colour.lab)}, step ${colour.step.toFixed(1)}`;
+  const what = `${name}: step ${colour.step.toFixed(1)}`;
   if (said === is) return { score: 1, line: `${what}, ${is}.` };
   if (classFits(colour.step, said, evidence)) {
     return { score: 1, line: `${what}, between ${said} and ${is}: too close to call, so ${said} counts.` };
@@ -176,7 +186,7 @@ export const sortValuesKind: Kind<SortValuesDrill> = {
     areas.map(({ name, laid }) => ({ label: name, reflectance: seeLaid(laid).reflectance, unread: true })),
   goalLines: ({ areas }) => [
     'light, middle or dark for each area',
-    ...areas.map(({ name, laid }) => `${name}: ${colourInWords(seeLaid(laid).colour.lab)}`),
+    ...areas.map((area) => `${area.name}: ${localWords(area)}`),
   ],
   grade,
   best,

@@ -56,7 +56,8 @@ function rangeLines(drill: WashesDrill): string[] {
   const steps = watersOf(drill).map((water) => laidAt(drill, water).colour.step);
   const moves = steps.slice(1).map((step, index) => step - (steps[index] as number));
   const range = `${sentence(paintName(drill))} runs from step ${Math.min(...steps).toFixed(1)} to ${Math.max(...steps).toFixed(1)} on these washes; range belongs to the paint.`;
-  if (moves.length < 2) return [range];
+  const isUneven = Math.max(...moves) >= Math.max(0.4, 1.5 * Math.min(...moves));
+  if (moves.length < 2 || !isUneven) return [range];
   return [
     `${range} From one of these washes to the next it moves ${Math.min(...moves).toFixed(1)} to ${Math.max(...moves).toFixed(1)} steps, so even steps of water are not even steps of value.`,
   ];

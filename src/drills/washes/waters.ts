@@ -1,18 +1,18 @@
 /** Paint to water as painters say it, and the strength on our scale that each stands for. */
 
 /** Paint to water, weakest first; the water halves from one to the next. */
-export const WATERS = ['1:64', '1:32', '1:16', '1:8', '1:4', '1:2'] as const;
+export const WATERS = ['1:96', '1:48', '1:24', '1:12', '1:6', '1:3'] as const;
 export type Water = (typeof WATERS)[number];
 
 /** Parts of water to one of paint in a wash at masstone. */
-const MASSTONE_WATER = 2;
+const MASSTONE_WATER = 3;
 
 /**
  * Strength, 0-1, of a wash of one part paint to so many of water: the share of paint in the puddle, 1 / (1 + water),
  * against that of the masstone.
  *
- * A calibration of our own: with the masstone at 1:2 the median of the measured colours has its strongest chroma at
- * about 1:4.6, in the 1:4 to 1:6 that B. MacEvoy gives for most paints (handprint.com, color18b.html).
+ * A calibration of our own: with the masstone at 1:3 the median of the measured colours has its strongest chroma at
+ * about 1:5, in the 1:4 to 1:6 that B. MacEvoy gives for most paints (handprint.com, color18b.html).
  */
 export function waterStrength(water: string): number {
   const parts = Number(water.split(':')[1]);
