@@ -223,7 +223,7 @@ export function commandOf(state: State, key: KeyName): Command | undefined {
 }
 
 /** Keys as they are written on this terminal. */
-export function shownKeys({ show }: Binding, glyphs: Glyphs): string {
+export function shownKeys({ show }: Pick<Binding, 'show'>, glyphs: Glyphs): string {
   const drawn = show.replace(
     /\{(up|down|left|right)\}/g,
     (_, name: 'up' | 'down' | 'left' | 'right') => `${glyphs[name]} `,

@@ -32,12 +32,13 @@ interface FrameProps {
   readonly children: ReactNode;
 }
 
-export function Frame({ title, side = '', children }: FrameProps): React.JSX.Element {
-  const { state, glyphs } = useSurroundings();
+export function Frame({ title: own, side: ownSide = '', children }: FrameProps): React.JSX.Element {
+  const { state, glyphs, frame } = useSurroundings();
+  const { title = own, side = ownSide, help = bindings(state) } = frame ?? {};
   const columns = innerColumns(state.size);
   const notes = notesOf(state);
   const { body } = frameParts(state, notes.length);
-  const entries = bindings(state)
+  const entries = help
     .filter(({ quiet }) => quiet !== true)
     .map((binding) => ({ keys: shownKeys(binding, glyphs), does: binding.does }));
   const heading = fitText(title, columns - widthOf(side) - 1, glyphs.cut);
