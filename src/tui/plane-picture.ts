@@ -1,4 +1,5 @@
 /** The value-chroma plane: chroma grows to the right, value goes down to the dark. */
+import { VALUE_SCALES, type ValueScaleId, valueFromStep } from '../colour/index.js';
 import type { PlanePoint, PlaneView } from '../drills/types.js';
 import type { Run } from './canvas.js';
 import { Canvas } from './canvas.js';
@@ -19,13 +20,12 @@ function widest(view: PlaneView): number {
 
 /**
  * Lines of the plane: start S, yours Y, best B, dots for the mixture as its amount grows, a box for the goal.
- * @param numberOf writes a painter's step on the learner's scale
  */
 export function planePicture(
   view: PlaneView,
-  options: { columns: number; rows: number; glyphs: Glyphs; numberOf: (step: number) => string },
+  options: { columns: number; rows: number; glyphs: Glyphs; scale: ValueScaleId },
 ): Run<Role>[][] {
-  const { columns, rows, glyphs, numberOf } = options;
+  const { columns, rows, glyphs, scale } = options;
   const most = widest(view);
   const canvas = new Canvas<Role>(columns - AXIS, rows - 1, { braille: glyphs.braille, role: 'plain' });
   const x = (chroma: number): number => Math.min(1, chroma / most);
@@ -57,15 +57,21 @@ export function planePicture(
     taken.add(`${at},${row}`);
     canvas.write(at, row, letter, 'here');
   }
-  const marked = new Set<number>();
+  const marked = new Set<string>();
   const lines = canvas.lines().map((runs, row): Run<Role>[] => {
-    const step = Math.round(LIGHTEST + ((row + 0.5) / (rows - 1)) * (DARKEST - LIGHTEST));
-    const label = marked.has(step) ? '' : numberOf(step);
-    marked.add(step);
+    const step = LIGHTEST + ((row + 0.5) / (rows - 1)) * (DARKEST - LIGHTEST);
+    const number = wholeNumber(step, scale);
+    const label = marked.has(number) ? '' : number;
+    marked.add(number);
     return [{ text: `${label.padStart(2)}${glyphs.vertical}`, role: 'muted' }, ...runs];
   });
   const axis = `${' '.repeat(AXIS)}0 chroma`.padEnd(columns - String(most).length) + String(most);
   return [...lines, [{ text: axis, role: 'muted' }]];
+}
+
+/** A painter's step as the nearest whole number of the learner's scale. */
+function wholeNumber(step: number, scale: ValueScaleId): string {
+  return Math.round(VALUE_SCALES[scale].stepOf(valueFromStep(step))).toFixed(0);
 }
 
 function drawBox(

@@ -1,5 +1,5 @@
 /** One line made of pieces. A line is one Text with pieces inside it: many cells as one Text each draw at half the speed. */
-import { Text } from 'ink';
+import { Box, Text } from 'ink';
 import { inAscii } from '../glyphs.js';
 import { useSurroundings } from '../surroundings.js';
 import { type Role, styleOf, type TextStyle } from '../theme.js';
@@ -12,18 +12,28 @@ export interface Piece {
   readonly style?: TextStyle;
 }
 
+function styled(pieces: readonly Piece[]): React.JSX.Element[] {
+  return pieces.map(({ text, role = 'plain', style }, index) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: pieces have no identity beyond their place
+    <Text key={index} {...(style ?? styleOf(role))}>
+      {text}
+    </Text>
+  ));
+}
+
 /** Pieces one after another on one line; what does not fit is cut. */
 export function Row({ pieces }: { readonly pieces: readonly Piece[] }): React.JSX.Element {
   const { plainTexts } = useSurroundings().glyphs;
+  if (!plainTexts) return <Text wrap="truncate">{styled(pieces)}</Text>;
+  // Ink marks a cut with a sign that is not ASCII, so here the line keeps its length and its box is cut instead.
+  const plain = pieces.map((piece) => ({ ...piece, text: inAscii(piece.text) }));
+  const width = plain.reduce((sum, { text }) => sum + text.length, 0);
   return (
-    <Text wrap="truncate">
-      {pieces.map(({ text, role = 'plain', style }, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: pieces have no identity beyond their place
-        <Text key={index} {...(style ?? styleOf(role))}>
-          {plainTexts ? inAscii(text) : text}
-        </Text>
-      ))}
-    </Text>
+    <Box overflowX="hidden" height={1} flexShrink={0}>
+      <Box width={width} flexShrink={0}>
+        <Text>{styled(plain)}</Text>
+      </Box>
+    </Box>
   );
 }
 

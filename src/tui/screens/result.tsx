@@ -9,7 +9,7 @@ import { PatchColumn } from '../components/swatch.js';
 import { TextPage } from '../components/text-page.js';
 import type { Glyphs } from '../glyphs.js';
 import { innerColumns } from '../layout.js';
-import { lookOf, spokenLook, stepText } from '../look.js';
+import { lookOf, spokenLook } from '../look.js';
 import { pageOf } from '../page.js';
 import { planePicture } from '../plane-picture.js';
 import { resultLayout, resultTexts, verdictLines } from '../result-layout.js';
@@ -45,8 +45,7 @@ function Plane({
   const { drill, answer } = screen.attempt.entry;
   const view = world.kindOf(drill).plane?.(drill, answer);
   if (view === undefined) return null;
-  const numberOf = (step: number): string => stepText(step, state.settings.valueScale).replace(/\.0$/, '');
-  const lines = planePicture(view, { columns, rows: rows - 1, glyphs, numberOf });
+  const lines = planePicture(view, { columns, rows: rows - 1, glyphs, scale: state.settings.valueScale });
   const caption = 'S start  Y yours  B best  box goal';
   return (
     <Box flexDirection="column" width={columns} flexShrink={0}>

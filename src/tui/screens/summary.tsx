@@ -12,17 +12,26 @@ import type { SetRun, SummaryScreen } from '../state.js';
 import { useSurroundings } from '../surroundings.js';
 import { windowAround } from '../window.js';
 
+/** Columns of a bar and of the words beside it. */
 const BAR = 24;
+const WORDS = 36;
 /** Steps at which the bar of value error is full. */
 const WORST_STEPS = 3;
 
-function barLine(label: string, when: string, share: number, text: string, glyphs: Glyphs): Piece[] {
-  const full = Math.max(0, Math.min(BAR, Math.round(share * BAR)));
+interface BarSight {
+  readonly glyphs: Glyphs;
+  /** Columns of a full bar. */
+  readonly length: number;
+}
+
+function barLine(label: string, when: string, share: number, text: string, sight: BarSight): Piece[] {
+  const { glyphs, length } = sight;
+  const full = Math.max(0, Math.min(length, Math.round(share * length)));
   return [
     { text: padText(label, 13), role: 'label' },
     { text: padText(when, 11), role: 'muted' },
     {
-      text: glyphs.full.repeat(full) + glyphs.empty.repeat(BAR - full),
+      text: glyphs.full.repeat(full) + glyphs.empty.repeat(length - full),
       role: when === 'before' ? 'muted' : 'plain',
     },
     { text: `  ${text}` },
@@ -30,7 +39,13 @@ function barLine(label: string, when: string, share: number, text: string, glyph
 }
 
 /** Value error and chroma kept as bars, this time over the time before. */
-export function figureBars(now: Figures, before: Figures | undefined, glyphs: Glyphs): Piece[][] {
+export function figureBars(
+  now: Figures,
+  before: Figures | undefined,
+  glyphs: Glyphs,
+  columns: number,
+): Piece[][] {
+  const sight: BarSight = { glyphs, length: Math.max(8, Math.min(BAR, columns - WORDS)) };
   const pair = (
     label: string,
     is: number | undefined,
@@ -41,8 +56,8 @@ export function figureBars(now: Figures, before: Figures | undefined, glyphs: Gl
     is === undefined
       ? []
       : [
-          barLine(label, 'this time', is / full, write(is), glyphs),
-          ...(was === undefined ? [] : [barLine('', 'before', was / full, write(was), glyphs)]),
+          barLine(label, 'this time', is / full, write(is), sight),
+          ...(was === undefined ? [] : [barLine('', 'before', was / full, write(was), sight)]),
         ];
   return [
     ...pair('value error', now.valueError, before?.valueError, WORST_STEPS, (x) => `${x.toFixed(1)} steps`),
@@ -103,7 +118,7 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
   const { attempts, summary } = set;
   const title =
     set.index >= set.items.length ? 'The set is done' : `The set so far, ${set.index} of ${set.items.length}`;
-  const bars = summary === undefined ? [] : figureBars(summary.now, summary.before, glyphs);
+  const bars = summary === undefined ? [] : figureBars(summary.now, summary.before, glyphs, columns);
   const body = frameParts(state, notesOf(state).length).body;
   // The answers keep at least four lines; the words give way first.
   const room = body - bars.length - (bars.length > 0 ? 1 : 0) - 1 - Math.min(4, attempts.length);

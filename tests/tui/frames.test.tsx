@@ -1,0 +1,261 @@
+import stringWidth from 'string-width';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { TuiDeps } from '../../src/tui/deps.js';
+import { fakeDeps, items } from './fakes.js';
+import { DOWN, ENTER, ESC, RIGHT, Stage, strike } from './stage.js';
+
+afterEach(strike);
+
+const FULL = { TERM: 'xterm-256color', COLORTERM: 'truecolor', LANG: 'C.UTF-8' };
+const practice = { startAt: { screen: 'practice' } } as const;
+const menu = (entry: number): string[] => [String(entry)];
+
+/** How to get to every screen, and a text that shows one is there. */
+const ROUTES: readonly {
+  name: string;
+  deps?: Partial<TuiDeps>;
+  keys: readonly string[];
+  shows: string | RegExp;
+}[] = [
+  { name: 'home', keys: [], shows: 'Mixing bench' },
+  { name: 'families', keys: menu(2), shows: /practise it/ },
+  { name: 'bench', keys: menu(3), shows: 'ON THE BENCH' },
+  { name: 'bench picker', keys: [...menu(3), ENTER], shows: /Enter take it/ },
+  { name: 'progress', keys: menu(4), shows: 'row 1' },
+  { name: 'settings', keys: menu(5), shows: /Screen reader +off/ },
+  { name: 'help', keys: menu(6), shows: 'Mudlark asks one' },
+  { name: 'greeting', deps: { firstRun: true }, keys: [], shows: 'Welcome to Mudlark' },
+  { name: 'ramp', deps: { firstRun: true }, keys: [ENTER], shows: /2 of 3|ten greys/ },
+  {
+    name: 'worked example',
+    deps: { firstRun: true },
+    keys: ['1', '1', '1', '1', '1'],
+    shows: 'worked example',
+  },
+  { name: 'drill', deps: practice, keys: [], shows: /SECOND PAINT/ },
+  { name: 'drill with its hint', deps: practice, keys: ['h', 'h'], shows: 'Hint: Look' },
+  {
+    name: 'drill of nine rows',
+    deps: { ...practice, nextSet: () => items(['bare']) },
+    keys: [],
+    shows: /AREA 0/,
+  },
+  { name: 'keys', deps: practice, keys: ['?'], shows: 'Keys that work here' },
+  { name: 'leave', deps: practice, keys: [ESC], shows: 'Leave this set?' },
+  { name: 'caution', deps: practice, keys: ['3', ENTER], shows: 'safety data sheet' },
+  { name: 'result', deps: practice, keys: [ENTER], shows: '0 of 100' },
+  { name: 'result scrolled', deps: practice, keys: [ENTER, DOWN, DOWN], shows: '0 of 100' },
+  {
+    name: 'result without colours to show',
+    deps: { ...practice, nextSet: () => items(['bare']) },
+    keys: [ENTER],
+    shows: '50 of 100',
+  },
+  { name: 'why', deps: practice, keys: [ENTER, 'w'], shows: 'the mixture' },
+  {
+    name: 'summary',
+    deps: { ...practice, nextSet: () => items(['one', 'two']) },
+    keys: [ENTER, 'n', ENTER, 'n'],
+    shows: 'The set is done',
+  },
+];
+
+const SIZES = [
+  { columns: 60, rows: 18 },
+  { columns: 60, rows: 20 },
+  { columns: 79, rows: 23 },
+  { columns: 80, rows: 24 },
+  { columns: 120, rows: 40 },
+  { columns: 200, rows: 60 },
+];
+
+const COLOURS: readonly [string, Record<string, string>][] = [
+  ['all colours', FULL],
+  ['16 colours', { ...FULL, FORCE_COLOR: '1' }],
+  ['no colours', { ...FULL, NO_COLOR: '1' }],
+  ['ASCII', { ...FULL, LANG: 'C' }],
+];
+
+describe.each(COLOURS)('with %s', (_, env) => {
+  describe.each(env === FULL ? SIZES : SIZES.filter(({ rows }) => rows === 18 || rows === 24))(
+    'at $columns x $rows',
+    (size) => {
+      it.each(ROUTES)('$name keeps inside the screen', async ({ deps = {}, keys, shows }) => {
+        const note = { savingNote: 'Nothing is saved: the disk is full.' };
+        const stage = new Stage(size, fakeDeps({ env, ...note, ...deps }));
+        await stage.type(keys, shows);
+        expect(stage.lines.length, 'at full height Ink clears the scrollback').toBeLessThanOrEqual(
+          size.rows - 1,
+        );
+        for (const line of stage.lines) expect(stringWidth(line)).toBeLessThanOrEqual(size.columns);
+        expect(stage.lines.at(-1), 'the help line is never pushed out').toMatch(/\S/);
+        expect(stage.text, 'said on every screen').toContain('Nothing is saved');
+        if (env['NO_COLOR'] !== undefined) expect(stage.raw).not.toMatch(/\u001b\[/);
+        if (env['LANG'] === 'C') expect(stage.text).toMatch(/^[\n -~]*$/);
+      });
+    },
+  );
+});
+
+describe('a drill', () => {
+  it('names every paint in words and value where there are no colours', async () => {
+    const stage = new Stage(
+      { columns: 80, rows: 24 },
+      fakeDeps({ env: { ...FULL, NO_COLOR: '1' }, ...practice }),
+    );
+    await stage.shows('SECOND PAINT');
+    for (const paint of ['alizarin crimson', 'ultramarine blue', 'cadmium red', 'ivory black']) {
+      expect(stage.lines.find((line) => line.includes(paint))).toMatch(
+        new RegExp(`${paint} +\\S+.*step \\d|${paint} +\\S+ \\S+`),
+      );
+    }
+    expect(stage.text).toMatch(/step \d\.\d/);
+  });
+
+  it('does not show what the choice will give', async () => {
+    const stage = new Stage({ columns: 120, rows: 40 }, fakeDeps(practice));
+    await stage.shows('SECOND PAINT');
+    const before = stage.raw;
+    await stage.type([RIGHT, RIGHT], '‹1:8›'.slice(1, 4));
+    const differing = stage.raw.split('\n').filter((line, at) => line !== before.split('\n')[at]);
+    expect(differing.length, 'only the line of amounts').toBe(1);
+  });
+
+  it('says that colours are approximate where they are', async () => {
+    const stage = new Stage(
+      { columns: 80, rows: 24 },
+      fakeDeps({ env: { ...FULL, FORCE_COLOR: '2' }, ...practice }),
+    );
+    await stage.shows('Colours are approximate (256 only)');
+  });
+
+  it('takes three arrows of one read as three steps', async () => {
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps(practice));
+    await stage.shows('SECOND PAINT');
+    await stage.type([DOWN + DOWN + DOWN], /❯ 4 .*ivory black/i);
+  });
+
+  it('takes several letters and a return of one read one after another', async () => {
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps(practice));
+    await stage.shows('SECOND PAINT');
+    await stage.type(['j++\r'], /40 of 100/);
+    expect(stage.deps.saved[0]?.answer).toMatchObject({ second: 'ultramarine-blue', amount: '1:8' });
+  });
+
+  it('cleans what a file wrote before it is drawn', async () => {
+    const hostile = {
+      scene: 'Quay\u001b[2J\u001b]0;owned\u0007 wall \u202egnp',
+      title: 'T\u0007itle',
+      ask: '\u001b[31mWhich?',
+    };
+    const deps = fakeDeps(practice);
+    const drills = deps.drills.map((drill) => ({ ...drill, ...hostile }));
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...practice, drills }));
+    await stage.shows('Quay wall gnp');
+    expect(stage.raw).not.toContain('\u202e');
+    expect(stage.raw).not.toContain('owned');
+    expect(stage.raw).not.toContain('\u001b[2J');
+  });
+});
+
+describe('saving', () => {
+  it('has the answer saved before the result is shown', async () => {
+    let release = (): void => {};
+    const saving = new Promise<{ saved: boolean }>((resolve) => {
+      release = () => resolve({ saved: true });
+    });
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...practice, saveAnswer: () => saving }));
+    await stage.shows('SECOND PAINT');
+    await stage.type([ENTER], 'SECOND PAINT');
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(stage.text).not.toContain('of 100');
+    release();
+    await stage.shows('0 of 100');
+  });
+
+  it('shows the result with a note when saving fails', async () => {
+    const saveAnswer = (): never => {
+      throw new Error('no space left\u001b[2J');
+    };
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...practice, saveAnswer }));
+    await stage.shows('SECOND PAINT');
+    await stage.type([ENTER], 'This answer is not saved: no space left');
+    expect(stage.text).toContain('0 of 100');
+  });
+
+  it('goes on when a port throws: one line, no stack', async () => {
+    const progressText = (): never => {
+      throw new Error('the record is locked');
+    };
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ progressText }));
+    await stage.shows('Mixing bench');
+    await stage.type(['4'], 'the record is locked');
+    expect(stage.text).not.toContain('at ');
+  });
+});
+
+describe('the terminal', () => {
+  it('draws one line when it is too small, and recovers by itself', async () => {
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps(practice));
+    await stage.shows('SECOND PAINT');
+    stage.resize({ columns: 40, rows: 10 });
+    await stage.shows('Mudlark needs 60 x 18; this is 40 x 10.'.slice(0, 30));
+    expect(stage.lines.filter((line) => line.trim() !== '')).toHaveLength(1);
+    stage.resize({ columns: 60, rows: 20 });
+    await stage.shows('SECOND PAINT');
+  });
+
+  it('changes from two columns to one and back on resize, keeping what was chosen', async () => {
+    const stage = new Stage({ columns: 120, rows: 40 }, fakeDeps(practice));
+    await stage.shows('SECOND PAINT');
+    await stage.type([DOWN], /❯ 2/);
+    stage.resize({ columns: 60, rows: 20 });
+    await stage.shows(/^ *❯ 2/m);
+    stage.resize({ columns: 120, rows: 40 });
+    await stage.shows(/\S.*❯ 2/);
+  });
+
+  it('ends with 130 on Ctrl+C', async () => {
+    const stage = new Stage({ columns: 80, rows: 24 });
+    await stage.shows('Mixing bench');
+    await stage.type(['\u0003'], /^/);
+    await vi.waitFor(() => expect(stage.ending?.code).toBe(130));
+  });
+});
+
+describe('for a screen reader', () => {
+  const settings = { valueScale: 'paper-first', palette: 'six', screenReader: true, colour: 'auto' } as const;
+
+  it.each(ROUTES.filter(({ name }) => name !== 'settings'))(
+    '$name is plain text from top to bottom',
+    async ({ name, deps = {}, keys, shows }) => {
+      const spoken =
+        name === 'drill' || name.startsWith('drill')
+          ? /second paint|area 0/i
+          : name === 'bench'
+            ? /Now at/
+            : name === 'bench picker'
+              ? /Pick:/
+              : shows;
+      const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...deps, settings }));
+      await stage.type(keys, spoken);
+      expect(stage.raw).not.toMatch(/\u001b\[/);
+      expect(stage.text).not.toMatch(/[█░▄▲━┌❯‹●○]/);
+    },
+  );
+
+  it('says the goal and the current choice in words', async () => {
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...practice, settings }));
+    await stage.shows('Goal, value: from step 4.2');
+    await stage.type(
+      [DOWN],
+      /Now choosing second paint: ultramarine blue, .*step \d\.\d, chroma \d+.*2 of 4/i,
+    );
+  });
+
+  it('speaks the menu entry that is selected', async () => {
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ settings }));
+    await stage.shows(/\(selected\) Practise/);
+    await stage.type([DOWN], /\(selected\) Choose/);
+  });
+});

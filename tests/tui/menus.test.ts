@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import { homeMenu } from '../../src/tui/menus.js';
+import { Bench, fakeDeps, items } from './fakes.js';
+
+describe('home and settings', () => {
+  it('leads to every screen and back', () => {
+    const bench = new Bench();
+    for (const value of ['families', 'bench', 'progress', 'settings', 'help']) {
+      expect(bench.menu(value).state.screen.name).toBe(value);
+      expect(bench.keys('escape').state.screen.name).toBe('home');
+    }
+  });
+
+  it('quits with code 0', () => {
+    const bench = new Bench().menu('quit');
+    expect(bench.asked.at(-1)).toMatchObject({ type: 'exit', code: 0 });
+    expect(new Bench().keys('q').asked.at(-1)).toMatchObject({ type: 'exit', code: 0 });
+  });
+
+  it('offers to go on only with a set that has something left', () => {
+    const values = (bench: Bench): string[] => homeMenu(bench.state).map(({ value }) => value);
+    expect(values(new Bench())).not.toContain('go-on');
+    const bench = new Bench().set(items(['one', 'two'])).keys('enter', 'escape');
+    expect(values(bench)[0]).toBe('go-on');
+    expect(values(bench.menu('go-on').keys('enter', 'escape'))).not.toContain('go-on');
+  });
+
+  it('changes a setting at once and asks for it to be kept', () => {
+    const bench = new Bench().menu('settings').menu('valueScale').menu('palette').menu('screenReader');
+    expect(bench.state.settings).toMatchObject({
+      valueScale: 'black-first',
+      palette: 'twelve',
+      screenReader: true,
+    });
+    expect(bench.asked).toMatchObject([
+      { type: 'save-settings', patch: { valueScale: 'black-first' } },
+      { type: 'save-settings', patch: { palette: 'twelve' } },
+      { type: 'save-settings', patch: { screenReader: true } },
+    ]);
+  });
+
+  it('walks the colour levels and draws with them', () => {
+    const bench = new Bench().menu('settings');
+    const levels = ['none', '16', '256', 'full', 'auto'].map((setting) => {
+      bench.menu('colour');
+      expect(bench.state.settings.colour).toBe(setting);
+      return bench.state.colourLevel;
+    });
+    expect(levels).toEqual([0, 1, 2, 3, 3]);
+  });
+
+  it('starts a set of the family chosen', () => {
+    const bench = new Bench().menu('families').keys('down', 'enter');
+    expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', family: 'dull-on-purpose' });
+  });
+
+  it('ignores a menu choice under a panel', () => {
+    const bench = new Bench().keys('?').menu('quit');
+    expect(bench.asked).toEqual([]);
+  });
+
+  it('comes home with the reason when the set cannot be made', () => {
+    const bench = new Bench();
+    bench.state = { ...bench.state, screen: { name: 'waiting' } };
+    bench.send({ type: 'notice', text: 'the palette is gone' });
+    expect(bench.state).toMatchObject({ screen: { name: 'home' }, notice: 'the palette is gone' });
+  });
+});
+
+describe('the welcome', () => {
+  const fresh = (env = {}): Bench =>
+    new Bench(fakeDeps({ firstRun: true, env: { TERM: 'xterm-256color', COLORTERM: 'truecolor', ...env } }));
+
+  it('goes to coarser colours until the ramp can be told apart', () => {
+    const bench = fresh().keys('enter');
+    expect(bench.state.screen).toMatchObject({ step: 'colours' });
+    expect(bench.keys('2').state.colourLevel).toBe(2);
+    expect(bench.keys('2').state.colourLevel).toBe(1);
+    bench.keys('2');
+    expect(bench.state).toMatchObject({ colourLevel: 0, screen: { step: 'palette' } });
+  });
+
+  it('turns to words alone when they are wished for', () => {
+    expect(fresh().keys('enter', '3').state).toMatchObject({ settings: { colour: 'none' }, colourLevel: 0 });
+  });
+
+  it('has no ramp to ask about where there are no colours', () => {
+    expect(fresh({ NO_COLOR: '1' }).keys('enter').state.screen).toMatchObject({ step: 'palette' });
+  });
+
+  it('keeps what was answered and does not come again', () => {
+    const bench = fresh().keys('enter', '1', '2', '2');
+    const patches = bench.asked.flatMap((effect) => (effect.type === 'save-settings' ? [effect.patch] : []));
+    expect(Object.assign({}, ...patches)).toEqual({
+      palette: 'twelve',
+      valueScale: 'black-first',
+      welcomed: true,
+    });
+    expect(bench.drill.worked).toBe(true);
+  });
+
+  it('can be skipped at any point', () => {
+    for (const keys of [['escape'], ['2'], ['enter', 'escape'], ['enter', '1', 'escape']]) {
+      const bench = fresh().keys(...keys);
+      expect(bench.state.screen.name).toBe('home');
+      expect(bench.asked.at(-1)).toMatchObject({ type: 'save-settings', patch: { welcomed: true } });
+    }
+  });
+});
+
+describe('the bench', () => {
+  const bench = (): Bench => new Bench().menu('bench');
+  const screen = (from: Bench) => {
+    if (from.state.screen.name !== 'bench') throw new Error('not on the bench');
+    return from.state.screen;
+  };
+
+  it('starts with two paints of the palette', () => {
+    expect(screen(bench()).slots.map(({ pigment }) => pigment)).toEqual([
+      'cadmium-yellow',
+      'cadmium-red',
+      undefined,
+    ]);
+  });
+
+  it('changes parts, strength and way in the row in focus', () => {
+    const changed = screen(
+      bench().keys('right', 'down', 'right', 'right', 'down', 'down', 'left', 'down', 'right'),
+    );
+    expect(changed.slots.map(({ parts }) => parts)).toEqual([6, 3, 1]);
+    expect(changed).toMatchObject({ strength: 45, way: 'glaze', focus: 4 });
+  });
+
+  it('keeps strength between 5 and 100', () => {
+    const at = bench().keys('down', 'down', 'down', ...Array<string>(30).fill('right'));
+    expect(screen(at).strength).toBe(100);
+    expect(screen(at.keys(...Array<string>(40).fill('left'))).strength).toBe(5);
+  });
+
+  it('picks a paint, with its caution the first time, and can empty a slot', () => {
+    const at = bench().keys('enter');
+    expect(screen(at).picking, 'the paint that is there').toBe(1);
+    expect(screen(at.keys('down', 'down', 'enter')).slots[0]?.pigment).toBe('alizarin-crimson');
+    at.keys('enter', 'up', 'enter');
+    expect(at.state.overlay).toMatchObject({ name: 'caution', pigments: ['cadmium-red'] });
+    at.keys('enter', 'enter', 'up', 'up', 'up', 'enter');
+    expect(screen(at).slots[0]?.pigment).toBeUndefined();
+  });
+
+  it('keeps what was there on Esc', () => {
+    expect(screen(bench().keys('enter', 'down', 'escape'))).toMatchObject({
+      slots: [{ pigment: 'cadmium-yellow' }, {}, {}],
+    });
+  });
+});

@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import { Bench, fakeDeps, fakeDrill, items } from './fakes.js';
+
+const at = ({ state }: Bench): string => {
+  const { screen } = state;
+  if (screen.name === 'drill') return `drill ${screen.drill.id}`;
+  if (screen.name === 'result') return `result ${screen.attempt.entry.drill.id}`;
+  return screen.name;
+};
+
+describe('a set', () => {
+  it('shows each result at once where the timing says so, then the summary', () => {
+    const bench = new Bench().set(items(['one', 'two']));
+    const seen = ['enter', 'enter', 'enter', 'n'].map((key) => at(bench.keys(key)));
+    expect(seen).toEqual(['result one', 'drill two', 'result two', 'summary']);
+    expect(bench.asked.at(-1)).toMatchObject({ type: 'summarise' });
+  });
+
+  it('keeps results back until the third answer, then shows them in order', () => {
+    const bench = new Bench().set(items(['one', 'two', 'three', 'four'], 'third'));
+    const seen = ['enter', 'enter', 'enter', 'enter', 'enter', 'enter', 'enter'].map((key) =>
+      at(bench.keys(key)),
+    );
+    expect(seen).toEqual([
+      'drill two',
+      'drill three',
+      'result one',
+      'result two',
+      'result three',
+      'drill four',
+      'summary',
+    ]);
+  });
+
+  it('tells the learner when a result is kept back', () => {
+    const bench = new Bench().set(items(['one', 'two'], 'third')).keys('enter');
+    expect(bench.drill.message).toMatch(/after three answers/);
+    expect(new Bench().set(items(['one', 'two'], 'end')).keys('enter').drill.message).toMatch(
+      /end of the set/,
+    );
+  });
+
+  it('keeps results back to the end where the timing says so, and marks them as not seen', () => {
+    const bench = new Bench().set(items(['one', 'two'], 'end')).keys('enter', 'enter');
+    expect(at(bench)).toBe('summary');
+    expect(bench.state.set?.held).toEqual([0, 1]);
+    expect(at(bench.keys('down', 'enter'))).toBe('result two');
+    expect(bench.state.set?.held).toEqual([0]);
+    expect(at(bench.keys('enter'))).toBe('summary');
+  });
+
+  it('counts thirds across answers that are shown at once', () => {
+    const mixed = [...items(['one'], 'third'), ...items(['two']), ...items(['three', 'four'], 'third')];
+    const bench = new Bench().set(mixed);
+    const seen = ['enter', 'enter', 'n', 'enter', 'enter', 'n', 'n', 'n'].map((key) => at(bench.keys(key)));
+    expect(seen).toEqual([
+      'drill two',
+      'result two',
+      'drill three',
+      'drill four',
+      'result one',
+      'result three',
+      'result four',
+      'summary',
+    ]);
+  });
+
+  it('keeps the first answer in the record when one tries again', () => {
+    const bench = new Bench().set(items(['one', 'two'])).keys('right', 'enter', 't');
+    expect(bench.drill).toMatchObject({ attempt: 2, answer: { amount: '1:16' } });
+    bench.keys('right', 'right', 'enter');
+    expect(bench.result.first?.entry.answer['amount']).toBe('1:16');
+    expect(bench.result.attempt.entry).toMatchObject({ attempt: 2, answer: { amount: '1:4' } });
+    expect(bench.state.set?.attempts.map(({ entry }) => entry.answer['amount'])).toEqual(['1:16']);
+    expect(at(bench.keys('n'))).toBe('drill two');
+  });
+
+  it('keeps two goes at the same drill in one set apart', () => {
+    const bench = new Bench().set(items(['one', 'one'])).keys('enter', 'n', 'right', 'enter', 't', 'enter');
+    expect(bench.result.first?.entry.answer['amount']).toBe('1:16');
+    expect(bench.state.set?.attempts).toHaveLength(2);
+  });
+
+  it('carries a hint once seen into the next try', () => {
+    const bench = new Bench().set(items(['one'])).keys('h', 'h', 'enter', 't');
+    expect(bench.drill.hint).toBe('shown');
+  });
+
+  it('can be gone on with from the home screen', () => {
+    const bench = new Bench().set(items(['one', 'two', 'three'])).keys('enter', 'escape');
+    expect(at(bench)).toBe('home');
+    expect(at(bench.menu('go-on'))).toBe('drill two');
+  });
+
+  it('shows what was done so far when it is left after an answer', () => {
+    const bench = new Bench().set(items(['one', 'two'])).keys('enter', 'n', 'escape', 'enter');
+    expect(at(bench)).toBe('summary');
+  });
+
+  it('starts no new drill once the minutes are over', () => {
+    const bench = new Bench().set(items(['one', 'two']), 0.01).keys('enter');
+    expect(at(bench.keys('n'))).toBe('summary');
+    expect(at(bench.keys('escape').menu('go-on')), 'coming back is a new decision').toBe('drill two');
+  });
+
+  it('takes drills that are not among the written ones', () => {
+    const made = { drillId: 'made-7', drill: fakeDrill('made-7'), feedback: 'each', why: 'new' } as const;
+    expect(at(new Bench().set([made]))).toBe('drill made-7');
+  });
+
+  it('passes over drills that do not exist, and says so when none is left', () => {
+    expect(at(new Bench().set(items(['gone', 'two'])))).toBe('drill two');
+    const bench = new Bench().set(items(['gone']));
+    expect(at(bench)).toBe('home');
+    expect(bench.state.notice).toMatch(/no drill/);
+  });
+
+  it('counts what was saved and what was not', () => {
+    const bench = new Bench().set(items(['one', 'two'])).keys('enter');
+    expect(bench.state).toMatchObject({ answered: 1, unsaved: 0 });
+    const entry = bench.result.attempt.entry;
+    bench.send({
+      type: 'laid',
+      attempt: { entry: { ...entry, attempt: 2 }, saved: false, note: 'disk full' },
+      place: 0,
+      worked: false,
+      at: 5,
+    });
+    expect(bench.state).toMatchObject({ answered: 2, unsaved: 1, notice: 'disk full' });
+  });
+
+  it('asks for another set of the same family from the summary', () => {
+    const bench = new Bench().send({
+      type: 'set-ready',
+      items: items(['one']),
+      family: 'darken-bright',
+      at: 1,
+    });
+    bench.keys('enter', 'n', 'n');
+    expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', family: 'darken-bright' });
+  });
+});
+
+describe('starting', () => {
+  it('goes straight to practice with the family and the minutes asked for', () => {
+    const bench = new Bench(
+      fakeDeps({ startAt: { screen: 'practice', family: 'darken-bright', minutes: 5 } }),
+    );
+    expect(bench.asked[0]).toMatchObject({ type: 'start-set', family: 'darken-bright', minutes: 5 });
+    expect(at(bench)).toBe('drill one');
+  });
+
+  it('opens with the welcome on the first run only', () => {
+    expect(new Bench(fakeDeps({ firstRun: true })).state.screen.name).toBe('welcome');
+    expect(new Bench().state.screen.name).toBe('home');
+  });
+});

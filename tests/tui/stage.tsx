@@ -1,0 +1,134 @@
+/** The app on a stage of any size: a fake terminal that can be typed into and resized. */
+import { EventEmitter } from 'node:events';
+import { type Instance, render } from 'ink';
+import { vi } from 'vitest';
+import { App, type Ending } from '../../src/tui/app.js';
+import { glyphsFor } from '../../src/tui/glyphs.js';
+import { initialState, worldOf } from '../../src/tui/initial.js';
+import type { Size } from '../../src/tui/state.js';
+import { type FakeDeps, fakeDeps } from './fakes.js';
+
+class FakeOut extends EventEmitter {
+  frames: string[] = [];
+  isTTY = true;
+  columns: number;
+  rows: number;
+  constructor({ columns, rows }: Size) {
+    super();
+    this.columns = columns;
+    this.rows = rows;
+  }
+  write = (frame: string): boolean => {
+    this.frames.push(frame);
+    return true;
+  };
+}
+
+class FakeIn extends EventEmitter {
+  isTTY = true;
+  private waiting: string[] = [];
+  type(text: string): void {
+    this.waiting.push(text);
+    this.emit('readable');
+  }
+  read = (): string | null => this.waiting.shift() ?? null;
+  setEncoding(): void {}
+  setRawMode(): void {}
+  ref(): void {}
+  unref(): void {}
+}
+
+const escapes = /\u001b\[[0-9;?]*[A-Za-z]/g;
+
+export class Stage {
+  readonly deps: FakeDeps;
+  readonly out: FakeOut;
+  readonly stdin = new FakeIn();
+  ending: Ending | undefined;
+  private readonly app: Instance;
+
+  constructor(size: Size, deps: FakeDeps = fakeDeps()) {
+    this.deps = deps;
+    this.out = new FakeOut(size);
+    const world = worldOf(deps);
+    const initial = initialState(deps, world, size);
+    const onEnd = (ending: Ending): void => {
+      this.ending = ending;
+    };
+    this.app = render(
+      <App deps={deps} world={world} initial={initial} glyphs={glyphsFor(deps.env)} onEnd={onEnd} />,
+      {
+        stdout: this.out as unknown as NodeJS.WriteStream,
+        stdin: this.stdin as unknown as NodeJS.ReadStream,
+        debug: true,
+        exitOnCtrlC: false,
+        patchConsole: false,
+        isScreenReaderEnabled: initial.settings.screenReader,
+      },
+    );
+    stages.push(this);
+  }
+
+  /** The last frame with its colours. */
+  get raw(): string {
+    return this.out.frames.findLast((frame) => frame.trim() !== '') ?? '';
+  }
+
+  /** The last frame as it reads. */
+  get text(): string {
+    return this.raw.replace(escapes, '');
+  }
+
+  get lines(): string[] {
+    return this.text.split('\n');
+  }
+
+  /** Waits until the last frame shows something. */
+  async shows(wanted: string | RegExp): Promise<void> {
+    await vi.waitFor(() => {
+      if (!(typeof wanted === 'string' ? this.text.includes(wanted) : wanted.test(this.text))) {
+        throw new Error(`waiting for ${wanted}, seeing:\n${this.text}`);
+      }
+    });
+  }
+
+  /** Types one read after another, each once what the one before led to is done, then waits for what they lead to. */
+  async type(keys: readonly string[], wanted: string | RegExp): Promise<void> {
+    await this.settled();
+    for (const key of keys) {
+      this.stdin.type(key);
+      await this.settled();
+    }
+    await this.shows(wanted);
+  }
+
+  /** Input, effects, ports and the drawing after them each take a turn of the event loop. */
+  private async settled(): Promise<void> {
+    for (let turn = 0; turn < 4; turn++) await new Promise((resolve) => setTimeout(resolve, 0));
+  }
+
+  resize({ columns, rows }: Size): void {
+    this.out.columns = columns;
+    this.out.rows = rows;
+    this.out.emit('resize');
+  }
+
+  close(): void {
+    this.app.unmount();
+    this.app.cleanup();
+  }
+}
+
+const stages: Stage[] = [];
+
+/** Takes every stage down; for `afterEach`. */
+export function strike(): void {
+  for (const stage of stages.splice(0)) stage.close();
+}
+
+export const ENTER = '\r';
+export const ESC = '\u001b';
+export const UP = '\u001b[A';
+export const DOWN = '\u001b[B';
+export const RIGHT = '\u001b[C';
+export const LEFT = '\u001b[D';

@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest';
+import { colourIsForced, colourLevel, colourNote } from '../../src/tui/colour-level.js';
+import { ASCII, glyphsFor, UNICODE } from '../../src/tui/glyphs.js';
+import { noTerminalReason } from '../../src/tui/terminal-check.js';
+import { enterSession, type SessionHost } from '../../src/tui/terminal-session.js';
+
+const level = (
+  env: Record<string, string>,
+  setting: Parameters<typeof colourLevel>[0]['setting'] = 'auto',
+  noColourFlag = false,
+) => colourLevel({ env, setting, noColourFlag });
+
+describe('the colour level', () => {
+  const full = { TERM: 'xterm-256color', COLORTERM: 'truecolor' };
+
+  it('goes by what the terminal says of itself', () => {
+    expect(level(full)).toBe(3);
+    expect(level({ TERM: 'xterm-256color' })).toBe(2);
+    expect(level({ TERM: 'xterm' })).toBe(1);
+    expect(level({ TERM: 'dumb' })).toBe(0);
+    expect(level({})).toBe(0);
+    expect(level({ TERM: 'xterm-direct' })).toBe(3);
+  });
+
+  it('puts the flag before NO_COLOR, that before FORCE_COLOR, that before the setting', () => {
+    expect(level({ ...full, FORCE_COLOR: '3' }, 'full', true)).toBe(0);
+    expect(level({ ...full, NO_COLOR: '1', FORCE_COLOR: '3' }, 'full')).toBe(0);
+    expect(level({ ...full, FORCE_COLOR: '1' }, 'full')).toBe(1);
+    expect(level(full, '256')).toBe(2);
+    expect(level({ TERM: 'dumb' }, 'full')).toBe(3);
+  });
+
+  it('takes an empty NO_COLOR as not set (no-color.org), and FORCE_COLOR without a number as "some"', () => {
+    expect(level({ ...full, NO_COLOR: '' })).toBe(3);
+    expect(level({ TERM: 'dumb', FORCE_COLOR: '' })).toBe(1);
+    expect(level({ ...full, FORCE_COLOR: 'true' })).toBe(3);
+    expect(level({ ...full, FORCE_COLOR: '0' })).toBe(0);
+  });
+
+  it('knows when the setting cannot show, and says how far colours can be trusted', () => {
+    expect(colourIsForced({ env: { NO_COLOR: '1' }, setting: 'auto' })).toBe(true);
+    expect(colourIsForced({ env: full, setting: 'none' })).toBe(false);
+    expect(colourNote(1)).toMatch(/approximate/);
+    expect(colourNote(2)).toMatch(/256/);
+    expect(colourNote(3)).toBe('');
+  });
+});
+
+describe('the signs', () => {
+  it('are ASCII on a dumb terminal, the Linux console, and outside UTF-8', () => {
+    expect(glyphsFor({ TERM: 'dumb', LANG: 'C.UTF-8' })).toBe(ASCII);
+    expect(glyphsFor({ TERM: 'linux', LANG: 'C.UTF-8' })).toBe(ASCII);
+    expect(glyphsFor({ TERM: 'xterm', LANG: 'C' })).toBe(ASCII);
+    expect(glyphsFor({ TERM: 'xterm', LANG: 'de_DE.utf8' })).toBe(UNICODE);
+    expect(glyphsFor({ TERM: 'xterm', LC_ALL: 'POSIX', LANG: 'de_DE.utf8' })).toBe(ASCII);
+    expect(glyphsFor({ TERM: 'xterm' })).toBe(UNICODE);
+  });
+});
+
+describe('without a terminal', () => {
+  const facts = { stdinIsTTY: true, stdoutIsTTY: true, env: {} };
+
+  it('names what is missing and what to use instead, on one line', () => {
+    expect(noTerminalReason(facts, 'mudlark grade')).toBeUndefined();
+    for (const missing of [
+      { stdinIsTTY: false },
+      { stdoutIsTTY: false },
+      { env: { CI: 'true' } },
+      { env: { CI: '' } },
+    ]) {
+      const reason = noTerminalReason({ ...facts, ...missing }, 'mudlark grade');
+      expect(reason).toContain('mudlark grade');
+      expect(reason).not.toContain('\n');
+    }
+  });
+
+  it('takes CI=0 and CI=false as no runner, as Ink does', () => {
+    expect(
+      noTerminalReason({ ...facts, env: { CI: 'false', CONTINUOUS_INTEGRATION: '0' } }, 'x'),
+    ).toBeUndefined();
+  });
+});
+
+describe('the session', () => {
+  class FakeHost implements SessionHost {
+    written = '';
+    readonly listeners = new Map<string, () => void>();
+    exited: number | undefined;
+    write = (text: string): void => {
+      this.written += text;
+    };
+    onSignal = (signal: string, listener: () => void): void => void this.listeners.set(signal, listener);
+    offSignal = (signal: string): void => void this.listeners.delete(signal);
+    onExit = (listener: () => void): void => void this.listeners.set('exit', listener);
+    offExit = (): void => void this.listeners.delete('exit');
+    exit = (code: number): void => {
+      this.exited = code;
+      this.listeners.get('exit')?.();
+    };
+  }
+
+  it('enters and leaves the alternate screen once, and stops listening', () => {
+    const host = new FakeHost();
+    const session = enterSession(host, true);
+    expect(host.written).toContain('\u001b[?1049h');
+    session.leave();
+    session.leave();
+    expect(host.written.match(/\u001b\[\?1049l/g)).toHaveLength(1);
+    expect(host.written).toContain('\u001b[?25h');
+    expect(host.listeners.size).toBe(0);
+  });
+
+  it.each([
+    ['SIGINT', 130],
+    ['SIGTERM', 143],
+    ['SIGHUP', 129],
+  ])('leaves it on %s with code %i', (signal, code) => {
+    const host = new FakeHost();
+    enterSession(host, true);
+    host.listeners.get(signal)?.();
+    expect(host.exited).toBe(code);
+    expect(host.written).toContain('\u001b[?1049l');
+  });
+
+  it('never enters it for a screen reader', () => {
+    const host = new FakeHost();
+    enterSession(host, false).leave();
+    expect(host.written).not.toContain('1049');
+  });
+});
