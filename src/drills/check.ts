@@ -1,14 +1,13 @@
 /** Proves that a drill can be solved, that a tempting mistake costs, and that luck does not beat the best answer. */
 import { type Drill, kindOf } from './kinds.js';
+import { GOOD_MARK, POOR_MARK } from './marks.js';
 import { type Draw, randomAnswer, seededDraw } from './random-answer.js';
 import type { Answer, Field } from './types.js';
 
+export { GOOD_MARK, POOR_MARK } from './marks.js';
+
 /** Random answers tried on each drill. */
 export const RANDOM_ANSWERS = 500;
-/** A trap must mark below this. */
-export const POOR_MARK = 50;
-/** A mark that counts as good; see `overall` in the kinds. */
-export const GOOD_MARK = 85;
 
 /** What the checker found for one drill; no faults means that it may ship. */
 export interface DrillCheck {

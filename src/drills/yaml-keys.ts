@@ -44,3 +44,34 @@ export function keyFault(root: unknown): KeyFault | undefined {
   }
   return undefined;
 }
+
+interface SchemaLike {
+  readonly type?: string;
+  readonly entries?: Readonly<Record<string, SchemaLike>>;
+  readonly item?: SchemaLike;
+  readonly items?: readonly SchemaLike[];
+  readonly options?: readonly SchemaLike[];
+  readonly wrapped?: SchemaLike;
+}
+
+/** The schemas that may stand one key further in. */
+function inside(schema: SchemaLike, key: string | number): SchemaLike[] {
+  if (schema.wrapped !== undefined) return inside(schema.wrapped, key);
+  if (schema.type === 'variant' || schema.type === 'union')
+    return (schema.options ?? []).flatMap((option) => inside(option, key));
+  const next = schema.entries?.[String(key)] ?? schema.item ?? schema.items?.[Number(key)];
+  return next === undefined ? [] : [next];
+}
+
+function entryKeys(schema: SchemaLike): string[] {
+  if (schema.wrapped !== undefined) return entryKeys(schema.wrapped);
+  if (schema.options !== undefined) return schema.options.flatMap(entryKeys);
+  return Object.keys(schema.entries ?? {});
+}
+
+/** Every key that a valibot schema knows at a path, each once; where several shapes may stand, those of all. */
+export function knownKeys(schema: unknown, path: readonly (string | number)[]): string[] {
+  let at = [schema as SchemaLike];
+  for (const key of path) at = at.flatMap((one) => inside(one, key));
+  return [...new Set(at.flatMap(entryKeys))];
+}

@@ -4,7 +4,7 @@ import { isMap, isPair, isSeq, LineCounter, type Node, parseDocument } from 'yam
 import { DataError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
-import { keyFault } from './yaml-keys.js';
+import { keyFault, knownKeys } from './yaml-keys.js';
 
 /** Largest text that is read, in characters; a class's longest quiz is a tenth of it. */
 export const MOST_TEXT = 1_000_000;
@@ -64,12 +64,14 @@ function firstIssue(issues: readonly Issue[]): Issue {
   return issues.find(isUnknownKey) ?? (issues[0] as Issue);
 }
 
-function describe(issue: Issue, issues: readonly Issue[]): string {
+function describe(issue: Issue, issues: readonly Issue[], schema: unknown): string {
   const path = pathOf(issue);
   const key = String(path.at(-1) ?? '');
   if (isUnknownKey(issue)) {
     const missing = issues.filter(isMissingKey).map((other) => String(pathOf(other).at(-1)));
-    return `"${key.slice(0, 60)}" is not a known key here.${didYouMean(key, missing)}`;
+    // A missing key is the likelier slip; else any that is known at this place.
+    const near = didYouMean(key, missing) || didYouMean(key, knownKeys(schema, path.slice(0, -1)));
+    return `"${key.slice(0, 60)}" is not a known key here.${near}`;
   }
   if (isMissingKey(issue)) return `${path.join('.')} is missing`;
   return `${path.length > 0 ? path.join('.') : 'the file'}: ${issue.message}`;
@@ -132,7 +134,7 @@ export function parseYaml<S extends v.GenericSchema>(
   const result = v.safeParse(schema, raw);
   if (!result.success) {
     const issue = firstIssue(result.issues);
-    throw new DataError(`${name}:${lineOf(pathOf(issue))}: ${clean(describe(issue, result.issues))}`);
+    throw new DataError(`${name}:${lineOf(pathOf(issue))}: ${clean(describe(issue, result.issues, schema))}`);
   }
   return { value: result.output, lineOf };
 }

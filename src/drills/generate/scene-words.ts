@@ -125,19 +125,19 @@ export const DARKS: readonly Thing[] = [
 /** What may be asked to grow duller with distance. */
 export const DISTANCE: readonly string[] = [
   'It stands behind everything else and must not call.',
-  'Mist lies between it and the eye.',
+  'Haze lies between it and the eye.',
   'It belongs to the background: let it step back.',
   'The focus is elsewhere, so this has to speak softly.',
-  'Half a mile of air lies in front of it.',
+  'One colour here must lead, and it is not this one.',
   'Beside the figures in front it is far too loud.',
 ];
 
 /** The same for things in the plural. */
 export const DISTANCE_MANY: readonly string[] = [
   'They stand behind everything else and must not call.',
-  'Mist lies between them and the eye.',
+  'Haze lies between them and the eye.',
   'They belong to the background: let them step back.',
   'The focus is elsewhere, so these have to speak softly.',
-  'Half a mile of air lies in front of them.',
+  'One colour here must lead, and it is not this one.',
   'Beside the figures in front they are far too loud.',
 ];

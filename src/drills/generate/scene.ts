@@ -52,6 +52,10 @@ function paintsOf({ start }: MixPlan): string {
     .join(' and ');
 }
 
+function isAre({ start }: MixPlan): string {
+  return Object.keys(start.paints).length > 1 ? 'are' : 'is';
+}
+
 type SceneMaker = (start: ColourReading, plan: MixPlan, draw: Draw) => SceneWords;
 
 /** What is said of the shaded side, for one thing and for several. */
@@ -77,7 +81,7 @@ const darkenBright: SceneMaker = (start, _plan, draw) => {
   const [one, several] = pick(SHADES, draw);
   return {
     title: titled(thing, pick(['in shade', 'the turned side', 'away from the sun'], draw)),
-    scene: `${light} ${capitalised(full(thing))}: the lit wash is dry. ${thing.plural ? several : one}`,
+    scene: `${light} ${capitalised(full(thing))}, the lit wash laid. ${thing.plural ? several : one}`,
     hint: 'Ask of each paint: is it dark itself, and does it lie on this side of the wheel?',
   };
 };
@@ -98,7 +102,7 @@ const neutraliser: SceneMaker = (_start, plan, draw) => {
     [
       `the puddle of ${paintsOf(plan)} has to become ${thing.plural ? 'their' : 'its'} grey`,
       `mix ${thing.plural ? 'their' : 'its'} grey out of ${paintsOf(plan)}, not out of a tube`,
-      `${paintsOf(plan)} is in the well; one partner takes the last of the colour out`,
+      `${paintsOf(plan)} ${isAre(plan)} in the well; one partner takes the last of the colour out`,
     ],
     draw,
   );
@@ -136,7 +140,7 @@ const deepDark: SceneMaker = (_start, plan, draw) => {
   );
   return {
     title: titled(thing, 'deep'),
-    scene: `${capitalised(full(thing))}: ${task}. ${capitalised(paintsOf(plan))} is mixed thick already.`,
+    scene: `${capitalised(full(thing))}: ${task}. ${capitalised(paintsOf(plan))} ${isAre(plan)} mixed thick already.`,
     hint: 'Depth comes from two strong paints that swallow what the other lets through, with little water.',
   };
 };

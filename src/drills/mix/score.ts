@@ -3,8 +3,11 @@ import { shadingLine } from '../../colour/chroma.js';
 import { hueDifference } from '../../colour/lab.js';
 import type { ColourReading } from '../../colour/reading.js';
 import type { Evidence } from '../../pigments/index.js';
+import { GOOD_MARK } from '../marks.js';
 import type { ChromaResult, HueResult, ValueResult, Verdict } from '../types.js';
 import type { MixDrill } from './schema.js';
+
+export { FAIR_MARK, GOOD_MARK, overall } from '../marks.js';
 
 /**
  * How far the model itself may be off, by the weakest evidence in a mixture: value in painter's steps, chroma in C*.
@@ -19,11 +22,6 @@ export const MODEL_ERROR: Readonly<Record<Evidence, { readonly step: number; rea
 
 /** Marks taken for a paint that the painting does not have yet. */
 export const COHESION_COST = 8;
-
-/** A mark of this or more means that every part is good. */
-export const GOOD_MARK = 85;
-/** Below this the answer is off. */
-export const FAIR_MARK = 55;
 
 /** Beyond the asked band: painter's steps that still count as fair. */
 const VALUE_MARGIN = 0.5;
@@ -164,9 +162,4 @@ export function markOf(value: number, chroma: number, isNewPaint: boolean): numb
   const sum = 35 * value + 35 * chroma + 30 * value * chroma - (isNewPaint ? COHESION_COST : 0);
   const most = value === 1 && chroma === 1 ? 100 : GOOD_MARK - 1;
   return Math.max(0, Math.min(most, Math.round(sum)));
-}
-
-/** The mark in a word. */
-export function overall(mark: number): Verdict {
-  return mark >= GOOD_MARK ? 'good' : mark >= FAIR_MARK ? 'fair' : 'off';
 }
