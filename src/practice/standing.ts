@@ -12,7 +12,7 @@ import { remember } from './spacing.js';
 import type { Totals } from './totals.js';
 import { addToSets } from './totals.js';
 
-/** Drills and families remembered one by one; of more, those answered longest ago are forgotten. */
+/** Drills and families remembered one by one, to within a half; of more, those answered longest ago are forgotten. */
 const MOST_DRILLS = 1000;
 const MOST_FAMILIES = 200;
 /** Weight of the newest answer in `recent`. */
@@ -76,11 +76,11 @@ export function emptyStanding(): Standing {
 
 const SCORE = { good: 1, fair: 0.5, off: 0 } as const;
 
-/** Puts a value last in a map, and drops the first ones beyond `most`: the map keeps what was touched last. */
-function keep<V>(map: Map<string, V>, key: string, value: V, most: number): void {
-  map.delete(key);
-  map.set(key, value);
-  if (map.size > most) map.delete(map.keys().next().value as string);
+/** Forgets what was answered longest ago, a half more than allowed at a time so that it costs little. */
+function thin(map: Map<string, { readonly memory: Memory }>, most: number): void {
+  if (map.size <= 1.5 * most) return;
+  const oldestFirst = [...map].sort(([, a], [, b]) => a.memory.lastMs - b.memory.lastMs);
+  for (const [key] of oldestFirst.slice(0, map.size - most)) map.delete(key);
 }
 
 /** Adds an answer, in place. Later tries count as answers and nothing else: the first is what was known. */
@@ -110,33 +110,27 @@ export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
   standing.overall = rated.overall;
   if (entry.hints === 0) standing.evidence = addEvidence(standing.evidence, entry.verdict === 'good', guess);
   const doubt = doubtFrom(standing.evidence);
+  const { verdict, level, hints, set } = entry;
   const sets = family?.sets ?? [];
   addToSets(sets, entry, atMs);
   addToSets(standing.sets, entry, atMs);
-  keep(
-    standing.families,
-    entry.family,
-    {
-      answers: (family?.answers ?? 0) + 1,
-      level: stepLevel(family?.level ?? FIRST_LEVEL, { ...entry, guess, doubt }),
-      recent: (1 - RECENT_WEIGHT) * (family?.recent ?? RECENT_START) + RECENT_WEIGHT * known,
-      rating: rated.family,
-      memory: remember(family?.memory, entry.verdict, atMs),
-      sets,
-    },
-    MOST_FAMILIES,
-  );
-  keep(
-    standing.drills,
-    entry.drill,
-    {
-      answers: (drill?.answers ?? 0) + 1,
-      wasGood: entry.verdict === 'good',
-      rating: rated.drill,
-      memory: remember(drill?.memory, entry.verdict, atMs),
-    },
-    MOST_DRILLS,
-  );
+  const nextFamily: FamilyStanding = {
+    answers: (family?.answers ?? 0) + 1,
+    level: stepLevel(family?.level ?? FIRST_LEVEL, { level, verdict, hints, set, guess, doubt }),
+    recent: (1 - RECENT_WEIGHT) * (family?.recent ?? RECENT_START) + RECENT_WEIGHT * known,
+    rating: rated.family,
+    memory: remember(family?.memory, verdict, atMs),
+    sets,
+  };
+  standing.families.set(entry.family, nextFamily);
+  standing.drills.set(entry.drill, {
+    answers: (drill?.answers ?? 0) + 1,
+    wasGood: verdict === 'good',
+    rating: rated.drill,
+    memory: remember(drill?.memory, verdict, atMs),
+  });
+  thin(standing.families, MOST_FAMILIES);
+  thin(standing.drills, MOST_DRILLS);
   return standing;
 }
 

@@ -137,10 +137,11 @@ describe('standing', () => {
         entry('good', i / 100, `set-${Math.floor(i / 12)}`, { drill: `made-${i}`, family: `f-${i % 500}` }),
       );
     expect(standing.answers).toBe(20_000);
-    expect(standing.drills.size).toBe(1000);
-    expect(standing.families.size).toBe(200);
+    expect(standing.drills.size).toBeLessThanOrEqual(1500);
+    expect(standing.drills.has('made-19999')).toBe(true);
+    expect(standing.families.size).toBeLessThanOrEqual(300);
     expect(standing.sets).toHaveLength(7);
-    expect(standingToJson(standing).length).toBeLessThan(700_000);
+    expect(standingToJson(standing).length).toBeLessThan(1_000_000);
   });
 
   it('holds families whose names are members of every object', () => {
