@@ -4,13 +4,12 @@ import { type ColourReading, readColour } from '../../colour/reading.js';
 import { loadsFromParts, predict } from '../../pigments/index.js';
 import { pigmentOf, recipeReflectance } from './candidates.js';
 import type { MixDrill } from './schema.js';
-import { NO_HUE_CHROMA } from './score.js';
 
 /** Up to this many degrees round the CIELAB wheel a paint is a neighbour. */
 export const NEIGHBOUR_DEG = 75;
 /** From this many degrees on a paint lies across the wheel. */
 export const ACROSS_DEG = 100;
-/** Chroma below which a paint is a black, a grey or a white rather than a colour. */
+/** Chroma below which a paint or a wash is a black, a grey or a white rather than a colour. */
 export const NEUTRAL_PAINT_CHROMA = 12;
 /** A neutral paint lighter than this painter's step is a white. */
 const WHITE_STEP = 2;
@@ -42,7 +41,7 @@ export function seatOf(drill: MixDrill, id: string): Seat {
   const seat = (place: Place, angle = 0): Seat => ({ place, alone, angle });
   if (id in paints) return seat('own');
   if (alone.chroma < NEUTRAL_PAINT_CHROMA) return seat(alone.step < WHITE_STEP ? 'white' : 'black');
-  if (start.chroma < NO_HUE_CHROMA) return seat('free');
+  if (start.chroma < NEUTRAL_PAINT_CHROMA) return seat('free');
   const angle = hueDifference(start.hue, alone.hue);
   const away = Math.abs(angle);
   return seat(away <= NEIGHBOUR_DEG ? 'neighbour' : away < ACROSS_DEG ? 'quarter' : 'across', angle);

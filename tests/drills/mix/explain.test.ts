@@ -1,0 +1,108 @@
+import { describe, expect, test } from 'vitest';
+import { IDEAS } from '../../../src/drills/ideas.js';
+import { type Drill, kindOf } from '../../../src/drills/kinds.js';
+import { mixKind } from '../../../src/drills/mix/index.js';
+import type { MixDrill } from '../../../src/drills/mix/schema.js';
+import { randomAnswer, seededDraw } from '../../../src/drills/random-answer.js';
+import { readDrillFolder } from '../../../src/files/exercises.js';
+import { roof, wide } from '../sample.js';
+
+const GREY = wide({
+  start: { paints: { 'ivory-black': 1 }, strength: 0.3 },
+  goal: { value: [5, 6], chroma: [10, 30] },
+});
+const WITH_WHITE = wide({
+  start: { paints: { 'cadmium-red': 1, 'chinese-white': 1 }, strength: 0.2 },
+  tray: ['chinese-white', 'cadmium-red', 'ivory-black', 'burnt-sienna'],
+  painting: ['cadmium-red'],
+});
+const SHIPPED = readDrillFolder('exercises').filter((drill): drill is MixDrill => drill.kind === 'mix');
+
+describe('an explanation', () => {
+  test('is made of whole, clean, short sentences, whatever was answered', () => {
+    const draw = seededDraw(5);
+    const isSound = (line: string): boolean =>
+      /^[A-Z].*[.]$/.test(line) &&
+      !/NaN|undefined|Infinity|null|-0\b|\s{2}|\bsteps? steps?\b/.test(line) &&
+      line.length <= 230;
+    const unsound: string[] = [];
+    for (const drill of [...SHIPPED, GREY, WITH_WHITE, roof(), wide()]) {
+      const fields = mixKind.fields(drill);
+      for (let count = 0; count < 12; count++) {
+        const { explanation } = mixKind.grade(drill, randomAnswer(fields, draw));
+        unsound.push(...explanation.filter((line) => !isSound(line)));
+        if (explanation.length > 9 || new Set(explanation).size < explanation.length) {
+          unsound.push(explanation.join(' | '));
+        }
+      }
+    }
+    expect(unsound).toEqual([]);
+  }, 30_000);
+
+  test('says what the verdicts say', () => {
+    const draw = seededDraw(6);
+    for (const drill of [...SHIPPED.slice(0, 30), wide(), GREY]) {
+      const fields = mixKind.fields(drill);
+      for (let count = 0; count < 25; count++) {
+        const { explanation, value, chroma, mark, best } = mixKind.grade(drill, randomAnswer(fields, draw));
+        const [, valueLine = '', chromaLine = ''] = explanation;
+        expect(/ too (light|dark) for /.test(valueLine)).toBe(value?.verdict !== 'good');
+        expect(valueLine.includes('too close to call')).toBe(value?.tooCloseToCall);
+        expect(/too (bright|dull) |gone dull|dulled a little|far more could be had/.test(chromaLine)).toBe(
+          chroma?.verdict !== 'good',
+        );
+        if (mark === best.mark) expect(explanation.join(' ')).not.toContain('does it best');
+      }
+    }
+  });
+
+  const words = (drill: Drill, answer: Record<string, string>): string =>
+    kindOf(drill).grade(drill, answer).explanation.join(' ');
+
+  test('names the neighbour, the opposite, the black and the white for what they are', () => {
+    expect(words(roof(), { second: 'alizarin-crimson', amount: '1:2' })).toMatch(
+      /\d+° round the wheel.*a neighbour/,
+    );
+    expect(words(roof(), { second: 'ultramarine-blue', amount: '1:2' })).toMatch(
+      /\d+° away, across the wheel/,
+    );
+    expect(words(roof(), { second: 'ivory-black', amount: '1:2' })).toContain('nearly neutral');
+    const pale = words(WITH_WHITE, { second: 'chinese-white', amount: '1:1', way: 'glaze', strength: '0.9' });
+    expect(pale).toContain('already in the wash');
+    const white = roof({ tray: ['chinese-white', 'ivory-black'] });
+    expect(words(white, { second: 'chinese-white', amount: '1:1' })).toContain('paler and chalkier');
+  });
+
+  test('a nearly neutral start has no way round the wheel', () => {
+    const text = words(GREY, { second: 'cadmium-red', amount: '1:1', way: 'puddle', strength: '0.3' });
+    expect(text).toContain('sets the hue');
+    expect(text).not.toContain('round the wheel');
+  });
+
+  test('a paint that took over is said to have', () => {
+    const yellow = roof({
+      start: { paints: { 'lemon-yellow': 1 }, strength: 0.3 },
+      tray: ['prussian-blue', 'ivory-black'],
+      strengths: [0.3],
+    });
+    expect(words(yellow, { second: 'prussian-blue', amount: '1:1' })).toContain('taken over');
+  });
+
+  test('strokes share no light, so no light is said to be swallowed by both', () => {
+    const text = words(wide(), {
+      second: 'ultramarine-blue',
+      amount: '1:1',
+      way: 'strokes',
+      strength: '0.65',
+    });
+    expect(text).not.toContain('Both swallow');
+  });
+
+  test('every idea that a grade can name has its words', () => {
+    const draw = seededDraw(8);
+    for (const drill of SHIPPED) {
+      const { idea } = mixKind.grade(drill, randomAnswer(mixKind.fields(drill), draw));
+      if (idea !== undefined) expect(IDEAS.has(idea)).toBe(true);
+    }
+  });
+});

@@ -1,0 +1,107 @@
+import { describe, expect, test } from 'vitest';
+import { mixKind } from '../../../src/drills/mix/index.js';
+import { roof, wide } from '../sample.js';
+
+describe('a graded answer', () => {
+  test('going round the wheel beats going across it and beats black', () => {
+    const mark = (second: string, amount: string): number => mixKind.grade(roof(), { second, amount }).mark;
+    expect(mark('alizarin-crimson', '1:2')).toBe(100);
+    expect(mark('ultramarine-blue', '1:2')).toBeLessThan(50);
+    expect(mark('ivory-black', '1:2')).toBeLessThan(50);
+  });
+
+  test('reports value and chroma apart: the first may be good while the second is off', () => {
+    const grade = mixKind.grade(roof({ strengths: [0.3], goal: { value: [5, 6], chroma: 'bright' } }), {
+      second: 'ultramarine-blue',
+      amount: '1:4',
+    });
+    expect(grade.value?.verdict).toBe('good');
+    expect(grade.chroma?.verdict).not.toBe('good');
+    expect(grade.mark).toBeLessThan(85);
+  });
+
+  test('numbers agree with each other', () => {
+    const { chroma, value, swatches, laid } = mixKind.grade(roof(), {
+      second: 'ultramarine-blue',
+      amount: '1:8',
+    });
+    expect(chroma?.kept).toBeCloseTo((chroma?.after ?? 0) / (chroma?.before ?? 1), 12);
+    expect(value?.before).toBeCloseTo(4.2, 0);
+    expect(swatches.map(({ label }) => label)).toEqual(['start', 'yours', 'best']);
+    expect(laid?.map(({ pigment }) => pigment)).toEqual(['burnt-sienna', 'ultramarine-blue']);
+  });
+
+  test('a paint that the painting does not have costs and the words say why', () => {
+    const free = mixKind.grade(roof(), { second: 'alizarin-crimson', amount: '1:2' });
+    const drill = roof({ painting: ['burnt-sienna', 'ultramarine-blue'] });
+    const costly = mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:2' });
+    expect(costly.mark).toBe(free.mark - 8);
+    expect(costly.explanation.join(' ')).toContain('nowhere else in this painting');
+    const known = mixKind.grade(drill, { second: 'ultramarine-blue', amount: '1:8' });
+    expect(known.explanation.join(' ')).not.toContain('nowhere else');
+  });
+
+  test.each([
+    [{ second: 'phthalo-blue', amount: '1:4' }, /second paint cannot be "phthalo-blue"/],
+    [{ second: 'ivory-black', amount: '1:3' }, /amount/],
+    [{ second: 'ivory-black' }, /is not chosen/],
+    [{ second: 'ivory-black', amount: '1:4', colour: 'red' }, /no choice called colour/],
+    [{ second: '__proto__', amount: '1:4' }, /cannot be/],
+  ])('refuses %j', (answer, message) => {
+    expect(() => mixKind.grade(roof(), answer as Record<string, string>)).toThrow(message);
+  });
+
+  test('what a drill fixes is no choice, and is told with the goal', () => {
+    const fixed = roof({ amounts: ['1:4'] });
+    expect(mixKind.fields(fixed).map(({ id }) => id)).toEqual(['second']);
+    expect(mixKind.goalLines(fixed).at(-1)).toBe('fixed: amount 1:4, strength 65 %, stirred in');
+    expect(mixKind.fields(wide()).map(({ id }) => id)).toEqual(['second', 'amount', 'way', 'strength']);
+    expect(mixKind.goalLines(wide()).join()).not.toContain('fixed');
+  });
+
+  test('more of the same paint is named without an amount, which would change nothing', () => {
+    const drill = roof({ tray: ['burnt-sienna', 'ivory-black'], strengths: [0.3, 0.65] });
+    const answer = { second: 'burnt-sienna', amount: '1:4', strength: '0.65' };
+    expect(mixKind.label(drill, answer)).toBe('burnt sienna alone, strength 65 %');
+    const other = mixKind.grade(drill, { ...answer, amount: '1:1' });
+    expect(other.mark).toBe(mixKind.grade(drill, answer).mark);
+  });
+});
+
+describe('the mistaken idea', () => {
+  const idea = (second: string, amount: string, change = {}): string | undefined =>
+    mixKind.grade(roof(change), { second, amount }).idea;
+
+  test('is none for a good answer', () => {
+    expect(idea('alizarin-crimson', '1:2')).toBeUndefined();
+  });
+  test('names the paint where no amount of it would do', () => {
+    const coarse = { amounts: ['1:4', '1:2', '1:1'] as const };
+    expect(idea('ultramarine-blue', '1:2', coarse)).toBe('went-across');
+    expect(idea('ivory-black', '1:2', coarse)).toBe('took-a-neutral');
+  });
+  test('names the amount where another would do', () => {
+    expect(idea('ultramarine-blue', '1:1')).toBe('too-much');
+  });
+  test('names the water where only that is wrong', () => {
+    const drill = roof({ strengths: [0.2, 0.65] });
+    const grade = mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:2', strength: '0.2' });
+    expect(grade.idea).toBe('too-light');
+  });
+  test('names the nearness where colour had to go', () => {
+    const drill = roof({
+      goal: { value: [5.3, 6.3], chroma: [15, 27] },
+      tray: ['alizarin-crimson', 'ultramarine-blue'],
+    });
+    expect(mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:2' }).idea).toBe('stayed-near');
+  });
+  test('names the lean where value and chroma are right', () => {
+    const drill = roof({
+      start: { paints: { 'cadmium-red': 1 }, strength: 0.2 },
+      goal: { value: [4.7, 5.7], chroma: [5, 20], hue: { near: 55, within: 50 } },
+      tray: ['prussian-blue'],
+      strengths: [0.2],
+    });
+    expect(mixKind.grade(drill, { amount: '1:1' }).idea).toBe('wrong-lean');
+  });
+});

@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import { lessonFaults } from '../../../src/drills/mix/lesson.js';
+import { roof } from '../sample.js';
+
+describe('the checker refuses a drill that teaches the wrong thing', () => {
+  test('a sound one passes', () => {
+    expect(lessonFaults(roof({ amounts: ['1:8', '1:4', '1:2', '1:1'] }))).toEqual([]);
+  });
+
+  test('darken and keep it bright: the best must be a neighbour, and no opposite or black may do', () => {
+    const across = roof({
+      tray: ['ultramarine-blue', 'sap-green'],
+      goal: { value: [6.3, 7.3], chroma: 'bright' },
+    });
+    expect(lessonFaults(across).join()).toMatch(/no neighbour of the start/);
+    const touch = roof({ strengths: [0.3], goal: { value: [4.2, 5.2], chroma: 'bright' } });
+    expect(lessonFaults(touch).join()).toMatch(/a paint that should dull marks well: .*ultramarine-blue/);
+    expect(lessonFaults(roof({ tray: ['alizarin-crimson', 'cadmium-red'] })).join()).toMatch(/tempts/);
+  });
+
+  test('dull it on purpose: the best must lie across', () => {
+    const near = roof({
+      family: 'dull-on-purpose',
+      goal: { value: [4.2, 5.2], chroma: [55, 70] },
+      strengths: [0.3],
+    });
+    expect(lessonFaults(near).join()).toMatch(/does not lie across the wheel|a neighbour marks well/);
+  });
+
+  test('a band tighter than the model’s own error', () => {
+    expect(lessonFaults(roof({ goal: { value: [5.7, 5.9], chroma: 'bright' } })).join()).toMatch(
+      /value band is tighter/,
+    );
+    const narrow = roof({ family: 'dull-on-purpose', goal: { value: [5, 6], chroma: [20, 22] } });
+    expect(lessonFaults(narrow).join()).toMatch(/chroma band is tighter/);
+  });
+
+  test('a deep dark must be deep, and not a black', () => {
+    const shallow = roof({ family: 'deep-dark', goal: { value: [6, 7], chroma: [0, 20] } });
+    expect(lessonFaults(shallow).join()).toMatch(/lighter than L\* 25/);
+  });
+
+  test('strength: equal parts must be open and must fail', () => {
+    const drill = roof({ family: 'tinting-strength', amounts: ['1:8', '1:4'] });
+    expect(lessonFaults(drill).join()).toMatch(/equal parts/);
+  });
+});

@@ -1,0 +1,164 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { labToXyz } from '../../../src/colour/lab.js';
+import { type ColourReading, readXyz } from '../../../src/colour/reading.js';
+import { whiteOf } from '../../../src/colour/xyz.js';
+import {
+  brightBand,
+  chromaMargin,
+  judgeChroma,
+  judgeHue,
+  judgeValue,
+  MODEL_ERROR,
+  markOf,
+  overall,
+  valueScore,
+} from '../../../src/drills/mix/score.js';
+import { roof } from '../sample.js';
+
+const colour = (l: number, chroma: number, hue = 50): ColourReading =>
+  readXyz(
+    labToXyz(
+      { l, a: chroma * Math.cos((hue * Math.PI) / 180), b: chroma * Math.sin((hue * Math.PI) / 180) },
+      whiteOf('D65-2'),
+    ),
+  );
+
+const START = colour(60, 60);
+const REACH = { best: 60, dullest: 8 };
+const unit = fc.double({ min: 0, max: 1, noNaN: true });
+
+describe('the mark', () => {
+  test('is the published sum: 35 for value, 35 for chroma, 30 for both', () => {
+    expect(markOf(1, 1, false)).toBe(100);
+    expect(markOf(0, 1, false)).toBe(35);
+    expect(markOf(1, 0, false)).toBe(35);
+    expect(markOf(0.5, 0.5, false)).toBe(43);
+    expect(markOf(1, 0.5, false)).toBe(68);
+  });
+
+  test('takes 8 for a paint that the painting does not have, and never below nothing', () => {
+    expect(markOf(1, 1, true)).toBe(92);
+    expect(markOf(0, 0, true)).toBe(0);
+  });
+
+  test('of 85 or more hides no fair part', () => {
+    fc.assert(
+      fc.property(unit, unit, (value, chroma) => {
+        const mark = markOf(value, chroma, false);
+        if (mark >= 85) expect([value, chroma]).toEqual([1, 1]);
+        expect(overall(mark) === 'good').toBe(value === 1 && chroma === 1);
+      }),
+    );
+  });
+
+  test('never falls when a part gets better', () => {
+    fc.assert(
+      fc.property(unit, unit, unit, (value, one, two) => {
+        const [low, high] = [Math.min(one, two), Math.max(one, two)];
+        expect(markOf(value, high, false)).toBeGreaterThanOrEqual(markOf(value, low, false));
+        expect(markOf(high, value, false)).toBeGreaterThanOrEqual(markOf(low, value, false));
+      }),
+    );
+  });
+});
+
+describe('value', () => {
+  test('is good in the band, fair half a step outside, nothing a step outside', () => {
+    expect(valueScore(5, [4.5, 5.5])).toBe(1);
+    expect(valueScore(6, [4.5, 5.5])).toBeCloseTo(0.5, 12);
+    expect(valueScore(6.5, [4.5, 5.5])).toBeCloseTo(0, 12);
+    expect(valueScore(4, [4.5, 5.5])).toBeCloseTo(0.5, 12);
+  });
+
+  test('within the model’s error of the band is too close to call and costs nothing', () => {
+    for (const evidence of ['measured', 'transferred', 'estimated'] as const) {
+      const edge = START.step - 0.9 * MODEL_ERROR[evidence].step;
+      const drill = roof({ goal: { value: [edge - 1, edge], chroma: 'bright' } });
+      const { result, score } = judgeValue(START, START, drill, evidence);
+      expect(result).toMatchObject({ verdict: 'good', tooCloseToCall: true });
+      expect(score).toBe(1);
+    }
+  });
+
+  test('does not jump at the end of the error', () => {
+    const { step } = MODEL_ERROR.measured;
+    const at = (beyond: number): number => {
+      const edge = START.step - step - beyond;
+      return judgeValue(START, START, roof({ goal: { value: [1, edge], chroma: 'bright' } }), 'measured')
+        .score;
+    };
+    expect(at(1e-6)).toBeGreaterThan(0.9999);
+    expect(at(0.5)).toBeCloseTo(0.5, 9);
+  });
+});
+
+describe('chroma that stays bright', () => {
+  test('is asked on the shading line where the tray can hold it: C* 60 at L* 60 is 44.2 at L* 40', () => {
+    // 60 · (40 + 16) / (60 + 16) = 44.21; the margin is 15 % of it.
+    const [low] = brightBand(START, colour(40, 20), { best: 50, dullest: 8 });
+    expect(low).toBeCloseTo(0.85 * 44.21, 1);
+  });
+
+  test('asks no more than the tray can reach', () => {
+    const [low] = brightBand(START, colour(40, 20), { best: 20, dullest: 8 });
+    expect(low).toBeCloseTo(20 - chromaMargin(20), 9);
+  });
+
+  test('asks three quarters of what the tray can reach where that is far above the line', () => {
+    const [low] = brightBand(START, colour(40, 20), { best: 80, dullest: 8 });
+    expect(low).toBeCloseTo(0.85 * 60, 9);
+  });
+
+  test('a colour that lost half of what was asked scores nothing, and one that kept it scores all', () => {
+    const dull = judgeChroma(START, colour(40, 15), roof(), 'measured', REACH);
+    expect(dull).toMatchObject({ score: 0, result: { verdict: 'off' } });
+    const kept = judgeChroma(START, colour(40, 44), roof(), 'measured', REACH);
+    expect(kept).toMatchObject({ score: 1, result: { verdict: 'good' } });
+  });
+
+  test('more chroma never scores less', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 90, noNaN: true }),
+        fc.double({ min: 0, max: 20, noNaN: true }),
+        (c, more) => {
+          const score = (chroma: number): number =>
+            judgeChroma(START, colour(45, chroma), roof(), 'measured', REACH).score;
+          expect(score(c + more)).toBeGreaterThanOrEqual(score(c) - 1e-9);
+        },
+      ),
+    );
+  });
+});
+
+describe('a chroma band', () => {
+  const drill = roof({ goal: { value: [4, 5], chroma: [20, 32] } });
+  test.each([
+    [26, 'good'],
+    [34, 'good'],
+    [38, 'fair'],
+    [60, 'off'],
+    [14, 'fair'],
+    [5, 'off'],
+  ] as const)('C* %d in 20-32 is %s', (chroma, verdict) => {
+    expect(judgeChroma(START, colour(50, chroma), drill, 'measured', REACH).result.verdict).toBe(verdict);
+  });
+});
+
+describe('hue', () => {
+  const near = roof({ goal: { value: [4, 5], chroma: 'bright', hue: { near: 'start', within: 20 } } });
+  test('is judged only where the drill asks for it', () => {
+    expect(judgeHue(START, colour(50, 40, 200), roof())).toBeUndefined();
+  });
+  test('fades over two margins of 15 degrees', () => {
+    expect(judgeHue(START, colour(50, 40, 65), near)?.score).toBe(1);
+    expect(judgeHue(START, colour(50, 40, 85), near)?.score).toBeCloseTo(0.5, 2);
+    expect(judgeHue(START, colour(50, 40, 170), near)?.score).toBe(0);
+  });
+  test('a grey has none to miss, unless its lean is the question', () => {
+    expect(judgeHue(START, colour(50, 3, 230), near)?.score).toBe(1);
+    const lean = roof({ goal: { value: [4, 5], chroma: [3, 14], hue: { near: 55, within: 50 } } });
+    expect(judgeHue(START, colour(50, 4, 230), lean)?.score).toBe(0);
+  });
+});

@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { checkDrill, neighbours } from '../../../src/drills/check.js';
+import { mixKind } from '../../../src/drills/mix/index.js';
+import type { MixDrill } from '../../../src/drills/mix/schema.js';
+import { challenge, solve, solved } from '../../../src/drills/mix/search.js';
+import { seededDraw } from '../../../src/drills/random-answer.js';
+import type { Answer, Field } from '../../../src/drills/types.js';
+import { roof, wide } from '../sample.js';
+
+function allAnswers(fields: readonly Field[]): Answer[] {
+  return fields.reduce<Answer[]>(
+    (answers, { id, options }) =>
+      answers.flatMap((answer) => options.map((option) => ({ ...answer, [id]: option.id }))),
+    [{}],
+  );
+}
+
+const GOALS: readonly MixDrill['goal'][] = [
+  { value: [5, 6], chroma: 'bright' },
+  { value: [7, 8], chroma: 'bright' },
+  { value: [4.5, 5.5], chroma: [20, 32] },
+  { value: [6, 7], chroma: [0, 8] },
+  { value: [4.5, 5.5], chroma: 'bright', hue: { near: 'start', within: 20 } },
+];
+
+describe('the best answer', () => {
+  test.each(GOALS)('marks as high as any of all answers: %j', (goal) => {
+    const drill = wide({ goal });
+    const best = mixKind.grade(drill, mixKind.best(drill)).mark;
+    const draw = seededDraw(3);
+    const answers = allAnswers(mixKind.fields(drill));
+    for (let count = 0; count < 150; count++) {
+      const answer = answers[draw(answers.length - 1)] as Answer;
+      expect(mixKind.grade(drill, answer).mark).toBeLessThanOrEqual(best);
+    }
+  });
+
+  test.each(GOALS)('is not beaten by amounts between the touches: %j', (goal) => {
+    expect(challenge(wide({ goal }), seededDraw(11), 3000)).toBeLessThan(0.05);
+  });
+
+  test('is the same each time', () => {
+    const one = solve(wide());
+    const two = solve(wide());
+    expect(two.best.outcome.choice).toEqual(one.best.outcome.choice);
+    expect(two.reach).toEqual(one.reach);
+  });
+
+  test('the brightest and the dullest of the tray hold every mixture in the value band', () => {
+    const { reach } = solved(wide());
+    expect(reach.best).toBeGreaterThan(reach.dullest);
+    expect(reach.dullest).toBeGreaterThanOrEqual(0);
+  });
+
+  test('a value that no mixture has leaves the start’s own chroma as the measure, without a fault', () => {
+    const drill = roof({ goal: { value: [9.5, 10.5], chroma: 'bright' } });
+    const { start, reach } = solved(drill);
+    expect(reach).toEqual({ best: start.chroma, dullest: 0 });
+    expect(checkDrill(drill).faults.join()).toContain('cannot be reached');
+  });
+});
+
+describe('one choice away', () => {
+  test('neighbours differ from the answer in one field', () => {
+    const fields = mixKind.fields(roof());
+    const best = mixKind.best(roof());
+    const near = neighbours(fields, best);
+    expect(near).toHaveLength(3 + 5);
+    for (const answer of near) {
+      expect(Object.keys(best).filter((key) => answer[key] !== best[key])).toHaveLength(1);
+    }
+  });
+});

@@ -1,0 +1,46 @@
+/** Mix drills for the tests, complete but for what a test changes. */
+import type { MixDrill } from '../../src/drills/mix/schema.js';
+import { TOUCHES } from '../../src/drills/mix/schema.js';
+
+/** An orange roof that has to go darker and stay bright; every choice of second paint, no cost of cohesion. */
+export function roof(change: Partial<MixDrill> = {}): MixDrill {
+  return {
+    kind: 'mix',
+    id: 'roof',
+    family: 'darken-bright',
+    level: 3,
+    title: 'Roof',
+    scene: 'A roof in the sun.',
+    ask: 'Which second paint?',
+    start: { paints: { 'burnt-sienna': 1 }, strength: 0.3 },
+    goal: { value: [5.3, 6.3], chroma: 'bright' },
+    tray: ['alizarin-crimson', 'ultramarine-blue', 'sap-green', 'ivory-black'],
+    amounts: TOUCHES,
+    ways: ['puddle'],
+    strengths: [0.65],
+    ...change,
+  };
+}
+
+/** A drill with everything open: twelve paints, three ways, four strengths. */
+export function wide(change: Partial<MixDrill> = {}): MixDrill {
+  return roof({
+    tray: [
+      'lemon-yellow',
+      'cadmium-yellow',
+      'raw-sienna',
+      'burnt-sienna',
+      'cadmium-red',
+      'alizarin-crimson',
+      'ultramarine-blue',
+      'cobalt-blue',
+      'cerulean-blue',
+      'prussian-blue',
+      'sap-green',
+      'ivory-black',
+    ],
+    ways: ['puddle', 'glaze', 'strokes'],
+    strengths: [0.3, 0.45, 0.65, 0.9],
+    ...change,
+  });
+}
