@@ -1,0 +1,193 @@
+import { describe, expect, test } from 'vitest';
+import { joinDrills, parseDrillFile } from '../../src/drills/format.js';
+import { DataError } from '../../src/errors.js';
+
+const GOOD = `format: 1
+family: darken-bright
+drills:
+  - id: a-roof
+    level: 3
+    kind: mix
+    title: A roof
+    scene: A roof in the sun.
+    start: { paints: { burnt-sienna: 1 }, strength: 0.3 }
+    goal: { value: [5.3, 6.3], chroma: bright }
+    tray: [alizarin-crimson, ivory-black]
+`;
+
+/** The one line that a text is refused with. */
+function faultOf(text: string): string {
+  try {
+    parseDrillFile(text, 'set.yaml');
+  } catch (error) {
+    expect(error).toBeInstanceOf(DataError);
+    const { message } = error as Error;
+    expect(message.split('\n')).toHaveLength(1);
+    expect(message.length).toBeLessThan(500);
+    return message;
+  }
+  throw new Error('the text was accepted');
+}
+
+const line = (number: number, text: string): string => {
+  const lines = GOOD.split('\n');
+  lines[number - 1] = text;
+  return lines.join('\n');
+};
+
+describe('a drill file', () => {
+  test('gives its drills the family, its question, and what they leave out', () => {
+    const [drill] = parseDrillFile(GOOD, 'set.yaml');
+    expect(drill).toMatchObject({
+      id: 'a-roof',
+      family: 'darken-bright',
+      ask: 'Make it darker and keep it bright: which second paint, and how much?',
+      amounts: ['1:32', '1:16', '1:8', '1:4', '1:2', '1:1'],
+      ways: ['puddle'],
+      strengths: [0.3],
+    });
+  });
+
+  test('a note for teachers does not reach the drill', () => {
+    const [drill] = parseDrillFile(`${GOOD}    note: For the second week.\n`, 'set.yaml');
+    expect(drill).not.toHaveProperty('note');
+  });
+});
+
+describe('what is wrong is named with file and line', () => {
+  test.each([
+    ['another format', line(1, 'format: 2'), /^set\.yaml:1: .*format must be 1/],
+    ['no format', line(1, ''), /^set\.yaml:\d+: format is missing/],
+    ['an unknown family', line(2, 'family: darken-brite'), /^set\.yaml:2: .*Did you mean darken-bright/],
+    [
+      'an unknown key',
+      `${GOOD}    hnit: Look up.\n`,
+      /^set\.yaml:12: "hnit" is not a known key here\. Did you mean hint/,
+    ],
+    ['a mistyped key that must be there', line(7, '    titel: A roof'), /^set\.yaml:7: "titel" .*title/],
+    ['a missing key', line(7, ''), /^set\.yaml:4: .*title is missing/],
+    ['an unknown kind', line(6, '    kind: mixx'), /^set\.yaml:6: .*kind/],
+    [
+      'an unknown paint',
+      line(11, '    tray: [alizarin-crimsn, ivory-black]'),
+      /^set\.yaml:11: .*Did you mean alizarin-crimson/,
+    ],
+    ['a paint twice', line(11, '    tray: [ivory-black, ivory-black]'), /^set\.yaml:11: .*twice/],
+    ['a level of 6', line(5, '    level: 6'), /^set\.yaml:5: .*level is 1 to 5/],
+    ['a level in words', line(5, '    level: three'), /^set\.yaml:5: .*level must be a number/],
+    ['an id with blanks', line(4, '  - id: a roof'), /^set\.yaml:4: .*lower-case/],
+    [
+      'a band upside down',
+      line(10, '    goal: { value: [6.3, 5.3], chroma: bright }'),
+      /^set\.yaml:10: .*low to high/,
+    ],
+    [
+      'a value of NaN',
+      line(10, '    goal: { value: [.nan, 5.3], chroma: bright }'),
+      /^set\.yaml:10: .*number/,
+    ],
+    ['an endless value', line(10, '    goal: { value: [5.3, .inf], chroma: bright }'), /^set\.yaml:10: /],
+    [
+      'a chroma word that is none',
+      line(10, '    goal: { value: [5.3, 6.3], chroma: brite }'),
+      /^set\.yaml:10: .*bright/,
+    ],
+    [
+      'strength nothing',
+      line(9, '    start: { paints: { burnt-sienna: 1 }, strength: 0 }'),
+      /^set\.yaml:9: .*strength/,
+    ],
+    [
+      'endless parts',
+      line(9, '    start: { paints: { burnt-sienna: .inf }, strength: 0.3 }'),
+      /^set\.yaml:9: .*parts/,
+    ],
+    [
+      'negative parts',
+      line(9, '    start: { paints: { burnt-sienna: -1 }, strength: 0.3 }'),
+      /^set\.yaml:9: .*parts/,
+    ],
+    [
+      'parts of 1e308',
+      line(9, '    start: { paints: { burnt-sienna: 1e308 }, strength: 0.3 }'),
+      /^set\.yaml:9: .*parts/,
+    ],
+    ['no paints', line(9, '    start: { paints: {}, strength: 0.3 }'), /^set\.yaml:9: .*one to four paints/],
+    [
+      'a start of strokes',
+      line(9, '    start: { paints: { burnt-sienna: 1 }, strength: 0.3, way: strokes }'),
+      /^set\.yaml:9: .*puddle/,
+    ],
+    ['nothing to choose', line(11, "    tray: [ivory-black]\n    amounts: ['1:4']"), /nothing to choose/],
+    ['no drills', 'format: 1\nfamily: darken-bright\ndrills: []\n', /^set\.yaml:3: .*must hold a drill/],
+    ['a list instead of a map', '- 1\n- 2\n', /^set\.yaml:1: /],
+    ['an empty text', '', /^set\.yaml:1: /],
+    ['a half-written YAML', 'format: 1\nfamily: [darken\n', /^set\.yaml:\d+: /],
+    [
+      'the same id twice',
+      GOOD + GOOD.split('\n').slice(3).join('\n'),
+      /^set\.yaml:12: the id "a-roof" is used twice/,
+    ],
+    ['a key twice', line(7, '    level: 2'), /^set\.yaml:7: "level" stands here twice/],
+  ])('%s', (_what, text, message) => {
+    expect(faultOf(text)).toMatch(message);
+  });
+});
+
+describe('hostile files', () => {
+  test('escape, control and direction-changing characters in a text', () => {
+    for (const bad of ['\\e[2J', '\\x07', '\\u202e', '\\u2066', '\\0']) {
+      expect(faultOf(line(8, `    scene: "A roof ${bad} in the sun."`))).toMatch(/^set\.yaml:8: .*control/);
+    }
+  });
+
+  test('a message never carries what would steer a terminal', () => {
+    const message = faultOf(line(2, 'family: "\\e[31mred\\u202e"'));
+    expect(message).not.toMatch(/\p{Cc}|\u202e/u);
+  });
+
+  test('aliases, which can grow a small file without end', () => {
+    const bomb = ['a: &a [x, x, x, x, x, x, x, x, x]'];
+    for (const [from, to] of ['ab', 'bc', 'cd', 'de', 'ef', 'fg'].map((pair) => [...pair])) {
+      bomb.push(`${to}: &${to} [${Array(9).fill(`*${from}`).join(', ')}]`);
+    }
+    expect(faultOf(bomb.join('\n'))).toMatch(/^set\.yaml/);
+  });
+
+  test('five megabytes, quickly', () => {
+    expect(faultOf(`${GOOD}# ${'x'.repeat(5_000_000)}\n`)).toMatch(/larger than 1 MB/);
+  });
+
+  test('deep nesting, flow and block', () => {
+    expect(faultOf(`drills: ${'['.repeat(50_000)}`)).toMatch(/^set\.yaml.*nested/);
+    expect(faultOf(`drills: ${'{a: '.repeat(20_000)}`)).toMatch(/^set\.yaml.*nested/);
+    expect(faultOf(Array.from({ length: 300 }, (_, depth) => `${' '.repeat(depth)}a:`).join('\n'))).toMatch(
+      /nested/,
+    );
+    expect(faultOf(`${'- '.repeat(5000)}x`)).toMatch(/nested/);
+  });
+
+  test('names that every object carries', () => {
+    expect(faultOf(`${GOOD}    __proto__: { level: 1 }\n`)).toMatch(/^set\.yaml:12: /);
+    expect(faultOf(`${GOOD}    constructor: 1\n`)).toMatch(/^set\.yaml:12: /);
+  });
+
+  test('hundreds of drills in one file', () => {
+    const many = Array.from({ length: 201 }, (_, n) =>
+      GOOD.split('\n').slice(3).join('\n').replace('a-roof', `roof-${n}`),
+    );
+    expect(faultOf(`${GOOD.split('\n').slice(0, 3).join('\n')}\n${many.join('')}`)).toMatch(/more than 200/);
+  });
+});
+
+describe('several files', () => {
+  test('may not use the same id', () => {
+    const drills = parseDrillFile(GOOD, 'one.yaml');
+    expect(() =>
+      joinDrills([
+        { name: 'one.yaml', drills },
+        { name: 'two.yaml', drills },
+      ]),
+    ).toThrow(/two\.yaml: the drill id "a-roof" is also used in one\.yaml/);
+  });
+});

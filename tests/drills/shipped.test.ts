@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { checkDrill } from '../../src/drills/check.js';
+import { FAMILIES } from '../../src/drills/families.js';
+import { readDrillFolder } from '../../src/files/exercises.js';
+
+const DRILLS = readDrillFolder('exercises');
+const FOLDERS = [...new Set(DRILLS.map(({ family }) => family))].sort();
+
+describe('the shipped drills', () => {
+  test('every family of the course has some', () => {
+    expect(FOLDERS).toEqual(FAMILIES.map(({ id }) => id).sort());
+    expect(DRILLS.length).toBeGreaterThanOrEqual(150);
+  });
+
+  test.each(FOLDERS)(
+    '%s: the best answer marks 100, a trap marks poorly, no luck of 500 beats it',
+    (family) => {
+      const faults = DRILLS.filter((drill) => drill.family === family)
+        .map((drill) => checkDrill(drill))
+        .filter((check) => check.faults.length > 0)
+        .map(({ id, faults: found }) => `${id}: ${found.join('; ')}`);
+      expect(faults).toEqual([]);
+    },
+    60_000,
+  );
+
+  test.each(FOLDERS)('%s: covers the five levels, and the last is cold', (family) => {
+    const own = DRILLS.filter((drill) => drill.family === family);
+    expect([...new Set(own.map(({ level }) => level))].sort()).toEqual([1, 2, 3, 4, 5]);
+    expect(own.filter(({ level, hint }) => level === 5 && hint !== undefined)).toEqual([]);
+  });
+
+  test('no two have the same scene or title', () => {
+    const titles = DRILLS.map(({ title }) => title);
+    const scenes = DRILLS.map(({ scene }) => scene);
+    expect(titles.filter((title, index) => titles.indexOf(title) !== index)).toEqual([]);
+    expect(scenes.filter((scene, index) => scenes.indexOf(scene) !== index)).toEqual([]);
+  });
+
+  test('scenes are one to three sentences', () => {
+    const odd = DRILLS.filter(({ scene }) => !/^[A-Z].*[.!?]$/.test(scene) || scene.length > 300);
+    expect(odd.map(({ id }) => id)).toEqual([]);
+  });
+});
