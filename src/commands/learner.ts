@@ -1,6 +1,9 @@
 /** What the learner's commands share: families and drills as practice wants them, and the flags of the profile. */
 import { FAMILIES } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds.js';
+import { GOOD_MARK } from '../drills/marks.js';
+import { randomAnswer, seededDraw } from '../drills/random-answer.js';
+import type { Answer, Field } from '../drills/types.js';
 import { UsageError } from '../errors.js';
 import { findPalette, findPigment, PALETTES } from '../pigments/index.js';
 import type { DrillRef, FamilyRef } from '../practice/index.js';
@@ -46,11 +49,36 @@ export function palettePaints(id: string): readonly string[] {
   );
 }
 
-/** Chance that blind choices answer a drill well: known only where the choices are few. */
+/** Random answers that a drill's chance is counted on when it allows too many to try them all. */
+const SAMPLE = 200;
+
+const countOf = (fields: readonly Field[]): number =>
+  fields.reduce((product, { options }) => product * options.length, 1);
+
+function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
+  if (field === undefined) {
+    yield {};
+    return;
+  }
+  for (const answer of everyAnswer(rest))
+    for (const { id } of field.options) yield { [field.id]: id, ...answer };
+}
+
+/** Chance, 0-1, that blind choices answer a drill well: good answers over all of them, or over a fixed sample. */
+export function chanceByGuessing(drill: Drill): number {
+  const kind = kindOf(drill);
+  const fields = kind.fields(drill);
+  const draw = seededDraw(1);
+  const answers =
+    countOf(fields) <= SAMPLE
+      ? [...everyAnswer(fields)]
+      : Array.from({ length: SAMPLE }, () => randomAnswer(fields, draw));
+  return answers.filter((answer) => kind.grade(drill, answer).mark >= GOOD_MARK).length / answers.length;
+}
+
+/** As {@link chanceByGuessing} where the answers are few enough to know it at a glance. */
 function guessOf(drill: Drill): number | undefined {
-  const answers = kindOf(drill)
-    .fields(drill)
-    .reduce((product, { options }) => product * options.length, 1);
+  const answers = countOf(kindOf(drill).fields(drill));
   return answers <= 4 ? 1 / answers : undefined;
 }
 

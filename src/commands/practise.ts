@@ -28,7 +28,7 @@ import type {
   TuiDeps,
 } from '../tui/deps.js';
 import { noTerminalReason, terminalFacts } from '../tui/terminal-check.js';
-import { drillRefs, drillsWithin, FAMILY_REFS, palettePaints } from './learner.js';
+import { chanceByGuessing, drillRefs, drillsWithin, FAMILY_REFS, palettePaints } from './learner.js';
 import { planPicks } from './plan-picks.js';
 import { progressText } from './progress.js';
 
@@ -106,7 +106,7 @@ class Practice {
     this.#before = copyStanding(profile.standing);
   }
 
-  usePalette(id: string): void {
+  takePalette(id: string): void {
     this.#palette = id;
   }
 
@@ -151,6 +151,7 @@ class Practice {
       attempt,
       set: this.#set,
       engine: this.#engine,
+      guess: chanceByGuessing(drill as Drill),
     });
   }
 
@@ -227,7 +228,7 @@ export async function practise(
     pigments: LIBRARY,
     settings: { valueScale, palette, screenReader, colour },
     saveSettings: (patch) => {
-      if (patch.palette !== undefined) practice.usePalette(patch.palette);
+      if (patch.palette !== undefined) practice.takePalette(patch.palette);
       return keep(profile, patch);
     },
     firstRun: profile.isFirstRun,
