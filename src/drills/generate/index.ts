@@ -3,15 +3,29 @@ import { checkDrill } from '../check.js';
 import { findFamily } from '../families.js';
 import { type Drill, kindOf } from '../kinds.js';
 import { seededDraw } from '../random-answer.js';
+import { APPLICATION_GENERATORS } from './application-generators.js';
+import { DIAGNOSIS_GENERATORS } from './diagnosis-generators.js';
+import { DRYING_GENERATORS } from './drying-generators.js';
 import type { Level } from './levels.js';
 import { MIX_GENERATORS } from './mix-generators.js';
+import { SHADOW_GENERATORS } from './shadow-generators.js';
 import type { Generator } from './types.js';
+import { VALUE_GENERATORS } from './value-generators.js';
+import { WHEEL_GENERATORS } from './wheel-generators.js';
 
 export type { Level } from './levels.js';
 export type { DrillDraft, Generator, Wanted } from './types.js';
 
 /** Generators by family. */
-export const GENERATORS: Readonly<Record<string, Generator>> = { ...MIX_GENERATORS };
+export const GENERATORS: Readonly<Record<string, Generator>> = {
+  ...MIX_GENERATORS,
+  ...VALUE_GENERATORS,
+  ...SHADOW_GENERATORS,
+  ...WHEEL_GENERATORS,
+  ...APPLICATION_GENERATORS,
+  ...DRYING_GENERATORS,
+  ...DIAGNOSIS_GENERATORS,
+};
 
 /** Families that drills can be made for. */
 export const GENERATED_FAMILIES: readonly string[] = Object.keys(GENERATORS);

@@ -1,59 +1,14 @@
 /** The worked kind: see schema.ts. */
 
-import type { Evidence } from '../../pigments/index.js';
 import { chosen, requireComplete } from '../answers.js';
 import { IDEAS } from '../ideas.js';
 import { overall } from '../laid/marks.js';
 import { seeLaid } from '../laid/predict.js';
 import { reasonFor } from '../laid/reasons.js';
 import { laidLabel, readingWords, sentence } from '../laid/words.js';
-import { MODEL_ERROR } from '../mix/score.js';
 import type { Answer, Field, Grade, Kind } from '../types.js';
-import { type Fact, factOf, type Named } from './facts.js';
-import type { Statement, WorkedDrill } from './schema.js';
-
-/** A statement and what the prediction says of it. */
-interface Weighed {
-  readonly id: string;
-  readonly short: string;
-  readonly text: string;
-  readonly figures: string;
-  readonly isTrue: boolean;
-  readonly tooCloseToCall: boolean;
-  readonly margin: number;
-}
-
-/** How far off a margin may be by the model, in its own unit. */
-function roomOf(unit: Fact['unit'], evidence: Evidence): number {
-  const { step, chroma } = MODEL_ERROR[evidence];
-  return { step: step / 2, chroma: chroma / 2, degrees: 5, percent: 2 }[unit];
-}
-
-function named(drill: WorkedDrill, { of }: Statement): Named[] {
-  return of.map((id) => {
-    const item = drill.case.find((candidate) => candidate.id === id);
-    if (item === undefined) throw new RangeError(`the case has nothing called ${id}`);
-    return { name: item.name, seen: seeLaid(item.laid) };
-  });
-}
-
-function weigh(drill: WorkedDrill): Weighed[] {
-  return drill.statements.map((statement, index) => {
-    const things = named(drill, statement);
-    const fact = factOf(statement.fact);
-    const margin = fact.margin(things);
-    const room = Math.max(...things.map(({ seen }) => roomOf(fact.unit, seen.evidence)));
-    return {
-      id: `s${index + 1}`,
-      short: fact.short(things),
-      text: fact.text(things),
-      figures: fact.figures(things),
-      isTrue: margin > 0,
-      tooCloseToCall: Math.abs(margin) <= room,
-      margin: margin / room,
-    };
-  });
-}
+import type { WorkedDrill } from './schema.js';
+import { type Weighed, weigh } from './weigh.js';
 
 function fields(drill: WorkedDrill): readonly Field[] {
   return [
