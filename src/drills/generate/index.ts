@@ -53,6 +53,17 @@ function hash(text: string): number {
   return h >>> 0;
 }
 
+/** Most luck in a made-up drill of more than two answers: below what the checker allows, as luck is drawn by chance. */
+const MOST_LUCK = 0.4;
+
+function isSound(drill: Drill): boolean {
+  const { faults, luck } = checkDrill(drill, 1);
+  const answers = kindOf(drill)
+    .fields(drill)
+    .reduce((product, { options }) => product * options.length, 1);
+  return faults.length === 0 && (luck <= MOST_LUCK || answers <= 2);
+}
+
 /**
  * Makes a drill that passes the checker.
  * @throws RangeError for an unknown family, a level outside 1-5, a seed that is no whole number, or a palette from
@@ -65,6 +76,7 @@ export function generateDrill({ seed, family, level, palette, avoid = [] }: Requ
     throw new RangeError(`level is 1 to 5, got ${level}`);
   if (!Number.isSafeInteger(seed)) throw new RangeError(`a seed is a whole number, got ${seed}`);
   const paints = [...new Set(palette)].sort();
+  if (paints.length < 2) throw new RangeError(`a palette needs two paints, got ${paints.length}`);
   const key = hash([seed, family, level, ...paints].join(' '));
   const draw = seededDraw(key | 0);
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
@@ -85,7 +97,7 @@ export function generateDrill({ seed, family, level, palette, avoid = [] }: Requ
     } as Drill;
     // The lesson first: it costs a tenth of the whole check and fails most.
     const isLesson = (kindOf(drill).faults?.(drill) ?? []).length === 0;
-    if (isLesson && checkDrill(drill, 1).faults.length === 0) return drill;
+    if (isLesson && isSound(drill)) return drill;
   }
   throw new RangeError(
     `${family}, level ${level}: no drill found for a palette of ${paints.length} paints; try a larger one`,
