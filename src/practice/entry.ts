@@ -80,7 +80,9 @@ export interface Circumstance {
 }
 
 const round3 = (x: number): number => Math.round(x * 1000) / 1000;
-const pair = (p: readonly [number, number]): [number, number] => [round3(p[0]), round3(p[1])];
+/** A band without an upper end is written as one that ends beyond every colour: JSON knows no infinity. */
+const MOST = 1000;
+const pair = (p: readonly [number, number]): [number, number] => [round3(p[0]), round3(Math.min(MOST, p[1]))];
 
 /** Makes the entry for a graded answer; numbers are kept to three decimals. */
 export function entryFromGrade(

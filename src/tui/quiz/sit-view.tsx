@@ -1,0 +1,221 @@
+/** The screens of a sitting. */
+import type { ReactNode } from 'react';
+import { cleanText } from '../../text/sanitize.js';
+import type { Glyphs } from '../glyphs.js';
+import { Drill } from '../screens/drill.js';
+import { Panel } from '../screens/panels.js';
+import { Result } from '../screens/result.js';
+import type { Screen } from '../state.js';
+import type { FrameWords } from '../surroundings.js';
+import { ItemList, KeyList, type ListItem, Paragraphs } from './quiz-pages.js';
+import {
+  drillOf,
+  isAnsweredAt,
+  isOpenAt,
+  questionAt,
+  type SitState,
+  type SitWorld,
+  secondsAt,
+  sitBindings,
+  standingAnswer,
+} from './sit-state.js';
+import { resultOf } from './sit-update.js';
+import { clockText } from './stage.js';
+
+const places = (world: SitWorld): number[] => world.order.map((_, place) => place);
+
+const answeredCount = (world: SitWorld, state: SitState): number =>
+  places(world).filter((place) => isAnsweredAt(world, state, place)).length;
+
+function beginTexts(world: SitWorld, state: SitState): string[] {
+  const { rules, questions } = world.handout;
+  const { timePerQuestionSeconds: limit } = rules;
+  const count = `${questions.length} question${questions.length === 1 ? '' : 's'}`;
+  return [
+    `${state.sitting.name}, this is ${world.handout.title}: ${count}.`,
+    '',
+    ...(state.isResumed
+      ? [
+          `Your sitting was begun before, on ${state.sitting.started.slice(0, 16).replace('T', ' at ')} UTC, and goes on where it was: ${answeredCount(world, state)} of ${questions.length} answered. If that was not you, leave and start with another --name.`,
+          '',
+        ]
+      : []),
+    limit === undefined
+      ? 'There is no clock.'
+      : `You have ${clockText(limit)} (minutes and seconds) for each question, from the moment it is first shown. The clock goes on when you look at another question or leave.`,
+    rules.backAllowed
+      ? 'You may go back and change an answer until you hand in.'
+      : 'You cannot go back to a question.',
+    rules.showResult === 'each'
+      ? 'You see the result after each question, which is then closed.'
+      : 'You see the results when you have handed in.',
+    'What you choose is saved at once: the program may be closed and started again.',
+  ];
+}
+
+function questionSide(world: SitWorld, state: SitState, place: number, glyphs: Glyphs): string {
+  const seconds = state.settings.screenReader ? undefined : secondsAt(world, state, place);
+  const isClosed = !isOpenAt(world, state, place);
+  const isAnswered = isAnsweredAt(world, state, place);
+  const sign = state.settings.screenReader ? '' : `${isAnswered ? glyphs.chosen : glyphs.open} `;
+  return [
+    `${place + 1} of ${world.order.length}`,
+    `${sign}${isClosed ? 'closed' : isAnswered ? 'answered' : 'open'}`,
+    ...(seconds === undefined || isClosed ? [] : [`${clockText(seconds)} left`]),
+  ].join('  ');
+}
+
+function overviewItems(world: SitWorld, state: SitState, glyphs: Glyphs): ListItem[] {
+  return places(world).map((place) => {
+    const { drill } = questionAt(world, place);
+    const isAnswered = isAnsweredAt(world, state, place);
+    const left = isOpenAt(world, state, place) ? '' : ', closed';
+    return {
+      key: drill.id,
+      lead: { text: `${isAnswered ? glyphs.chosen : glyphs.open} ` },
+      text: `${place + 1}. ${cleanText(drill.title, 80)}`,
+      side: `${isAnswered ? 'answered' : 'open'}${left}`,
+    };
+  });
+}
+
+function doneItems(world: SitWorld, state: SitState, glyphs: Glyphs): ListItem[] {
+  return places(world).map((place) => {
+    const { drill, index } = questionAt(world, place);
+    const text = `${place + 1}. ${cleanText(drill.title, 80)}`;
+    if (!isAnsweredAt(world, state, place))
+      return { key: drill.id, lead: { text: '  -  ' }, text, side: 'open' };
+    const { mark, verdict } = world.grader.grade(index, standingAnswer(world, state, place));
+    return {
+      key: drill.id,
+      lead: { text: `${String(mark).padStart(3)}  ` },
+      text,
+      side: `${glyphs[verdict]} ${verdict}`,
+    };
+  });
+}
+
+function overlayBody(world: SitWorld, state: SitState): ReactNode {
+  const { overlay } = state;
+  const open = world.order.length - answeredCount(world, state);
+  switch (overlay?.name) {
+    case 'keys': {
+      const { overlay: _closed, ...behind } = state;
+      return <KeyList bindings={sitBindings(world, behind)} />;
+    }
+    case 'leave':
+      return (
+        <Paragraphs
+          texts={[
+            'Leave for now?',
+            '',
+            'What you chose is saved. Start again with the same name and go on where you were; hand in when you are done.',
+          ]}
+        />
+      );
+    case 'finish':
+      return (
+        <Paragraphs
+          texts={[
+            'Hand in?',
+            '',
+            open === 0
+              ? 'Every question is answered. Nothing can be changed afterwards.'
+              : `${open} of ${world.order.length} questions ${open === 1 ? 'is' : 'are'} open. Nothing can be changed afterwards.`,
+          ]}
+        />
+      );
+    case 'caution':
+      return <Panel overlay={{ name: 'caution', pigments: overlay.pigments, onward: 'close' }} />;
+    default:
+      return null;
+  }
+}
+
+const OVERLAY_TITLES = {
+  keys: 'Keys that work here',
+  leave: 'Leave',
+  finish: 'Hand in',
+  caution: 'Before this paint goes near your hands',
+} as const;
+
+function screenTitle(world: SitWorld, { screen, overlay, sitting }: SitState): string {
+  if (overlay !== undefined) return OVERLAY_TITLES[overlay.name];
+  switch (screen.name) {
+    case 'question':
+    case 'result': {
+      const { drill } = questionAt(world, screen.place);
+      return `${screen.name === 'result' ? 'Result: ' : ''}${cleanText(drill.title, 80)}`;
+    }
+    case 'done':
+      return `${sitting.name}: handed in`;
+    default:
+      return world.handout.title;
+  }
+}
+
+function screenSide(world: SitWorld, state: SitState, glyphs: Glyphs): string {
+  const { screen } = state;
+  if (state.overlay !== undefined) return '';
+  if (screen.name === 'question') return questionSide(world, state, screen.place, glyphs);
+  if (screen.name === 'result') return `${screen.place + 1} of ${world.order.length}`;
+  return screen.name === 'begin' ? '' : `${answeredCount(world, state)} of ${world.order.length} answered`;
+}
+
+function screenBody(world: SitWorld, state: SitState, glyphs: Glyphs): ReactNode {
+  const { screen } = state;
+  switch (screen.name) {
+    case 'begin':
+      return <Paragraphs texts={beginTexts(world, state)} />;
+    case 'question': {
+      const drill = drillOf(world, state);
+      return drill === undefined ? null : <Drill screen={drill} />;
+    }
+    case 'result': {
+      const graded = resultOf(world, state);
+      return graded === undefined ? null : <Result screen={graded} />;
+    }
+    case 'overview': {
+      const { backAllowed } = world.handout.rules;
+      const head = backAllowed
+        ? 'All questions. Open one to look at it again, or press f to hand in.'
+        : 'That was the last question. Press f to hand in.';
+      return (
+        <ItemList
+          head={[head, '']}
+          items={overviewItems(world, state, glyphs)}
+          {...(backAllowed ? { selected: screen.selected } : {})}
+        />
+      );
+    }
+    case 'done': {
+      const marks = places(world).filter((place) => isAnsweredAt(world, state, place));
+      const sum = marks.reduce((total, place) => {
+        const { index, points } = questionAt(world, place);
+        return total + (world.grader.grade(index, standingAnswer(world, state, place)).mark / 100) * points;
+      }, 0);
+      const possible = world.handout.questions.reduce((total, { points }) => total + points, 0);
+      const head = `${Math.round(sum * 100) / 100} of ${possible} points. Open a result to see why.`;
+      return (
+        <ItemList head={[head, '']} items={doneItems(world, state, glyphs)} selected={screen.selected} />
+      );
+    }
+  }
+}
+
+/** The screen in front, what it stands for to the practice components, and the words around it. */
+export function sitView(
+  world: SitWorld,
+  state: SitState,
+  glyphs: Glyphs,
+): { readonly screen: Screen; readonly frame: FrameWords; readonly body: ReactNode } {
+  return {
+    screen: drillOf(world, state) ?? resultOf(world, state) ?? { name: 'waiting' },
+    frame: {
+      title: screenTitle(world, state),
+      side: screenSide(world, state, glyphs),
+      help: sitBindings(world, state),
+    },
+    body: state.overlay === undefined ? screenBody(world, state, glyphs) : overlayBody(world, state),
+  };
+}
