@@ -1,0 +1,155 @@
+/** The built program in a real pseudo-terminal, with an emulator that says what a person would see. */
+import { execFileSync } from 'node:child_process';
+import xterm from '@xterm/headless';
+import { type IPty, spawn } from 'node-pty';
+import { CLI, cleanEnv } from '../program/run-cli.js';
+
+export interface TerminalOptions {
+  readonly columns?: number;
+  readonly rows?: number;
+  readonly args?: readonly string[];
+  readonly env?: Readonly<Record<string, string>>;
+  /** Skips the welcome, as on every run but the first. */
+  readonly welcomed?: boolean;
+}
+
+/** Printed by the shell when the program has ended, with the exit code; `stty` follows. */
+const ENDED = 'program ended with';
+
+const PATIENCE_MS = 30_000;
+
+const later = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+
+export class Terminal {
+  readonly env: Record<string, string>;
+  /** Everything that was written, escape sequences and all. */
+  raw = '';
+  private readonly pty: IPty;
+  private readonly emulator: InstanceType<typeof xterm.Terminal>;
+
+  constructor(options: TerminalOptions = {}) {
+    const { columns = 80, rows = 24, args = [], env = {}, welcomed = true } = options;
+    // A caller may hand in the environment of an earlier run, to come back to its home.
+    this.env = {
+      ...('HOME' in env ? {} : cleanEnv()),
+      COLORTERM: 'truecolor',
+      ...env,
+    };
+    if (welcomed) {
+      execFileSync(process.execPath, [CLI, 'settings', 'set', 'welcomed', 'yes'], {
+        env: this.env,
+        stdio: 'ignore',
+      });
+    }
+    // A guard may put the line right a moment after the end, so the shell looks until it echoes or patience ends.
+    const settled =
+      'n=0; until stty -a | grep -q " echo " || [ $n -gt 100 ]; do n=$((n+1)); sleep 0.02; done';
+    const command = `"$@"; echo "${ENDED} $?"; ${settled}; stty -a`;
+    this.pty = spawn('/bin/sh', ['-c', command, 'sh', process.execPath, CLI, ...args], {
+      name: this.env['TERM'] ?? 'xterm-256color',
+      cols: columns,
+      rows,
+      env: this.env,
+    });
+    this.emulator = new xterm.Terminal({ cols: columns, rows, allowProposedApi: true, scrollback: 500 });
+    this.pty.onData((data) => {
+      this.raw += data;
+      this.emulator.write(data);
+    });
+    open.push(this);
+  }
+
+  /** What stands on the screen, line by line. */
+  lines(): string[] {
+    const { active } = this.emulator.buffer;
+    return Array.from(
+      { length: this.emulator.rows },
+      (_, row) => active.getLine(active.baseY + row)?.translateToString(true) ?? '',
+    );
+  }
+
+  get text(): string {
+    return this.lines().join('\n');
+  }
+
+  get isAlternate(): boolean {
+    return this.emulator.buffer.active.type === 'alternate';
+  }
+
+  /** From the last sequence that said so. */
+  get isCursorShown(): boolean {
+    return this.raw.lastIndexOf('\u001b[?25h') >= this.raw.lastIndexOf('\u001b[?25l');
+  }
+
+  /** Waits until the screen shows something. */
+  async shows(wanted: string | RegExp): Promise<void> {
+    await this.until(
+      () => (typeof wanted === 'string' ? this.text.includes(wanted) : wanted.test(this.text)),
+      () => `waiting for ${wanted}, seeing:\n${this.text}`,
+    );
+  }
+
+  /** Waits until something holds; looks again and again, never for a fixed time. */
+  async until(holds: () => boolean, told: () => string): Promise<void> {
+    const end = Date.now() + PATIENCE_MS;
+    while (!holds()) {
+      if (Date.now() > end) throw new Error(told());
+      await later(15);
+    }
+  }
+
+  /** Types, then waits for what it leads to. */
+  async type(keys: string, wanted: string | RegExp): Promise<void> {
+    this.pty.write(keys);
+    await this.shows(wanted);
+  }
+
+  resize(columns: number, rows: number): void {
+    this.emulator.resize(columns, rows);
+    this.pty.resize(columns, rows);
+  }
+
+  /** The process of the program, below the shell. */
+  get pid(): number {
+    const children = execFileSync('ps', ['-o', 'pid=', '--ppid', String(this.pty.pid)], { encoding: 'utf8' });
+    return Number(children.trim().split(/\s+/)[0]);
+  }
+
+  kill(signal: NodeJS.Signals): void {
+    process.kill(this.pid, signal);
+  }
+
+  /** Waits for the end. @returns the exit code, and whether the terminal echoes what is typed */
+  async ended(): Promise<{ code: number; echo: boolean; canonical: boolean }> {
+    const done = (): RegExpMatchArray | null =>
+      this.raw.match(new RegExp(`${ENDED} (\\d+)[sS]*?(-?)icanon[sS]*?[\\s;](-?)echo[\\s;]`));
+    await this.until(
+      () => done() !== null,
+      () => `waiting for the end, seeing:\n${this.text}`,
+    );
+    const [, code = '-1', raw, silent] = done() ?? [];
+    // The emulator takes what it is given a little later than it is given.
+    await new Promise<void>((resolve) => this.emulator.write('', resolve));
+    return { code: Number(code), canonical: raw !== '-', echo: silent !== '-' };
+  }
+
+  close(): void {
+    this.pty.kill('SIGKILL');
+    this.emulator.dispose();
+  }
+}
+
+const open: Terminal[] = [];
+
+/** Closes every terminal; for `afterEach`. */
+export function closeAll(): void {
+  for (const terminal of open.splice(0)) terminal.close();
+}
+
+export const ENTER = '\r';
+export const ESC = '\u001b';
+export const UP = '\u001b[A';
+export const DOWN = '\u001b[B';
+export const RIGHT = '\u001b[C';
+export const LEFT = '\u001b[D';
+export const CTRL_C = '\u0003';
