@@ -1,0 +1,308 @@
+import { describe, expect, test } from 'vitest';
+import { checkDrill } from '../../../src/drills/check.js';
+import { kindOf } from '../../../src/drills/kinds.js';
+import { pickMark, scoreStep, togetherMark } from '../../../src/drills/laid/marks.js';
+import { drillOf, gradeOf } from './helpers.js';
+
+describe('marks', () => {
+  test('parts that must all hold: half for the mean, half for the worst', () => {
+    expect(togetherMark([1, 1, 1])).toBe(100);
+    expect(togetherMark([1, 1, 0])).toBe(33);
+    expect(togetherMark([1, 0.5])).toBe(63);
+    expect(togetherMark([])).toBe(0);
+  });
+
+  test('one pick: full for the best and for what cannot be told from it, else at most 45', () => {
+    const scores = [10, 9, 4, 0];
+    expect(pickMark(10, scores, 2)).toEqual({ mark: 100, tooCloseToCall: false });
+    expect(pickMark(9, scores, 2)).toEqual({ mark: 100, tooCloseToCall: true });
+    expect(pickMark(9, scores, 0.5)).toEqual({ mark: 41, tooCloseToCall: false });
+    expect(pickMark(0, scores, 2)).toEqual({ mark: 0, tooCloseToCall: false });
+  });
+
+  test('a step: full in the band and within the error, a half half a step further, none at a whole one', () => {
+    expect(scoreStep(5, [4, 5], 0.2)).toEqual({ score: 1, tooCloseToCall: false });
+    expect(scoreStep(5.2, [4, 5], 0.21)).toEqual({ score: 1, tooCloseToCall: true });
+    expect(scoreStep(5.5, [4, 5], 0).score).toBeCloseTo(0.5, 9);
+    expect(scoreStep(3, [4, 5], 0).score).toBeCloseTo(0, 9);
+  });
+});
+
+const CHOOSE = `
+by: most-chroma
+options:
+  - { id: crimson, laid: { paints: { burnt-sienna: 2, alizarin-crimson: 1 }, strength: 0.5 } }
+  - { id: blue, laid: { paints: { burnt-sienna: 2, ultramarine-blue: 1 }, strength: 0.5 } }
+  - { id: black, laid: { paints: { burnt-sienna: 2, ivory-black: 1 }, strength: 0.5 } }`;
+
+describe('choose', () => {
+  // Common practice, no source: crimson is a neighbour of burnt sienna, ultramarine lies across, black is neutral.
+  test('the neighbour keeps the chroma; a wrong pick names what was wrong with it', () => {
+    const drill = drillOf('choose', CHOOSE);
+    expect(kindOf(drill).best(drill)).toEqual({ pick: 'crimson' });
+    expect(gradeOf(drill, { pick: 'blue' })).toMatchObject({ verdict: 'off', idea: 'went-across' });
+    expect(gradeOf(drill, { pick: 'black' })).toMatchObject({ verdict: 'off', idea: 'took-a-neutral' });
+    expect(gradeOf(drill, { pick: 'blue' }).explanation.join(' ')).toMatch(/across the wheel/);
+  });
+
+  test('two that the model cannot tell apart both count, and it says so', () => {
+    const drill = drillOf(
+      'choose',
+      `by: darkest
+options:
+  - { id: one, laid: { paints: { burnt-sienna: 1 }, strength: 0.4 } }
+  - { id: two, laid: { paints: { burnt-sienna: 1 }, strength: 0.41 } }`,
+    );
+    const grade = gradeOf(drill, { pick: 'one' });
+    expect(grade.mark).toBe(100);
+    expect(grade.explanation.join(' ')).toMatch(/too close to call, so yours counts/);
+    // Then there is no trap left, and the checker does not let it pass.
+    expect(checkDrill(drill).faults.join()).toMatch(/nothing tempts/);
+  });
+
+  test('keeps-colour counts chroma against a plain shade, not chroma alone', () => {
+    const drill = drillOf(
+      'choose',
+      `by: keeps-colour
+start: { paints: { burnt-sienna: 1 }, strength: 0.2 }
+options:
+  - { id: pale, laid: { paints: { burnt-sienna: 6, ivory-black: 1 }, strength: 0.12 } }
+  - { id: deep, laid: { paints: { burnt-sienna: 2, alizarin-crimson: 1 }, strength: 1 } }`,
+    );
+    expect(kindOf(drill).best(drill)).toEqual({ pick: 'deep' });
+  });
+});
+
+const ORDER = `
+by: most-chroma
+also: darkest
+items:
+  - { id: crimson, name: crimson, laid: { paints: { burnt-sienna: 2, alizarin-crimson: 1 }, strength: 0.5 } }
+  - { id: cerulean, name: cerulean, laid: { paints: { burnt-sienna: 2, cerulean-blue: 1 }, strength: 0.5 } }
+  - { id: ultra, name: ultra, laid: { paints: { burnt-sienna: 2, ultramarine-blue: 1 }, strength: 0.5 } }`;
+
+describe('order', () => {
+  const drill = drillOf('order', ORDER);
+
+  test('six orders, each with every thing once', () => {
+    const [order] = kindOf(drill).fields(drill);
+    expect(order?.options.map(({ id }) => [...id.split('_')].sort().join())).toEqual(
+      Array.from({ length: 6 }, () => 'cerulean,crimson,ultra'),
+    );
+  });
+
+  test('marks fall with the pairs that stand the wrong way round', () => {
+    const marks = [
+      'crimson_cerulean_ultra',
+      'crimson_ultra_cerulean',
+      'cerulean_ultra_crimson',
+      'ultra_cerulean_crimson',
+    ].map((order) => gradeOf(drill, { order, also: 'ultra' }).mark);
+    expect(marks).toEqual([100, 63, 40, 25]);
+    expect(gradeOf(drill, { also: 'crimson' })).toMatchObject({ idea: 'misread-value' });
+  });
+});
+
+describe('washes', () => {
+  const drill = drillOf(
+    'washes',
+    `paint: raw-sienna
+cannot: true
+blocks:
+  - { name: pale, step: 1.7 }
+  - { name: dark, step: 7 }`,
+  );
+
+  test('giving a block up is right only where the paint cannot get there', () => {
+    expect(kindOf(drill).best(drill)).toEqual({ 'block-1': '1:48', 'block-2': 'cannot' });
+    expect(gradeOf(drill, { 'block-1': 'cannot' })).toMatchObject({ idea: 'gave-up-early', mark: 25 });
+    expect(gradeOf(drill, { 'block-2': '1:3' }).mark).toBeLessThan(55);
+    expect(gradeOf(drill, { 'block-2': '1:3' })).toMatchObject({ idea: 'asked-too-much' });
+  });
+
+  test('the target of a shadow is worked out from what is lit', () => {
+    const shadow = drillOf(
+      'washes',
+      `paint: ultramarine-blue
+blocks: [{ name: side, shadeOf: 2.5 }]`,
+    );
+    expect(gradeOf(shadow).value?.asked).toEqual([10.5 - 0.6 * 8 - 0.5, 10.5 - 0.6 * 8 + 0.5]);
+  });
+
+  test('over a dry wash the same water comes out darker', () => {
+    const lines = 'paint: cobalt-blue\nblocks: [{ name: tread, step: 5 }]';
+    const bare = gradeOf(drillOf('washes', lines), { 'block-1': '1:12' });
+    const over = gradeOf(drillOf('washes', `${lines}\nover: { paints: { raw-sienna: 1 }, strength: 0.3 }`), {
+      'block-1': '1:12',
+    });
+    expect(over.value?.after).toBeGreaterThan((bare.value?.after ?? 10) + 0.5);
+    expect(over.value?.before).toBeGreaterThan((bare.value?.before ?? 10) + 0.5);
+  });
+});
+
+describe('sort values', () => {
+  const drill = drillOf(
+    'sort-values',
+    `asks: [darkest, most, span]
+areas:
+  - { name: sail, laid: { paints: { raw-sienna: 1 }, strength: 0.05 }, share: 0.3 }
+  - { name: apples, laid: { paints: { cadmium-red: 1 }, strength: 0.4 }, share: 0.5 }
+  - { name: door, laid: { paints: { prussian-blue: 1 }, strength: 1 }, share: 0.2 }`,
+    'three-values',
+  );
+
+  test('a strong red is a middle, and taking it for light is explained by its colour', () => {
+    expect(kindOf(drill).best(drill)).toEqual({
+      'area-1': 'light',
+      'area-2': 'middle',
+      'area-3': 'dark',
+      darkest: 'area-3',
+      most: 'middle',
+      span: 'wide',
+    });
+    const grade = gradeOf(drill, { 'area-2': 'light' });
+    expect(grade).toMatchObject({ idea: 'misread-value' });
+    expect(grade.explanation.join(' ')).toMatch(/strong colour hides its value/);
+    expect(gradeOf(drill, { span: 'short' })).toMatchObject({ idea: 'short-span' });
+  });
+
+  test('the question shows colours but no numbers', () => {
+    expect(
+      kindOf(drill)
+        .given(drill)
+        .every(({ unread }) => unread === true),
+    ).toBe(true);
+    expect(kindOf(drill).goalLines(drill).join(' ')).not.toMatch(/step|\d\.\d/);
+  });
+});
+
+describe('shadow values', () => {
+  test('one step down for every shadow, and the rule under a grey sky, are named', () => {
+    const sun = drillOf('shadow-values', 'light: sun\nthings: [{ name: crate, shadow: shade, lit: 3.5 }]');
+    expect(gradeOf(sun, { 'thing-1': '5' })).toMatchObject({ idea: 'one-step-shadow' });
+    const grey = drillOf(
+      'shadow-values',
+      'light: overcast\nthings: [{ name: crate, shadow: shade, lit: 3.5 }]',
+    );
+    expect(kindOf(grey).best(grey)).toEqual({ 'thing-1': '4' });
+    expect(gradeOf(grey, { 'thing-1': '6' })).toMatchObject({ idea: 'rule-in-grey-light', mark: 0 });
+  });
+
+  test('a cast shadow no darker than the shaded side is named', () => {
+    const drill = drillOf(
+      'shadow-values',
+      'light: sun\nthings: [{ name: apple, shadow: shade, lit: 3 }, { name: table, shadow: cast, lit: 2 }]',
+    );
+    expect(gradeOf(drill, { 'thing-2': '6' })).toMatchObject({ idea: 'cast-too-light' });
+  });
+});
+
+describe('shade chroma', () => {
+  const drill = drillOf(
+    'shade-chroma',
+    `lit: { paints: { cadmium-red: 1 }, strength: 0.2 }
+shade: 7
+asks: [chroma, swatch, turn]`,
+    'shade-chroma',
+  );
+
+  test('too much glows, too little is mud; the lit chroma is not the answer', () => {
+    const { chroma } = gradeOf(drill);
+    expect(chroma?.shadingLine).toBeLessThan(0.85 * (chroma?.before ?? 0));
+    expect(gradeOf(drill, { chroma: '10' })).toMatchObject({ idea: 'shade-to-mud' });
+    expect(gradeOf(drill, { chroma: '80' })).toMatchObject({ idea: 'shade-glows' });
+  });
+
+  test('a small turn of hue the usual way counts as much as none', () => {
+    expect(gradeOf(drill, { turn: 'to-red' }).mark).toBe(100);
+    expect(gradeOf(drill, { turn: 'to-yellow' })).toMatchObject({ idea: 'hue-slipped' });
+  });
+
+  test('only one of the three swatches is right, whatever its place', () => {
+    const marks = ['left', 'middle', 'right'].map((swatch) => gradeOf(drill, { swatch }).mark);
+    expect(marks.filter((mark) => mark === 100)).toHaveLength(1);
+    expect(marks.filter((mark) => mark < 85)).toHaveLength(2);
+  });
+});
+
+describe('drying', () => {
+  const drill = drillOf(
+    'drying',
+    `wash: { paints: { ultramarine-blue: 1 }, strength: 0.3 }
+target: { step: 6.8, chroma: 83 }
+asks: [value, chroma, mend, wait]`,
+    'wet-and-dry',
+  );
+
+  test('value hardly moves, chroma falls, and the wet match needs more paint', () => {
+    expect(kindOf(drill).best(drill)).toEqual({
+      value: 'same',
+      chroma: 'falls-little',
+      mend: 'paint',
+      wait: 'dry',
+    });
+    expect(gradeOf(drill, { value: 'much-lighter' })).toMatchObject({ idea: 'expected-paler' });
+    expect(gradeOf(drill, { wait: 'at-once' })).toMatchObject({ idea: 'judged-wet' });
+    expect(gradeOf(drill, { chroma: 'rises' }).mark).toBeLessThan(
+      gradeOf(drill, { chroma: 'falls-clearly' }).mark,
+    );
+  });
+});
+
+const PASSAGE = `
+areas:
+  - { id: roof, name: roof, laid: { paints: { burnt-sienna: 1 }, strength: 0.35 }, plan: { step: [4, 5], chroma: [60, 80] } }
+  - { id: doorway, name: doorway, laid: { paints: { prussian-blue: 1 }, strength: 0.9 }, plan: { step: [4.8, 6], chroma: [25, 40] } }
+repairs:
+  - { id: lift, repair: { lift: 0.6 } }
+  - { id: anew, repair: { anew: { paints: { prussian-blue: 1 }, strength: 0.35 } } }
+  - { id: dark, repair: { glaze: { paints: { ultramarine-blue: 1 }, strength: 0.4 } } }`;
+
+describe('diagnosis', () => {
+  const drill = drillOf('diagnosis', PASSAGE, 'diagnosis');
+
+  test('a staining paint hardly lifts, so it has to be laid anew', () => {
+    expect(kindOf(drill).best(drill)).toEqual({ area: 'doorway', fault: 'value', repair: 'anew' });
+    const lift = gradeOf(drill, { repair: 'lift' });
+    expect(lift).toMatchObject({ idea: 'lifted-a-stain' });
+    expect(lift.explanation.join(' ')).toMatch(/stains and hardly lifts/);
+  });
+
+  test('the wrong area gives nothing; the wrong name of the fault gives something', () => {
+    expect(gradeOf(drill, { area: 'roof' })).toMatchObject({ mark: 0, idea: 'wrong-area' });
+    expect(gradeOf(drill, { area: 'none' })).toMatchObject({ mark: 0, idea: 'wrong-area' });
+    expect(gradeOf(drill, { fault: 'hue' })).toMatchObject({ mark: 33, idea: 'wrong-fault' });
+  });
+
+  test('two areas out of plan are a fault of the drill', () => {
+    const two = drillOf('diagnosis', PASSAGE.replace('step: [4, 5]', 'step: [7, 8]'), 'diagnosis');
+    expect(checkDrill(two).faults.join()).toMatch(/2 areas are out/);
+  });
+});
+
+describe('worked case', () => {
+  const lines = (statements: string): string => `
+case:
+  - { id: thin, name: thin, laid: { paints: { burnt-sienna: 1 }, strength: 0.08 } }
+  - { id: thick, name: thick, laid: { paints: { burnt-sienna: 1 }, strength: 1 } }
+statements: [${statements}]`;
+
+  test('the statement that the figures bear out is right, the other is refuted with them', () => {
+    const drill = drillOf(
+      'worked',
+      lines('{ fact: darker, of: [thin, thick] }, { fact: darker, of: [thick, thin] }'),
+    );
+    expect(kindOf(drill).best(drill)).toEqual({ why: 's2' });
+    const grade = gradeOf(drill, { why: 's1' });
+    expect(grade).toMatchObject({ mark: 0, idea: 'wrong-reason' });
+    expect(grade.explanation[0]).toMatch(/That is not so: thin step \d\.\d, thick step \d\.\d/);
+  });
+
+  test('two true statements are a fault of the drill', () => {
+    const drill = drillOf(
+      'worked',
+      lines('{ fact: darker, of: [thick, thin] }, { fact: stronger, of: [thick, thin] }'),
+    );
+    expect(checkDrill(drill).faults.join()).toMatch(/2 of the statements count as true/);
+  });
+});
