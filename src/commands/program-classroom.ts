@@ -1,4 +1,5 @@
 /** Quizzes. */
+import type { Command } from 'commander';
 import type { Program } from './program.js';
 
 const HANDOUT = 'the handout, as quiz write made it';
@@ -44,7 +45,7 @@ Examples:
   mudlark quiz write --families darken-bright --count 8 --palette six --seed 42 --title "Week 3" --out week3.quiz.yaml`,
     )
     .action(async (options) => {
-      const [{ writeCommand }, { shippedDrills }, { randomInt }] = await Promise.all([
+      const [{ quizMaker, writeCommand }, { shippedDrills }, { randomInt }] = await Promise.all([
         import('./quiz-write.js'),
         import('../files/exercises.js'),
         import('node:crypto'),
@@ -53,7 +54,9 @@ Examples:
       const inTerminal = process.stdin.isTTY === true && process.stdout.isTTY === true;
       const asks = options.out === undefined && options.json !== true && inTerminal;
       const wished = asks ? await (await import('./quiz-ask.js')).askForQuiz(options, drills) : options;
-      print(writeCommand(wished, { version, drills, random: (most) => randomInt(most + 1) }));
+      print(
+        writeCommand(wished, { version, drills, make: quizMaker, random: (most) => randomInt(most + 1) }),
+      );
     });
 
   quiz
@@ -70,6 +73,18 @@ Examples:
       const { text, passed } = checkQuizCommand(file, version, options);
       print(text);
       if (!passed) exit(report(checkQuizFault()));
+    });
+
+  quiz
+    .command('sit')
+    .description('sit a quiz; stopped sittings go on where they were')
+    .argument('<file>', HANDOUT)
+    .option('--name <name>', 'your name; the answers are kept beside the handout under it')
+    .option('--screen-reader', 'the plain form, read from top to bottom')
+    .addHelpText('after', '\nExamples:\n  mudlark quiz sit week3.quiz.yaml --name "Ann Lee"')
+    .action(async (file: string, _options, self: Command) => {
+      const { sitCommand } = await import('./quiz-screens.js');
+      exit(await sitCommand(file, self.optsWithGlobals(), version));
     });
 
   quiz
@@ -103,6 +118,17 @@ Examples:
       });
       print(text);
       if (refused > 0) exit(report(refusedFault(refused)));
+    });
+
+  quiz
+    .command('room')
+    .description('one computer and a projector: the class answers by hands, the room sees what comes of it')
+    .argument('<file>', HANDOUT)
+    .option('--screen-reader', 'the plain form, read from top to bottom')
+    .addHelpText('after', '\nExamples:\n  mudlark quiz room week3.quiz.yaml')
+    .action(async (file: string, _options, self: Command) => {
+      const { roomCommand } = await import('./quiz-screens.js');
+      exit(await roomCommand(file, self.optsWithGlobals(), version));
     });
 
   quiz

@@ -1,6 +1,7 @@
 /** `mudlark quiz write` and `mudlark quiz check`. */
 import { checkDrill } from '../drills/check.js';
 import { FAMILIES, findFamily } from '../drills/families.js';
+import { GENERATED_FAMILIES, generateDrill } from '../drills/generate/index.js';
 import type { Drill } from '../drills/kinds.js';
 import { DataError, UsageError } from '../errors.js';
 import { findPalette, PALETTES } from '../pigments/index.js';
@@ -37,12 +38,35 @@ export interface WriteOptions {
 export interface WriteSources {
   readonly version: string;
   readonly drills: readonly Drill[];
-  readonly make?: (wish: { readonly level?: number; readonly palette?: string }) => MakeDrill;
+  readonly make?: (wish: { readonly level?: number; readonly paints: readonly string[] }) => MakeDrill;
   /** Whole number 0 … most, for a seed when none is given. */
   readonly random: (most: number) => number;
 }
 
 const DEFAULT_COUNT = 12;
+/** Paints and level of made drills where neither is asked for. */
+const USUAL_PALETTE = 'twelve';
+const USUAL_LEVEL = 3;
+
+/** Makes new drills of the families that can be made. */
+export function quizMaker({
+  level = USUAL_LEVEL,
+  paints,
+}: {
+  readonly level?: number;
+  readonly paints: readonly string[];
+}): MakeDrill {
+  return (family, seed) => {
+    if (!GENERATED_FAMILIES.includes(family)) return undefined;
+    try {
+      return generateDrill({ seed, family, level, palette: paints });
+    } catch (error) {
+      // No such drill can be made from these paints: the caller counts what it has.
+      if (error instanceof RangeError) return undefined;
+      throw error;
+    }
+  };
+}
 
 function whole(text: string, flag: string, least: number, most: number): number {
   const value = /^\d{1,10}$/.test(text.trim()) ? Number(text) : Number.NaN;
@@ -98,7 +122,7 @@ export function writeCommand(options: WriteOptions, sources: WriteSources): stri
   };
   const make = sources.make?.({
     ...(level === undefined ? {} : { level }),
-    ...(options.palette === undefined ? {} : { palette: options.palette }),
+    paints: readPalette(options.palette ?? USUAL_PALETTE),
   });
   const rules = readRules(options);
   const chosen = usage(() => chooseQuestions(wish, sources.drills, make));

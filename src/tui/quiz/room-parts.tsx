@@ -92,14 +92,14 @@ function optionNote(option: FieldOption, { state }: CountLook): string {
 /** Lines of one choice: letter, patch, label, hands and bar; a note under it where there is room. */
 function choiceLines(
   option: FieldOption,
-  index: number,
   {
+    letter,
     hands,
     most,
     isHere,
     rows,
     labelColumns,
-  }: { hands: number; most: number; isHere: boolean; rows: number; labelColumns: number },
+  }: { letter: string; hands: number; most: number; isHere: boolean; rows: number; labelColumns: number },
   look: CountLook,
 ): Piece[][] {
   const { columns, glyphs, state } = look;
@@ -108,7 +108,7 @@ function choiceLines(
     hasPatch && option.swatch !== undefined
       ? [{ text: ' '.repeat(PATCH_COLUMNS), style: patchStyle(lookOf(option.swatch).hex) }, { text: '  ' }]
       : [];
-  const lead = `${isHere ? glyphs.pointer : ' '} ${letterOf(index)} `;
+  const lead = `${isHere ? glyphs.pointer : ' '} ${letter} `;
   const left = columns - widthOf(lead) - (hasPatch ? PATCH_COLUMNS + 2 : 0);
   const barColumns = Math.max(0, left - labelColumns - HANDS_COLUMNS - 2);
   const head: Piece[] = [
@@ -118,37 +118,56 @@ function choiceLines(
     { text: padText(String(hands), HANDS_COLUMNS, 'left'), role: 'label' },
     { text: `  ${handsBar(hands, most, barColumns, glyphs)}` },
   ];
-  const note: Piece[] = [
-    { text: ' '.repeat(widthOf(lead)) },
-    ...patch,
-    { text: fitText(optionNote(option, look), left, glyphs.cut), role: 'muted' },
-  ];
   const plain: Piece[] = [{ text: ' '.repeat(widthOf(lead)) }, ...patch];
-  const noted = rows >= 2 ? [head, note] : [head];
-  return [...noted, ...Array.from({ length: Math.max(0, rows - 2) }, () => plain)];
+  const texts = wrapText(optionNote(option, look), left);
+  // Of three lines and more the last stays free: patches that touch are misjudged.
+  const room = rows >= 3 ? rows - 2 : rows - 1;
+  const notes = texts
+    .slice(0, room)
+    .map((text, at): Piece[] => [
+      { text: ' '.repeat(widthOf(lead)) },
+      ...patch,
+      { text: at === room - 1 && texts.length > room ? fitText(`${text} ...`, left) : text, role: 'muted' },
+    ]);
+  const bars: Piece[] = [
+    ...plain,
+    { text: ' '.repeat(labelColumns + HANDS_COLUMNS + 2) },
+    { text: handsBar(hands, most, barColumns, glyphs) },
+  ];
+  const under = texts.length === 0 ? [bars] : notes;
+  const patched = Array.from({ length: Math.max(0, room - under.length) }, () => plain);
+  return [head, ...under, ...patched, []].slice(0, rows);
 }
 
 interface CountsProps {
   readonly field: Field;
   readonly hands: readonly number[];
+  /** Letters of the choices, where some are left out. */
+  readonly letters?: readonly string[];
   /** The choice that figures go to; absent: none. */
   readonly option?: number;
   readonly rows: number;
 }
 
 /** One row of choices with its hands, each choice as tall as there is room for. */
-export function FieldCounts({ field, hands, option, rows }: CountsProps): React.JSX.Element {
+export function FieldCounts({ field, hands, letters, option, rows }: CountsProps): React.JSX.Element {
   const { state, glyphs } = useSurroundings();
   const columns = innerColumns(state.size);
   const look: CountLook = { columns, glyphs, state };
   const total = hands.reduce((sum, each) => sum + each, 0);
   const most = Math.max(0, ...hands);
   const count = field.options.length;
-  const spoken = state.settings.screenReader;
-  const seen = spoken ? { from: 0, to: count } : windowAround(count, option ?? 0, rows - 1);
-  const each = spoken
-    ? 2
-    : Math.min(4, Math.max(1, Math.floor((rows - 1) / Math.max(1, seen.to - seen.from))));
+  if (state.settings.screenReader) {
+    const spoken = field.options.map((choice, index) => {
+      const words = [cleanText(choice.label, 80), optionNote(choice, look)].filter(Boolean).join(', ');
+      const here = index === option ? ' Figures go here.' : '';
+      return `${letters?.[index] ?? letterOf(index)}: ${words}. ${hands[index] ?? 0} of ${total} hands.${here}`;
+    });
+    const lines = [`${field.label}, ${total} hands.`, ...spoken].flatMap((text) => wrapText(text, columns));
+    return <Rows lines={lines.map((text) => [{ text }])} />;
+  }
+  const seen = windowAround(count, option ?? 0, rows - 1);
+  const each = Math.min(4, Math.max(1, Math.floor((rows - 1) / Math.max(1, seen.to - seen.from))));
   const labelColumns = Math.min(
     Math.floor(columns * 0.4),
     Math.max(8, ...field.options.map(({ label }) => widthOf(label))),
@@ -164,8 +183,16 @@ export function FieldCounts({ field, hands, option, rows }: CountsProps): React.
       />
       {field.options.slice(seen.from, seen.to).map((choice, offset) => {
         const index = seen.from + offset;
-        const part = { hands: hands[index] ?? 0, most, isHere: index === option, rows: each, labelColumns };
-        return <Rows key={choice.id} lines={choiceLines(choice, index, part, look)} />;
+        const letter = letters?.[index] ?? letterOf(index);
+        const part = {
+          letter,
+          hands: hands[index] ?? 0,
+          most,
+          isHere: index === option,
+          rows: each,
+          labelColumns,
+        };
+        return <Rows key={choice.id} lines={choiceLines(choice, part, look)} />;
       })}
     </Box>
   );

@@ -97,12 +97,12 @@ export function roomGrade(world: RoomWorld, state: Pick<RoomState, 'counts'>, pl
   return world.grader.grade(place, roomAnswer(world, state, place));
 }
 
-/** "7 of 12, 5 of 11": hands for the room's answer, row by row. */
+/** "7 of 12, 5 of 11": hands for the room's answer, row by row; rows without hands are left out. */
 export function handsWords(world: RoomWorld, state: Pick<RoomState, 'counts'>, place: number): string {
   return fieldsIn(world, place)
-    .map((_, index) => {
+    .flatMap((_, index) => {
       const hands = countsOf(state, place, index);
-      return `${Math.max(0, ...hands)} of ${sum(hands)}`;
+      return sum(hands) === 0 ? [] : [`${Math.max(0, ...hands)} of ${sum(hands)}`];
     })
     .join(', ');
 }
@@ -118,8 +118,8 @@ function stageBindings(world: RoomWorld, { stage, place }: RoomState): QuizBindi
       return [
         digits('0', 'how many', false),
         upDown('choice'),
-        leftRight('one less, more'),
         enter(last ? 'show' : 'next row'),
+        leftRight('one less, more'),
         { keys: { erase: 'erase' }, show: 'Backspace', does: 'take the last figure back', quiet: true },
         {
           keys: { tab: 'next-field', 'back-tab': 'previous-field' },

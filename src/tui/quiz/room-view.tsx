@@ -12,7 +12,7 @@ import { Result } from '../screens/result.js';
 import type { Screen } from '../state.js';
 import { type FrameWords, useSurroundings } from '../surroundings.js';
 import { ItemList, KeyList, type ListItem, Paragraphs, useBodyRows } from './quiz-pages.js';
-import { FieldCounts, LargePatches } from './room-parts.js';
+import { FieldCounts, LargePatches, letterOf } from './room-parts.js';
 import {
   countsOf,
   fieldsIn,
@@ -93,23 +93,26 @@ function ShownScreen(props: RoomProps): React.JSX.Element {
   const fields = fieldsIn(world, room.place);
   const wanted = fields.reduce((sum, { options }) => sum + options.length + 1, 0);
   const isTight = !state.settings.screenReader && wanted > rows;
-  const each = Math.max(2, Math.floor(rows / Math.max(1, fields.length)));
+  const kept = fields.map(({ options }, index) =>
+    options.map((_, at) => at).filter((at) => !isTight || (countsOf(room, room.place, index)[at] ?? 0) > 0),
+  );
+  const choices = kept.reduce((sum, each) => sum + each.length, 0);
+  const tall = Math.max(1, Math.floor((rows - fields.length) / Math.max(1, choices)));
   return (
     <Frame title="">
       <Rows lines={[...lines, []]} />
       <Box flexDirection="column" flexShrink={0} height={rows} overflow="hidden">
         {fields.map((field, index) => {
+          const shown = kept[index] ?? [];
           const hands = countsOf(room, room.place, index);
-          const kept = field.options.map((_, at) => at).filter((at) => !isTight || (hands[at] ?? 0) > 0);
-          const part = { ...field, options: kept.flatMap((at) => field.options[at] ?? []) };
-          const shown =
-            fields.length === 1
-              ? rows
-              : isTight
-                ? Math.min(each, part.options.length + 1)
-                : part.options.length + 1;
           return (
-            <FieldCounts key={field.id} field={part} hands={kept.map((at) => hands[at] ?? 0)} rows={shown} />
+            <FieldCounts
+              key={field.id}
+              field={{ ...field, options: shown.flatMap((at) => field.options[at] ?? []) }}
+              hands={shown.map((at) => hands[at] ?? 0)}
+              letters={shown.map(letterOf)}
+              rows={shown.length * tall + 1}
+            />
           );
         })}
       </Box>
