@@ -1,6 +1,7 @@
 /** `mudlark grade`: grades an answer without the screens. */
 import { firstAnswer } from '../drills/answers.js';
 import { type Drill, kindOf } from '../drills/kinds.js';
+import type { MixDrill } from '../drills/mix/schema.js';
 import type { Answer, Field, Grade } from '../drills/types.js';
 import { UsageError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
@@ -57,13 +58,20 @@ function readAnswer(fields: readonly Field[], options: GradeOptions): Answer {
   return { ...Object.fromEntries(only), ...given } as Answer;
 }
 
-/** A way or strength that the drill fixes may be repeated, but not changed. */
+/** What each choice of a mix drill is where the drill does not open it. */
+function fixedChoices({ tray, amounts, ways, strengths }: MixDrill): Answer {
+  return {
+    second: tray[0] as string,
+    amount: amounts[0] as string,
+    way: ways[0] as string,
+    strength: String(strengths[0]),
+  };
+}
+
+/** What the drill fixes may be repeated, but not changed. */
 function withoutFixed(drill: Drill, fields: readonly Field[], answer: Answer): Answer {
   if (drill.kind !== 'mix') return answer;
-  const fixed: Record<string, string> = {
-    way: drill.ways[0] as string,
-    strength: String(drill.strengths[0]),
-  };
+  const fixed = fixedChoices(drill);
   return Object.fromEntries(
     Object.entries(answer).filter(([key, value]) => {
       const isOpen = fields.some(({ id }) => id === key);
@@ -72,6 +80,13 @@ function withoutFixed(drill: Drill, fields: readonly Field[], answer: Answer): A
       throw new UsageError(`this drill does not open the ${key}: it is ${fixed[key]}`);
     }),
   ) as Answer;
+}
+
+/** The best answer with what the drill fixes; for a mix the way is called `apply`, as on the command line. */
+function bestChoices(drill: Drill, best: Answer): Answer {
+  if (drill.kind !== 'mix') return best;
+  const { way, ...rest } = { ...fixedChoices(drill), ...best };
+  return { ...rest, apply: way ?? 'puddle' };
 }
 
 function gradeJson(drill: Drill, answer: Answer, grade: Grade): object {
@@ -90,8 +105,7 @@ function gradeJson(drill: Drill, answer: Answer, grade: Grade): object {
     ...(grade.laid === undefined ? {} : { laid: grade.laid }),
     ...(grade.idea === undefined ? {} : { idea: grade.idea }),
     best: {
-      ...grade.best.answer,
-      ...(drill.kind === 'mix' ? { apply: grade.best.answer['way'] ?? drill.ways[0] } : {}),
+      ...bestChoices(drill, grade.best.answer),
       label: grade.best.label,
       mark: grade.best.mark,
     },

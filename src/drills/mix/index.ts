@@ -1,4 +1,5 @@
 /** The mix kind: see schema.ts. */
+import { hueName } from '../../colour/hue.js';
 import { readColour } from '../../colour/reading.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../types.js';
 import { type Outcome, outcomeOf, recipeReflectance } from './candidates.js';
@@ -6,7 +7,7 @@ import { answerOf, choiceOf, mixFields } from './fields.js';
 import { gradeMix } from './grade.js';
 import { choiceLabel, fixedWords } from './label.js';
 import { lessonFaults } from './lesson.js';
-import { type MixDrill, touchRatio } from './schema.js';
+import { type MixDrill, TOUCHES, touchRatio } from './schema.js';
 import { brightBand } from './score.js';
 import { challenge, solved } from './search.js';
 
@@ -22,7 +23,8 @@ function goalLines(drill: MixDrill): string[] {
     );
   const { hue } = drill.goal;
   if (hue?.near === 'start') lines.push(`hue: within ${hue.within}° of where it is`);
-  else if (hue !== undefined) lines.push(`hue: within ${hue.within}° of ${hue.near}°`);
+  else if (hue !== undefined)
+    lines.push(`hue: towards ${hueName(hue.near)} (within ${hue.within}° of ${hue.near}°)`);
   const fixed = fixedWords(drill);
   if (fixed !== '') lines.push(`fixed: ${fixed}`);
   return lines;
@@ -36,7 +38,10 @@ function plane(drill: MixDrill, answer: Answer): PlaneView {
   const choice = choiceOf(drill, answer);
   const yours = outcomeOf(drill.start, choice);
   const known = solved(drill);
-  const amounts = [...drill.amounts].sort((a, b) => touchRatio(a) - touchRatio(b));
+  // A path of one point shows nothing: where the amount is fixed, all touches.
+  const amounts = [...(drill.amounts.length > 1 ? drill.amounts : TOUCHES)].sort(
+    (a, b) => touchRatio(a) - touchRatio(b),
+  );
   const asked =
     drill.goal.chroma === 'bright'
       ? ([brightBand(known.start, known.best.outcome.colour, known.reach)[0], 120] as const)

@@ -8,7 +8,7 @@ import { leftBy, runsWords, swallowedByAll } from '../spectrum-words.js';
 import { type Outcome, pigmentOf, recipeReflectance } from './candidates.js';
 import { capitalised, isMoreOfTheSame } from './label.js';
 import type { MixDrill } from './schema.js';
-import { seatOf } from './wheel.js';
+import { NEUTRAL_PAINT_CHROMA, seatOf } from './wheel.js';
 
 /** Share of the shading line from which colour counts as kept. */
 const KEPT = 0.85;
@@ -64,15 +64,19 @@ export function wheelLine(drill: MixDrill, outcome: Outcome, start: ColourReadin
     : `${name} lies ${where}: part of the colour goes.`;
 }
 
-/** Which part of the light both paints swallow and what is sent back; not for strokes, where nothing is shared. */
-export function lightLine(drill: MixDrill, { choice, reflectance }: Outcome): string | undefined {
+/** Which part of the light both paints swallow and what comes back; not for strokes, where nothing is shared. */
+export function lightLine(drill: MixDrill, { choice, reflectance, colour }: Outcome): string | undefined {
   const left = runsWords(leftBy(reflectance));
   if (choice.way === 'strokes' || choice.second in drill.start.paints || left === '') return undefined;
   const second = loadsFromParts([{ pigment: pigmentOf(choice.second), parts: 1 }], drill.start.strength);
   const both = runsWords(
     swallowedByAll([recipeReflectance(drill.start), predict(second, 'puddle')], PAPER.reflectance),
   );
+  const back =
+    colour.chroma < NEUTRAL_PAINT_CHROMA
+      ? 'what comes back is spread over the whole spectrum, so it looks grey'
+      : `mostly ${left} comes back`;
   return both === ''
-    ? `Nothing that one swallows does the other swallow too; mostly ${left} comes back.`
-    : `Both swallow ${both}; mostly ${left} comes back.`;
+    ? `No part of the light is swallowed strongly by both; ${back}.`
+    : `Both swallow ${both}; ${back}.`;
 }
