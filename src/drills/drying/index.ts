@@ -3,7 +3,7 @@ import { chosen, requireComplete } from '../answers.js';
 import { IDEAS } from '../ideas.js';
 import { overall, togetherMark } from '../laid/marks.js';
 import { laidParts, seeLaid, wetReflectance } from '../laid/predict.js';
-import { laidLabel, laidNote, readingWords } from '../laid/words.js';
+import { laidLabel, laidNote } from '../laid/words.js';
 import type { Answer, Grade, Kind } from '../types.js';
 import { type AskResult, askResult, changeOf, dryingFields } from './answers.js';
 import type { DryingDrill } from './schema.js';
@@ -74,8 +74,7 @@ function label(drill: DryingDrill, answer: Answer): string {
 }
 
 function goalLines(drill: DryingDrill): string[] {
-  const { wet } = changeOf(drill);
-  const lines = [`wet: ${laidLabel(drill.wash)}, ${laidNote(drill.wash)}: ${readingWords(wet)}`];
+  const lines = [`laid: ${laidLabel(drill.wash)}, ${laidNote(drill.wash)}`];
   if (drill.target !== undefined) {
     const { step, chroma } = drill.target;
     lines.push(

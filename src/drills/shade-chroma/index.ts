@@ -1,4 +1,5 @@
 /** The shade-chroma kind: see schema.ts. */
+import { lightnessFromMunsellValue, valueFromStep } from '../../colour/value.js';
 import { colourInWords } from '../../colour/words.js';
 import { chosen, requireComplete } from '../answers.js';
 import { IDEAS } from '../ideas.js';
@@ -102,9 +103,10 @@ export const shadeChromaKind: Kind<ShadeChromaDrill> = {
   given: ({ lit }) => [{ label: 'lit', reflectance: seeLaid(lit).reflectance }],
   goalLines: (drill) => {
     const { colour } = seeLaid(drill.lit);
+    const shade = lightnessFromMunsellValue(valueFromStep(drill.shade));
     return [
-      `lit: ${colourInWords(colour.lab)}, L* ${colour.lab.l.toFixed(0)} (step ${colour.step.toFixed(1)}), chroma ${colour.chroma.toFixed(0)}`,
-      `shade: step ${drill.shade.toFixed(1)}`,
+      `lit: ${colourInWords(colour.lab)}, L* ${colour.lab.l.toFixed(0)}, chroma ${colour.chroma.toFixed(0)}`,
+      `shade: step ${drill.shade.toFixed(1)}, L* ${shade.toFixed(0)}`,
     ];
   },
   grade,

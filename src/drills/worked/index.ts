@@ -16,7 +16,9 @@ function fields(drill: WorkedDrill): readonly Field[] {
       id: 'why',
       label: 'which is true of this case',
       shape: 'list',
-      options: weigh(drill).map(({ id, short, text }) => ({ id, label: short, note: text })),
+      options: weigh(drill).map(({ id, short, text }) =>
+        short === text ? { id, label: short } : { id, label: short, note: text },
+      ),
     },
   ];
 }
