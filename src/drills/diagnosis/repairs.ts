@@ -44,7 +44,7 @@ export function repairLabel({ label, repair }: RepairOption): string {
   if ('leave' in repair) return 'leave it';
   if ('lift' in repair) return `lift ${strengthWords(repair.lift)} of the paint`;
   if ('anew' in repair) return `lay anew: ${laidLabel(repair.anew)}`;
-  return `glaze ${paintsLabel(repair.glaze)}`;
+  return `glaze ${strengthWords(repair.glaze.strength)}: ${paintsLabel(repair.glaze)}`;
 }
 
 /** A second line for a repair. */
@@ -52,5 +52,5 @@ export function repairNote({ repair }: RepairOption): string {
   if ('leave' in repair) return 'nothing more';
   if ('lift' in repair) return 'wet it and take paint up; staining paints stay';
   if ('anew' in repair) return `wash it off and lay it again; ${laidNote(repair.anew)}`;
-  return `over the dry wash, ${strengthWords(repair.glaze.strength)} strong`;
+  return 'over the dry wash';
 }

@@ -1,8 +1,9 @@
 /** Generator of the family of diagnosis: a passage with one fault, and repairs of which one mends it. */
-import { bestRepair, standing } from '../diagnosis/judge.js';
+import { bestRepair, type FaultName, faultsOf, standing } from '../diagnosis/judge.js';
 import { repaired } from '../diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../diagnosis/schema.js';
 import type { Wash } from '../laid/types.js';
+import { listWords } from '../laid/words.js';
 import type { Draw } from '../random-answer.js';
 import { pick, shuffled } from './levels.js';
 import {
@@ -49,14 +50,16 @@ function pool(palette: readonly string[], draw: Draw): Repair[] {
   return shuffled([...glazes, { lift: 0.4 }, { lift: 0.7 }], draw);
 }
 
-/** The plan of what would lie there after a repair: so that there is one, and the area is out of it now. */
+/** The plan of what would lie there after a repair: so that there is one, and the area is out of it now by what is wanted. */
 function faultyArea(
   area: PlannedArea,
   repairs: readonly Repair[],
+  fault: FaultName,
 ): { readonly area: PlannedArea; readonly right: Repair } | undefined {
   for (const repair of repairs) {
     const plan = planAround(colourOf(repaired(area.laid, repair)));
-    if (standing(area.laid, plan).score < 0.4) return { area: { ...area, plan }, right: repair };
+    const now = standing(area.laid, plan);
+    if (now.score < 0.4 && faultsOf(now)[0] === fault) return { area: { ...area, plan }, right: repair };
   }
   return undefined;
 }
@@ -72,7 +75,7 @@ const diagnosis: Generator = ({ level, palette }, draw) => {
   }
   const repairs = pool(palette, draw);
   const at = draw(count - 1);
-  const fault = faultyArea(areas[at] as PlannedArea, repairs);
+  const fault = faultyArea(areas[at] as PlannedArea, repairs, pick(['value', 'chroma'] as const, draw));
   if (fault === undefined) return undefined;
   const wrong = repairs.filter(
     (repair) => standing(repaired(fault.area.laid, repair), fault.area.plan).score < 0.5,
@@ -90,7 +93,7 @@ const diagnosis: Generator = ({ level, palette }, draw) => {
   const draft = {
     kind: 'diagnosis' as const,
     title: `${capitalised((areas[0] as PlannedArea).name)} and ${count - 1} more`,
-    scene: `${pick(LIGHTS, draw)} A sheet with ${areas.map(({ name }) => name).join(', ')}. One of them is out of its plan.`,
+    scene: `${pick(LIGHTS, draw)} A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. One of them is out of its plan.`,
     ...(level < 5 ? { hint: 'Compare each area with its plan: value first, then chroma, then hue.' } : {}),
     areas: placedAreas,
     repairs: options,

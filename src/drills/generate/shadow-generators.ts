@@ -1,5 +1,6 @@
 /** Generator of the family of light and shadow. */
 import { valueFromStep } from '../../colour/value.js';
+import { listWords } from '../laid/words.js';
 import type { Draw } from '../random-answer.js';
 import { LEFT_IN_SUN } from '../shadow-values/rules.js';
 import type { LitThing } from '../shadow-values/schema.js';
@@ -65,7 +66,7 @@ const lightAndShadow: Generator = ({ level, palette }, draw) => {
   return {
     kind: 'shadow-values',
     title: `${capitalised(first.name)}, light and shadow`.slice(0, 60),
-    scene: `${opening} Name the value of each shadow: ${things.map(({ name }) => name).join(', ')}.`,
+    scene: `${opening} Give a value to what the light does not reach: ${listWords(things.map(({ name, shadow }) => (shadow === 'cast' ? `the shadow on the ${name}` : `the turned side of the ${name}`)))}.`,
     ...(level < 5
       ? { hint: 'Ask where the light comes from; then take a share of the lit value, counted from black.' }
       : {}),

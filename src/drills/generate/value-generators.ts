@@ -1,5 +1,8 @@
 /** Generators of the value families: ladders of one paint and three values; see shadow-generators.ts for light and shadow. */
+
+import { listWords } from '../laid/words.js';
 import type { Draw } from '../random-answer.js';
+import { classOf } from '../sort-values/classes.js';
 import type { Area } from '../sort-values/schema.js';
 import type { Block } from '../washes/schema.js';
 import { WATERS, type Water, waterStrength } from '../washes/waters.js';
@@ -162,9 +165,12 @@ function areasFrom(palette: readonly string[], count: number, draw: Draw): Area[
 const threeValues: Generator = ({ level, palette }, draw) => {
   const areas = areasFrom(palette, [2, 2, 4, 5, 6][level - 1] as number, draw);
   if (areas === undefined) return undefined;
+  // A sheet of one value has no plan to find.
+  const classes = new Set(areas.map(({ laid }) => classOf(colourOf(laid).step))).size;
+  if (classes < (level >= 4 ? 3 : level === 3 ? 2 : 1)) return undefined;
   const light = pick(LIGHTS, draw);
   const names = areas.map(({ name }) => name);
-  const scene = `${light} On the sheet are ${names.slice(0, -1).join(', ')} and ${names.at(-1)}.`;
+  const scene = `${light} On the sheet are ${listWords(names.map((name) => `the ${name}`))}.`;
   const title = `${capitalised(names[0] as string)} and ${level <= 2 ? names[1] : 'the rest'}`.slice(0, 60);
   if (level === 1) {
     const items = areas.map(({ name, laid }, index) => ({
@@ -176,7 +182,7 @@ const threeValues: Generator = ({ level, palette }, draw) => {
     return workedDraft(
       {
         title,
-        scene: `A worked case. First ${names[0]}, second ${names[1]}. Squint at the two, then read the numbers.`,
+        scene: `A worked case. First the ${names[0]}, second the ${names[1]}. Squint at the two, then read the numbers.`,
         ask: 'Which of these does the case show?',
         hint: 'Strong colour fools the eye; only the step counts here.',
       },
@@ -198,7 +204,7 @@ const threeValues: Generator = ({ level, palette }, draw) => {
       kind: 'choose',
       title,
       scene,
-      ask: `Which is ${by}?`,
+      ask: `Which is ${level === 2 ? by.replace('est', 'er') : by}?`,
       hint,
       by,
       show: true,

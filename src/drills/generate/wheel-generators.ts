@@ -154,7 +154,7 @@ const shadeChroma: Generator = ({ level, palette, avoid }, draw) => {
   const isSwatch = level === 3 && draw(1) === 0;
   return {
     kind: 'shade-chroma',
-    title: `${capitalised(bare(thing))}, its shade`.slice(0, 60),
+    title: `${capitalised(bare(thing))}, in the shade`.slice(0, 60),
     scene: `${pick(LIGHTS, draw)} ${capitalised(placed(thing))}: the lit side is a ${hueName(colour.hue)} and the shade stands at step ${shade.toFixed(1)}.`,
     ...(isSwatch ? { ask: 'Which swatch is the shade?' } : {}),
     ...(level < 5

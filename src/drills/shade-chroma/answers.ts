@@ -44,15 +44,29 @@ function turnOf(id: string): number {
 
 const PLACES = ['left', 'middle', 'right'] as const;
 
+/** A swatch to choose from. */
+export interface ShadeSwatch {
+  readonly id: string;
+  readonly reflectance: Spectrum;
+  readonly chroma: number;
+}
+
+const SWATCHES = new WeakMap<ShadeChromaDrill, readonly ShadeSwatch[]>();
+
 /** Three swatches of the same value: on the shading line, cut to a third, and with the lit chroma kept. */
-export function swatchesOf(
-  drill: ShadeChromaDrill,
-): readonly { readonly id: string; readonly reflectance: Spectrum }[] {
+export function swatchesOf(drill: ShadeChromaDrill): readonly ShadeSwatch[] {
+  const known = SWATCHES.get(drill);
+  if (known !== undefined) return known;
   const { lit, line } = shadeOf(drill);
   const shade = inShade(seeLaid(drill.lit).reflectance, drill.shade);
   const made = [shade, withChroma(shade, MUD * line), withChroma(shade, Math.max(lit.chroma, 1.3 * line))];
   const turn = turnOf(drill.id);
-  return PLACES.map((id, place) => ({ id, reflectance: made[(place + turn) % 3] as Spectrum }));
+  const swatches = PLACES.map((id, place) => {
+    const reflectance = made[(place + turn) % 3] as Spectrum;
+    return { id, reflectance, chroma: readColour(reflectance).chroma };
+  });
+  SWATCHES.set(drill, swatches);
+  return swatches;
 }
 
 /** A turn of hue in the shade that painters make and that still reads as the same thing. */
@@ -159,6 +173,7 @@ export function askResult(drill: ShadeChromaDrill, ask: ShadeAsk, optionId: stri
     return chromaResult(drill, 'chroma', Number(optionId), `You aimed for chroma ${optionId}`);
   }
   const picked = swatchesOf(drill).find(({ id }) => id === optionId);
-  const chroma = readColour((picked ?? { reflectance: seeLaid(drill.lit).reflectance }).reflectance).chroma;
+  if (picked === undefined) throw new RangeError(`there is no swatch called "${optionId}"`);
+  const { chroma } = picked;
   return chromaResult(drill, 'swatch', chroma, `The ${optionId} swatch has chroma ${chroma.toFixed(0)}`);
 }

@@ -130,8 +130,16 @@ export function blockResults(drill: WashesDrill, answer: Answer): readonly Block
   );
 }
 
-/** The best choice for every block, each on its own; the nearer to the middle of its band the better. */
+const BEST = new WeakMap<WashesDrill, Answer>();
+
+/** The best choice for every block, each on its own; the nearer to the middle of its band the better. Computed once. */
 export function bestWashes(drill: WashesDrill): Answer {
+  const known = BEST.get(drill) ?? findBest(drill);
+  BEST.set(drill, known);
+  return known;
+}
+
+function findBest(drill: WashesDrill): Answer {
   const choices = drill.cannot ? [...watersOf(drill), CANNOT] : watersOf(drill);
   const picks = drill.blocks.map((block) => {
     const results = choices.map((choice) => blockResult(drill, block, choice));

@@ -25,20 +25,24 @@ function bodyOf({ id: _id, ...body }: Drill): string {
 }
 
 describe.each(FAMILIES)('made-up drills of %s', (family) => {
-  test.each(LEVELS)('level %i: sound, varied, and written as a file would hold them', (level) => {
-    const made = Array.from({ length: 6 }, (_, seed) =>
-      generateDrill({ seed, family, level, palette: paletteOf(seed) }),
-    );
-    for (const drill of made) {
-      expect(checkDrill(drill, 5).faults, drill.id).toEqual([]);
-      const { family: _family, ...rest } = JSON.parse(JSON.stringify(drill)) as Drill;
-      const read = v.safeParse(drillSchema, rest);
-      expect(read.issues?.[0]?.message, drill.id).toBeUndefined();
-      expect(drill.level).toBe(level);
-      expect(drill.hint === undefined, drill.id).toBe(level === 5);
-    }
-    expect(new Set(made.map(bodyOf)).size).toBe(made.length);
-  });
+  test.each(LEVELS)(
+    'level %i: sound, varied, and written as a file would hold them',
+    (level) => {
+      const made = Array.from({ length: 6 }, (_, seed) =>
+        generateDrill({ seed, family, level, palette: paletteOf(seed) }),
+      );
+      for (const drill of made) {
+        expect(checkDrill(drill, 5).faults, drill.id).toEqual([]);
+        const { family: _family, ...rest } = JSON.parse(JSON.stringify(drill)) as Drill;
+        const read = v.safeParse(drillSchema, rest);
+        expect(read.issues?.[0]?.message, drill.id).toBeUndefined();
+        expect(drill.level).toBe(level);
+        expect(drill.hint === undefined, drill.id).toBe(level === 5);
+      }
+      expect(new Set(made.map(bodyOf)).size).toBe(made.length);
+    },
+    60_000,
+  );
 
   test('the same seed makes the same drill, whatever the order of the palette', () => {
     const request = { seed: 41, family, level: 3, palette: paletteOf(1) };
@@ -46,5 +50,5 @@ describe.each(FAMILIES)('made-up drills of %s', (family) => {
     expect(generateDrill({ ...request, palette: [...request.palette].reverse() })).toEqual(
       generateDrill(request),
     );
-  });
+  }, 60_000);
 });
