@@ -138,8 +138,21 @@ class Practice {
     const common = { feedback: TIMINGS[feedback], why: REASONS[reason] };
     if (drill !== undefined) return [{ drillId: drill, ...common }];
     if (make === undefined) return [];
-    const made = generateDrill({ seed: make.seed, family, level, palette: paints });
-    return [{ drillId: made.id, drill: made, ...common }];
+    // Made when it is shown: making a whole set takes longer than drawing the first screen.
+    let made: Drill | undefined;
+    const drillNow = (): Drill => {
+      made ??= generateDrill({ seed: make.seed, family, level, palette: paints });
+      return made;
+    };
+    return [
+      {
+        drillId: `made-${family}-${level}-${make.seed}`,
+        ...common,
+        get drill() {
+          return drillNow();
+        },
+      },
+    ];
   }
 
   entryOf({ drill, answer, grade, hints, attempt, answeredAt }: AnswerEntry): HistoryEntry {

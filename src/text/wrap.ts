@@ -19,7 +19,7 @@ function headOf(text: string, columns: number): string {
 }
 
 /** The text, cut to the columns given with a mark at the cut. */
-export function fitText(text: string, columns: number, mark = '~'): string {
+export function fitText(text: string, columns: number, mark = '…'): string {
   if (columns <= 0) return '';
   return stringWidth(text) <= columns ? text : `${headOf(text, columns - 1).trimEnd()}${mark}`;
 }

@@ -11,7 +11,7 @@ export type FeedbackTiming = 'each' | 'third' | 'end';
 /** One drill of a set and why it was picked ("due", "weak", "new"). */
 export interface SetItem {
   readonly drillId: string;
-  /** The drill itself when it is not one of the written ones. */
+  /** The drill itself when it is not one of the written ones; a getter is read when the drill is shown. */
   readonly drill?: DrillCommon;
   readonly feedback: FeedbackTiming;
   readonly why: string;

@@ -1,4 +1,5 @@
 /** How the lines of a drill's screen are shared out: texts on top, the colours beside or above the choices. */
+import { widthOf } from '../text/wrap.js';
 import type { Piece } from './components/row.js';
 import { showsAs } from './fields.js';
 import { frameParts, innerColumns, isAiry, isWide } from './layout.js';
@@ -7,7 +8,8 @@ import { sceneTexts } from './scene.js';
 import type { DrillScreen, State, World } from './state.js';
 
 export interface DrillLayout {
-  readonly wide: boolean;
+  /** The colours stand beside the choices, not above them. */
+  readonly beside: boolean;
   /** Message, scene, question and goal, cut to their room. */
   readonly top: Piece[][];
   readonly hint: Piece[][];
@@ -19,7 +21,8 @@ export interface DrillLayout {
   /** Lines of greys; -1 leaves the picture of the goal out. */
   readonly stairRows: number;
   readonly fieldRows: number;
-  readonly hasNote: boolean;
+  /** Lines for a note on what is chosen; from three on the first stays blank. */
+  readonly noteRows: number;
 }
 
 /** Columns between the colours and the choices. */
@@ -29,7 +32,12 @@ const PICTURE_ROWS = 4;
 /** Words, value, chroma and hue. */
 const FACT_ROWS = 4;
 /** What the lower part needs to be of use. */
-const LEAST_LOWER = { wide: 11, narrow: 9 };
+const LEAST_LOWER = { beside: 11, above: 9 };
+/** Share of the columns that the colours take: with the picture of the goal, and without. */
+const SHARE = { picture: 0.43, given: 0.38 };
+const WIDEST_QUESTION = 50;
+/** Signs before the label of an option: its mark and its number. */
+const OPTION_LEAD = 5;
 
 const BLANK: Piece[] = [];
 
@@ -60,69 +68,77 @@ function wantedRows(screen: DrillScreen): number {
   );
 }
 
+/** Whether every option has room for its label in that many columns; those with a swatch may be cut. */
+function labelsFit({ fields }: DrillScreen, columns: number): boolean {
+  return fields
+    .filter((field) => showsAs(field) === 'tray')
+    .every(({ options }) =>
+      options.every(({ label, swatch }) => swatch !== undefined || widthOf(label) + OPTION_LEAD <= columns),
+    );
+}
+
 export function drillLayout(state: State, world: World, screen: DrillScreen): DrillLayout {
   const columns = innerColumns(state.size);
-  const wide = isWide(state.size);
   const flat = state.colourLevel === 0;
   const kind = world.kindOf(screen.drill);
   const hasGiven = kind.given(screen.drill).length > 0;
   const hasPicture = kind.plane !== undefined;
   const body = frameParts(state, notesOf(state).length).body;
   const { hint } = sceneTexts(screen, world, columns);
-  const least = wide ? LEAST_LOWER.wide : LEAST_LOWER.narrow;
+  const share = hasPicture ? SHARE.picture : hasGiven ? SHARE.given : 0;
+  const questionColumns = Math.min(WIDEST_QUESTION, Math.floor(columns * share));
+  const fieldColumns = columns - questionColumns - (questionColumns > 0 ? GAP_COLUMNS : 0);
+  const beside = isWide(state.size) && (hasPicture || labelsFit(screen, fieldColumns));
+  const least = beside ? LEAST_LOWER.beside : LEAST_LOWER.above;
   const top = topLines(screen, world, columns, body - hint.length - least, isAiry(state.size));
   const lower = Math.max(4, body - top.length - hint.length);
+  if (!beside) return { beside, top, hint, ...above(screen, lower, { columns, flat, hasGiven, hasPicture }) };
 
-  if (!wide) return { wide, top, hint, ...narrow(screen, lower, { columns, flat, hasGiven, hasPicture }) };
-  const questionColumns = Math.floor(columns * (hasPicture ? 0.43 : hasGiven ? 0.38 : 0));
-  const gapColumns = questionColumns > 0 ? GAP_COLUMNS : 0;
-  const label = hasGiven ? 1 : 0;
   const gap = hasGiven && hasPicture ? 1 : 0;
-  const spare = lower - label - gap - (hasPicture ? PICTURE_ROWS : 0);
-  const givenRows = !hasGiven
-    ? 0
-    : flat
-      ? FACT_ROWS
-      : Math.min(8, Math.max(3, Math.ceil(spare * (hasPicture ? 0.5 : 0.7))));
+  const spare = lower - (hasGiven ? 1 : 0) - gap - (hasPicture ? PICTURE_ROWS : 0);
+  const patchRows = Math.min(8, Math.max(3, Math.ceil(spare * (hasPicture ? 0.5 : 0.7))));
+  const givenRows = !hasGiven ? 0 : flat ? FACT_ROWS : patchRows;
   // Five lines are ten half lines, one for each step.
   const stairs = Math.min(5, spare - givenRows);
+  const free = lower - wantedRows(screen);
+  const noteRows = free >= 5 ? 3 : free >= 3 ? 2 : 1;
   return {
-    wide,
+    beside,
     top,
     hint,
-    questionColumns: Math.min(50, questionColumns),
-    fieldColumns: columns - Math.min(50, questionColumns) - gapColumns,
+    questionColumns,
+    fieldColumns,
     givenRows,
     givenLabel: hasGiven,
     stairRows: !hasPicture || stairs < 0 ? -1 : flat ? 0 : stairs,
-    fieldRows: lower - 1,
-    hasNote: true,
+    fieldRows: lower - noteRows,
+    noteRows,
   };
 }
 
-interface Narrow {
+interface Above {
   readonly columns: number;
   readonly flat: boolean;
   readonly hasGiven: boolean;
   readonly hasPicture: boolean;
 }
 
-/** One above the other: the choices come first, since the goal is there in words too. */
-function narrow(screen: DrillScreen, lower: number, { columns, flat, hasGiven, hasPicture }: Narrow) {
+/** The colours above the choices; the choices come first, since the goal is there in words too. */
+function above(screen: DrillScreen, lower: number, { columns, flat, hasGiven, hasPicture }: Above) {
   const wanted = wantedRows(screen);
-  const givenRows = !hasGiven ? 0 : flat ? 2 : 3;
+  const givenRows = !hasGiven ? 0 : flat ? 2 : lower - wanted >= 8 ? 5 : 3;
   const left = lower - givenRows;
   const picture = flat ? PICTURE_ROWS : PICTURE_ROWS + 1;
   const shows = hasPicture && left - picture >= Math.min(wanted + 1, 9);
   const fieldRows = left - (shows ? picture : 0);
-  const hasNote = fieldRows > Math.min(wanted, 7);
+  const noteRows = Math.max(0, Math.min(2, fieldRows - Math.min(wanted, 7)));
   return {
     questionColumns: columns,
     fieldColumns: columns,
     givenRows,
     givenLabel: false,
     stairRows: shows ? (flat ? 0 : 1) : -1,
-    fieldRows: Math.max(3, fieldRows - (hasNote ? 1 : 0)),
-    hasNote,
+    fieldRows: Math.max(3, fieldRows - noteRows),
+    noteRows,
   };
 }

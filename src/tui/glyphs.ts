@@ -107,7 +107,8 @@ const WRITTEN: Readonly<Record<string, string>> = {
   '–': '-',
   '—': '-',
   '−': '-',
-  '…': '...',
+  // One sign for one: it stands where a text was cut to its columns.
+  '…': '~',
   '·': '-',
   '°': ' deg',
   '×': 'x',

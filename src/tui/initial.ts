@@ -1,9 +1,12 @@
 /** The state that the program starts in, and what stays fixed while it runs. */
+import { FAMILY_IDS } from '../drills/families.js';
 import { PAPER } from '../pigments/index.js';
 import { type ColourSetting, colourLevel } from './colour-level.js';
 import type { TuiDeps } from './deps.js';
 import type { Screen, Size, State, World } from './state.js';
-import { ask } from './update/common.js';
+import { freshBench } from './update/bench.js';
+import { show } from './update/common.js';
+import { startSet } from './update/set.js';
 
 export function worldOf(deps: TuiDeps): World {
   const counts = new Map<string, number>();
@@ -12,7 +15,9 @@ export function worldOf(deps: TuiDeps): World {
     drills: new Map(deps.drills.map((drill) => [drill.id, drill])),
     kindOf: (drill) => deps.kindOf(drill),
     familyName: (id) => deps.familyName(id),
-    families: [...counts].map(([id, drills]) => ({ id, name: deps.familyName(id), drills })),
+    families: [...counts]
+      .sort(([one], [other]) => FAMILY_IDS.indexOf(one) - FAMILY_IDS.indexOf(other))
+      .map(([id, drills]) => ({ id, name: deps.familyName(id), drills })),
     palettes: deps.palettes,
     pigments: deps.pigments,
     paper: PAPER.reflectance,
@@ -26,11 +31,10 @@ export function worldOf(deps: TuiDeps): World {
 }
 
 function firstScreen(deps: TuiDeps): Screen {
-  if (deps.startAt?.screen === 'practice' || deps.startAt?.screen === 'drill') return { name: 'waiting' };
   return deps.firstRun ? { name: 'welcome', step: 'greeting', selected: 0 } : { name: 'home' };
 }
 
-export function initialState(deps: TuiDeps, world: World, size: Size): State {
+function initialState(deps: TuiDeps, world: World, size: Size): State {
   const state: State = {
     screen: firstScreen(deps),
     size,
@@ -43,11 +47,26 @@ export function initialState(deps: TuiDeps, world: World, size: Size): State {
     nextEffectId: 1,
     ...(deps.savingNote === undefined ? {} : { savingNote: deps.savingNote }),
   };
+  return state;
+}
+
+/** The state after what the program was started for: a set is there in the first frame already. */
+export function startedState(deps: TuiDeps, world: World, size: Size): State {
+  const state = initialState(deps, world, size);
   const { startAt } = deps;
+  const at = deps.now();
+  if (startAt?.screen === 'bench') return show(state, freshBench(world, state.settings.palette));
+  if (startAt?.screen === 'drill') {
+    return startSet(state, world, {
+      items: [{ drillId: startAt.drillId, feedback: 'each', why: 'asked for' }],
+      at,
+    });
+  }
   if (startAt?.screen !== 'practice') return state;
   const { family, minutes } = startAt;
-  return ask(state, {
-    type: 'start-set',
+  return startSet(state, world, {
+    items: deps.nextSet(family),
+    at,
     ...(family === undefined ? {} : { family }),
     ...(minutes === undefined ? {} : { minutes }),
   });

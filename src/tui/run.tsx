@@ -3,7 +3,7 @@ import { render } from 'ink';
 import { App, type Ending } from './app.js';
 import type { TuiDeps } from './deps.js';
 import { glyphsFor } from './glyphs.js';
-import { initialState, worldOf } from './initial.js';
+import { startedState, worldOf } from './initial.js';
 import { keepScrollback } from './scrollback-guard.js';
 import { guardTerminal, savedLine, type TerminalGuard } from './terminal-guard.js';
 import { enterSession, processHost } from './terminal-session.js';
@@ -26,7 +26,7 @@ function farewell({ state }: Ending): string {
 export async function runTui(deps: TuiDeps): Promise<number> {
   const world = worldOf(deps);
   const size = { columns: process.stdout.columns || 80, rows: process.stdout.rows || 24 };
-  let state = initialState(deps, world, size);
+  let state = startedState(deps, world, size);
   for (;;) {
     const ending = await runOnce(deps, world, state);
     if (ending.code !== undefined) {

@@ -1,7 +1,7 @@
 /** Scene, question, goal and hint of a drill, broken to the width. */
 import { HINT_COST } from '../practice/index.js';
 import { cleanText } from '../text/sanitize.js';
-import { wrapText } from '../text/wrap.js';
+import { padText, widthOf, wrapText } from '../text/wrap.js';
 import type { Piece } from './components/row.js';
 import type { DrillScreen, World } from './state.js';
 
@@ -43,18 +43,31 @@ export function sceneTexts(screen: DrillScreen, world: World, columns: number): 
     ),
     scene: lines([cleanText(drill.scene, LONGEST)], columns, 'plain'),
     ask: lines([cleanText(drill.ask, LONGEST)], columns, 'label'),
-    goal: goal.flatMap((line) => goalLine(cleanText(line, LONGEST), columns)),
+    goal: goalLines(
+      goal.map((line) => cleanText(line, LONGEST)),
+      columns,
+    ),
     hint: lines(hintTexts(screen), columns, 'label'),
   };
 }
 
-/** "value: from …" with its first word set off, and further lines under the first. */
-function goalLine(text: string, columns: number): Piece[][] {
-  const colon = text.indexOf(': ');
-  if (colon < 0 || colon > 12) return lines([text], columns, 'plain');
-  const head = text.slice(0, colon).padEnd(8);
-  return wrapText(text.slice(colon + 2), columns - 8).map((part, index): Piece[] => [
-    { text: index === 0 ? head : ' '.repeat(8), role: 'muted' },
-    { text: part },
-  ]);
+/** Longest first word of a goal line that is set off. */
+const LONGEST_HEAD = 16;
+
+const headOf = (line: string): string => {
+  const colon = line.indexOf(': ');
+  return colon > 0 && colon <= LONGEST_HEAD ? line.slice(0, colon) : '';
+};
+
+/** "value: from …" with the first words set off in a column, and further lines under the text. */
+function goalLines(texts: readonly string[], columns: number): Piece[][] {
+  const indent = Math.max(6, ...texts.map((text) => widthOf(headOf(text)))) + 2;
+  return texts.flatMap((text) => {
+    const head = headOf(text);
+    if (head === '') return lines([text], columns, 'plain');
+    return wrapText(text.slice(head.length + 2), columns - indent).map((part, index): Piece[] => [
+      { text: padText(index === 0 ? head : '', indent), role: 'muted' },
+      { text: part },
+    ]);
+  });
 }

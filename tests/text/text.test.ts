@@ -86,7 +86,7 @@ describe('fitting text into columns', () => {
   });
 
   it('cuts with a mark and pads to exactly the columns', () => {
-    expect(fitText('alizarin crimson', 9)).toBe('alizarin~');
+    expect(fitText('alizarin crimson', 9)).toBe('alizarin…');
     expect(fitText('short', 9)).toBe('short');
     fc.assert(
       fc.property(anyText, fc.integer({ min: 1, max: 30 }), (text, columns) => {

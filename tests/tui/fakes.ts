@@ -2,7 +2,7 @@
 import type { Answer, DrillCommon, Field, Grade, Kind, Verdict } from '../../src/drills/types.js';
 import { findPigment, LIBRARY, loadsFromParts, PALETTES, predict } from '../../src/pigments/index.js';
 import type { AnswerEntry, FeedbackTiming, SetItem, TuiDeps } from '../../src/tui/deps.js';
-import { initialState, worldOf } from '../../src/tui/initial.js';
+import { startedState, worldOf } from '../../src/tui/initial.js';
 import type { Action, DrillScreen, Effect, ResultScreen, State, World } from '../../src/tui/state.js';
 import { createReducer } from '../../src/tui/update/root.js';
 
@@ -204,7 +204,7 @@ export class Bench {
     this.deps = deps;
     this.world = worldOf(deps);
     this.reduce = createReducer(this.world);
-    this.state = initialState(deps, this.world, { columns: 80, rows: 24 });
+    this.state = startedState(deps, this.world, { columns: 80, rows: 24 });
     this.carryOut();
   }
 

@@ -50,7 +50,7 @@ describe('home and settings', () => {
   });
 
   it('starts a set of the family chosen', () => {
-    const bench = new Bench().menu('families').keys('down', 'enter');
+    const bench = new Bench().menu('families').keys('down', 'down', 'enter');
     expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', family: 'dull-on-purpose' });
   });
 

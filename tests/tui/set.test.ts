@@ -143,11 +143,51 @@ describe('a set', () => {
 
 describe('starting', () => {
   it('goes straight to practice with the family and the minutes asked for', () => {
-    const bench = new Bench(
-      fakeDeps({ startAt: { screen: 'practice', family: 'darken-bright', minutes: 5 } }),
-    );
-    expect(bench.asked[0]).toMatchObject({ type: 'start-set', family: 'darken-bright', minutes: 5 });
+    const asked: unknown[] = [];
+    const nextSet = (family?: string) => {
+      asked.push(family);
+      return items(['one']);
+    };
+    const startAt = { screen: 'practice', family: 'darken-bright', minutes: 5 } as const;
+    const bench = new Bench(fakeDeps({ startAt, nextSet }));
+    expect(asked).toEqual(['darken-bright']);
+    expect(bench.state.set?.deadline).toBeDefined();
     expect(at(bench)).toBe('drill one');
+  });
+
+  it('makes a drill only when it is shown', () => {
+    let made = 0;
+    const lazy = (id: string) => ({
+      drillId: id,
+      feedback: 'each' as const,
+      why: 'new',
+      get drill() {
+        made += 1;
+        return fakeDrill(id);
+      },
+    });
+    const bench = new Bench().set([lazy('a'), lazy('b'), lazy('c')]);
+    expect(made).toBe(1);
+    bench.keys('enter', 'n');
+    expect(made).toBe(2);
+  });
+
+  it('passes over a drill that cannot be made', () => {
+    const broken = {
+      drillId: 'broken',
+      feedback: 'each' as const,
+      why: 'new',
+      get drill(): never {
+        throw new RangeError('the palette is too small');
+      },
+    };
+    expect(at(new Bench().set([broken, ...items(['two'])]))).toBe('drill two');
+    expect(at(new Bench().set([broken]))).toBe('summary');
+  });
+
+  it('opens on the bench or on one drill when asked to', () => {
+    expect(at(new Bench(fakeDeps({ startAt: { screen: 'bench' } })))).toBe('bench');
+    expect(at(new Bench(fakeDeps({ startAt: { screen: 'drill', drillId: 'two' } })))).toBe('drill two');
   });
 
   it('opens with the welcome on the first run only', () => {

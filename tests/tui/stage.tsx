@@ -4,7 +4,7 @@ import { type Instance, render } from 'ink';
 import { vi } from 'vitest';
 import { App, type Ending } from '../../src/tui/app.js';
 import { glyphsFor } from '../../src/tui/glyphs.js';
-import { initialState, worldOf } from '../../src/tui/initial.js';
+import { startedState, worldOf } from '../../src/tui/initial.js';
 import type { Size } from '../../src/tui/state.js';
 import { type FakeDeps, fakeDeps } from './fakes.js';
 
@@ -51,7 +51,7 @@ export class Stage {
     this.deps = deps;
     this.out = new FakeOut(size);
     const world = worldOf(deps);
-    const initial = initialState(deps, world, size);
+    const initial = startedState(deps, world, size);
     const onEnd = (ending: Ending): void => {
       this.ending = ending;
     };

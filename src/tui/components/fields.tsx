@@ -2,7 +2,7 @@
 import { Box } from 'ink';
 import type { Answer, Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
-import { fitText, padText, widthOf } from '../../text/wrap.js';
+import { fitText, padText, widthOf, wrapText } from '../../text/wrap.js';
 import { chosenIndex } from '../fields.js';
 import type { Glyphs } from '../glyphs.js';
 import { fieldParts } from '../layout.js';
@@ -10,7 +10,7 @@ import { lookOf, scaleUnit, valueText } from '../look.js';
 import { useSurroundings } from '../surroundings.js';
 import { patchStyle } from '../theme.js';
 import { windowAround } from '../window.js';
-import { type Piece, Row, Rows } from './row.js';
+import { type Piece, Rows } from './row.js';
 
 const SWATCH = 4;
 
@@ -43,10 +43,9 @@ function optionPieces(
       : [{ text: ' '.repeat(SWATCH - 1), style: patchStyle(lookOf(option.swatch).hex) }, { text: ' ' }];
   const used = 2 + state.number.length + (swatch.length === 0 ? 0 : SWATCH);
   const label = padText(cleanText(option.label, 60), Math.min(labelColumns, columns - used));
-  const side =
-    sight.level === 0 && option.swatch !== undefined
-      ? wordsFor(option, sight)
-      : cleanText(option.note ?? '', 120);
+  // Without a swatch the label says it, and the note has a line of its own below.
+  const note = option.swatch === undefined ? '' : cleanText(option.note ?? '', 120);
+  const side = sight.level === 0 ? wordsFor(option, sight) : note;
   const room = columns - used - widthOf(label) - 1;
   return [
     { text: `${mark} `, role: 'here' },
@@ -191,15 +190,17 @@ export function Fields({ fields, answer, focus, columns, rows }: FieldsProps): R
   );
 }
 
-/** One or two lines on what is chosen in the focused field: words, value, Colour Index code, evidence. */
+/** A line or two on what is chosen in the focused field: words, value, Colour Index code, evidence. */
 export function ChosenNote({
   field,
   answer,
   columns,
+  rows = 1,
 }: {
   readonly field: Field | undefined;
   readonly answer: Answer;
   readonly columns: number;
+  readonly rows?: number;
 }): React.JSX.Element | null {
   const { state, glyphs } = useSurroundings();
   const option = field?.options[chosenIndex(field, answer)];
@@ -208,5 +209,9 @@ export function ChosenNote({
   const text = [wordsFor(option, sight), cleanText(option.note ?? '', 160)]
     .filter(Boolean)
     .join(` ${glyphs.dot} `);
-  return text === '' ? null : <Row pieces={[{ text: fitText(text, columns, glyphs.cut), role: 'muted' }]} />;
+  const lines = wrapText(text, columns);
+  const shown = lines.slice(0, rows);
+  if (shown.length < lines.length)
+    shown[rows - 1] = fitText(lines.slice(rows - 1).join(' '), columns, glyphs.cut);
+  return <Rows lines={shown.map((line): Piece[] => [{ text: line, role: 'muted' }])} />;
 }

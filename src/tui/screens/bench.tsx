@@ -2,7 +2,7 @@
 import { Box, Text } from 'ink';
 import type { Spectrum } from '../../optics/index.js';
 import { loadsFromParts, type Part, predict } from '../../pigments/index.js';
-import { padText, widthOf } from '../../text/wrap.js';
+import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { Frame } from '../components/frame.js';
 import { type Piece, Row, Rows } from '../components/row.js';
 import { factLines, patchLines } from '../components/swatch.js';
@@ -120,6 +120,33 @@ function Picker({
   );
 }
 
+/** Code, evidence and looks of the paint in focus, where there is room beside the mixture. */
+function AboutPaint({
+  screen,
+  columns,
+}: {
+  readonly screen: BenchScreen;
+  readonly columns: number;
+}): React.JSX.Element | null {
+  const { state, world, glyphs } = useSurroundings();
+  const id = screen.slots[screen.focus]?.pigment;
+  const pigment = world.pigments.find((each) => each.id === id);
+  const look = paintLook(world, id);
+  if (pigment === undefined || look === undefined || !isWide(state.size)) return null;
+  const known = [pigment.ci.join(' + '), pigment.evidence].filter(Boolean).join(` ${glyphs.dot} `);
+  const alone = `alone ${spokenLook(look, state.settings.valueScale)}`;
+  return (
+    <Rows
+      lines={[
+        [],
+        ...[known, alone]
+          .flatMap((text) => wrapText(text, columns))
+          .map((text): Piece[] => [{ text, role: 'muted' }]),
+      ]}
+    />
+  );
+}
+
 export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   const columns = innerColumns(state.size);
@@ -175,6 +202,7 @@ export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.E
         <Box flexDirection="column" width={left} flexShrink={0}>
           <Row pieces={[{ text: 'ON THE BENCH', role: 'label' }]} />
           <Rows lines={rows} />
+          <AboutPaint screen={screen} columns={left} />
         </Box>
         <Box width={2} height={1} flexShrink={0} />
         {colour}

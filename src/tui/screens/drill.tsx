@@ -78,8 +78,14 @@ function Choices({ screen, layout }: PartProps): React.JSX.Element {
         columns={layout.fieldColumns}
         rows={layout.fieldRows}
       />
-      {layout.hasNote ? (
-        <ChosenNote field={fields[focus]} answer={answer} columns={layout.fieldColumns} />
+      {layout.noteRows > 2 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      {layout.noteRows > 0 ? (
+        <ChosenNote
+          field={fields[focus]}
+          answer={answer}
+          columns={layout.fieldColumns}
+          rows={Math.min(2, layout.noteRows)}
+        />
       ) : null}
     </Box>
   );
@@ -93,16 +99,18 @@ export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.E
   const question = (
     <Box flexDirection="column" width={layout.questionColumns} flexShrink={0}>
       <Given {...part} />
-      {layout.wide && layout.stairRows >= 0 && layout.givenRows > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      {layout.beside && layout.stairRows >= 0 && layout.givenRows > 0 ? (
+        <Row pieces={[{ text: ' ' }]} />
+      ) : null}
       <GoalPicture {...part} />
     </Box>
   );
   return (
     <Frame title={drillTitle(world, screen)} side={drillSide(state, screen, glyphs)}>
       <Rows lines={layout.top} />
-      <Box flexDirection={layout.wide ? 'row' : 'column'} flexShrink={0}>
+      <Box flexDirection={layout.beside ? 'row' : 'column'} flexShrink={0}>
         {question}
-        {layout.wide && layout.questionColumns > 0 ? <Box width={GAP_COLUMNS} flexShrink={0} /> : null}
+        {layout.beside && layout.questionColumns > 0 ? <Box width={GAP_COLUMNS} flexShrink={0} /> : null}
         <Choices {...part} />
       </Box>
       <Rows lines={layout.hint} />

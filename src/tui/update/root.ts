@@ -1,7 +1,7 @@
 /** The root reducer: panels first, then keys that work everywhere, then the screen in front. Pure. */
 import { commandOf } from '../keys.js';
 import { scrolled } from '../page.js';
-import type { Action, State, World } from '../state.js';
+import type { Action, Size, State, World } from '../state.js';
 import { updateBench } from './bench.js';
 import { ask, show, withNotice, withOverlay, withoutOverlay } from './common.js';
 import { lay, updateDrill } from './drill.js';
@@ -78,6 +78,9 @@ function onLaid(state: State, world: World, action: Extract<Action, { type: 'lai
   return noted(show(counted, first === undefined ? result : { ...result, first }));
 }
 
+const sameSize = (one: Size, other: Size): boolean =>
+  one.columns === other.columns && one.rows === other.rows;
+
 /** Makes the reducer over what is fixed for the run. */
 export function createReducer(world: World): (state: State, action: Action) => State {
   return (state, action) => {
@@ -85,7 +88,7 @@ export function createReducer(world: World): (state: State, action: Action) => S
       case 'key':
         return onKey(state, world, action.key, action.at);
       case 'resize':
-        return { ...state, size: action.size };
+        return sameSize(state.size, action.size) ? state : { ...state, size: action.size };
       case 'menu':
         return state.overlay === undefined ? chooseInMenu(state, world, action.value, action.at) : state;
       case 'set-ready':

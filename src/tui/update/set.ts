@@ -1,11 +1,21 @@
 /** A set of drills: which comes next, and which results are kept back until when. */
 import { firstAnswer } from '../../drills/answers.js';
+import type { DrillCommon } from '../../drills/types.js';
 import type { SetItem } from '../deps.js';
 import type { Attempt, DrillScreen, SetRun, State, World } from '../state.js';
 import { ask, show, withNotice } from './common.js';
 
 /** Results are shown together after this many answers where the timing is `third`. */
 const TOGETHER = 3;
+
+/** The drill of an item; undefined when there is none, or when it cannot be made. */
+function drillOf(world: World, item: SetItem): DrillCommon | undefined {
+  try {
+    return item.drill ?? world.drills.get(item.drillId);
+  } catch {
+    return undefined;
+  }
+}
 
 /** The screen of one drill, nothing chosen yet; undefined when there is no such drill. */
 export function drillScreen(
@@ -14,7 +24,7 @@ export function drillScreen(
   at: number,
   { attempt = 1, place = 0 } = {},
 ): DrillScreen | undefined {
-  const drill = item.drill ?? world.drills.get(item.drillId);
+  const drill = drillOf(world, item);
   if (drill === undefined) return undefined;
   const fields = world.kindOf(drill).fields(drill);
   return {
@@ -44,9 +54,8 @@ export interface SetRequest {
 /** Starts a set. */
 export function startSet(state: State, world: World, request: SetRequest): State {
   const { family, minutes, at } = request;
-  const items = request.items.filter(
-    ({ drill, drillId }) => drill !== undefined || world.drills.has(drillId),
-  );
+  // Asked by key, not by value: a drill may be made only when it is read.
+  const items = request.items.filter((item) => 'drill' in item || world.drills.has(item.drillId));
   if (items.length === 0) {
     const text = 'There is no drill for this choice; try another family or palette.';
     return withNotice(show(state, { name: 'home' }), text);
@@ -76,7 +85,8 @@ export function nextDrill(state: State, world: World, at: number, message?: stri
   const item = set.items[set.index];
   if (item === undefined || at > (set.deadline ?? Number.POSITIVE_INFINITY)) return showSummary(state);
   const screen = drillScreen(world, item, at, { place: set.attempts.length });
-  if (screen === undefined) return showSummary(state);
+  if (screen === undefined)
+    return nextDrill({ ...state, set: { ...set, index: set.index + 1 } }, world, at, message);
   return show(state, message === undefined ? screen : { ...screen, message });
 }
 
