@@ -37,6 +37,9 @@ export interface HueShiftAim {
   readonly toleranceDeg?: number;
 }
 
+/** CIEDE2000 units that a published mean colour is trusted to; makers differ by more. */
+const COLOUR_TOLERANCE = 1.2;
+
 export type Aim = ColourAim | LightnessAim | HueAim | HueShiftAim;
 
 /** Colour of the film at a share of its masstone load. */
@@ -66,8 +69,8 @@ export function aimResiduals(film: Coefficients, aim: Aim, on: Ground): number[]
     return [hueDifference(aim.shiftDeg, shift) / (aim.toleranceDeg ?? 5)];
   }
   const found = filmColour(film, aim.strength, aim.observer, on);
-  if (aim.kind === 'colour') return colourResiduals(found, aim.lab, aim.tolerance ?? 1);
-  if (aim.kind === 'lightness') return [(found.l - aim.lightness) / (aim.tolerance ?? 1)];
+  if (aim.kind === 'colour') return colourResiduals(found, aim.lab, aim.tolerance ?? COLOUR_TOLERANCE);
+  if (aim.kind === 'lightness') return [(found.l - aim.lightness) / (aim.tolerance ?? COLOUR_TOLERANCE)];
   const arc = (hueDifference(aim.hueDeg, hueOf(found)) * Math.PI) / 180;
   return [(Math.hypot(found.a, found.b) * arc) / 2];
 }

@@ -17,15 +17,14 @@ import {
 } from './calibrate-medium.js';
 
 /**
- * How far the curve may leave its source: `same` for the same pigment, `kin` for a related one, `free` when the source says nothing.
+ * How far the curve may leave its source: `same` for the same pigment, `kin` for a related or a merely similar one.
  * `bend` weighs second differences of the correction, `leave` its size.
  */
-export type Freedom = 'same' | 'kin' | 'free';
+export type Freedom = 'same' | 'kin';
 
 const WEIGHTS: Readonly<Record<Freedom, { readonly bend: number; readonly leave: number }>> = {
-  same: { bend: 3, leave: 2 },
+  same: { bend: 4, leave: 3 },
   kin: { bend: 2, leave: 0.7 },
-  free: { bend: 2, leave: 0.05 },
 };
 
 /** What is known of the paint. */
@@ -80,7 +79,11 @@ function residualsOf(known: Known, on: Ground) {
   };
 }
 
-function leastSquares(residuals: (parameters: readonly number[]) => number[], start: readonly number[]) {
+function leastSquares(
+  residuals: (parameters: readonly number[]) => number[],
+  start: readonly number[],
+  maxIterations: number,
+) {
   const count = residuals(start).length;
   const x = Array.from({ length: count }, (_, i) => i);
   return levenbergMarquardt(
@@ -94,7 +97,7 @@ function leastSquares(residuals: (parameters: readonly number[]) => number[], st
       damping: 1,
       centralDifference: true,
       gradientDifference: 1e-4,
-      maxIterations: 60,
+      maxIterations,
       errorTolerance: 1e-12,
     },
   );
@@ -102,6 +105,35 @@ function leastSquares(residuals: (parameters: readonly number[]) => number[], st
 
 /** First guesses of the mean K of a masstone film: a pale, a middle and a dark paint. */
 const MEAN_K_GUESSES = [0.3, 1, 3] as const;
+
+/** Enough for the residuals to settle; the result no longer changes in the fifth digit. */
+const ITERATIONS = 60;
+
+/** Enough to rank curves by. */
+const RANKING_ITERATIONS = 20;
+
+/** Starting scales of K and S. */
+function startingScales(known: Known, meanK: number): [number, number] {
+  const meanShape = Math.log(visibleMean(known.shape.logK.map(Math.exp)));
+  const logS = Math.log(scatterFromTransparency(known.transparency ?? MIDDLE_TRANSPARENCY));
+  return [Math.log(meanK) - meanShape, logS];
+}
+
+const NO_CORRECTION: readonly number[] = Array<number>(SPLINES).fill(0);
+
+/**
+ * How well a starting curve fits with the two scales alone, without correction: the smaller the nearer.
+ * Ranks the curves that a paint without its own spectrum could start from.
+ */
+export function misfitOfShape(known: Known, on: Ground): number {
+  const residuals = residualsOf(known, on);
+  const scalesOnly = (scales: readonly number[]) => residuals([...scales, ...NO_CORRECTION]);
+  return Math.min(
+    ...MEAN_K_GUESSES.map(
+      (guess) => leastSquares(scalesOnly, startingScales(known, guess), RANKING_ITERATIONS).parameterError,
+    ),
+  );
+}
 
 /**
  * Finds the masstone film of a paint.
@@ -111,10 +143,8 @@ const MEAN_K_GUESSES = [0.3, 1, 3] as const;
 export function calibrate(known: Known, on: Ground): Calibrated {
   if (known.aims.length === 0) throw new RangeError('a calibration needs at least one colour to aim at');
   const residuals = residualsOf(known, on);
-  const logS = Math.log(scatterFromTransparency(known.transparency ?? MIDDLE_TRANSPARENCY));
-  const meanShape = Math.log(visibleMean(known.shape.logK.map(Math.exp)));
   const runs = MEAN_K_GUESSES.map((guess) =>
-    leastSquares(residuals, [Math.log(guess) - meanShape, logS, ...Array<number>(SPLINES).fill(0)]),
+    leastSquares(residuals, [...startingScales(known, guess), ...NO_CORRECTION], ITERATIONS),
   );
   const best = runs.reduce((a, b) => (b.parameterError < a.parameterError ? b : a));
   const correction = curve(best.parameterValues.slice(2));

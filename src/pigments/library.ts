@@ -6,10 +6,13 @@ import measured from './data/measured.json' with { type: 'json' };
 import { handlingOf, hazardOf } from './handling.js';
 import type { Pigment, Provenance } from './types.js';
 
+type Shape = NonNullable<CatalogueEntry['shape']>;
+
 interface Shipped {
   readonly id: string;
   readonly fullStrength: number;
   readonly residualDeltaE00?: number;
+  readonly shape?: Shape;
   readonly departure?: number;
   readonly K?: readonly number[];
   readonly S?: readonly number[];
@@ -18,27 +21,25 @@ interface Shipped {
 const SHIPPED = new Map(shipped.pigments.map((record) => [record.id, record as Shipped]));
 const MEASURED = new Map(measured.pigments.map((record) => [record.id, record]));
 
-function methodOf(entry: CatalogueEntry): string {
-  const relation = entry.relation === undefined ? '' : ` (${entry.relation})`;
+function methodOf(entry: CatalogueEntry, shape: Shape | undefined): string {
   if (entry.evidence === 'measured') return measured.method;
-  if (entry.mixture !== undefined) return 'mixture of pigments of this library';
-  if (entry.shape === undefined) {
-    return 'smoothest curve that gives the published masstone and hue shift, S from the transparency rating';
-  }
-  const start = `K from ${shipped.sets[entry.shape.from].name}, ${entry.shape.pigment}${relation}`;
+  if (shape === undefined) return 'mixture of pigments of this library';
+  const relation = entry.relation ?? (entry.shape === undefined ? 'the nearest of all carried spectra' : '');
+  const start = `K from ${shipped.sets[shape.from].name}, ${shape.pigment}${relation === '' ? '' : ` (${relation})`}`;
   return entry.evidence === 'transferred'
-    ? `${start}, brought to the published masstone by two scales and a slight smooth correction`
-    : `${start}, changed smoothly until it gives the published masstone and hue shift: estimated from published colour`;
+    ? `${start}; brought to the published masstone by two scales and a slight smooth correction`
+    : `${start}; changed smoothly until it gives the published masstone and hue shift: estimated from published colour`;
 }
 
 function provenanceOf(entry: CatalogueEntry, record: Shipped): Provenance {
-  const set = entry.shape === undefined ? undefined : shipped.sets[entry.shape.from];
+  const shape = record.shape ?? entry.shape;
+  const set = shape === undefined ? undefined : shipped.sets[shape.from];
   const spectrumCredit = entry.evidence === 'measured' ? measured : set;
   const colour = `colour: ${APPEARANCE_SOURCE}`;
   return {
     source: spectrumCredit === undefined ? colour : `spectrum: ${spectrumCredit.source}; ${colour}`,
     licence: spectrumCredit?.licence ?? 'figures quoted as facts with citation',
-    method: methodOf(entry),
+    method: methodOf(entry, shape),
     date: entry.evidence === 'measured' ? measured.date : shipped.date,
     ...(record.residualDeltaE00 === undefined ? {} : { residualDeltaE00: record.residualDeltaE00 }),
     ...(record.departure === undefined ? {} : { departure: record.departure }),

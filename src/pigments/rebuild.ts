@@ -2,9 +2,9 @@
 import { deltaE00 } from '../colour/difference.js';
 import type { Lab } from '../colour/index.js';
 import { type Coefficients, GRID, mixCoefficients } from '../optics/index.js';
-import { calibrate, type Freedom } from './calibrate.js';
+import { calibrate, type Freedom, type Known, misfitOfShape } from './calibrate.js';
 import { type Aim, filmColour } from './calibrate-aims.js';
-import { levelShape, startingShape } from './calibrate-medium.js';
+import { startingShape } from './calibrate-medium.js';
 import {
   type Appearance,
   appearanceOf,
@@ -14,7 +14,7 @@ import {
 } from './catalogue.js';
 import { TINT_STRENGTH } from './constants.js';
 import { PAPER } from './predict.js';
-import { creditOf, mediumOf, sourceSpectrum } from './spectra.js';
+import { creditOf, mediumOf, STARTING_SPECTRA, sourceSpectrum } from './spectra.js';
 import { fullStrengthFromTinting, loadAtLightness, loadNearestColour, TOO_LIGHT_TO_TELL } from './tinting.js';
 
 /** What is shipped for one pigment; K and S per unit load, absent for measured paints, which carry their own. */
@@ -23,6 +23,8 @@ export interface Rebuilt {
   readonly fullStrength: number;
   /** CIEDE2000 (D50, 10 degrees) of the masstone film against the published one. */
   readonly residualDeltaE00?: number;
+  /** The spectrum that the curve started from. */
+  readonly shape?: NonNullable<CatalogueEntry['shape']>;
   /** Root mean square change of ln K from the source's curve. */
   readonly departure?: number;
   readonly K?: readonly number[];
@@ -85,9 +87,24 @@ function rebuildMeasured(entry: CatalogueEntry): Rebuilt {
   return { id: entry.id, fullStrength, ...residualOf(times(paint, fullStrength), own) };
 }
 
-function freedomOf(entry: CatalogueEntry): Freedom {
-  if (entry.shape === undefined) return 'free';
-  return entry.evidence === 'transferred' ? 'same' : 'kin';
+type Shape = NonNullable<CatalogueEntry['shape']>;
+
+function knownOf(published: Appearance, shape: Shape, freedom: Freedom): Known {
+  return {
+    shape: startingShape(sourceSpectrum(shape.from, shape.pigment), mediumOf(shape.from)),
+    aims: aimsOf(published),
+    freedom,
+    ...(published.transparency === undefined ? {} : { transparency: published.transparency }),
+  };
+}
+
+/** The carried spectrum that comes nearest to what is published of a paint, by the two scales alone. */
+function nearestShape(published: Appearance): Shape {
+  const ranked = STARTING_SPECTRA.map((shape) => ({
+    shape,
+    misfit: misfitOfShape(knownOf(published, shape, 'kin'), PAPER),
+  }));
+  return ranked.reduce((best, next) => (next.misfit < best.misfit ? next : best)).shape;
 }
 
 function perUnitLoad(film: Coefficients, fullStrength: number) {
@@ -99,26 +116,16 @@ function perUnitLoad(film: Coefficients, fullStrength: number) {
 
 function rebuildCalibrated(entry: CatalogueEntry): Rebuilt {
   const published = appearanceOf(entry.id);
-  const { shape } = entry;
-  const start =
-    shape === undefined
-      ? levelShape()
-      : startingShape(sourceSpectrum(shape.from, shape.pigment), mediumOf(shape.from));
-  const { film, departure } = calibrate(
-    {
-      shape: start,
-      aims: aimsOf(published),
-      freedom: freedomOf(entry),
-      ...(published.transparency === undefined ? {} : { transparency: published.transparency }),
-    },
-    PAPER,
-  );
-  const tinting = shape === undefined ? undefined : fullStrengthFromTinting(film, shape.from, shape.pigment);
+  const shape = entry.shape ?? nearestShape(published);
+  const freedom = entry.evidence === 'transferred' ? 'same' : 'kin';
+  const { film, departure } = calibrate(knownOf(published, shape, freedom), PAPER);
+  const tinting = fullStrengthFromTinting(film, shape.from, shape.pigment);
   const fullStrength = rounded(entry.assumedFullStrength ?? tinting ?? 1, 4);
   return {
     id: entry.id,
     fullStrength,
     ...residualOf(film, published),
+    shape,
     departure: rounded(departure, 3),
     ...perUnitLoad(film, fullStrength),
   };

@@ -61,3 +61,14 @@ export function mediumOf(from: SpectrumSet): Medium {
 export function creditOf(from: SpectrumSet): { readonly source: string; readonly licence: string } {
   return { source: LICENCES[from].source, licence: LICENCES[from].licence };
 }
+
+/** Paints whose curve says nothing about a colour: whites, and the blacks. */
+const COLOURLESS = /white|black|^PW|^PBk/;
+
+/** Every carried spectrum of a colour. */
+export const STARTING_SPECTRA: readonly { readonly from: SpectrumSet; readonly pigment: string }[] = (
+  Object.keys(MEDIA) as SpectrumSet[]
+).flatMap((from) => {
+  const names = Object.keys(from === 'powder' ? POWDERS : WITH_COEFFICIENTS[from]);
+  return names.filter((name) => !COLOURLESS.test(name)).map((pigment) => ({ from, pigment }));
+});
