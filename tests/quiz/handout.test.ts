@@ -102,7 +102,6 @@ describe('the handout file', () => {
   });
 
   it('refuses control and direction-changing characters and drops other invisible ones', () => {
-    expect(faultOf(text.replace('A quarry wall', 'A \\u202E wall'))).toBe('');
     expect(faultOf(text.replace('title: Week 3', 'title: "Week\\u202E 3"'))).toMatch(/direction-changing/);
     expect(faultOf(text.replace('title: Week 3', 'title: "Week\\e[31m 3"'))).toMatch(/control/);
     const zeroWidth = parseHandout(text.replace('title: Week 3', 'title: "Wee\\u200Bk 3"'), 'x');

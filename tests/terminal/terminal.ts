@@ -122,7 +122,7 @@ export class Terminal {
   /** Waits for the end. @returns the exit code, and whether the terminal echoes what is typed */
   async ended(): Promise<{ code: number; echo: boolean; canonical: boolean }> {
     const done = (): RegExpMatchArray | null =>
-      this.raw.match(new RegExp(`${ENDED} (\\d+)[sS]*?(-?)icanon[sS]*?[\\s;](-?)echo[\\s;]`));
+      this.raw.match(new RegExp(`${ENDED} (\\d+)[\\s\\S]*?(-?)icanon[\\s\\S]*?[\\s;](-?)echo[\\s;]`));
     await this.until(
       () => done() !== null,
       () => `waiting for the end, seeing:\n${this.text}`,

@@ -1,15 +1,15 @@
 /** One quiz screen program: reducer, keys, clock, resizing, saving, the way out. Sitting and room differ in what they hand in. */
 import chalk from 'chalk';
-import { Box, render, useApp, useInput } from 'ink';
-import { type ReactNode, useEffect, useReducer } from 'react';
+import { Box, useApp, useInput } from 'ink';
+import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import { type Glyphs, glyphsFor, SPOKEN } from '../glyphs.js';
 import { useTerminalSize } from '../hooks/use-terminal-size.js';
 import { keyNames } from '../key-names.js';
 import { isTooSmall } from '../layout.js';
+import { onScreen } from '../on-screen.js';
 import { TooSmall } from '../screens/panels.js';
 import type { Screen, World } from '../state.js';
 import { type FrameWords, SurroundingsProvider } from '../surroundings.js';
-import { enterSession, processHost } from '../terminal-session.js';
 import { practiceState, type QuizAction, type QuizDeps, type QuizState } from './stage.js';
 
 /** Exit code when the screens end without one: a crash inside Ink. */
@@ -32,14 +32,35 @@ export interface QuizProgram<S extends QuizState> {
   ticks?(state: S): boolean;
 }
 
-/** Saves, and says what could not be saved. */
-function saving<S extends QuizState>(program: QuizProgram<S>, state: S): string | undefined {
+/** Saves a state; the one that comes back says what could not be saved. */
+function saved<S extends QuizState>(program: QuizProgram<S>, state: S): S {
+  const { fault: _before, ...rest } = state;
   try {
     program.save?.(state);
-    return undefined;
+    return rest as S;
   } catch (error) {
-    return (error as Error).message;
+    return { ...rest, fault: (error as Error).message } as S;
   }
+}
+
+/** One state as it is drawn. */
+export function QuizScene<S extends QuizState>({
+  program,
+  state,
+}: {
+  readonly program: QuizProgram<S>;
+  readonly state: S;
+}): React.JSX.Element {
+  const { deps, world } = program;
+  const glyphs = state.settings.screenReader ? SPOKEN : glyphsFor(deps.env);
+  const { screen, frame, body } = program.view(state, glyphs);
+  return (
+    <SurroundingsProvider
+      value={{ state: practiceState(state, screen), world, glyphs, version: deps.version, frame }}
+    >
+      <Box flexDirection="column">{isTooSmall(state.size) ? <TooSmall /> : body}</Box>
+    </SurroundingsProvider>
+  );
 }
 
 interface QuizAppProps<S extends QuizState> {
@@ -49,78 +70,61 @@ interface QuizAppProps<S extends QuizState> {
 
 function QuizApp<S extends QuizState>({ program, onEnd }: QuizAppProps<S>): React.JSX.Element {
   const { deps } = program;
-  const [state, dispatch] = useReducer(
-    (before: S, action: QuizAction) => program.reduce(before, action),
-    program.initial,
-  );
+  const [state, setState] = useState(program.initial);
+  // Kept beside React's own state: an answer has to be on the disk before the screen shows it.
+  const current = useRef(program.initial);
   const size = useTerminalSize();
   const { exit } = useApp();
-  const spoken = state.settings.screenReader;
 
   // Ink reads chalk's level while it writes the frame, which is before any effect of this render would run.
-  chalk.level = spoken ? 0 : state.colourLevel;
+  chalk.level = state.settings.screenReader ? 0 : state.colourLevel;
+
+  const dispatch = useCallback(
+    (action: QuizAction): void => {
+      const next = program.reduce(current.current, action);
+      if (next === current.current) return;
+      current.current = saved(program, next);
+      setState(current.current);
+    },
+    [program],
+  );
 
   useInput((input, key) => {
     for (const name of keyNames(input, key)) dispatch({ type: 'key', key: name, at: deps.now() });
   });
 
-  useEffect(() => dispatch({ type: 'resize', size }), [size]);
+  useEffect(() => dispatch({ type: 'resize', size }), [size, dispatch]);
 
   const ticking = program.ticks?.(state) === true;
   useEffect(() => {
     if (!ticking) return;
     const timer = setInterval(() => dispatch({ type: 'tick', at: deps.now() }), 1000);
     return () => clearInterval(timer);
-  }, [ticking, deps]);
+  }, [ticking, deps, dispatch]);
 
   useEffect(() => {
-    const fault = saving(program, state);
-    if (fault !== state.fault)
-      dispatch({ type: 'fault', ...(fault === undefined ? {} : { message: fault }) });
     if (state.ending === undefined) return;
-    const { fault: _before, ...rest } = state;
-    onEnd({ ...rest, ...(fault === undefined ? {} : { fault }) } as S);
+    onEnd(state);
     exit();
-  }, [state, program, exit, onEnd]);
+  }, [state, exit, onEnd]);
 
-  const glyphs = spoken ? SPOKEN : glyphsFor(deps.env);
-  const { screen, frame, body } = program.view(state, glyphs);
-  return (
-    <SurroundingsProvider
-      value={{
-        state: practiceState(state, screen),
-        world: program.world,
-        glyphs,
-        version: deps.version,
-        frame,
-      }}
-    >
-      <Box flexDirection="column">{isTooSmall(state.size) ? <TooSmall /> : body}</Box>
-    </SurroundingsProvider>
-  );
+  return <QuizScene program={program} state={state} />;
 }
 
 /** Runs a quiz program until it is left. @returns its last state */
 export async function runQuizProgram<S extends QuizState>(program: QuizProgram<S>): Promise<S> {
   const spoken = program.initial.settings.screenReader;
-  const session = enterSession(processHost(), !spoken);
   let last: S = { ...program.initial, ending: FAILED };
-  try {
-    const app = render(
-      <QuizApp
-        program={program}
-        onEnd={(state) => {
-          last = state;
-        }}
-      />,
-      { exitOnCtrlC: false, isScreenReaderEnabled: spoken },
-    );
-    // In the same tick: asked after the app has gone, it never settles.
-    await app.waitUntilExit();
-  } finally {
-    session.leave();
-    // The last frame stays on the screen and ends without a line break.
-    if (spoken) process.stdout.write('\n');
-  }
+  await onScreen(
+    <QuizApp
+      program={program}
+      onEnd={(state) => {
+        last = state;
+      }}
+    />,
+    spoken,
+  );
+  // The last frame stays on the screen and ends without a line break.
+  if (spoken) process.stdout.write('\n');
   return last;
 }

@@ -3,7 +3,7 @@ import { kindOf } from '../../drills/kinds.js';
 import type { Handout } from '../../quiz/handout.js';
 import { createGrader } from '../../quiz/marking.js';
 import { cleanText } from '../../text/sanitize.js';
-import { runQuizProgram } from './quiz-app.js';
+import { type QuizProgram, runQuizProgram } from './quiz-app.js';
 import {
   countsOf,
   emptyCounts,
@@ -26,25 +26,29 @@ export interface RoomEnding {
   readonly lines: readonly string[];
 }
 
-/** The fixed part and the first state. */
-export function roomStart(
+/** A quiz in the room as a program of the screens. */
+export function roomProgram(
   handout: Handout,
   deps: QuizDeps,
   size: RoomState['size'],
-): { readonly world: RoomWorld; readonly initial: RoomState } {
-  const world = { handout, grader: createGrader(handout), world: quizWorld(handout, deps) };
+): QuizProgram<RoomState> & { readonly room: RoomWorld } {
+  const room = { handout, grader: createGrader(handout), world: quizWorld(handout, deps) };
   return {
-    world,
+    deps,
+    room,
+    world: room.world,
     initial: {
       place: 0,
       isOver: false,
       selected: 0,
       stage: { name: 'question' },
-      counts: emptyCounts(world.grader),
+      counts: emptyCounts(room.grader),
       size,
       settings: deps.settings,
-      colourLevel: world.world.colourLevelFor(deps.settings.colour),
+      colourLevel: room.world.colourLevelFor(deps.settings.colour),
     },
+    reduce: createRoomReducer(room),
+    view: (state, glyphs) => roomView(room, state, glyphs),
   };
 }
 
@@ -72,13 +76,7 @@ export function roomLines(world: RoomWorld, state: RoomState): string[] {
 
 export async function runRoom(handout: Handout, deps: QuizDeps): Promise<RoomEnding> {
   const size = { columns: process.stdout.columns || 80, rows: process.stdout.rows || 24 };
-  const { world, initial } = roomStart(handout, deps, size);
-  const last = await runQuizProgram<RoomState>({
-    deps,
-    world: world.world,
-    initial,
-    reduce: createRoomReducer(world),
-    view: (state, glyphs) => roomView(world, state, glyphs),
-  });
-  return { code: last.ending ?? 1, lines: roomLines(world, last) };
+  const program = roomProgram(handout, deps, size);
+  const last = await runQuizProgram(program);
+  return { code: last.ending ?? 1, lines: roomLines(program.room, last) };
 }

@@ -3,7 +3,7 @@ import type { Sitting } from '../../quiz/answers.js';
 import type { Handout } from '../../quiz/handout.js';
 import { createGrader } from '../../quiz/marking.js';
 import { questionOrder } from '../../quiz/order.js';
-import { runQuizProgram } from './quiz-app.js';
+import { type QuizProgram, runQuizProgram } from './quiz-app.js';
 import type { SitState, SitWorld } from './sit-state.js';
 import { createSitReducer } from './sit-update.js';
 import { sitView } from './sit-view.js';
@@ -28,22 +28,9 @@ export interface SitEnding {
   readonly fault?: string;
 }
 
-/** The state that a sitting starts in. */
-export function initialSit(request: SitRequest, world: SitWorld): SitState {
-  const { deps, sitting, isResumed } = request;
-  return {
-    screen: { name: 'begin' },
-    sitting,
-    isResumed,
-    now: deps.now(),
-    size: { columns: process.stdout.columns || 80, rows: process.stdout.rows || 24 },
-    settings: deps.settings,
-    colourLevel: world.world.colourLevelFor(deps.settings.colour),
-  };
-}
-
-export async function runSit(request: SitRequest): Promise<SitEnding> {
-  const { deps, handout, sitting } = request;
+/** A sitting as a program of the screens. */
+export function sitProgram(request: SitRequest, size: SitState['size']): QuizProgram<SitState> {
+  const { deps, handout, sitting, isResumed } = request;
   const world: SitWorld = {
     handout,
     order: questionOrder(handout, sitting.name),
@@ -51,10 +38,18 @@ export async function runSit(request: SitRequest): Promise<SitEnding> {
     world: quizWorld(handout, deps),
   };
   let saved = sitting;
-  const last = await runQuizProgram<SitState>({
+  return {
     deps,
     world: world.world,
-    initial: initialSit(request, world),
+    initial: {
+      screen: { name: 'begin' },
+      sitting,
+      isResumed,
+      now: deps.now(),
+      size,
+      settings: deps.settings,
+      colourLevel: world.world.colourLevelFor(deps.settings.colour),
+    },
     reduce: createSitReducer(world),
     view: (state, glyphs) => sitView(world, state, glyphs),
     save: ({ sitting: now }) => {
@@ -63,7 +58,12 @@ export async function runSit(request: SitRequest): Promise<SitEnding> {
       saved = now;
     },
     ticks: ({ screen }) => handout.rules.timePerQuestionSeconds !== undefined && screen.name === 'question',
-  });
+  };
+}
+
+export async function runSit(request: SitRequest): Promise<SitEnding> {
+  const size = { columns: process.stdout.columns || 80, rows: process.stdout.rows || 24 };
+  const last = await runQuizProgram(sitProgram(request, size));
   const { fault } = last;
   return {
     code: fault !== undefined && last.ending === 0 ? 1 : (last.ending ?? 1),

@@ -222,10 +222,6 @@ export function createSitReducer(world: SitWorld): (state: SitState, action: Qui
     switch (action.type) {
       case 'resize':
         return { ...state, size: action.size };
-      case 'fault': {
-        const { fault: _mended, ...rest } = state;
-        return action.message === undefined ? rest : { ...rest, fault: action.message };
-      }
       case 'tick':
         return watchClock(world, { ...state, now: action.at });
       case 'key': {

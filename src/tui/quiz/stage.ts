@@ -25,9 +25,7 @@ export interface QuizState {
 export type QuizAction =
   | { readonly type: 'key'; readonly key: string; readonly at: number }
   | { readonly type: 'resize'; readonly size: Size }
-  | { readonly type: 'tick'; readonly at: number }
-  /** What could not be saved; without a message all is saved again. */
-  | { readonly type: 'fault'; readonly message?: string };
+  | { readonly type: 'tick'; readonly at: number };
 
 /** From the outside: settings, environment, clock. */
 export interface QuizDeps {

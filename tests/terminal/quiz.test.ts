@@ -1,0 +1,162 @@
+/** Sitting and room of the built program in a real pseudo-terminal. */
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { mudlark } from '../program/run-cli.js';
+import { someHandoutText } from '../quiz/fixture.js';
+import { CTRL_C, closeAll, DOWN, ENTER, ESC, Terminal } from './terminal.js';
+
+let folder = '';
+let handout = '';
+
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'mudlark-quiz-'));
+  handout = join(folder, 'week3.quiz.yaml');
+  writeFileSync(handout, someHandoutText(3));
+});
+afterEach(closeAll);
+
+const sit = (name: string, extra: object = {}): Terminal =>
+  new Terminal({ args: ['quiz', 'sit', handout, '--name', name], ...extra });
+
+interface SavedSitting {
+  readonly name: string;
+  readonly finished?: string;
+  readonly answers: readonly { readonly drill: string; readonly answer: Record<string, string> }[];
+}
+
+const saved = (file = 'week3.ann-lee.answers.json'): SavedSitting =>
+  JSON.parse(readFileSync(join(folder, file), 'utf8')) as SavedSitting;
+
+describe('quiz sit in a terminal', () => {
+  it('has each choice on disk as soon as the screen shows it, and goes on after Ctrl+C where it was', async () => {
+    const terminal = sit('Ann Lee');
+    await terminal.shows('Enter begin');
+    expect(terminal.isAlternate).toBe(true);
+    await terminal.type(ENTER, /1 of 3 +○ open/);
+    await terminal.type(DOWN, /1 of 3 +● answered/);
+    expect(saved().answers[0]?.answer['second']).toBe('ultramarine-blue');
+    await terminal.type(ENTER, /2 of 3/);
+    await terminal.type(CTRL_C, 'program ended with 130');
+    expect(await terminal.ended()).toEqual({ code: 130, echo: true, canonical: true });
+    expect(terminal.isAlternate).toBe(false);
+    expect(terminal.isCursorShown).toBe(true);
+    expect(terminal.text).toContain('1 of 3 answered');
+
+    const again = sit('ann  LEE');
+    await again.shows('1 of 3 answered');
+    await again.type(ENTER, /2 of 3 +○ open/);
+    await again.type(ENTER, /3 of 3/);
+    await again.type(ENTER, 'press f to hand in');
+    await again.type('f', 'Nothing can be changed afterwards');
+    await again.type(ENTER, /points\. Open a result/);
+    await again.type('q', 'program ended with 0');
+    expect(saved().finished).toBeDefined();
+
+    const third = sit('Ann Lee');
+    await third.shows('is finished');
+    expect((await third.ended()).code).toBe(1);
+  });
+
+  it('leaves the terminal clean and the sitting whole when it is killed', async () => {
+    const terminal = sit('Ann Lee');
+    await terminal.shows('Enter begin');
+    await terminal.type(ENTER, /1 of 3/);
+    await terminal.type(DOWN, /● answered/);
+    terminal.kill('SIGTERM');
+    expect(await terminal.ended()).toEqual({ code: 143, echo: true, canonical: true });
+    expect(terminal.isAlternate).toBe(false);
+    expect(saved().answers).toHaveLength(1);
+    expect(readdirSync(folder).filter((name) => name.endsWith('.tmp'))).toEqual([]);
+  });
+
+  it('keeps students of unlike names apart, whatever is in the name', async () => {
+    for (const name of ['../../up', '🙂', 'Ann.Lee']) {
+      const terminal = sit(name);
+      await terminal.shows('Enter begin');
+      await terminal.type(ENTER, /1 of 3/);
+      await terminal.type(DOWN, /● answered/);
+      await terminal.type(CTRL_C, 'program ended with 130');
+    }
+    const files = readdirSync(folder).filter((name) => name.endsWith('.answers.json'));
+    expect(files.map((name) => name.replace(/_[0-9a-f]{8}/, '_mark'))).toEqual([
+      'week3.ann-lee_mark.answers.json',
+      'week3.student_mark.answers.json',
+      'week3.up_mark.answers.json',
+    ]);
+  });
+
+  it('works without colours and for a screen reader', async () => {
+    const plain = sit('Ann Lee', { env: { NO_COLOR: '1' } });
+    await plain.shows('Enter begin');
+    await plain.type(ENTER, /1 of 3/);
+    expect(plain.raw).not.toMatch(/\u001b\[[34]8;/);
+    await plain.type(CTRL_C, 'program ended with');
+    const spoken = sit('Ben', { env: { INK_SCREEN_READER: 'true' } });
+    await spoken.shows('Enter begin');
+    expect(spoken.isAlternate).toBe(false);
+    await spoken.type(ENTER, /Now choosing second paint: alizarin crimson/);
+    await spoken.type(CTRL_C, 'program ended with 130');
+  });
+});
+
+describe('quiz room in a terminal', () => {
+  it('goes from the question over the hands to the result, and prints the counts after leaving', async () => {
+    const terminal = new Terminal({ args: ['quiz', 'room', handout] });
+    await terminal.shows('Enter count hands');
+    await terminal.type(ENTER, 'SECOND PAINT');
+    await terminal.type('12', /alizarin crimson +12 +█/);
+    await terminal.type(ENTER, 'AMOUNT, SECOND TO FIRST');
+    await terminal.type(`${DOWN}9`, /1:16 +9/);
+    await terminal.type(ENTER, 'Enter what it gives');
+    await terminal.type(ENTER, /of 100/);
+    await terminal.type(ENTER, /2 of 3/);
+    await terminal.type(ESC, 'Leave the quiz?');
+    await terminal.type(ENTER, 'program ended with 0');
+    expect(terminal.text).toMatch(/second paint: alizarin crimson 12/);
+    expect(terminal.isAlternate).toBe(false);
+  });
+});
+
+describe('the quiz without a terminal', () => {
+  it('says in one line what it needs, with exit code 2', () => {
+    for (const args of [
+      ['quiz', 'sit', handout, '--name', 'Ann'],
+      ['quiz', 'room', handout],
+      ['quiz', 'write'],
+      ['quiz', 'sit', handout],
+    ]) {
+      const { code, out, err } = mudlark(args);
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toMatch(/^mudlark: [^\n]+\n$/);
+    }
+  });
+
+  it('writes, checks and marks; never replaces a file unasked', () => {
+    const out = join(folder, 'new.quiz.yaml');
+    const write = [
+      'quiz',
+      'write',
+      '--families',
+      'darken-bright',
+      '--count',
+      '4',
+      '--seed',
+      '42',
+      '--out',
+      out,
+    ];
+    expect(mudlark(write).code).toBe(0);
+    const text = readFileSync(out, 'utf8');
+    expect(mudlark(write).err).toMatch(/there already.*--force/);
+    expect(mudlark([...write, '--force']).code).toBe(0);
+    expect(readFileSync(out, 'utf8')).toBe(text);
+    expect(mudlark(['quiz', 'check', out]).code).toBe(0);
+    writeFileSync(join(folder, 'bad.json'), '{}');
+    const marked = mudlark(['quiz', 'mark', out, join(folder, 'bad.json')]);
+    expect(marked.code).toBe(1);
+    expect(marked.out).toContain('bad.json: format is missing');
+    expect(marked.err).toMatch(/1 answers file was refused/);
+  });
+});
