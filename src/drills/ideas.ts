@@ -65,6 +65,12 @@ const LIST: readonly Idea[] = [
     instead: 'Keep the paint and change how it is laid: stirred in, glazed over, or as strokes beside it.',
   },
   {
+    id: 'dull-neighbour',
+    did: 'took a neighbour that is dull itself',
+    instead:
+      'A dull paint acts as if it lay farther round the wheel; take a brighter neighbour, or less of this one.',
+  },
+  {
     id: 'paint-too-pale',
     did: 'darkened with a paint that is not dark enough itself',
     instead: 'Take a second paint whose own full strength is darker than the goal.',
@@ -189,6 +195,18 @@ const LIST: readonly Idea[] = [
     id: 'judged-wet',
     did: 'judged a wash before it was dry',
     instead: 'Lay a patch on the same paper, wait until it is dry, and judge that.',
+  },
+  {
+    id: 'upper-film',
+    did: 'misjudged what the upper film does',
+    instead:
+      'Ask of the upper film whether it filters or covers: a clear one darkens, a covering one sends back light of its own.',
+  },
+  {
+    id: 'turned-against',
+    did: 'turned the hue of a shade the wrong way',
+    instead:
+      'In the shade greens may lean a little to blue and oranges to red; nothing leans to the light’s own side.',
   },
 ];
 

@@ -32,8 +32,10 @@ drills:
     title: Quay
     scene: A quay wall.
     start: { paints: { burnt-sienna: 1 }, strength: 0.3 }
-    goal: { value: [4.9, 5.9], chroma: bright }
-    tray: [alizarin-crimson, ultramarine-blue]
+    goal: { value: [5.3, 6.3], chroma: bright }
+    tray: [alizarin-crimson, ultramarine-blue, ivory-black]
+    amounts: ['1:4', '1:2', '1:1']
+    strengths: [0.65]
 `;
 
 describe('mudlark grade', () => {
@@ -94,7 +96,7 @@ describe('mudlark drills', () => {
     const run = mudlark([
       'drills',
       'check',
-      folderWith({ 'a.yaml': GOOD.replace('[4.9, 5.9]', '[9.4, 9.9]') }),
+      folderWith({ 'a.yaml': GOOD.replace('[5.3, 6.3]', '[9.4, 9.9]') }),
     ]);
     expect(run.code).toBe(1);
     expect(run.out).toMatch(/cannot be reached/);

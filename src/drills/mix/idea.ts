@@ -1,6 +1,8 @@
 /** The mistaken idea behind an answer: found by asking which one change would have mended it. */
+import { readColour } from '../../colour/reading.js';
+import { loadsFromParts, predict } from '../../pigments/index.js';
 import type { Verdict } from '../types.js';
-import { type Choice, type Line, linesOf, type Outcome } from './candidates.js';
+import { type Choice, type Line, linesOf, type Outcome, pigmentOf } from './candidates.js';
 import { isMoreOfTheSame } from './label.js';
 import { type MixDrill, touchRatio } from './schema.js';
 import { GOOD_MARK } from './score.js';
@@ -39,18 +41,30 @@ function highest(rated: readonly Rated[]): Rated | undefined {
   );
 }
 
+/** True when the paint by itself, as thick as it goes, stays lighter than the goal. */
+function isTooPale(drill: MixDrill, id: string): boolean {
+  const masstone = predict(loadsFromParts([{ pigment: pigmentOf(id), parts: 1 }], 1), 'puddle');
+  return readColour(masstone).step < drill.goal.value[0];
+}
+
 /** The idea that explains a paint which cannot do it, whatever the amount. */
-function paintIdea(drill: MixDrill, { colour }: Outcome, { place }: Seat, verdicts: Verdicts): string {
+function paintIdea(
+  drill: MixDrill,
+  { choice, colour }: Outcome,
+  { place }: Seat,
+  verdicts: Verdicts,
+): string {
   const asked = drill.goal.chroma;
   if (verdicts.chroma !== 'good' && (asked === 'bright' || colour.chroma < asked[0])) {
     if (place === 'black' || place === 'white') return 'took-a-neutral';
-    if (place === 'across' || place === 'quarter') return 'went-across';
+    return place === 'across' || place === 'quarter' ? 'went-across' : 'dull-neighbour';
   }
-  if (verdicts.chroma !== 'good' && asked !== 'bright' && colour.chroma > asked[1]) {
+  if (verdicts.chroma !== 'good') {
     return place === 'neighbour' || place === 'own' ? 'stayed-near' : 'wrong-partner';
   }
   if (verdicts.hue !== 'good') return 'hue-slipped';
-  return colour.step < drill.goal.value[0] ? 'paint-too-pale' : 'wrong-partner';
+  if (colour.step > drill.goal.value[1]) return 'too-dark';
+  return isTooPale(drill, choice.second) ? 'paint-too-pale' : 'too-light';
 }
 
 /** The idea that explains the right paint in the wrong amount, strength or way. */
