@@ -99,7 +99,8 @@ function explain(drill: ChooseDrill, picked: Rated, all: Comparison, close: bool
     const better = reasonFor(best.seen.laid);
     if (better !== undefined && !close) lines.push(`The better one: ${better}`);
   }
-  if (others.length > 0) {
+  // With two options the other one has been named already.
+  if (others.length > (picked.id === best.id ? 1 : 0)) {
     lines.push(
       `The rest: ${others.map(({ label, seen }) => `${label}, ${criterion.words(seen, context)}`).join('; ')}.`,
     );

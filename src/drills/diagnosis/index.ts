@@ -123,6 +123,7 @@ function faultLine(drill: DiagnosisDrill, { area, fault }: Said): string {
   const is = faulty === undefined ? [] : faultsOf(standingOf(faulty));
   const names = is.length === 0 ? 'none' : is.join(', then ');
   if (area?.id !== faulty?.id) return `The fault is: ${names}.`;
+  if (is.length === 0 && fault === NONE) return 'There is no fault to name, as you said.';
   return fault === (is[0] ?? NONE)
     ? `The fault is ${names}, as you said.`
     : `You called it ${fault}; what is out is ${names}. Value comes first, then chroma, then hue.`;

@@ -46,8 +46,9 @@ export function compare(
 /** The mistaken idea behind a wrong pick: what the paints show, else what the criterion asks. */
 export function ideaBehind(picked: Rated, by: CriterionId): string {
   const { laid } = picked.seen;
+  if ('layers' in laid) return 'upper-film';
   const wantsColour = by === 'most-chroma' || by === 'keeps-colour';
-  const wash = 'layers' in laid || 'strokes' in laid ? undefined : laid;
+  const wash = 'strokes' in laid ? undefined : laid;
   const [first, second] = wash === undefined ? [] : Object.keys(wash.paints);
   if (wash !== undefined && first !== undefined && second !== undefined) {
     const angle = angleBetween(first, second, wash.strength);

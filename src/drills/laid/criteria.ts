@@ -139,7 +139,7 @@ export const CRITERIA = {
     needs: 'start',
   },
   nearest: {
-    most: 'the nearest to the target',
+    most: 'the least distance to the target',
     order: 'nearness to the target, nearest first',
     score: (seen, context) => -farFrom(seen, context),
     tolerance: (evidence) => Math.hypot(10 * step(evidence), chroma(evidence)) / 2,
@@ -162,7 +162,7 @@ export const CRITERIA = {
     // No figure for the drying model's own error is published; half of the paints' chroma error is ours.
     tolerance: (evidence) => chroma(evidence) / 2,
     words: (seen) =>
-      `chroma ${seeWet(seen.laid).chroma.toFixed(0)} wet, ${seen.colour.chroma.toFixed(0)} dry`,
+      `chroma ${seeWet(seen.laid).chroma.toFixed(1)} wet, ${seen.colour.chroma.toFixed(1)} dry`,
     gap: lessWords('more chroma lost'),
     idea: 'misjudged-drying',
   },

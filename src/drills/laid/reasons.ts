@@ -39,12 +39,14 @@ export function pairReason(wash: Wash): string | undefined {
   const angle = Math.abs(hueDifference(a.colour.hue, b.colour.hue));
   const both = runsWords(swallowedByAll([a.reflectance, b.reflectance], PAPER.reflectance));
   const light = both === '' ? '' : ` Both swallow ${both}.`;
-  const where = `${sentence(names[0])} and ${names[1]} stand ${angle.toFixed(0)}° apart`;
+  const left = Math.round((200 * seeLaid(wash).colour.chroma) / (a.colour.chroma + b.colour.chroma));
+  const where = `${sentence(names[0])} and ${names[1]} stand ${angle.toFixed(0)}° apart on the wheel`;
+  const end = `${left} % of their mean chroma is left.${light}`;
   if (angle <= NEAR_DEG) {
-    return `${where} on the wheel, neighbours: what one sends back the other lets pass.${light}`;
+    return `${where}, neighbours: what one sends back the other lets pass, and ${end}`;
   }
-  if (angle < ACROSS_DEG) return `${where} on the wheel, about a quarter turn: some colour goes.${light}`;
-  return `${where}, across the wheel: each swallows what the other sends back.${light}`;
+  if (angle < ACROSS_DEG) return `${where}, neither neighbours nor opposites: ${end}`;
+  return `${where}, opposites: each swallows what the other sends back, and ${end}`;
 }
 
 function layersReason(layers: readonly Wash[]): string {

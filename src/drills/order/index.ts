@@ -154,6 +154,22 @@ function label(drill: OrderDrill, answer: Answer): string {
   return drill.also === undefined ? order : `${order}; ${chosen(open, answer, 'also').label}`;
 }
 
+/** The three must differ by more than the model can be off, but for one pair; so must the answer to the second question. */
+function faults(drill: OrderDrill): string[] {
+  const { rated, tolerance } = compared(drill, drill.by);
+  const close = rated.filter(
+    ({ score }, index) => index > 0 && (rated[index - 1] as Rated).score - score <= tolerance,
+  ).length;
+  const second = drill.also === undefined ? undefined : compared(drill, drill.also);
+  const tied = second?.rated.filter(
+    ({ score }) => (second.rated[0] as Rated).score - score <= second.tolerance,
+  ).length;
+  return [
+    ...(close > 1 ? ['the three are too close to call: there is no order to find'] : []),
+    ...(tied !== undefined && tied > 2 ? ['the second question has three answers too close to call'] : []),
+  ];
+}
+
 export const orderKind: Kind<OrderDrill> = {
   kind: 'order',
   fields,
@@ -166,4 +182,5 @@ export const orderKind: Kind<OrderDrill> = {
   grade,
   best,
   label,
+  faults,
 };

@@ -161,7 +161,7 @@ function turnResult(drill: ShadeChromaDrill, id: string): AskResult {
     score,
     tooCloseToCall: false,
     line,
-    idea: score < 1 ? 'hue-slipped' : undefined,
+    idea: score < 1 ? 'turned-against' : undefined,
     chroma: undefined,
   };
 }

@@ -46,10 +46,10 @@ function grade(drill: WorkedDrill, answer: Answer): Grade {
       ? 'too close to call, so it counts'
       : 'not so';
   const lines = [`You said: ${picked.text}. That is ${verdict}: ${picked.figures}.`];
-  if (picked.id !== best.id) lines.push(`True is: ${best.text}: ${best.figures}.`);
+  if (picked.id !== best.id) lines.push(`True here: ${best.text} (${best.figures}).`);
   for (const other of all) {
     if (other.id !== picked.id && other.id !== best.id) {
-      lines.push(`${other.isTrue ? 'Also true' : 'Not so'}: ${other.text}: ${other.figures}.`);
+      lines.push(`${other.isTrue ? 'Also true' : 'Not so'}: ${other.text} (${other.figures}).`);
     }
   }
   const mixed = drill.case

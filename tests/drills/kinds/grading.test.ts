@@ -42,7 +42,9 @@ describe('choose', () => {
     expect(kindOf(drill).best(drill)).toEqual({ pick: 'crimson' });
     expect(gradeOf(drill, { pick: 'blue' })).toMatchObject({ verdict: 'off', idea: 'went-across' });
     expect(gradeOf(drill, { pick: 'black' })).toMatchObject({ verdict: 'off', idea: 'took-a-neutral' });
-    expect(gradeOf(drill, { pick: 'blue' }).explanation.join(' ')).toMatch(/across the wheel/);
+    expect(gradeOf(drill, { pick: 'blue' }).explanation.join(' ')).toMatch(
+      /opposites: each swallows what the other sends back/,
+    );
   });
 
   test('two that the model cannot tell apart both count, and it says so', () => {
@@ -101,6 +103,14 @@ describe('order', () => {
     expect(marks).toEqual([100, 63, 40, 25]);
     expect(gradeOf(drill, { also: 'crimson' })).toMatchObject({ idea: 'misread-value' });
   });
+});
+
+test('an order with nothing to tell apart is a fault of the drill', () => {
+  const same = drillOf(
+    'order',
+    ORDER.replaceAll(/laid: .*$/gm, 'laid: { paints: { burnt-sienna: 1 }, strength: 0.4 } }'),
+  );
+  expect(checkDrill(same).faults.join()).toMatch(/no order to find.*three answers too close to call/s);
 });
 
 describe('washes', () => {
@@ -215,7 +225,7 @@ asks: [chroma, swatch, turn]`,
 
   test('a small turn of hue the usual way counts as much as none', () => {
     expect(gradeOf(drill, { turn: 'to-red' }).mark).toBe(100);
-    expect(gradeOf(drill, { turn: 'to-yellow' })).toMatchObject({ idea: 'hue-slipped' });
+    expect(gradeOf(drill, { turn: 'to-yellow' })).toMatchObject({ idea: 'turned-against' });
   });
 
   test('only one of the three swatches is right, whatever its place', () => {
