@@ -5,7 +5,7 @@ import type { Verdict } from '../types.js';
 import { type Choice, type Line, linesOf, type Outcome, pigmentOf } from './candidates.js';
 import { isMoreOfTheSame } from './label.js';
 import { type MixDrill, touchRatio } from './schema.js';
-import { GOOD_MARK } from './score.js';
+import { COHESION_COST, GOOD_MARK } from './score.js';
 import { evidenceWith, isNewPaint, type Solved, scoreColour } from './search.js';
 import { trialOf } from './trial.js';
 import { type Seat, seatOf } from './wheel.js';
@@ -95,7 +95,7 @@ export function ideaOf(
   if (Object.values(verdicts).every((verdict) => verdict === 'good'))
     return isNewPaint(drill, choice.second) && known.best.mark === 100 ? 'brought-a-new-paint' : undefined;
   const rated = withPaint(drill, known, choice.second);
-  const cost = isNewPaint(drill, choice.second) ? 8 : 0;
+  const cost = isNewPaint(drill, choice.second) ? COHESION_COST : 0;
   // The nearest change first: the amount, then the strength, then the way.
   const nearest = [
     rated.filter((one) => one.choice.way === choice.way && one.choice.strength === choice.strength),

@@ -2,13 +2,13 @@
 import { hueName } from '../../colour/hue.js';
 import { readColour } from '../../colour/reading.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../types.js';
-import { type Outcome, outcomeOf, recipeReflectance } from './candidates.js';
+import { type Outcome, outcomeOf, pigmentOf, recipeReflectance } from './candidates.js';
 import { answerOf, choiceOf, mixFields } from './fields.js';
 import { gradeMix } from './grade.js';
 import { choiceLabel, fixedWords } from './label.js';
 import { lessonFaults } from './lesson.js';
 import { type MixDrill, TOUCHES, touchRatio } from './schema.js';
-import { brightBand } from './score.js';
+import { brightBand, COHESION_COST } from './score.js';
 import { challenge, solved } from './search.js';
 
 function goalLines(drill: MixDrill): string[] {
@@ -25,6 +25,10 @@ function goalLines(drill: MixDrill): string[] {
   if (hue?.near === 'start') lines.push(`hue: within ${hue.within}° of where it is`);
   else if (hue !== undefined)
     lines.push(`hue: towards ${hueName(hue.near)} (within ${hue.within}° of ${hue.near}°)`);
+  if (drill.painting !== undefined) {
+    const names = drill.painting.map((id) => pigmentOf(id).name).join(', ');
+    lines.push(`painting: has ${names}; any other paint costs ${COHESION_COST} marks`);
+  }
   const fixed = fixedWords(drill);
   if (fixed !== '') lines.push(`fixed: ${fixed}`);
   return lines;
