@@ -1,7 +1,7 @@
 /** The state that the program starts in, and what stays fixed while it runs. */
 import { FAMILY_IDS } from '../drills/families.js';
 import { PAPER } from '../pigments/index.js';
-import { type ColourSetting, colourLevel } from './colour-level.js';
+import { type ColourSetting, colourIsForced, colourLevel } from './colour-level.js';
 import type { TuiDeps } from './deps.js';
 import type { Screen, Size, State, World } from './state.js';
 import { freshBench } from './update/bench.js';
@@ -21,6 +21,11 @@ export function worldOf(deps: TuiDeps): World {
     palettes: deps.palettes,
     pigments: deps.pigments,
     paper: PAPER.reflectance,
+    colourIsForced: colourIsForced({
+      env: deps.env,
+      setting: 'auto',
+      noColourFlag: deps.noColourFlag === true,
+    }),
     colourLevelFor: (setting: ColourSetting) =>
       colourLevel({
         env: deps.env,

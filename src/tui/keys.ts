@@ -6,7 +6,8 @@
 import { showsAs } from './fields.js';
 import type { Glyphs } from './glyphs.js';
 import type { KeyName } from './key-names.js';
-import type { DrillScreen, State } from './state.js';
+import { isWide } from './layout.js';
+import type { DrillScreen, ResultScreen, Size, State } from './state.js';
 
 export type Command =
   | 'up'
@@ -29,6 +30,7 @@ export type Command =
   | 'caution'
   | 'again'
   | 'why'
+  | 'picture'
   | 'next'
   | 'home'
   | 'restart';
@@ -152,6 +154,7 @@ function screenBindings(state: State): Binding[] {
         ...(hasWhy(screen.attempt.entry.grade.laid)
           ? [{ keys: { w: 'why' }, show: 'w', does: 'why' } as const]
           : []),
+        ...pictureBinding(screen, state.size),
         scroll(true),
         { keys: { escape: 'home', q: 'home', erase: 'home' }, show: 'Esc', does: 'home' },
       ];
@@ -187,6 +190,13 @@ function screenBindings(state: State): Binding[] {
     default:
       return [back('home')];
   }
+}
+
+/** Swatches or plane, where one column has no room for both. */
+function pictureBinding({ attempt, plane }: ResultScreen, size: Size): Binding[] {
+  const { value, chroma } = attempt.entry.grade;
+  if (isWide(size) || value === undefined || chroma === undefined) return [];
+  return [{ keys: { p: 'picture' }, show: 'p', does: plane === true ? 'swatches' : 'plane' }];
 }
 
 function hasWhy(laid: readonly unknown[] | undefined): boolean {

@@ -40,10 +40,11 @@ export const scaleLabel = (id: Settings['valueScale']): string =>
 /** The settings with their values. */
 export function settingsMenu({ settings }: Pick<State, 'settings'>, world: World): MenuItem[] {
   const palette = world.palettes.find(({ id }) => id === settings.palette);
+  const forced = world.colourIsForced === true ? ' (a flag or the environment rules)' : '';
   return [
     { value: 'valueScale', label: `Value scale     ${scaleLabel(settings.valueScale)}` },
     { value: 'palette', label: `Palette         ${palette?.name ?? settings.palette}` },
-    { value: 'colour', label: `Colours         ${COLOUR_LABELS[settings.colour]}` },
+    { value: 'colour', label: `Colours         ${COLOUR_LABELS[settings.colour]}${forced}` },
     { value: 'screenReader', label: `Screen reader   ${settings.screenReader ? 'on' : 'off'}` },
     { value: 'home', label: 'Back to home' },
   ];

@@ -94,7 +94,8 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const verdicts = verdictLines(grade, 'paper-first', '>').length;
   const gap = isAiry(state.size) ? 1 : 0;
   const wide = isWide(state.size);
-  const hasPlane = wide && world.kindOf(drill).plane !== undefined;
+  const instead = !wide && screen.plane === true;
+  const hasPlane = (wide || instead) && world.kindOf(drill).plane !== undefined;
   const flat = state.colourLevel === 0;
   const wanted = resultTexts(screen).reduce((sum, line) => sum + wrapText(line, columns - 2).length, 0);
   const spare = body - 1 - verdicts - gap;
@@ -104,13 +105,13 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const wordRows = flat ? Math.min(3, topRows - FACT_ROWS) : topRows >= 10 ? 2 : 0;
   const greyRows = flat ? 0 : topRows >= 13 ? 3 : topRows >= 11 ? 2 : 1;
   const patchRows = flat ? 0 : Math.max(1, Math.min(8, topRows - FACT_ROWS - wordRows - greyRows));
-  const planeColumns = hasPlane ? Math.min(56, Math.floor(columns * 0.47)) : 0;
+  const planeColumns = !hasPlane ? 0 : instead ? columns : Math.min(56, Math.floor(columns * 0.47));
   return {
     topRows,
     patchRows,
     greyRows,
     wordRows,
-    swatchColumns: columns - (planeColumns === 0 ? 0 : planeColumns + 3),
+    swatchColumns: planeColumns === 0 ? columns : Math.max(0, columns - planeColumns - 3),
     planeColumns,
     verdicts,
     gap,

@@ -16,6 +16,8 @@ export interface World {
   readonly pigments: readonly Pigment[];
   /** Reflectance of the paper that paints are laid on. */
   readonly paper: Spectrum;
+  /** Something outside the settings decides about colour. */
+  readonly colourIsForced?: boolean;
   /** What colour level a setting gives here. */
   colourLevelFor(setting: Settings['colour']): ColourLevel;
 }
@@ -64,6 +66,8 @@ export interface ResultScreen {
   readonly place: number;
   readonly worked: boolean;
   readonly top: number;
+  /** Shows the plane in place of the swatches, where there is no room for both. */
+  readonly plane?: boolean;
   /** Where `next` goes: on in the set, or back to the summary. */
   readonly from: 'set' | 'summary';
 }

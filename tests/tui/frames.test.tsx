@@ -44,6 +44,7 @@ const ROUTES: readonly {
   { name: 'leave', deps: practice, keys: [ESC], shows: 'Leave this set?' },
   { name: 'caution', deps: practice, keys: ['3', ENTER], shows: 'safety data sheet' },
   { name: 'result', deps: practice, keys: [ENTER], shows: '0 of 100' },
+  { name: 'result with the plane', deps: practice, keys: [ENTER, 'p'], shows: '0 of 100' },
   { name: 'result scrolled', deps: practice, keys: [ENTER, DOWN, DOWN], shows: '0 of 100' },
   {
     name: 'result without colours to show',
@@ -155,6 +156,17 @@ describe('a drill', () => {
     expect(stage.raw).not.toContain('\u202e');
     expect(stage.raw).not.toContain('owned');
     expect(stage.raw).not.toContain('\u001b[2J');
+  });
+});
+
+describe('a result', () => {
+  it('shows the plane in place of the swatches where there is one column', async () => {
+    const stage = new Stage({ columns: 60, rows: 20 }, fakeDeps(practice));
+    await stage.type([ENTER], /START +YOURS +BEST/);
+    expect(stage.text).not.toContain('0 chroma');
+    await stage.type(['p'], '0 chroma');
+    expect(stage.text).not.toContain('YOURS');
+    await stage.type(['p'], /START +YOURS +BEST/);
   });
 });
 

@@ -91,19 +91,21 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
     <Frame title={drillTitle(world, entry)} side={resultSide(state, screen, glyphs)}>
       <Row pieces={markPieces(entry.mark, grade.verdict, label, columns, glyphs)} />
       <Box height={layout.topRows} flexShrink={0} overflow="hidden">
-        <Box width={layout.swatchColumns + (layout.planeColumns > 0 ? 3 : 0)} flexShrink={0}>
-          {grade.swatches.map((swatch) => (
-            <PatchColumn
-              key={swatch.label}
-              label={cleanText(swatch.label, 20)}
-              reflectance={swatch.reflectance}
-              columns={each}
-              patchRows={layout.patchRows}
-              greyRows={layout.greyRows}
-              wordRows={layout.wordRows}
-            />
-          ))}
-        </Box>
+        {layout.swatchColumns === 0 ? null : (
+          <Box width={layout.swatchColumns + (layout.planeColumns > 0 ? 3 : 0)} flexShrink={0}>
+            {grade.swatches.map((swatch) => (
+              <PatchColumn
+                key={swatch.label}
+                label={cleanText(swatch.label, 20)}
+                reflectance={swatch.reflectance}
+                columns={each}
+                patchRows={layout.patchRows}
+                greyRows={layout.greyRows}
+                wordRows={layout.wordRows}
+              />
+            ))}
+          </Box>
+        )}
         {layout.planeColumns > 0 ? (
           <Plane screen={screen} columns={layout.planeColumns} rows={layout.topRows} />
         ) : null}

@@ -30,6 +30,8 @@ export function updateResult(
       return again(state, world, screen, at);
     case 'why':
       return show(state, { name: 'why', back: screen });
+    case 'picture':
+      return { ...state, screen: { ...screen, plane: screen.plane !== true } };
     case 'home':
       return show(state, { name: 'home' });
     default:
