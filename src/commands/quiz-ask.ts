@@ -1,4 +1,5 @@
 /** Asking for the parts of a new quiz, one plain line at a time: works for a screen reader as it is. */
+import { existsSync } from 'node:fs';
 import { createInterface } from 'node:readline/promises';
 import { FAMILIES } from '../drills/families.js';
 import type { Drill } from '../drills/kinds.js';
@@ -34,7 +35,7 @@ function familyFault(known: readonly string[]): (answer: string) => string | und
   };
 }
 
-function lines(known: readonly string[]): Line[] {
+function lines(known: readonly string[], replace: boolean): Line[] {
   return [
     { key: 'title', ask: 'Title', usual: 'Quiz', fault: () => undefined },
     {
@@ -68,7 +69,13 @@ function lines(known: readonly string[]): Line[] {
       usual: 'end',
       fault: oneOf(['end', 'each']),
     },
-    { key: 'out', ask: 'File', usual: 'quiz.quiz.yaml', fault: () => undefined },
+    {
+      key: 'out',
+      ask: 'File',
+      usual: 'week1.quiz.yaml',
+      fault: (answer) =>
+        !replace && existsSync(answer) ? 'this file is there already; another name, please' : undefined,
+    },
   ];
 }
 
@@ -93,7 +100,10 @@ export async function askForQuiz(given: WriteOptions, drills: readonly Drill[]):
     process.stdout.write(
       `A new quiz. Enter takes what stands in brackets.\nFamilies with drills:\n${known.map(({ id, name }) => `  ${id}: ${name}`).join('\n')}\n`,
     );
-    for (const { key, ask, usual, fault } of lines(known.map(({ id }) => id))) {
+    for (const { key, ask, usual, fault } of lines(
+      known.map(({ id }) => id),
+      given.force === true,
+    )) {
       if (given[key] !== undefined) continue;
       for (;;) {
         const typed = await reader.question(usual === '' ? `${ask}: ` : `${ask} [${usual}]: `, {

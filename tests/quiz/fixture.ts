@@ -4,6 +4,7 @@ import { withFamily } from '../../src/drills/format.js';
 import { type Drill, drillSchema, kindOf } from '../../src/drills/kinds.js';
 import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';
 import type { Answer } from '../../src/drills/types.js';
+import { shippedDrills } from '../../src/files/exercises.js';
 import type { Sitting } from '../../src/quiz/answers.js';
 import { type Handout, parseHandout, type Rules } from '../../src/quiz/handout.js';
 import { handoutText } from '../../src/quiz/handout-text.js';
@@ -55,6 +56,21 @@ export function someHandoutText(count = 4, rules: Partial<Rules> = {}, title = '
 
 export function someHandout(count = 4, rules: Partial<Rules> = {}): Handout {
   return parseHandout(someHandoutText(count, rules), 'test.quiz.yaml');
+}
+
+/** A handout with one shipped drill of every kind and family. */
+export function everyKindHandout(rules: Partial<Rules> = {}): { handout: Handout; drills: Drill[] } {
+  const drills = [
+    ...new Map(shippedDrills().map((drill) => [`${drill.kind} ${drill.family}`, drill])).values(),
+  ];
+  const text = handoutText({
+    title: 'All kinds',
+    engine: '0.1.0',
+    seed: 1,
+    rules: { ...RULES, ...rules },
+    questions: drills.map((drill) => ({ drill, points: 1 })),
+  });
+  return { handout: parseHandout(text, 'kinds.quiz.yaml'), drills };
 }
 
 /** A finished sitting with given answers by index; `undefined` leaves the question open. */

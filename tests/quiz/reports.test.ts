@@ -11,7 +11,14 @@ import { reportHtml } from '../../src/quiz/report-html.js';
 import { bar, reportText } from '../../src/quiz/report-text.js';
 import { discriminationWords, twoDecimals } from '../../src/quiz/report-words.js';
 import { widthOf } from '../../src/text/wrap.js';
-import { bestAnswers, sittingOf, someHandout, someHandoutText } from './fixture.js';
+import {
+  bestAnswers,
+  everyKindHandout,
+  sittingOf,
+  someClass,
+  someHandout,
+  someHandoutText,
+} from './fixture.js';
 
 const handout = someHandout(3);
 const best = bestAnswers(handout);
@@ -143,6 +150,28 @@ describe('the page', () => {
       }),
     );
   });
+});
+
+describe('reports over every kind of drill', () => {
+  const { handout: every } = everyKindHandout();
+  const files = someClass(every, 6).map((sitting, index) => ({ file: `${index}.json`, sitting }));
+  const marked = markClass(every, files);
+  const analysis = analyseClass(marked);
+
+  it('name a best answer and choices for each, and hold no figure that is none', () => {
+    const text = reportText(marked, analysis, { columns: 80, full: '#', empty: '.' });
+    const outputs = [text, reportCsv(marked), reportHtml(marked, analysis)];
+    for (const output of outputs) expect(output).not.toMatch(/undefined|NaN|Infinity|\[object/);
+    expect(analysis.questions).toHaveLength(every.questions.length);
+    for (const { bestLabel, fields, answered } of analysis.questions) {
+      expect(bestLabel).not.toBe('');
+      expect(answered).toBe(6);
+      for (const { options } of fields) {
+        expect(options.reduce((sum, { count }) => sum + count, 0)).toBe(6);
+        expect(options.filter(({ isBest }) => isBest)).toHaveLength(1);
+      }
+    }
+  }, 60_000);
 });
 
 describe('the text', () => {

@@ -1,10 +1,8 @@
 import { renderToString } from 'ink';
 import { describe, expect, it } from 'vitest';
 import { kindOf } from '../../src/drills/kinds.js';
-import { shippedDrills } from '../../src/files/exercises.js';
 import type { Sitting } from '../../src/quiz/answers.js';
-import { type Handout, parseHandout, type Rules } from '../../src/quiz/handout.js';
-import { handoutText } from '../../src/quiz/handout-text.js';
+import type { Handout } from '../../src/quiz/handout.js';
 import { questionOrder } from '../../src/quiz/order.js';
 import { givenFor, startSitting } from '../../src/quiz/sitting.js';
 import { widthOf } from '../../src/text/wrap.js';
@@ -12,7 +10,7 @@ import { type QuizProgram, QuizScene } from '../../src/tui/quiz/quiz-app.js';
 import { sitProgram } from '../../src/tui/quiz/run-sit.js';
 import type { SitState } from '../../src/tui/quiz/sit-state.js';
 import type { QuizDeps, QuizState } from '../../src/tui/quiz/stage.js';
-import { NINE, RULES, someHandout } from './fixture.js';
+import { everyKindHandout, NINE, someHandout } from './fixture.js';
 
 const deps: QuizDeps = {
   version: '0.1.0',
@@ -171,19 +169,7 @@ describe('sitting on the screen', () => {
 });
 
 describe('every kind of drill as a question', () => {
-  const drills = shippedDrills();
-  const firstOfKind = [...new Map(drills.map((drill) => [drill.kind + drill.family, drill])).values()];
-  const rules: Rules = { ...RULES, shuffle: false, hints: true };
-  const handout = parseHandout(
-    handoutText({
-      title: 'All kinds',
-      engine: '0.1.0',
-      seed: 1,
-      rules,
-      questions: firstOfKind.map((drill) => ({ drill, points: 1 })),
-    }),
-    'kinds.quiz.yaml',
-  );
+  const { handout, drills: firstOfKind } = everyKindHandout({ shuffle: false, hints: true });
 
   it('reads back from a handout as it was written', () => {
     expect(handout.questions.map(({ drill }) => drill)).toEqual(JSON.parse(JSON.stringify(firstOfKind)));
@@ -204,23 +190,27 @@ describe('every kind of drill as a question', () => {
     [120, 40],
     [60, 20],
     [60, 18],
-  ])('keeps to its %d columns and %d rows', (columns, rows) => {
-    const program = sitProgram(
-      { deps, handout, sitting: startSitting(handout, 'Ann', NINE), isResumed: false, save: () => {} },
-      { columns, rows },
-    );
-    let state = press(program, program.initial, ['enter']);
-    for (const _question of handout.questions) {
-      const lines = textOf(program, state).split('\n');
-      expect(lines.length).toBeLessThanOrEqual(rows - 1);
-      for (const line of lines) expect(widthOf(line)).toBeLessThanOrEqual(columns);
-      expect(lines.at(-1)).toContain('Enter');
-      state = press(program, state, ['enter']);
-    }
-    state = press(program, state, ['f', 'enter']);
-    for (const place of handout.questions.keys()) {
-      const open = { ...state, screen: { name: 'result', place, top: 0, from: 'done' } } as SitState;
-      expect(textOf(program, open).split('\n').length).toBeLessThanOrEqual(rows - 1);
-    }
-  });
+  ])(
+    'keeps to its %d columns and %d rows',
+    (columns, rows) => {
+      const program = sitProgram(
+        { deps, handout, sitting: startSitting(handout, 'Ann', NINE), isResumed: false, save: () => {} },
+        { columns, rows },
+      );
+      let state = press(program, program.initial, ['enter']);
+      for (const _question of handout.questions) {
+        const lines = textOf(program, state).split('\n');
+        expect(lines.length).toBeLessThanOrEqual(rows - 1);
+        for (const line of lines) expect(widthOf(line)).toBeLessThanOrEqual(columns);
+        expect(lines.at(-1)).toContain('Enter');
+        state = press(program, state, ['enter']);
+      }
+      state = press(program, state, ['f', 'enter']);
+      for (const place of handout.questions.keys()) {
+        const open = { ...state, screen: { name: 'result', place, top: 0, from: 'done' } } as SitState;
+        expect(textOf(program, open).split('\n').length).toBeLessThanOrEqual(rows - 1);
+      }
+    },
+    60_000,
+  );
 });
