@@ -1,0 +1,141 @@
+/** One run of practice: which drills are drawn, what an answer becomes in the record, what a set comes to. */
+import { GENERATED_FAMILIES, generateDrill } from '../drills/generate/index.js';
+import type { Drill } from '../drills/kinds.js';
+import {
+  chooseSet,
+  copyStanding,
+  entryFromGrade,
+  type Feedback,
+  type HistoryEntry,
+  type Pick,
+  type Standing,
+  summariseSet,
+} from '../practice/index.js';
+import type { Profile } from '../profile/index.js';
+import type { PracticePlan } from '../quiz/plan.js';
+import type { AnswerEntry, FeedbackTiming, SaveOutcome, SetItem } from '../tui/deps.js';
+import { chanceByGuessing, drillRefs, drillsWithin, FAMILY_REFS, palettePaints } from './learner.js';
+import { planPicks } from './plan-picks.js';
+
+/** Drills of a set when no time is given. */
+const SET_SIZE = 8;
+/** Drills that fill a minute at most; the screens stop at the time, not at the count. */
+const DRILLS_A_MINUTE = 3;
+
+const TIMINGS: Readonly<Record<Feedback, FeedbackTiming>> = {
+  complete: 'each',
+  'every-third': 'third',
+  'end-of-set': 'end',
+};
+
+const REASONS: Readonly<Record<Pick['reason'], string>> = {
+  new: 'new to you',
+  weak: 'one to work on',
+  due: 'due for review',
+  rising: 'on the way up',
+  known: 'to keep it fresh',
+};
+
+/** Practice for one run: what is drawn, saved and summed up. */
+export class PracticeRun {
+  readonly #profile: Profile;
+  readonly #drills: readonly Drill[];
+  readonly #engine: string;
+  readonly #minutes: number | undefined;
+  #plan: PracticePlan | undefined;
+  #palette: string;
+  #set = '';
+  #before: Standing;
+
+  constructor(
+    profile: Profile,
+    drills: readonly Drill[],
+    engine: string,
+    minutes: number | undefined,
+    plan: PracticePlan | undefined,
+  ) {
+    this.#profile = profile;
+    this.#drills = drills;
+    this.#engine = engine;
+    this.#minutes = minutes;
+    this.#plan = plan;
+    this.#palette = profile.settings.values.palette;
+    this.#before = copyStanding(profile.standing);
+  }
+
+  takePalette(id: string): void {
+    this.#palette = id;
+  }
+
+  nextSet(family?: string): SetItem[] {
+    const now = new Date();
+    const paints = palettePaints(this.#palette);
+    const drills = drillsWithin(this.#drills, paints);
+    this.#set = now.toISOString();
+    this.#before = copyStanding(this.#profile.standing);
+    const request = {
+      standing: this.#profile.standing,
+      families: FAMILY_REFS,
+      drills: drillRefs(drills),
+      now,
+      seed: now.getTime() & 0x7fffffff,
+      generated: new Set(GENERATED_FAMILIES),
+    };
+    const plan = family === undefined ? this.#plan : undefined;
+    this.#plan = family === undefined ? undefined : this.#plan;
+    const count = this.#minutes === undefined ? SET_SIZE : Math.min(500, this.#minutes * DRILLS_A_MINUTE);
+    const picks =
+      plan === undefined
+        ? chooseSet({ ...request, count, ...(family === undefined ? {} : { family }) })
+        : planPicks(plan, request);
+    return picks.flatMap((pick) => this.#item(pick, paints));
+  }
+
+  #item({ family, level, drill, make, feedback, reason }: Pick, paints: readonly string[]): SetItem[] {
+    const common = { feedback: TIMINGS[feedback], why: REASONS[reason] };
+    if (drill !== undefined) return [{ drillId: drill, ...common }];
+    if (make === undefined) return [];
+    // Made when it is shown: making a whole set takes longer than drawing the first screen.
+    let made: Drill | undefined;
+    const drillNow = (): Drill => {
+      made ??= generateDrill({ seed: make.seed, family, level, palette: paints });
+      return made;
+    };
+    return [
+      {
+        drillId: `made-${family}-${level}-${make.seed}`,
+        ...common,
+        get drill() {
+          return drillNow();
+        },
+      },
+    ];
+  }
+
+  entryOf({ drill, answer, grade, hints, attempt, answeredAt }: AnswerEntry): HistoryEntry {
+    return entryFromGrade(grade, {
+      drill: { id: drill.id, family: drill.family, level: drill.level },
+      answer,
+      at: new Date(answeredAt),
+      hints,
+      attempt,
+      set: this.#set,
+      engine: this.#engine,
+      guess: chanceByGuessing(drill as Drill),
+    });
+  }
+
+  save(entry: AnswerEntry): SaveOutcome {
+    const { saved, problem } = this.#profile.save(this.entryOf(entry));
+    return { saved, ...(problem === undefined ? {} : { note: problem }) };
+  }
+
+  summarise(entries: readonly AnswerEntry[]): ReturnType<typeof summariseSet> {
+    return summariseSet(
+      this.#before,
+      entries.map((entry) => this.entryOf(entry)),
+      FAMILY_REFS,
+      new Date(),
+    );
+  }
+}
