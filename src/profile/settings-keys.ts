@@ -75,7 +75,7 @@ export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
     key: 'palette',
     name: 'palette',
     about: 'the paints that drills are drawn from',
-    fallback: 'six',
+    fallback: 'twelve',
     variables: ['MUDLARK_PALETTE'],
     takes: 'the id of a palette',
     read: (text) => (text === cleanText(text, 200) && text !== '' ? text : undefined),

@@ -15,7 +15,7 @@ describe('settings', () => {
     const { values } = await resolveSettings(config());
     expect(values).toEqual({
       valueScale: 'paper-first',
-      palette: 'six',
+      palette: 'twelve',
       screenReader: false,
       colour: 'auto',
       learner: 'me',
@@ -97,7 +97,7 @@ describe('settings', () => {
     for (const n of [1, 2]) {
       writeFileSync(join(config(), 'settings.json'), text);
       const { values, notices } = await resolveSettings(config());
-      expect(values.palette).toBe('six');
+      expect(values.palette).toBe('twelve');
       expect(notices).toHaveLength(1);
       const aside = n === 1 ? 'settings.damaged.json' : 'settings.damaged-2.json';
       expect(notices[0]).toContain(aside);
