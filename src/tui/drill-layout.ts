@@ -126,7 +126,9 @@ interface Above {
 /** The colours above the choices; the choices come first, since the goal is there in words too. */
 function above(screen: DrillScreen, lower: number, { columns, flat, hasGiven, hasPicture }: Above) {
   const wanted = wantedRows(screen);
-  const givenRows = !hasGiven ? 0 : flat ? 2 : lower - wanted >= 8 ? 5 : 3;
+  // What can be chosen comes before what is given: the goal says that in words.
+  const hasRoom = hasGiven && lower - 3 >= Math.min(wanted, 4);
+  const givenRows = !hasRoom ? 0 : flat ? 2 : lower - wanted >= 8 ? 5 : 3;
   const left = lower - givenRows;
   const picture = flat ? PICTURE_ROWS : PICTURE_ROWS + 1;
   const shows = hasPicture && left - picture >= Math.min(wanted + 1, 9);

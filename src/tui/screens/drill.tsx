@@ -98,7 +98,7 @@ export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.E
   const part = { screen, layout };
   const question = (
     <Box flexDirection="column" width={layout.questionColumns} flexShrink={0}>
-      <Given {...part} />
+      {layout.givenRows > 0 ? <Given {...part} /> : null}
       {layout.beside && layout.stairRows >= 0 && layout.givenRows > 0 ? (
         <Row pieces={[{ text: ' ' }]} />
       ) : null}

@@ -93,9 +93,12 @@ export function updateFamilies(
 /** The next coarser colour setting to try when the ramp cannot be told apart. */
 const COARSER: Readonly<Record<number, ColourSetting>> = { 3: '256', 2: '16', 1: 'none', 0: 'none' };
 
-/** The worked example: the easiest drill there is, answered. */
+/** The worked example, answered: the easiest drill with a plane to read and both paint and amount to choose. */
 export function workedExample(state: State, world: World, at: number): State {
-  const [easiest] = [...world.drills.values()].sort((one, other) => one.level - other.level);
+  const byLevel = [...world.drills.values()].sort((one, other) => one.level - other.level);
+  const withPlane = byLevel.filter((drill) => world.kindOf(drill).plane !== undefined);
+  const full = withPlane.find((drill) => world.kindOf(drill).fields(drill).length > 1);
+  const easiest = full ?? withPlane[0] ?? byLevel[0];
   if (easiest === undefined) return show(state, { name: 'home' });
   const item: SetItem = { drillId: easiest.id, feedback: 'each', why: 'worked example' };
   const screen = drillScreen(world, item, at);
