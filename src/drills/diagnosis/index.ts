@@ -6,8 +6,8 @@ import { chosen, requireComplete } from '../answers.js';
 import { IDEAS } from '../ideas.js';
 import { overall, togetherMark, verdictOf } from '../laid/marks.js';
 import { laidParts, seeLaid } from '../laid/predict.js';
-import { reasonFor } from '../laid/reasons.js';
 import type { Answer, Field, Grade, Kind } from '../types.js';
+import { areaLine, faultLine, NONE, repairLines, type Said } from './explain.js';
 import {
   afterRepair,
   bestRepair,
@@ -16,12 +16,10 @@ import {
   faultsOf,
   faultyArea,
   standingOf,
-  standingWords,
 } from './judge.js';
 import { repairLabel, repairNote, stains } from './repairs.js';
 import type { DiagnosisDrill, PlannedArea, RepairOption } from './schema.js';
 
-const NONE = 'none';
 /** From this level on the question tells no numbers of what lies there. */
 const COLD = 5;
 
@@ -45,13 +43,6 @@ function fields(drill: DiagnosisDrill): readonly Field[] {
       })),
     },
   ];
-}
-
-/** What was answered. */
-interface Said {
-  readonly area: PlannedArea | undefined;
-  readonly fault: FaultName;
-  readonly repair: RepairOption;
 }
 
 function read(drill: DiagnosisDrill, answer: Answer): Said {
@@ -102,41 +93,6 @@ function ideaOf(said: Said, [area, fault, repair]: readonly [number, number, num
   return repair < 1 ? 'repair-missed' : undefined;
 }
 
-function areaLine(drill: DiagnosisDrill, { area }: Said): string {
-  const faulty = faultyArea(drill);
-  if (area === undefined) {
-    return faulty === undefined
-      ? 'You found no fault, and every area is inside its plan.'
-      : `You found no fault, but the ${faulty.name} is out: ${standingWords(standingOf(faulty), faulty.plan)}.`;
-  }
-  const words = standingWords(standingOf(area), area.plan);
-  if (area.id === faulty?.id) return `You went to the ${area.name}, and it is out of its plan: ${words}.`;
-  const where =
-    faulty === undefined
-      ? 'nothing is out of its plan'
-      : `the fault is in the ${faulty.name}: ${standingWords(standingOf(faulty), faulty.plan)}`;
-  return `You went to the ${area.name}, which is inside its plan (${words}); ${where}.`;
-}
-
-function faultLine(drill: DiagnosisDrill, { area, fault }: Said): string {
-  const faulty = faultyArea(drill);
-  const is = faulty === undefined ? [] : faultsOf(standingOf(faulty));
-  const names = is.length === 0 ? 'none' : is.join(', then ');
-  if (area?.id !== faulty?.id) return `The fault is: ${names}.`;
-  if (is.length === 0 && fault === NONE) return 'There is no fault to name, as you said.';
-  return fault === (is[0] ?? NONE)
-    ? `The fault is ${names}, as you said.`
-    : `You called it ${fault}; what is out is ${names}. Value comes first, then chroma, then hue.`;
-}
-
-function repairLine(area: PlannedArea, repair: RepairOption): string {
-  const now = standingOf(area).seen.colour;
-  const after = afterRepair(area, repair);
-  const held = 'lift' in repair.repair && stains(area.laid) ? ' The paint stains and hardly lifts.' : '';
-  const end = after.score >= 1 ? 'inside the plan' : standingWords(after, area.plan);
-  return `On the ${area.name}, "${repairLabel(repair)}" moves step ${now.step.toFixed(1)} to ${after.seen.colour.step.toFixed(1)} and chroma ${now.chroma.toFixed(0)} to ${after.seen.colour.chroma.toFixed(0)}: ${end}.${held}`;
-}
-
 function grade(drill: DiagnosisDrill, answer: Answer): Grade {
   const said = read(drill, answer);
   const three = scores(drill, said);
@@ -144,19 +100,22 @@ function grade(drill: DiagnosisDrill, answer: Answer): Grade {
   const idea = ideaOf(said, three);
   const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
   const bestAnswer = best(drill);
-  const subject = faultyArea(drill) ?? said.area ?? (drill.areas[0] as PlannedArea);
-  const after = afterRepair(subject, said.repair);
-  const bestOption = faultyArea(drill) === undefined ? leaveOf(drill) : bestRepair(drill, subject);
+  const faulty = faultyArea(drill);
+  const subject = faulty ?? said.area ?? (drill.areas[0] as PlannedArea);
+  const now = standingOf(subject);
+  // The figures are those of the faulty area: a repair that went elsewhere leaves it as it is.
+  const after = said.area?.id === subject.id ? afterRepair(subject, said.repair) : now;
+  const bestOption = faulty === undefined ? leaveOf(drill) : bestRepair(drill, subject);
   const bestAfter = afterRepair(subject, bestOption);
-  const before = standingOf(subject).seen.colour;
-  const reason = reasonFor(after.seen.laid);
+  const before = now.seen.colour;
+  const reached = after.seen.colour;
   const { plan } = subject;
   return {
     mark,
     verdict: overall(mark),
     value: {
       before: before.step,
-      after: after.seen.colour.step,
+      after: reached.step,
       asked: plan.step,
       verdict: verdictOf(after.value.score),
       tooCloseToCall: after.value.tooCloseToCall,
@@ -166,11 +125,11 @@ function grade(drill: DiagnosisDrill, answer: Answer): Grade {
       : {
           chroma: {
             before: before.chroma,
-            after: after.seen.colour.chroma,
+            after: reached.chroma,
             asked: plan.chroma,
             verdict: verdictOf(after.chroma.score),
-            kept: before.chroma > 0.5 ? after.seen.colour.chroma / before.chroma : 1,
-            shadingLine: shadingLine(before.chroma, before.lab.l, after.seen.colour.lab.l),
+            kept: before.chroma > 0.5 ? reached.chroma / before.chroma : 1,
+            shadingLine: shadingLine(before.chroma, before.lab.l, reached.lab.l),
             best: bestAfter.seen.colour.chroma,
             tooCloseToCall: after.chroma.tooCloseToCall,
           },
@@ -178,15 +137,13 @@ function grade(drill: DiagnosisDrill, answer: Answer): Grade {
     explanation: [
       areaLine(drill, said),
       faultLine(drill, said),
-      repairLine(subject, said.repair),
-      ...(reason === undefined || 'leave' in said.repair.repair ? [] : [reason]),
-      ...(bestOption.id === said.repair.id ? [] : [`Better: ${repairLine(subject, bestOption)}`]),
+      ...repairLines(drill, said, bestOption),
       ...(next === undefined ? [] : [next]),
     ],
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches: [
-      { label: subject.name, reflectance: seeLaid(subject.laid).reflectance },
+      { label: subject.name, reflectance: now.seen.reflectance },
       { label: 'yours', reflectance: after.seen.reflectance },
       { label: 'best', reflectance: bestAfter.seen.reflectance },
     ],

@@ -184,10 +184,7 @@ export const sortValuesKind: Kind<SortValuesDrill> = {
   fields,
   given: ({ areas }) =>
     areas.map(({ name, laid }) => ({ label: name, reflectance: seeLaid(laid).reflectance, unread: true })),
-  goalLines: ({ areas }) => [
-    'light, middle or dark for each area',
-    ...areas.map((area) => `${area.name}: ${localWords(area)}`),
-  ],
+  goalLines: ({ areas }) => areas.map((area) => `${area.name}: ${localWords(area)}`),
   grade,
   best,
   label,
