@@ -64,10 +64,13 @@ function filmOf(shape: StartingShape, [scaleK = 0, scaleS = 0, ...weights]: read
   return { K, S: S.map((s) => s * toScale) };
 }
 
-function residualsOf(known: Known, on: Ground) {
+/** What is to be made small, as a function of the two scales and the spline weights. */
+type Residuals = (parameters: readonly number[]) => number[];
+
+function residualsOf(known: Known, on: Ground): Residuals {
   const { bend, leave } = WEIGHTS[known.freedom];
   const logS = Math.log(scatterFromTransparency(known.transparency ?? MIDDLE_TRANSPARENCY));
-  return (parameters: readonly number[]): number[] => {
+  return (parameters) => {
     const film = filmOf(known.shape, parameters);
     const weights = parameters.slice(2);
     return [
@@ -79,11 +82,7 @@ function residualsOf(known: Known, on: Ground) {
   };
 }
 
-function leastSquares(
-  residuals: (parameters: readonly number[]) => number[],
-  start: readonly number[],
-  maxIterations: number,
-) {
+function leastSquares(residuals: Residuals, start: readonly number[], maxIterations: number) {
   const count = residuals(start).length;
   const x = Array.from({ length: count }, (_, i) => i);
   return levenbergMarquardt(
@@ -106,8 +105,8 @@ function leastSquares(
 /** First guesses of the mean K of a masstone film: a pale, a middle and a dark paint. */
 const MEAN_K_GUESSES = [0.3, 1, 3] as const;
 
-/** Enough for the residuals to settle; the result no longer changes in the fifth digit. */
-const ITERATIONS = 60;
+/** Enough for the residuals to settle; 30 and 150 give the same figures within 1e-4. */
+const ITERATIONS = 40;
 
 /** Enough to rank curves by. */
 const RANKING_ITERATIONS = 20;
@@ -121,18 +120,21 @@ function startingScales(known: Known, meanK: number): [number, number] {
 
 const NO_CORRECTION: readonly number[] = Array<number>(SPLINES).fill(0);
 
+/** The two scales that serve a starting curve best without correction, from three guesses. */
+function bestScales(known: Known, residuals: Residuals) {
+  const scalesOnly: Residuals = (scales) => residuals([...scales, ...NO_CORRECTION]);
+  const runs = MEAN_K_GUESSES.map((guess) =>
+    leastSquares(scalesOnly, startingScales(known, guess), RANKING_ITERATIONS),
+  );
+  return runs.reduce((a, b) => (b.parameterError < a.parameterError ? b : a));
+}
+
 /**
  * How well a starting curve fits with the two scales alone, without correction: the smaller the nearer.
  * Ranks the curves that a paint without its own spectrum could start from.
  */
 export function misfitOfShape(known: Known, on: Ground): number {
-  const residuals = residualsOf(known, on);
-  const scalesOnly = (scales: readonly number[]) => residuals([...scales, ...NO_CORRECTION]);
-  return Math.min(
-    ...MEAN_K_GUESSES.map(
-      (guess) => leastSquares(scalesOnly, startingScales(known, guess), RANKING_ITERATIONS).parameterError,
-    ),
-  );
+  return bestScales(known, residualsOf(known, on)).parameterError;
 }
 
 /**
@@ -143,10 +145,8 @@ export function misfitOfShape(known: Known, on: Ground): number {
 export function calibrate(known: Known, on: Ground): Calibrated {
   if (known.aims.length === 0) throw new RangeError('a calibration needs at least one colour to aim at');
   const residuals = residualsOf(known, on);
-  const runs = MEAN_K_GUESSES.map((guess) =>
-    leastSquares(residuals, [...startingScales(known, guess), ...NO_CORRECTION], ITERATIONS),
-  );
-  const best = runs.reduce((a, b) => (b.parameterError < a.parameterError ? b : a));
+  const { parameterValues: scales } = bestScales(known, residuals);
+  const best = leastSquares(residuals, [...scales, ...NO_CORRECTION], ITERATIONS);
   const correction = curve(best.parameterValues.slice(2));
   const mean = visibleMean(correction);
   return {

@@ -1,0 +1,77 @@
+/** `mudlark accuracy`: how well predictions agree with published figures. */
+import { accuracyReport } from '../accuracy/report.js';
+import type { AccuracyReport, NeutralRow } from '../accuracy/types.js';
+import { LIBRARY } from '../pigments/index.js';
+import { padText } from '../text/wrap.js';
+
+/** The report as a JSON document. */
+export function accuracyJson(): AccuracyReport {
+  return accuracyReport();
+}
+
+const percent = (share: number) => `${(share * 100).toFixed(0)} %`;
+
+function neutralLine({ a, b, minChroma, at, lstar, strength }: NeutralRow, note = ''): string {
+  const where = `${percent(1 - at)} : ${percent(at)}`;
+  return `  ${padText(a, 27)}${padText(b, 27)}${padText(minChroma.toFixed(1), 5, 'left')}  L* ${padText(lstar.toFixed(0), 3)} ${padText(where, 12, 'left')} ${strength === 1 ? 'full' : 'half'}${note}`;
+}
+
+function masstoneLines({ masstones }: AccuracyReport): string[] {
+  const evidence = new Map(LIBRARY.map((pigment) => [pigment.id, pigment.evidence]));
+  return [
+    'Masstones against the published means (CIEDE2000; D50, 10 degrees)',
+    `  ${masstones.n} pigments: median ${masstones.median}, 90th percentile ${masstones.p90}, largest ${masstones.max}`,
+    ...masstones.rows
+      .toSorted((x, y) => y.deltaE00 - x.deltaE00)
+      .map(
+        ({ id, deltaE00 }) =>
+          `  ${padText(id, 27)}${padText(deltaE00.toFixed(2), 5, 'left')}  ${evidence.get(id)}`,
+      ),
+  ];
+}
+
+function complementLines({ complements: c }: AccuracyReport): string[] {
+  return [
+    'Published complements: least chroma on the mixing line at full or half strength',
+    `  ${c.n} pairs: ${percent(c.withinC5)} reach C* 5, ${percent(c.withinC8)} reach C* 8, median ${c.median}`,
+    `  for scale: of ${c.others.n} other pairs ${percent(c.others.withinC8)} reach C* 8; of the ${c.othersChromatic.n} without a neutral paint in them ${percent(c.othersChromatic.withinC8)}`,
+    '  shares count strength, not parts',
+    ...c.rows.toSorted((x, y) => y.minChroma - x.minChroma).map((row) => neutralLine(row)),
+  ];
+}
+
+function otherLines(report: AccuracyReport): string[] {
+  const { nonComplements, hueShifts, darkGreys, mixtures } = report;
+  return [
+    'Published non-complements: stay above C* 5 and lean the stated way',
+    `  ${nonComplements.held} of ${nonComplements.n} hold`,
+    ...nonComplements.rows.map((row) =>
+      neutralLine(row, `  ${row.holds ? 'holds' : 'fails'} (${row.stated}, hue ${row.hueDeg})`),
+    ),
+    '',
+    'Hue shift from masstone to tint, where the published one is 5 degrees or more',
+    `  sign right for ${hueShifts.signRight} of ${hueShifts.n}`,
+    ...hueShifts.rows.map(
+      ({ id, published, predicted }) =>
+        `  ${padText(id, 27)}published ${padText(published.toFixed(1), 6, 'left')}  predicted ${padText(predicted.toFixed(1), 6, 'left')}`,
+    ),
+    '',
+    'Phthalo green with pyrrole reds: the grey is far darker than either paint',
+    ...darkGreys.map(
+      ({ b, lstar, darkerLstar }) =>
+        `  ${padText(b, 27)}grey L* ${lstar.toFixed(0)}, darker paint L* ${darkerLstar.toFixed(0)}`,
+    ),
+    '',
+    'Mixtures of the measured paints (CIEDE2000; D65, 2 degrees)',
+    `  ${mixtures.n} measured mixtures: mean ${mixtures.mean}, median ${mixtures.median}, 90th percentile ${mixtures.p90}, largest ${mixtures.max}`,
+    '',
+    'Makers differ: for one-shade codes the published spread between makers is 3.3 in L* and 3.1 degrees of hue, for codes',
+    'that cover several shades 7.0 and 9.7. No prediction for an unnamed maker can be closer than that.',
+  ];
+}
+
+/** The report as text. */
+export function accuracyText(): string {
+  const report = accuracyReport();
+  return `${[...masstoneLines(report), '', ...complementLines(report), '', ...otherLines(report)].join('\n')}\n`;
+}

@@ -1,0 +1,101 @@
+import { describe, expect, test } from 'vitest';
+import { chromaOf, reflectanceToLab } from '../../src/colour/index.js';
+import { appearanceOf, CATALOGUE } from '../../src/pigments/catalogue.js';
+import { findPigment, LIBRARY, PALETTES, type Pigment, predict } from '../../src/pigments/index.js';
+import { PAPER } from '../../src/pigments/predict.js';
+import { FULL_STRENGTH_LIMITS, loadAtLightness } from '../../src/pigments/tinting.js';
+
+function masstone(pigment: Pigment, strength = 1) {
+  return reflectanceToLab(predict([{ pigment, load: strength * pigment.fullStrength }], 'puddle'), 'D65-2');
+}
+
+describe('library', () => {
+  test('holds at least forty pigments with unique ids and all three grades of evidence', () => {
+    expect(LIBRARY.length).toBeGreaterThanOrEqual(40);
+    expect(new Set(LIBRARY.map(({ id }) => id)).size).toBe(LIBRARY.length);
+    const grades = new Set(LIBRARY.map(({ evidence }) => evidence));
+    expect([...grades].toSorted()).toEqual(['estimated', 'measured', 'transferred']);
+  });
+
+  test.each([
+    'PB29 PB28 PB35 PB36 PB15:3 PB15:1 PB27 PB60 PG50 PG18 PG7 PG36 PG17 PBk31 PY129 PY3 PY97 PY150 PO49 PY35 PY184 PBr24',
+    'PY43 PY42 PBr7 PR101 PO20 PO73 PR108 PR254 PV19 PR122 PR83 PR177 PR179 PO48 PV23 PV14 PV16 PV15 PBk9 PBk6 PW4 PW6',
+  ])('has the pigments of a wide box: %s', (codes) => {
+    const known = new Set(LIBRARY.flatMap(({ ci }) => ci));
+    expect(codes.split(' ').filter((code) => !known.has(code))).toEqual([]);
+  });
+
+  test('has the thirteen measured paints under their first ids', () => {
+    const measured = LIBRARY.filter(({ evidence }) => evidence === 'measured').map(({ id }) => id);
+    expect(measured).toHaveLength(13);
+    for (const id of ['burnt-sienna', 'alizarin-crimson', 'ultramarine-blue', 'sap-green', 'chinese-white']) {
+      expect(measured).toContain(id);
+    }
+  });
+
+  test.each(LIBRARY.map((pigment) => [pigment.id, pigment] as const))(
+    '%s is a sound record',
+    (_, pigment) => {
+      for (const values of [pigment.K, pigment.S]) {
+        expect(values).toHaveLength(38);
+        expect(values.every((value) => Number.isFinite(value) && value >= 0)).toBe(true);
+      }
+      expect(pigment.fullStrength).toBeGreaterThanOrEqual(FULL_STRENGTH_LIMITS.least);
+      expect(pigment.fullStrength).toBeLessThanOrEqual(FULL_STRENGTH_LIMITS.most);
+      expect(pigment.provenance.source).not.toBe('');
+      expect(pigment.provenance.method).not.toContain('undefined');
+      for (const code of pigment.ci) expect(code).toMatch(/^P(B|Bk|Br|G|O|R|V|W|Y)\d+(:\d)?$/);
+      if (pigment.ci.length === 0) expect(pigment.ciNote).toBeDefined();
+      // a white paint may come out lighter than the paper
+      if (!pigment.ci.some((code) => code.startsWith('PW'))) {
+        expect(masstone(pigment).l).toBeLessThanOrEqual(masstone(pigment, 0.2).l + 0.01);
+      }
+    },
+  );
+
+  test('measured paints lie at full strength where the published lightness is, except light ones and white', () => {
+    for (const pigment of LIBRARY.filter(({ evidence }) => evidence === 'measured')) {
+      const lightness = appearanceOf(pigment.id).masstone?.[0];
+      if (lightness === undefined || lightness > 80) continue;
+      expect(loadAtLightness(pigment, lightness, PAPER)).toBeCloseTo(pigment.fullStrength, 2);
+    }
+    expect(findPigment('chinese-white')?.fullStrength).toBe(1);
+  });
+
+  test('cadmium, cobalt and nickel pigments carry a caution', () => {
+    for (const pigment of LIBRARY) {
+      if (/cadmium|cobalt (?!blue hue)|cerulean blue,|nickel|aureolin/i.test(pigment.name)) {
+        expect(pigment.hazard?.level, pigment.id).toBe('care');
+      }
+    }
+  });
+
+  test('lightfastness warns of alizarin crimson and names its test', () => {
+    const light = findPigment('alizarin-crimson')?.handling.lightfastness?.value;
+    expect(light?.blueWoolTint).toBeLessThanOrEqual(2);
+    expect(light?.test).toContain('sun');
+  });
+
+  test('neutral tint is nearly neutral and dark', () => {
+    const tint = findPigment('neutral-tint');
+    if (tint === undefined) throw new Error('no neutral tint');
+    expect(chromaOf(masstone(tint))).toBeLessThan(10);
+    expect(masstone(tint).l).toBeLessThan(35);
+  });
+
+  test('every entry of the catalogue that is estimated says what it starts from', () => {
+    for (const entry of CATALOGUE.filter(({ evidence }) => evidence === 'estimated')) {
+      expect(findPigment(entry.id)?.provenance.method, entry.id).toMatch(/K from|mixture/);
+    }
+  });
+});
+
+describe('palettes', () => {
+  test('hold known pigments, each once, and keep their ids', () => {
+    expect(PALETTES.map(({ id }) => id)).toEqual(['six', 'twelve', 'harbour', 'clear']);
+    for (const { pigments } of PALETTES) {
+      expect(new Set(pigments).size).toBe(pigments.length);
+      for (const id of pigments) expect(findPigment(id), id).toBeDefined();
+    }
+  });
+});
