@@ -9,7 +9,11 @@ const { version } = JSON.parse(readFileSync(new URL('./package.json', import.met
 rmSync(new URL('./dist', import.meta.url), { recursive: true, force: true });
 
 const entryPoints = { cli: 'src/cli.ts', 'compile-exercises': 'src/files/compile-exercises.ts' };
-if (existsSync('tests/bench/main.ts')) entryPoints['bench'] = 'tests/bench/main.ts';
+// Run by hand: the benchmark and the kill trial.
+if (existsSync('tests/bench/main.ts')) {
+  entryPoints['bench'] = 'tests/bench/main.ts';
+  entryPoints['kill'] = 'tests/bench/kill.ts';
+}
 
 await build({
   entryPoints,
@@ -20,7 +24,8 @@ await build({
   platform: 'node',
   target: 'node20',
   jsx: 'automatic',
-  minifySyntax: true,
+  minify: true,
+  keepNames: true,
   legalComments: 'none',
   external: ['react-devtools-core', 'node-pty', '@xterm/headless'],
   define: { 'process.env.NODE_ENV': '"production"', __MUDLARK_VERSION__: JSON.stringify(version) },

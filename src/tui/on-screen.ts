@@ -2,7 +2,7 @@
 import { render } from 'ink';
 import type { ReactElement } from 'react';
 import { keepScrollback } from './scrollback-guard.js';
-import { guardTerminal, savedLine, type TerminalGuard } from './terminal-guard.js';
+import { guardTerminal, savedLine } from './terminal-guard.js';
 import { enterSession, processHost } from './terminal-session.js';
 
 /**
@@ -10,11 +10,10 @@ import { enterSession, processHost } from './terminal-session.js';
  */
 export async function onScreen(element: ReactElement, spoken: boolean): Promise<void> {
   const host = processHost();
-  // Before raw mode is switched on: this is what a killed program's terminal goes back to.
-  const line = savedLine();
+  // Both before anything is changed: the guard knows what to go back to, and stands by from the first change on.
+  const guard = guardTerminal(savedLine(), !spoken);
   const session = enterSession(host, !spoken);
-  let guard: TerminalGuard | undefined;
-  const release = (): void => guard?.release();
+  const release = (): void => guard.release();
   host.onExit(release);
   try {
     const app = render(element, {
@@ -23,9 +22,7 @@ export async function onScreen(element: ReactElement, spoken: boolean): Promise<
       stdout: keepScrollback(process.stdout),
     });
     // In the same tick: asked after the app has gone, it never settles.
-    const exited = app.waitUntilExit();
-    guard = guardTerminal(line, !spoken);
-    await exited;
+    await app.waitUntilExit();
   } finally {
     session.leave();
     release();

@@ -1,12 +1,9 @@
 /** Runs the screens until the learner leaves. Loads Ink: check the terminal first (terminal-check.ts). */
-import { render } from 'ink';
 import { App, type Ending } from './app.js';
 import type { TuiDeps } from './deps.js';
 import { glyphsFor } from './glyphs.js';
 import { startedState, worldOf } from './initial.js';
-import { keepScrollback } from './scrollback-guard.js';
-import { guardTerminal, savedLine, type TerminalGuard } from './terminal-guard.js';
-import { enterSession, processHost } from './terminal-session.js';
+import { onScreen } from './on-screen.js';
 
 /** Exit code when the screens end without one: a crash inside Ink. */
 const FAILED = 1;
@@ -43,35 +40,18 @@ async function runOnce(
   initial: Ending['state'],
 ): Promise<Ending> {
   const spoken = initial.settings.screenReader;
-  const host = processHost();
-  // Before raw mode is switched on: this is what a killed program's terminal goes back to.
-  const line = savedLine();
-  const session = enterSession(host, !spoken);
   let ending: Ending = { state: initial, code: FAILED };
-  let guard: TerminalGuard | undefined;
-  const release = (): void => guard?.release();
-  host.onExit(release);
-  try {
-    const app = render(
-      <App
-        deps={deps}
-        world={world}
-        initial={initial}
-        glyphs={glyphsFor(deps.env)}
-        onEnd={(end) => {
-          ending = end;
-        }}
-      />,
-      { exitOnCtrlC: false, isScreenReaderEnabled: spoken, stdout: keepScrollback(process.stdout) },
-    );
-    // In the same tick: asked after the app has gone, it never settles.
-    const exited = app.waitUntilExit();
-    guard = guardTerminal(line, !spoken);
-    await exited;
-  } finally {
-    session.leave();
-    release();
-    host.offExit(release);
-  }
+  const app = (
+    <App
+      deps={deps}
+      world={world}
+      initial={initial}
+      glyphs={glyphsFor(deps.env)}
+      onEnd={(end) => {
+        ending = end;
+      }}
+    />
+  );
+  await onScreen(app, spoken);
   return ending;
 }

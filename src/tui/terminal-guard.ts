@@ -34,7 +34,7 @@ export function savedLine(): string | undefined {
 }
 
 /**
- * Starts the guard. Call it after the first frame: it costs two short processes.
+ * Starts the guard. Call it before anything is changed: it costs two short processes.
  * @param line terminal settings from {@link savedLine}, taken before the screens changed them
  * @param alternate whether the alternate screen is in use
  */
