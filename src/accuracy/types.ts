@@ -41,7 +41,7 @@ export interface HueShiftRow {
   readonly predicted: number;
 }
 
-/** How many pairs reach a chroma of 8 or less. */
+/** How many of n pairs reach a chroma of 8 or less. */
 export interface OtherPairs {
   readonly n: number;
   readonly withinC8: number;
@@ -52,6 +52,7 @@ export interface AccuracyReport {
   readonly masstones: Spread & { readonly rows: readonly MasstoneRow[] };
   readonly complements: {
     readonly n: number;
+    /** How many pairs reach C*ab 5 or less, and 8 or less. */
     readonly withinC5: number;
     readonly withinC8: number;
     readonly median: number;

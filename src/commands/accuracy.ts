@@ -33,8 +33,8 @@ function masstoneLines({ masstones }: AccuracyReport): string[] {
 function complementLines({ complements: c }: AccuracyReport): string[] {
   return [
     'Published complements: least chroma on the mixing line at full or half strength',
-    `  ${c.n} pairs: ${percent(c.withinC5)} reach C* 5, ${percent(c.withinC8)} reach C* 8, median ${c.median}`,
-    `  for scale: of ${c.others.n} other pairs ${percent(c.others.withinC8)} reach C* 8; of the ${c.othersChromatic.n} without a neutral paint in them ${percent(c.othersChromatic.withinC8)}`,
+    `  ${c.n} pairs: ${percent(c.withinC5 / c.n)} reach C* 5, ${percent(c.withinC8 / c.n)} reach C* 8, median ${c.median}`,
+    `  for scale: of ${c.others.n} other pairs ${percent(c.others.withinC8 / c.others.n)} reach C* 8; of the ${c.othersChromatic.n} without a neutral paint in them ${percent(c.othersChromatic.withinC8 / c.othersChromatic.n)}`,
     '  shares count strength, not parts',
     ...c.rows.toSorted((x, y) => y.minChroma - x.minChroma).map((row) => neutralLine(row)),
   ];

@@ -52,10 +52,16 @@ export function plotCurve(curves: readonly PlottedCurve[], shape: PlotShape): st
   const scale = scaleOf(curves, shape);
   const cells = Array.from({ length: shape.rows }, () => Array<string>(width).fill(' '));
   for (const { mark, values } of curves) {
+    let before: number | undefined;
     for (let column = 0; column < width; column++) {
       const height = Math.min(Math.max(scale.place(valueAt(values, column / (width - 1))), 0), 1);
       const row = Math.round((1 - height) * (shape.rows - 1));
-      (cells[row] as string[])[column] = mark;
+      // a steep edge is drawn through the rows it skips
+      const from =
+        before === undefined || Math.abs(before - row) <= 1 ? row : before + Math.sign(row - before);
+      for (let at = Math.min(from, row); at <= Math.max(from, row); at++)
+        (cells[at] as string[])[column] = mark;
+      before = row;
     }
   }
   const rows = cells.map((row, index) => {

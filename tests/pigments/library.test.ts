@@ -83,6 +83,12 @@ describe('library', () => {
     expect(masstone(tint).l).toBeLessThan(35);
   });
 
+  test('a transferred pigment reaches its published masstone within the spread between makers', () => {
+    for (const { id, evidence, provenance } of LIBRARY) {
+      if (evidence === 'transferred') expect(provenance.residualDeltaE00 ?? 0, id).toBeLessThanOrEqual(3.3);
+    }
+  });
+
   test('every entry of the catalogue that is estimated says what it starts from', () => {
     for (const entry of CATALOGUE.filter(({ evidence }) => evidence === 'estimated')) {
       expect(findPigment(entry.id)?.provenance.method, entry.id).toMatch(/K from|mixture/);
