@@ -1,5 +1,5 @@
 /** Plain commands on paints and drills. */
-import { InvalidArgumentError } from 'commander';
+import { type Command, InvalidArgumentError } from 'commander';
 import type { Program } from './program.js';
 
 const collect = (value: string, before: readonly string[]): readonly string[] => {
@@ -7,8 +7,63 @@ const collect = (value: string, before: readonly string[]): readonly string[] =>
   return [...before, value];
 };
 
-/** Adds pigments, mix, grade and drills. */
-export function addPaintCommands({ command, print, exit }: Program): void {
+/** Whether a plain page may use 24-bit colour: a terminal, and nothing that asks for none. */
+async function mayColour(noColourFlag: boolean): Promise<boolean> {
+  const { colourLevel } = await import('../tui/colour-level.js');
+  return (
+    process.stdout.isTTY === true && colourLevel({ env: process.env, setting: 'auto', noColourFlag }) === 3
+  );
+}
+
+function addPigments({ command, print }: Program): void {
+  const pigments = command
+    .command('pigments')
+    .description('list the paints, or show one')
+    .option('--json', 'print one JSON document')
+    .addHelpText('after', '\nExamples:\n  mudlark pigments\n  mudlark pigments show burnt-sienna')
+    .action(async (options) => {
+      const [{ pigmentsJson, pigmentsText }, { printed }] = await Promise.all([
+        import('./pigments.js'),
+        import('./run.js'),
+      ]);
+      print(options.json === true ? printed(pigmentsJson()) : pigmentsText());
+    });
+  pigments
+    .command('show')
+    .description('one paint: from water to masstone, its curves, evidence, handling, cautions')
+    .argument('<paint>', 'id of the paint')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark pigments show ultramarine-blue\n  mudlark pigments show viridian --json',
+    )
+    .action(async (id: string, _options, self: Command) => {
+      const [{ pigmentShowJson, pigmentShowText }, { printed }] = await Promise.all([
+        import('./pigments.js'),
+        import('./run.js'),
+      ]);
+      const { json, color } = self.optsWithGlobals();
+      const style = { columns: process.stdout.columns ?? 80, colour: await mayColour(color === false) };
+      print(json === true ? printed(pigmentShowJson(id)) : pigmentShowText(id, style));
+    });
+  command
+    .command('accuracy')
+    .description('the predictions held against published measurements')
+    .option('--json', 'print one JSON document')
+    .addHelpText('after', '\nExamples:\n  mudlark accuracy\n  mudlark accuracy --json')
+    .action(async (options) => {
+      const [{ accuracyJson, accuracyText }, { printed }] = await Promise.all([
+        import('./accuracy.js'),
+        import('./run.js'),
+      ]);
+      print(options.json === true ? printed(accuracyJson()) : accuracyText());
+    });
+}
+
+/** Adds pigments, accuracy, mix, grade and drills. */
+export function addPaintCommands(program: Program): void {
+  const { command, print, exit } = program;
+  addPigments(program);
   command
     .command('mix')
     .description('predict the colour of a mixture, dry on white paper')

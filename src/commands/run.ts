@@ -4,9 +4,14 @@ import { MudlarkError, UsageError } from '../errors.js';
 /** Version of every JSON document that the program prints. */
 export const SCHEMA_VERSION = 1;
 
-/** A JSON document with its version first. */
+/** A JSON document as it is printed. */
+export function printed(json: object): string {
+  return `${JSON.stringify(json, null, 2)}\n`;
+}
+
+/** A JSON document with its version first, as it is printed. */
 export function document(body: object): string {
-  return `${JSON.stringify({ schemaVersion: SCHEMA_VERSION, ...body }, null, 2)}\n`;
+  return printed({ schemaVersion: SCHEMA_VERSION, ...body });
 }
 
 /** Turns a fault of the core (a number out of range, a wrong choice) into a usage error. */

@@ -13,6 +13,7 @@ import {
   yFromMunsellValue,
 } from '../colour/index.js';
 import { toScreen } from '../colour/screen.js';
+import type { ResultSwatch } from '../drills/types.js';
 import type { Spectrum } from '../optics/index.js';
 
 export interface Look {
@@ -82,3 +83,10 @@ export const scaleUnit = (scale: ValueScaleId): string => (scale === 'paper-firs
 export function spokenLook(look: Look, scale: ValueScaleId): string {
   return `${look.words}, ${scaleUnit(scale)} ${valueText(look.value, scale)}, chroma ${look.chroma.toFixed(0)}`;
 }
+
+/** What may be said of a colour whose value and chroma the learner has to judge: its hue. */
+export const unreadWords = (look: Look): string => (look.hueName === 'no hue' ? 'a grey' : look.hueName);
+
+/** A swatch in one line: all of its colour, or its hue alone where reading it is the exercise. */
+export const swatchWords = ({ reflectance, unread }: ResultSwatch, scale: ValueScaleId): string =>
+  unread === true ? unreadWords(lookOf(reflectance)) : spokenLook(lookOf(reflectance), scale);

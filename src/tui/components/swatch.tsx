@@ -3,7 +3,7 @@ import { Box } from 'ink';
 import type { ValueScaleId } from '../../colour/index.js';
 import type { Spectrum } from '../../optics/index.js';
 import { wrapText } from '../../text/wrap.js';
-import { type Look, lookOf, scaleUnit, valueText } from '../look.js';
+import { type Look, lookOf, scaleUnit, unreadWords, valueText } from '../look.js';
 import { useSurroundings } from '../surroundings.js';
 import { patchStyle } from '../theme.js';
 import { type Piece, Row, Rows } from './row.js';
@@ -31,6 +31,7 @@ interface PatchWithFactsProps {
   readonly reflectance: Spectrum;
   readonly columns: number;
   readonly rows: number;
+  readonly unread?: boolean;
 }
 
 /** Without colours and with little room: everything on one line, then broken to it. */
@@ -43,6 +44,7 @@ export function PatchWithFacts({
   reflectance,
   columns,
   rows,
+  unread = false,
 }: PatchWithFactsProps): React.JSX.Element {
   const { state } = useSurroundings();
   const look = lookOf(reflectance);
@@ -51,8 +53,9 @@ export function PatchWithFacts({
   const patchColumns = flat ? 0 : Math.min(20, Math.max(10, Math.floor(columns * 0.36)));
   const room = columns - (flat ? 0 : patchColumns + 2);
   const outside = look.inScreenGamut || flat ? [] : ['nearest this screen has'];
-  const texts =
-    flat && rows < 4
+  const texts = unread
+    ? [unreadWords(look)]
+    : flat && rows < 4
       ? inOneBreath(look, scale, room)
       : [...wrapText(look.words, room), ...factLines(look, scale, room), ...outside];
   const lines = texts
@@ -84,23 +87,37 @@ interface PatchColumnProps {
   readonly wordRows: number;
   /** Leaves chroma out where lines are short. */
   readonly valueOnly?: boolean;
+  /** Says the hue alone: reading value and chroma is the exercise. */
+  readonly unread?: boolean;
 }
 
 /** One of several patches side by side: the colour, the same in grey, then value, chroma and words. */
 export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
-  const { label, reflectance, columns, patchRows, greyRows, wordRows, valueOnly = false } = props;
+  const {
+    label,
+    reflectance,
+    columns,
+    patchRows,
+    greyRows,
+    wordRows,
+    valueOnly = false,
+    unread = false,
+  } = props;
   const { state } = useSurroundings();
   const look = lookOf(reflectance);
   const { valueScale } = state.settings;
-  const words = wrapText(look.words, columns).slice(0, wordRows);
+  const words = unread ? [] : wrapText(look.words, columns).slice(0, wordRows);
+  const value = `${scaleUnit(valueScale)} ${valueText(look.value, valueScale)}`;
+  const numbers = unread
+    ? [unreadWords(look)]
+    : [value, ...(valueOnly ? [] : [`chroma ${look.chroma.toFixed(0)}`])];
   const mark = look.inScreenGamut || state.colourLevel === 0 ? '' : ' ~';
   return (
     <Box flexDirection="column" width={columns} marginRight={1} flexShrink={0}>
       <Row pieces={[{ text: `${label.toUpperCase()}${mark}`, role: 'label' }]} />
       <Rows lines={patchLines(look.hex, columns, patchRows)} />
       <Rows lines={patchLines(look.grey, columns, greyRows)} />
-      <Row pieces={[{ text: `${scaleUnit(valueScale)} ${valueText(look.value, valueScale)}` }]} />
-      {valueOnly ? null : <Row pieces={[{ text: `chroma ${look.chroma.toFixed(0)}` }]} />}
+      <Rows lines={numbers.map((text) => [{ text }])} />
       <Rows lines={words.map((text) => [{ text, role: 'muted' }])} />
     </Box>
   );

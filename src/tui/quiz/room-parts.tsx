@@ -6,7 +6,7 @@ import { fitText, padText, widthOf, wrapText } from '../../text/wrap.js';
 import { type Piece, Row, Rows } from '../components/row.js';
 import type { Glyphs } from '../glyphs.js';
 import { innerColumns } from '../layout.js';
-import { lookOf, spokenLook } from '../look.js';
+import { lookOf, spokenLook, swatchWords } from '../look.js';
 import type { State } from '../state.js';
 import { useSurroundings } from '../surroundings.js';
 import { patchStyle } from '../theme.js';
@@ -31,8 +31,8 @@ export function LargePatches({
   const columns = innerColumns(state.size);
   const isFlat = state.colourLevel === 0 || state.settings.screenReader;
   if (isFlat) {
-    const lines = swatches.flatMap(({ label, reflectance }) =>
-      wrapText(`${cleanText(label, 60)}: ${spokenLook(lookOf(reflectance), valueScale)}`, columns),
+    const lines = swatches.flatMap((swatch) =>
+      wrapText(`${cleanText(swatch.label, 60)}: ${swatchWords(swatch, valueScale)}`, columns),
     );
     return (
       <Rows
@@ -47,9 +47,10 @@ export function LargePatches({
   const patchRows = Math.max(1, rows - 1 - wordRows);
   return (
     <Box height={patchRows + 1 + wordRows} flexShrink={0} overflow="hidden">
-      {swatches.map(({ label, reflectance }) => {
-        const look = lookOf(reflectance);
-        const words = wrapText(spokenLook(look, valueScale), each).slice(0, wordRows);
+      {swatches.map((swatch) => {
+        const { label } = swatch;
+        const look = lookOf(swatch.reflectance);
+        const words = wrapText(swatchWords(swatch, valueScale), each).slice(0, wordRows);
         return (
           <Box key={label} flexDirection="column" width={each} marginRight={1} flexShrink={0}>
             <Rows

@@ -4,7 +4,7 @@ import type { Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { Frame } from '../components/frame.js';
 import { chosenIndex } from '../fields.js';
-import { lookOf, spokenLook } from '../look.js';
+import { lookOf, spokenLook, swatchWords } from '../look.js';
 import { hintTexts } from '../scene.js';
 import type { DrillScreen } from '../state.js';
 import { useSurroundings } from '../surroundings.js';
@@ -39,9 +39,7 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
     ...(screen.message === undefined ? [] : [screen.message]),
     cleanText(drill.scene, 600),
     cleanText(drill.ask, 200),
-    ...kind
-      .given(drill)
-      .map(({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), scale)}.`),
+    ...kind.given(drill).map((swatch) => `${swatch.label}: ${swatchWords(swatch, scale)}.`),
     ...kind.goalLines(drill).map((line) => `Goal, ${cleanText(line, 200)}.`),
     ...hintTexts(screen),
     ...screen.fields.map(choice),

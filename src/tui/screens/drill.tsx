@@ -24,13 +24,21 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
   const [only] = given;
   if (only !== undefined && given.length === 1) {
     const label = givenLabel ? only.label : undefined;
-    return <PatchWithFacts label={label} reflectance={only.reflectance} columns={columns} rows={rows} />;
+    return (
+      <PatchWithFacts
+        label={label}
+        reflectance={only.reflectance}
+        columns={columns}
+        rows={rows}
+        unread={only.unread === true}
+      />
+    );
   }
   const each = Math.max(6, Math.min(16, Math.floor((columns + 1) / Math.max(1, given.length)) - 1));
   const patchRows = state.colourLevel === 0 ? 0 : Math.max(1, rows - 2);
   return (
     <Box flexShrink={0} height={rows + (givenLabel ? 1 : 0)} overflow="hidden">
-      {given.map(({ label, reflectance }) => (
+      {given.map(({ label, reflectance, unread }) => (
         <PatchColumn
           key={label}
           label={label}
@@ -40,6 +48,7 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
           greyRows={0}
           wordRows={state.colourLevel === 0 && givenLabel ? 2 : 0}
           valueOnly={!givenLabel}
+          unread={unread === true}
         />
       ))}
     </Box>
