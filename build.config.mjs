@@ -8,7 +8,11 @@ const { version } = JSON.parse(readFileSync(new URL('./package.json', import.met
 
 rmSync(new URL('./dist', import.meta.url), { recursive: true, force: true });
 
-const entryPoints = { cli: 'src/cli.ts', 'compile-exercises': 'src/files/compile-exercises.ts' };
+const entryPoints = {
+  cli: 'src/cli.ts',
+  'compile-exercises': 'src/files/compile-exercises.ts',
+  'rebuild-pigments': 'src/commands/rebuild-pigments.ts',
+};
 // Run by hand: the benchmark and the kill trial.
 if (existsSync('tests/bench/main.ts')) {
   entryPoints['bench'] = 'tests/bench/main.ts';
