@@ -64,7 +64,12 @@ export function App({ deps, world, initial, glyphs, onEnd }: AppProps): React.JS
     }
   }, [state, deps, world, exit, onEnd]);
 
-  const onSelect = useCallback((value: string) => dispatch({ type: 'menu', value, at: deps.now() }), [deps]);
+  // The menu hears Enter before the keys here do. Taken at once, its choice would let the same Enter act on the
+  // screen it opens: a drill would be answered unseen.
+  const onSelect = useCallback(
+    (value: string) => queueMicrotask(() => dispatch({ type: 'menu', value, at: deps.now() })),
+    [deps],
+  );
   const surroundings = useMemo(
     () => ({
       state,

@@ -98,6 +98,29 @@ describe.each(COLOURS)('with %s', (_, env) => {
   );
 });
 
+describe('the home menu', () => {
+  const SIZE = { columns: 80, rows: 24 };
+
+  it('opens the list of families with one Enter, and nothing after it', async () => {
+    const stage = new Stage(SIZE, fakeDeps());
+    await stage.type([DOWN, ENTER], /practise it/);
+  });
+
+  it('opens the bench with one Enter, not its list of paints', async () => {
+    const stage = new Stage(SIZE, fakeDeps());
+    await stage.type([DOWN, DOWN, ENTER], 'ON THE BENCH');
+  });
+
+  it('goes back to a set that was left without answering its drill', async () => {
+    const stage = new Stage(SIZE, fakeDeps());
+    await stage.type([ENTER], /SECOND PAINT/);
+    await stage.type([ESC], 'Leave this set?');
+    await stage.type([ENTER], /Go on with the set/);
+    await stage.type([ENTER], /SECOND PAINT/);
+    expect(stage.deps.saved).toEqual([]);
+  });
+});
+
 describe('a drill', () => {
   it('names every paint in words and value where there are no colours', async () => {
     const stage = new Stage(
