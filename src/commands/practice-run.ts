@@ -36,29 +36,32 @@ const REASONS: Readonly<Record<Pick['reason'], string>> = {
   known: 'to keep it fresh',
 };
 
+/** What a run is told beside the learner and the drills. */
+export interface RunOptions {
+  /** Version of the prediction, kept with every answer. */
+  readonly engine: string;
+  readonly minutes: number | undefined;
+  /** Draws the same sets again from the same record; by the clock when absent. */
+  readonly seed: number | undefined;
+  readonly plan: PracticePlan | undefined;
+}
+
 /** Practice for one run: what is drawn, saved and summed up. */
 export class PracticeRun {
   readonly #profile: Profile;
   readonly #drills: readonly Drill[];
-  readonly #engine: string;
-  readonly #minutes: number | undefined;
+  readonly #options: RunOptions;
   #plan: PracticePlan | undefined;
   #palette: string;
   #set = '';
+  #setsDrawn = 0;
   #before: Standing;
 
-  constructor(
-    profile: Profile,
-    drills: readonly Drill[],
-    engine: string,
-    minutes: number | undefined,
-    plan: PracticePlan | undefined,
-  ) {
+  constructor(profile: Profile, drills: readonly Drill[], options: RunOptions) {
     this.#profile = profile;
     this.#drills = drills;
-    this.#engine = engine;
-    this.#minutes = minutes;
-    this.#plan = plan;
+    this.#options = options;
+    this.#plan = options.plan;
     this.#palette = profile.settings.values.palette;
     this.#before = copyStanding(profile.standing);
   }
@@ -78,12 +81,13 @@ export class PracticeRun {
       families: FAMILY_REFS,
       drills: drillRefs(drills),
       now,
-      seed: now.getTime() & 0x7fffffff,
+      seed: ((this.#options.seed ?? now.getTime()) + this.#setsDrawn++) & 0x7fffffff,
       generated: new Set(GENERATED_FAMILIES),
     };
     const plan = family === undefined ? this.#plan : undefined;
     this.#plan = family === undefined ? undefined : this.#plan;
-    const count = this.#minutes === undefined ? SET_SIZE : Math.min(500, this.#minutes * DRILLS_A_MINUTE);
+    const { minutes } = this.#options;
+    const count = minutes === undefined ? SET_SIZE : Math.min(500, minutes * DRILLS_A_MINUTE);
     const picks =
       plan === undefined
         ? chooseSet({ ...request, count, ...(family === undefined ? {} : { family }) })
@@ -98,7 +102,7 @@ export class PracticeRun {
     // Made when it is shown: making a whole set takes longer than drawing the first screen.
     let made: Drill | undefined;
     const drillNow = (): Drill => {
-      made ??= generateDrill({ seed: make.seed, family, level, palette: paints });
+      made ??= this.#make(family, level, make.seed, paints);
       return made;
     };
     return [
@@ -112,6 +116,19 @@ export class PracticeRun {
     ];
   }
 
+  /** A box of few paints may hold no drill of a kind: then a written one stands in, whatever its paints. */
+  #make(family: string, level: number, seed: number, palette: readonly string[]): Drill {
+    try {
+      return generateDrill({ seed, family, level, palette });
+    } catch (error) {
+      const written = this.#drills.filter((drill) => drill.family === family);
+      written.sort((one, other) => Math.abs(one.level - level) - Math.abs(other.level - level));
+      const [nearest] = written;
+      if (nearest === undefined || !(error instanceof RangeError)) throw error;
+      return nearest;
+    }
+  }
+
   entryOf({ drill, answer, grade, hints, attempt, answeredAt }: AnswerEntry): HistoryEntry {
     return entryFromGrade(grade, {
       drill: { id: drill.id, family: drill.family, level: drill.level },
@@ -120,7 +137,7 @@ export class PracticeRun {
       hints,
       attempt,
       set: this.#set,
-      engine: this.#engine,
+      engine: this.#options.engine,
       guess: chanceByGuessing(drill as Drill),
     });
   }

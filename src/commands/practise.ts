@@ -19,6 +19,7 @@ export interface PractiseOptions {
   readonly minutes?: string;
   readonly learner?: string;
   readonly plan?: string;
+  readonly seed?: string;
   readonly screenReader?: boolean;
   readonly color?: boolean;
 }
@@ -31,6 +32,15 @@ function readMinutes(text: string | undefined): number | undefined {
     throw new UsageError(`--minutes takes a whole number from 1 to 240, not "${text.slice(0, 40)}"`);
   }
   return minutes;
+}
+
+/** @throws UsageError for anything but a whole number of up to nine digits */
+function readSeed(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  if (!/^\d{1,9}$/.test(text)) {
+    throw new UsageError(`--seed takes a whole number of up to nine digits, not "${text.slice(0, 40)}"`);
+  }
+  return Number(text);
 }
 
 function requireFamily(id: string | undefined): string | undefined {
@@ -71,6 +81,7 @@ export async function practise(
   version: string,
 ): Promise<number> {
   const minutes = readMinutes(options.minutes);
+  const seed = readSeed(options.seed);
   const wanted = requireFamily(family);
   if (options.palette !== undefined) palettePaints(options.palette);
   const plan = options.plan === undefined ? undefined : await readPlanFile(options.plan);
@@ -81,7 +92,7 @@ export async function practise(
   }
   const profile = await openProfile(settingFlags(options));
   const drills = shippedDrills();
-  const practice = new PracticeRun(profile, drills, version, minutes, plan);
+  const practice = new PracticeRun(profile, drills, { engine: version, minutes, seed, plan });
   const { valueScale, palette, screenReader, colour } = profile.settings.values;
   const startAt: StartAt = home
     ? { screen: 'home' }

@@ -39,6 +39,7 @@ function addPractise({ command, exit }: Program, version: string): void {
     .option('--minutes <n>', 'stop after about this long')
     .option('--learner <name>', 'whose record is kept')
     .option('--plan <file>', 'follow a practice plan made from a quiz')
+    .option('--seed <n>', 'draw the same drills again from the same record')
     .option('--screen-reader', 'the plain form, read from top to bottom')
     .addHelpText(
       'after',

@@ -6,7 +6,7 @@ import { CTRL_C, closeAll, DOWN, ENTER, ESC, LEFT, RIGHT, Terminal, UP } from '.
 afterEach(closeAll);
 
 const practise = (extra: object = {}): Terminal =>
-  new Terminal({ args: ['practise', 'darken-bright'], ...extra });
+  new Terminal({ args: ['practise', 'darken-bright', '--seed', '1'], ...extra });
 const DRILL = /Enter lay it down/;
 
 /** Lays down whatever is chosen, past a caution where there is one. */
@@ -192,7 +192,7 @@ describe('colour', () => {
 
   it.each([
     ['NO_COLOR', { env: { NO_COLOR: '1' } }],
-    ['--no-color', { args: ['practise', 'darken-bright', '--no-color'] }],
+    ['--no-color', { args: ['practise', 'darken-bright', '--seed', '1', '--no-color'] }],
     ['TERM=dumb', { env: { TERM: 'dumb' } }],
   ] as const)('is off with %s, and every paint has its words and value', async (_, extra) => {
     const terminal = practise(extra);
