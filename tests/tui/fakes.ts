@@ -172,7 +172,8 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
     nextSet: () => items(['one', 'two', 'three']),
     saveAnswer: (entry) => {
       saved.push(entry);
-      return { saved: true };
+      const { savingNote } = extra;
+      return savingNote === undefined ? { saved: true } : { saved: false, note: savingNote };
     },
     summarise: (entries) => ({
       now: { answers: entries.length, good: 1, fair: 0, off: 0, mark: 60, valueError: 0.4, chromaKept: 0.7 },

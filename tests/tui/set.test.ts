@@ -126,7 +126,7 @@ describe('a set', () => {
       worked: false,
       at: 5,
     });
-    expect(bench.state).toMatchObject({ answered: 2, unsaved: 1, notice: 'disk full' });
+    expect(bench.state).toMatchObject({ answered: 2, unsaved: 1, savingNote: 'disk full' });
   });
 
   it('asks for another set of the same family from the summary', () => {

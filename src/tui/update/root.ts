@@ -66,12 +66,17 @@ function onKey(before: State, world: World, key: string, at: number): State {
 function onLaid(state: State, world: World, action: Extract<Action, { type: 'laid' }>): State {
   const { attempt, place, worked, at } = action;
   if (worked) return show(state, { name: 'result', attempt, place, worked, top: 0, from: 'set' });
+  const { savingNote: _before, ...rest } = state;
+  // Whether answers are being saved can change at any of them; the standing note says so on every screen from then on.
+  const savingNote = attempt.saved ? undefined : (attempt.note ?? state.savingNote);
   const counted: State = {
-    ...state,
+    ...rest,
+    ...(savingNote === undefined ? {} : { savingNote }),
     answered: state.answered + 1,
     unsaved: state.unsaved + (attempt.saved ? 0 : 1),
   };
-  const noted = (next: State): State => (attempt.note === undefined ? next : withNotice(next, attempt.note));
+  const isSaidAlready = attempt.note === undefined || attempt.note === savingNote;
+  const noted = (next: State): State => (isSaidAlready ? next : withNotice(next, attempt.note ?? ''));
   if (attempt.entry.attempt === 1) return noted(takeAnswer(counted, world, attempt, at));
   const first = counted.set?.attempts[place];
   const result = { name: 'result', attempt, place, worked, top: 0, from: 'set' } as const;
