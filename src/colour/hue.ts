@@ -8,7 +8,7 @@ import { hueDifference } from './lab.js';
  */
 const HUES = [
   [10, 'red'],
-  [38, 'red orange'],
+  [40, 'red orange'],
   [48, 'orange'],
   [64, 'yellow orange'],
   [78, 'yellow'],

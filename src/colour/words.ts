@@ -10,7 +10,8 @@
  * - Brown, h 20-90, dark and not too strong for its hue (`isBrown`): reddish brown up to h 45, brown to 65,
  *   yellowish brown to 78, olive brown above.
  * - Olive, h 90-106 and L* under 60; olive green to h 126 and L* under 50.
- * - Pink, C* under 62: h 340-38 from L* 58, purplish before h 5; yellowish pink h 38-60 from L* 68.
+ * - Pink, C* under 62: h 340-38 from L* 58, purplish before h 5; yellowish pink h 38-60 from L* 68, from h 48 only
+ *   under C* 48.
  * - Any other: the name on the hue wheel after a modifier for lightness and strength (`modifier`).
  *
  * Strength is judged by what the hue can reach, so a 'strong blue' has less chroma than a 'strong orange'; the words
@@ -104,7 +105,8 @@ function modifier(lightness: number, chroma: number, hue: number): string {
 function nameOf(lightness: number, chroma: number, hue: number): string {
   if (chroma < 62) {
     if (lightness >= 58 && (hue >= 340 || hue < 38)) return hue >= 5 && hue < 38 ? 'pink' : 'purplish pink';
-    if (lightness >= 68 && hue >= 38 && hue < 60) return 'yellowish pink';
+    // A strong wash of an orange paint is light, but nobody calls it a pink.
+    if (lightness >= 68 && hue >= 38 && hue < 60 && chroma < (hue < 48 ? 62 : 48)) return 'yellowish pink';
   }
   if (hue >= 90 && hue < 106 && lightness < 60) return 'olive';
   if (hue >= 106 && hue < 126 && lightness < 50) return 'olive green';

@@ -4,7 +4,7 @@ import { type ColourReading, chromaOf, colourInWords, readColour } from '../colo
 import { toScreen } from '../colour/screen.js';
 import { UsageError } from '../errors.js';
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
-import { findPigment, LIBRARY, type Pigment, predict } from '../pigments/index.js';
+import { CAUTION_ADVICE, findPigment, LIBRARY, type Pigment, predict } from '../pigments/index.js';
 import { didYouMean } from '../text/nearest.js';
 import { padText, wrapText } from '../text/wrap.js';
 import { cautionLines } from './cautions.js';
@@ -235,9 +235,7 @@ export function pigmentShowText(id: string, style: ShowStyle): string {
     ...lowHazard,
     ...(cautions.length > 0
       ? cautions.map((line) => `  ${line.replace(/^caution {2}/, '')}`)
-      : [
-          '  The usual care: no dust, no spray, brush out of the mouth. The label, the safety data sheet and local rules come first.',
-        ]),
+      : CAUTION_ADVICE.map((line) => `  ${line}`)),
   ];
   return `${wrapped(lines, columns).join('\n')}\n`;
 }

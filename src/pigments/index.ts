@@ -1,3 +1,4 @@
+export * from './caution-words.js';
 export * from './library.js';
 export * from './loads.js';
 export * from './palettes.js';

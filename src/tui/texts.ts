@@ -1,14 +1,8 @@
 /** Longer texts of the program itself. */
 import { scaleEnds, VALUE_SCALES } from '../colour/index.js';
+import { CAUTION_ADVICE } from '../pigments/index.js';
 import { HINT_COST } from '../practice/index.js';
 import type { State, World } from './state.js';
-
-/** Said with every caution, whatever the paint. */
-export const CAUTION_ADVICE: readonly string[] = [
-  'Shape the brush on a cloth, never with the lips. Do not eat or smoke at the table, and wash your hands afterwards.',
-  'Do not spray, sand or dry-scrape the paint, and do not breathe its dust.',
-  'The label of your paint, its safety data sheet and your local rules on waste come before anything said here.',
-];
 
 /** "How to read the screens". */
 export function helpText(state: Pick<State, 'settings'>, world: Pick<World, 'families'>): string[] {

@@ -1,5 +1,6 @@
 /** What comes over a screen, and the two screens that hold one line. */
 import { Box, Text } from 'ink';
+import { CAUTION_ADVICE, cautionOf } from '../../pigments/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { padText, wrapText } from '../../text/wrap.js';
 import { Frame } from '../components/frame.js';
@@ -8,7 +9,6 @@ import { bindings, shownKeys } from '../keys.js';
 import { innerColumns, SMALLEST } from '../layout.js';
 import type { Overlay } from '../state.js';
 import { useSurroundings } from '../surroundings.js';
-import { CAUTION_ADVICE } from '../texts.js';
 import { withoutOverlay } from '../update/common.js';
 
 function KeysPanel(): React.JSX.Element {
@@ -44,13 +44,7 @@ function CautionPanel({ pigments }: { readonly pigments: readonly string[] }): R
   const { state, world } = useSurroundings();
   const columns = Math.min(76, innerColumns(state.size));
   const paints = pigments.flatMap((id) => world.pigments.find((pigment) => pigment.id === id) ?? []);
-  const paragraphs = [
-    ...paints.map(({ name, ci, hazard }) => {
-      const metals = hazard?.metals.length ? ` Holds ${hazard.metals.join(' and ')}.` : '';
-      return `${name} (${ci.join(', ')}).${metals} ${cleanText(hazard?.note ?? '', 400)}`;
-    }),
-    ...CAUTION_ADVICE,
-  ];
+  const paragraphs = [...paints.map((paint) => cleanText(cautionOf(paint) ?? '', 400)), ...CAUTION_ADVICE];
   return (
     <Frame title="Before this paint goes near your hands">
       {paragraphs.map((text) => (
