@@ -183,8 +183,7 @@ const LIST: readonly Idea[] = [
   {
     id: 'wrong-reason',
     did: 'took a reason that the case does not bear out',
-    instead:
-      'Check the reason against the numbers of the case: value, chroma and the angle between the paints.',
+    instead: 'Before you decide, set each claim beside the numbers of the case.',
   },
   {
     id: 'lifted-a-stain',

@@ -22,7 +22,7 @@ export interface SetSummary {
   readonly now: Figures;
   readonly before?: Figures;
   readonly families: readonly FamilySummary[];
-  /** Sentences: the whole, then each family. */
+  /** Sentences: the whole, then each family; one for both where there is one family. */
   readonly lines: readonly string[];
   /** What to do next. */
   readonly next: readonly string[];
@@ -66,6 +66,20 @@ function levelWords({ levelBefore, levelAfter }: FamilySummary): string {
   return levelAfter < levelBefore ? ` Back to level ${levelAfter}.` : '';
 }
 
+function linesOf(
+  whole: Figures,
+  earlier: Figures | undefined,
+  parts: readonly FamilySummary[],
+): readonly string[] {
+  const [only] = parts;
+  if (only !== undefined && parts.length === 1)
+    return [`This set: ${figuresInWords(only.now, only.before)}.${levelWords(only)}`];
+  return [
+    `This set: ${figuresInWords(whole, earlier)}.`,
+    ...parts.map((part) => `${part.title}: ${figuresInWords(part.now, part.before)}.${levelWords(part)}`),
+  ];
+}
+
 /**
  * Sums up a set.
  * @param before the standing before its first answer; not changed
@@ -103,10 +117,7 @@ export function summariseSet(
     now: whole,
     ...(earlier && { before: earlier }),
     families: parts,
-    lines: [
-      `This set: ${figuresInWords(whole, earlier)}.`,
-      ...parts.map((part) => `${part.title}: ${figuresInWords(part.now, part.before)}.${levelWords(part)}`),
-    ],
+    lines: linesOf(whole, earlier, parts),
     next: nextSteps(after, families, now),
   };
 }

@@ -110,7 +110,7 @@ export function legend(glyphs: Glyphs, scale: ValueScaleId): Piece[] {
     { text: glyphs.upMark, role: 'here' },
     { text: ' now  ', role: 'muted' },
     { text: glyphs.band.repeat(2), role: 'goal' },
-    { text: ` goal   ${ends}`, role: 'muted' },
+    { text: ` goal  ${ends}`, role: 'muted' },
   ];
 }
 

@@ -90,6 +90,10 @@ const scroll = (quiet: boolean): Binding => ({
   quiet,
 });
 
+/** Whether paint or water is chosen, or a question answered. */
+const isLaid = ({ fields }: DrillScreen): boolean =>
+  fields.some((field) => field.shape === 'scale' || field.options.some(({ swatch }) => swatch !== undefined));
+
 /** Words for the focused field and the scale beside it: "paint", "amount". */
 function drillBindings(screen: DrillScreen): Binding[] {
   if (screen.worked) return [enter('lay it down'), back('skip the example')];
@@ -101,7 +105,7 @@ function drillBindings(screen: DrillScreen): Binding[] {
   return [
     upDown(tray ? 'choose' : 'row'),
     ...(hasScale ? [leftRight('less, more')] : []),
-    enter('lay it down'),
+    enter(isLaid(screen) ? 'lay it down' : 'answer'),
     ...(screen.drill.hint === undefined || screen.hint === 'shown'
       ? []
       : [{ keys: { h: 'hint' }, show: 'h', does: 'hint' } as const]),

@@ -5,7 +5,7 @@ import { cleanText } from '../text/sanitize.js';
 import { wrapText } from '../text/wrap.js';
 import type { Settings } from './deps.js';
 import { frameParts, innerColumns, isAiry, isWide } from './layout.js';
-import { lookOf, stepText } from './look.js';
+import { lookOf, scaleUnit, stepText } from './look.js';
 import { notesOf } from './notes.js';
 import type { ResultScreen, State, World } from './state.js';
 
@@ -18,8 +18,9 @@ export interface VerdictLine {
 const between = (low: string, high: string): string => (low === high ? low : `${low} to ${high}`);
 
 function askedChroma([low, high]: readonly [number, number]): string {
-  if (!Number.isFinite(high) || high >= 120) return `at least ${low.toFixed(0)}`;
-  return low <= 0 ? `at most ${high.toFixed(0)}` : between(low.toFixed(0), high.toFixed(0));
+  // "As much as you can" was asked; what counts as that depends on the value reached.
+  if (!Number.isFinite(high) || high >= 120) return `good from ${low.toFixed(0)}`;
+  return `asked ${low <= 0 ? `at most ${high.toFixed(0)}` : between(low.toFixed(0), high.toFixed(0))}`;
 }
 
 /** Value, chroma and hue, each judged on its own. */
@@ -32,13 +33,16 @@ export function verdictLines(
   const step = (at: number): string => stepText(at, scale);
   if (value !== undefined) {
     const close = value.tooCloseToCall ? '; too close to call' : '';
-    const text = `${step(value.before)} ${arrow} ${step(value.after)}, asked ${between(step(value.asked[0]), step(value.asked[1]))}${close}`;
+    const [low, high] = [...value.asked].map(step).sort((one, other) => Number(one) - Number(other));
+    // The learner's numbers beside sentences that count in steps: they carry their unit.
+    const unit = scale === 'paper-first' ? '' : `${scaleUnit(scale)} `;
+    const text = `${unit}${step(value.before)} ${arrow} ${step(value.after)}, asked ${between(low ?? '', high ?? '')}${close}`;
     lines.push({ label: 'value', verdict: value.verdict, text });
   }
   if (chroma !== undefined) {
     const close = chroma.tooCloseToCall ? '; too close to call' : '';
     const kept = chroma.before > 0 ? ` (${Math.round(chroma.kept * 100)} % kept)` : '';
-    const text = `${chroma.before.toFixed(0)} ${arrow} ${chroma.after.toFixed(0)}${kept}, asked ${askedChroma(chroma.asked)}${close}`;
+    const text = `${chroma.before.toFixed(0)} ${arrow} ${chroma.after.toFixed(0)}${kept}, ${askedChroma(chroma.asked)}${close}`;
     lines.push({ label: 'chroma', verdict: chroma.verdict, text });
   }
   if (hue !== undefined) {

@@ -174,8 +174,9 @@ describe('the summary of a set', () => {
     expect(summary?.before?.valueError).toBeCloseTo(1, 9);
     expect(summary?.families).toHaveLength(1);
     expect(summary?.families[0]).toMatchObject({ title: 'Family 4', levelBefore: 1, levelAfter: 2 });
-    expect(summary?.lines[1]).toBe(
-      'Family 4: 2 of 2 good; value inside the band every time, closer than before (1.0 step); chroma kept 80 %, more than before (53 %). Up to level 2.',
+    expect(summary?.lines).toHaveLength(1);
+    expect(summary?.lines[0]).toBe(
+      'This set: 2 of 2 good; value inside the band every time, closer than before (1.0 step); chroma kept 80 %, more than before (53 %). Up to level 2.',
     );
     expect(summary?.next.length).toBeGreaterThan(0);
   });

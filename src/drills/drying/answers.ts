@@ -4,7 +4,7 @@ import { criterionOf } from '../laid/criteria.js';
 import { pickMark } from '../laid/marks.js';
 import { seeLaid, seeWet } from '../laid/predict.js';
 import type { Laid, Wash } from '../laid/types.js';
-import { stepsWords } from '../laid/words.js';
+import { asShown, stepsWords } from '../laid/words.js';
 import { MODEL_ERROR } from '../mix/score.js';
 import type { Field } from '../types.js';
 import rules from './rules.json' with { type: 'json' };
@@ -95,7 +95,7 @@ function valueResult(drill: DryingDrill, option: string): AskResult {
     (bound) => Math.abs(lighter - bound) <= room && said === (lighter < bound ? is + 1 : is - 1),
   );
   const score = said === is || isClose ? 1 : Math.abs(said - is) === 1 ? 0.3 : 0;
-  const moved = `from step ${wet.step.toFixed(1)} wet to ${dry.step.toFixed(1)} dry, ${stepsWords(lighter)} ${lighter >= 0 ? 'lighter' : 'darker'}`;
+  const moved = `from step ${wet.step.toFixed(1)} wet to ${dry.step.toFixed(1)} dry, ${stepsWords(asShown(wet.step) - asShown(dry.step))} ${lighter >= 0 ? 'lighter' : 'darker'}`;
   return {
     ask: 'value',
     score,

@@ -53,6 +53,9 @@ export function listWords(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
+/** A step as it is written, to one decimal: a difference told beside two steps has to be the difference of these. */
+export const asShown = (step: number): number => Number(step.toFixed(1));
+
 /** "1.0 step", "2.3 steps". */
 export function stepsWords(gap: number): string {
   const text = Math.abs(gap).toFixed(1);

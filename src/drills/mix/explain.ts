@@ -3,6 +3,7 @@ import { hueName } from '../../colour/hue.js';
 import { hueDifference } from '../../colour/lab.js';
 import { colourInWords } from '../../colour/words.js';
 import { IDEAS } from '../ideas.js';
+import { asShown } from '../laid/words.js';
 import type { ChromaResult, HueResult, ValueResult } from '../types.js';
 import { type Outcome, pigmentOf } from './candidates.js';
 import { capitalised, choiceLabel } from './label.js';
@@ -30,7 +31,7 @@ function steps(gap: number): string {
 }
 
 function valueLine({ before, after, asked, verdict, tooCloseToCall }: ValueResult): string {
-  const moved = Math.abs(after - before);
+  const moved = Math.abs(asShown(after) - asShown(before));
   const change =
     moved < 0.05
       ? `Value stays at step ${after.toFixed(1)}`
@@ -39,8 +40,8 @@ function valueLine({ before, after, asked, verdict, tooCloseToCall }: ValueResul
   if (tooCloseToCall) return `${change}, at the edge of ${band}: too close to call, so it counts.`;
   if (verdict === 'good') return `${change}, within the ${band} asked.`;
   return after < asked[0]
-    ? `${change}: ${steps(asked[0] - after)} too light for the ${band} asked.`
-    : `${change}: ${steps(after - asked[1])} too dark for the ${band} asked.`;
+    ? `${change}: ${steps(asked[0] - asShown(after))} too light for the ${band} asked.`
+    : `${change}: ${steps(asShown(after) - asked[1])} too dark for the ${band} asked.`;
 }
 
 function chromaChange({ before, after, kept }: ChromaResult): string {

@@ -17,7 +17,7 @@ const WAY_LABELS: Readonly<Record<Way, { label: string; note: string }>> = {
 
 function trayOption(drill: MixDrill, id: string): FieldOption {
   const pigment = pigmentOf(id);
-  const own = id in drill.start.paints ? 'already in the wash' : undefined;
+  const own = id in drill.start.paints ? 'in the wash' : undefined;
   const known = drill.painting?.includes(id) === true && own === undefined ? 'in the painting' : undefined;
   const swatch = predict(
     loadsFromParts([{ pigment, parts: 1 }], Math.max(drill.start.strength, 0.3)),
@@ -26,7 +26,7 @@ function trayOption(drill: MixDrill, id: string): FieldOption {
   return {
     id,
     label: pigment.name,
-    note: [pigment.ci.join('+'), pigment.evidence, own ?? known].filter(Boolean).join(', '),
+    note: [pigment.ci.join('+'), own ?? known, pigment.evidence].filter(Boolean).join(', '),
     swatch,
     pigment: id,
   };

@@ -5,7 +5,7 @@ import type { Answer, Kind, PlanePoint, PlaneView } from '../types.js';
 import { type Outcome, outcomeOf, pigmentOf, recipeReflectance } from './candidates.js';
 import { answerOf, choiceOf, mixFields } from './fields.js';
 import { gradeMix } from './grade.js';
-import { choiceLabel, fixedWords } from './label.js';
+import { choiceLabel, firstWords, fixedWords } from './label.js';
 import { lessonFaults } from './lesson.js';
 import { type MixDrill, TOUCHES, touchRatio } from './schema.js';
 import { brightBand, COHESION_COST } from './score.js';
@@ -14,7 +14,10 @@ import { challenge, solved } from './search.js';
 function goalLines(drill: MixDrill): string[] {
   const start = readColour(recipeReflectance(drill.start));
   const [light, dark] = drill.goal.value;
-  const lines = [`value: from step ${start.step.toFixed(1)} to between ${light} and ${dark}`];
+  const lines = [
+    firstWords(drill),
+    `value: from step ${start.step.toFixed(1)} to between ${light} and ${dark}`,
+  ];
   if (drill.goal.chroma === 'bright')
     lines.push(`chroma: keep as much as you can of ${start.chroma.toFixed(0)}`);
   else

@@ -1,5 +1,6 @@
 /** Short words for a choice. */
 import type { Way } from '../../pigments/index.js';
+import { paintsLabel } from '../laid/words.js';
 import { type Choice, pigmentOf } from './candidates.js';
 import { type MixDrill, touchRatio } from './schema.js';
 
@@ -24,6 +25,9 @@ export function strengthWords(strength: number): string {
   return `${Number((strength * 100).toFixed(1))} %`;
 }
 
+const fixedStrength = (strength: number, first: number): string =>
+  strength === first ? 'same strength' : `strength ${strengthWords(strength)}`;
+
 /** True when the wash is one paint and the second is that paint: only the strength then changes anything. */
 export function isMoreOfTheSame(
   { start }: MixDrill,
@@ -41,13 +45,19 @@ export function choiceLabel(drill: MixDrill, choice: Choice): string {
   return `${name} ${ratioWords(choice.ratio, drill)}${way}${strength}`;
 }
 
-/** What the drill fixes, in words, or an empty text: "amount 1:4, strength 30 %, stirred in". */
+/** What the second paint is added to: "first paint: burnt sienna, strength 30 %". */
+export function firstWords({ start }: MixDrill): string {
+  const head = Object.keys(start.paints).length === 1 ? 'first paint' : 'first wash';
+  return `${head}: ${paintsLabel(start)}, strength ${strengthWords(start.strength)}`;
+}
+
+/** What the drill fixes, in words, or an empty text: "amount 1:4, same strength, stirred in". */
 export function fixedWords(drill: MixDrill): string {
-  const { tray, amounts, ways, strengths } = drill;
+  const { tray, amounts, ways, strengths, start } = drill;
   return [
     tray.length === 1 ? `second paint ${pigmentOf(tray[0] as string).name}` : '',
     amounts.length === 1 ? `amount ${amounts[0]}` : '',
-    strengths.length === 1 ? `strength ${strengthWords(strengths[0] as number)}` : '',
+    strengths.length === 1 ? fixedStrength(strengths[0] as number, start.strength) : '',
     ways.length === 1 ? WAY_WORDS[ways[0] as Way] : '',
   ]
     .filter((word) => word !== '')

@@ -4,7 +4,7 @@ import { chosen } from '../answers.js';
 import { IDEAS } from '../ideas.js';
 import { aroundStep, overall, pickMark, togetherMark, verdictOf } from '../laid/marks.js';
 import { laidParts, seeLaid } from '../laid/predict.js';
-import { sentence, stepsWords } from '../laid/words.js';
+import { asShown, sentence, stepsWords } from '../laid/words.js';
 import { MODEL_ERROR } from '../mix/score.js';
 import type { Answer, Grade, Kind, ResultSwatch } from '../types.js';
 import type { WashesDrill } from './schema.js';
@@ -48,7 +48,7 @@ function blockLine({ block, choice, wanted, seen, score, tooCloseToCall, canReac
   const gives = `${block.name}: ${choice} gives step ${step.toFixed(1)}; ${asked}`;
   if (tooCloseToCall) return `${gives}, a hair outside half a step, too close to call, so it counts.`;
   if (score >= 1) return `${gives}, within half a step.`;
-  return `${gives}, so it is ${stepsWords(step - wanted)} too ${step < wanted ? 'light' : 'dark'}.`;
+  return `${gives}, so it is ${stepsWords(asShown(step) - asShown(wanted))} too ${step < wanted ? 'light' : 'dark'}.`;
 }
 
 /** Why even steps of water are not even steps of value, in this paint's own figures. */

@@ -41,15 +41,20 @@ function optionPieces(
     option.swatch === undefined || sight.level === 0
       ? []
       : [{ text: ' '.repeat(SWATCH - 1), style: patchStyle(lookOf(option.swatch).hex) }, { text: ' ' }];
+  const lead: Piece[] = [
+    { text: `${mark} `, role: 'here' },
+    { text: state.number, role: 'muted' },
+  ];
   const used = 2 + state.number.length + (swatch.length === 0 ? 0 : SWATCH);
-  const label = padText(cleanText(option.label, 60), Math.min(labelColumns, columns - used));
   // Without a swatch the label says it, and the note has a line of its own below.
   const note = option.swatch === undefined ? '' : cleanText(option.note ?? '', 120);
   const side = sight.level === 0 ? wordsFor(option, sight) : note;
+  const text = cleanText(option.label, 60);
+  if (side === '') return [...lead, ...swatch, { text: fitText(text, columns - used, glyphs.cut), role }];
+  const label = padText(text, Math.min(labelColumns, columns - used));
   const room = columns - used - widthOf(label) - 1;
   return [
-    { text: `${mark} `, role: 'here' },
-    { text: state.number, role: 'muted' },
+    ...lead,
     ...swatch,
     { text: label, role },
     { text: ' ' },

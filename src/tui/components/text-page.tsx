@@ -17,9 +17,11 @@ export function TextPage({ page, top }: { readonly page: Page; readonly top: num
         const below = index === lines.length - 1 && from < last;
         const above = index === 0 && from > 0;
         if (!below && !above) return [{ text: text || ' ' }];
+        const key = below ? glyphs.down : glyphs.up;
         const mark = below ? glyphs.downMark : glyphs.upMark;
-        // The word goes where there is room for it; the sign is always there.
-        const word = widthOf(text) + 8 <= columns ? `${mark} more` : mark;
+        // The key goes where there is room for it; the sign is always there.
+        const named = `${mark} more: ${key}`;
+        const word = widthOf(text) + widthOf(named) + 2 <= columns ? named : mark;
         return [{ text: padText(text, columns - widthOf(word) - 1) }, { text: ` ${word}`, role: 'key' }];
       })}
     />

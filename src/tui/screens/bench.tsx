@@ -17,7 +17,7 @@ import { windowAround } from '../window.js';
 
 const WAY_WORDS = {
   puddle: 'stirred in one puddle',
-  glaze: 'glazed, each over the last when dry',
+  glaze: 'glazed, one over another',
   strokes: 'strokes side by side',
 } as const;
 
@@ -120,7 +120,13 @@ function Picker({
   );
 }
 
-/** Code, evidence and looks of the paint in focus, where there is room beside the mixture. */
+/** What the rows without a paint are for. */
+const ABOUT_ROW: Readonly<Record<number, string>> = {
+  [STRENGTH_ROW]: '100 % is the paint at its fullest, 0 % is water.',
+  [WAY_ROW]: 'Stirred together, laid over a dry wash, or side by side for the eye to join.',
+};
+
+/** Code, evidence and looks of the paint in focus, or what the row is for, where there is room beside the mixture. */
 function AboutPaint({
   screen,
   columns,
@@ -129,19 +135,22 @@ function AboutPaint({
   readonly columns: number;
 }): React.JSX.Element | null {
   const { state, world, glyphs } = useSurroundings();
+  if (!isWide(state.size)) return null;
   const id = screen.slots[screen.focus]?.pigment;
   const pigment = world.pigments.find((each) => each.id === id);
   const look = paintLook(world, id);
-  if (pigment === undefined || look === undefined || !isWide(state.size)) return null;
-  const known = [pigment.ci.join(' + '), pigment.evidence].filter(Boolean).join(` ${glyphs.dot} `);
-  const alone = `alone ${spokenLook(look, state.settings.valueScale)}`;
+  const texts =
+    pigment === undefined || look === undefined
+      ? [ABOUT_ROW[screen.focus] ?? '']
+      : [
+          [pigment.ci.join(' + '), pigment.evidence].filter(Boolean).join(` ${glyphs.dot} `),
+          `alone ${spokenLook(look, state.settings.valueScale)}`,
+        ];
   return (
     <Rows
       lines={[
         [],
-        ...[known, alone]
-          .flatMap((text) => wrapText(text, columns))
-          .map((text): Piece[] => [{ text, role: 'muted' }]),
+        ...texts.flatMap((text) => wrapText(text, columns)).map((text): Piece[] => [{ text, role: 'muted' }]),
       ]}
     />
   );
@@ -165,7 +174,10 @@ export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.E
   if (state.settings.screenReader) return <SpokenBench screen={screen} rows={rows} look={look} />;
   if (screen.picking !== undefined) {
     return (
-      <Frame title="Mixing bench: pick a paint">
+      <Frame
+        title="Mixing bench: pick a paint"
+        side={`${screen.picking + 1} of ${benchOrder(world, state.settings.palette).length + 1}`}
+      >
         <Picker screen={screen} columns={columns} rows={body} />
       </Frame>
     );
