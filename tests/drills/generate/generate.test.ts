@@ -59,12 +59,12 @@ describe('made-up drills', () => {
     });
     expect(hashes).toMatchInlineSnapshot(`
       [
-        "e16cc715bc9d",
-        "ae9b7fa777d4",
-        "2f751521ce59",
-        "1d826f4cd96a",
-        "9ee2219dd71a",
-        "b59e4dfe1b3d",
+        "3283602e0844",
+        "16d8e161d35e",
+        "ae61aa77690c",
+        "7d8ad872d175",
+        "bac0ed41d706",
+        "a1164ececf20",
       ]
     `);
   }, 30_000);
