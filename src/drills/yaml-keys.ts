@@ -2,7 +2,7 @@
  * Keys of a YAML file that someone wrote: each a plain word, none twice, none that JavaScript objects carry themselves.
  * The yaml package's own check for doubles compares every key with every other, so a megabyte of keys takes minutes.
  */
-import { isMap, isScalar, isSeq } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq } from 'yaml';
 
 /** Where a key is at fault and why. */
 export interface KeyFault {
@@ -24,11 +24,16 @@ function faultIn(key: unknown, seen: Set<string>): string | undefined {
   return undefined;
 }
 
-/** The first key at fault below a node, or undefined. */
+/** The first key at fault below a node, or the first alias; else undefined. */
 export function keyFault(root: unknown): KeyFault | undefined {
   const waiting: unknown[] = [root];
   while (waiting.length > 0) {
     const node = waiting.pop();
+    if (isAlias(node))
+      return {
+        offset: node.range?.[0] ?? 0,
+        what: 'a * stands for something written elsewhere; write it out',
+      };
     if (isSeq(node)) for (const item of node.items) waiting.push(item);
     if (!isMap(node)) continue;
     const seen = new Set<string>();

@@ -1,19 +1,29 @@
 /** Reading a YAML file that someone wrote: bounded, without aliases, every fault named with its line. */
 import * as v from 'valibot';
-import { isMap, isPair, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
+import { isMap, isPair, isSeq, LineCounter, type Node, parseDocument, type YAMLError } from 'yaml';
 import { DataError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
 import { keyFault, knownKeys } from './yaml-keys.js';
 
-/** Largest text that is read, in characters; a class's longest quiz is a tenth of it. */
-export const MOST_TEXT = 1_000_000;
+/** Largest text that is read, in characters: eight times the longest of ours, and three seconds at worst. */
+export const MOST_TEXT = 400_000;
 
 /** Deepest nesting that is read; our formats need seven. */
 const MOST_DEPTH = 24;
 
 /** A message is one line, whatever stands in the file that it quotes. */
 const clean = (message: string): string => cleanText(message, 400);
+
+/** The parser's own words where they are meant for programmers. */
+const OTHER_WORDS: Readonly<Record<string, string>> = {
+  RESOURCE_EXHAUSTION: 'nested too deep; check that it is the right file',
+  MULTIPLE_DOCS: 'a second document begins here; put it in a file of its own',
+};
+
+function syntaxFault({ code, message }: YAMLError): string {
+  return clean(OTHER_WORDS[code] ?? message.split('\n')[0] ?? '');
+}
 
 type Path = readonly (string | number)[];
 
@@ -74,6 +84,7 @@ function describe(issue: Issue, issues: readonly Issue[], schema: unknown): stri
     return `"${key.slice(0, 60)}" is not a known key here.${near}`;
   }
   if (isMissingKey(issue)) return `${path.join('.')} is missing`;
+  if (path.length === 0 && issue.type === 'strict_object') return 'the file must hold keys and values';
   return `${path.length > 0 ? path.join('.') : 'the file'}: ${issue.message}`;
 }
 
@@ -114,7 +125,7 @@ export function parseYaml<S extends v.GenericSchema>(
     const fault = document.errors[0];
     if (fault !== undefined) {
       const { line } = lines.linePos(fault.pos[0]);
-      throw new DataError(`${name}:${line}: ${clean(fault.message.split('\n')[0] ?? '')}`);
+      throw new DataError(`${name}:${line}: ${syntaxFault(fault)}`);
     }
     const key = keyFault(document.contents);
     if (key !== undefined)
