@@ -6,7 +6,7 @@ import { analyseClass } from '../quiz/analysis.js';
 import { type ClassResult, markClass } from '../quiz/class.js';
 import { readHandout, readSittings } from '../quiz/files/read-files.js';
 import { studentFile } from '../quiz/files/sitting-file.js';
-import { writeNamedFile } from '../quiz/files/write-file.js';
+import { requireOutputs, writeNamedFile } from '../quiz/files/write-file.js';
 import type { Handout } from '../quiz/handout.js';
 import { fromInstant, isInstant } from '../quiz/instant.js';
 import { planText } from '../quiz/plan.js';
@@ -55,9 +55,11 @@ export async function markCommand(
   options: MarkCommandOptions,
   { version, look }: { readonly version: string; readonly look: TextLook },
 ): Promise<MarkOutput> {
+  const replace = options.force === true;
+  const outputs = [options.csv, options.html].filter((path) => path !== undefined);
+  requireOutputs(outputs, [handoutPath, ...answerPaths], replace);
   const result = markFiles(handoutPath, answerPaths, options.due);
   const analysis = analyseClass(result);
-  const replace = options.force === true;
   const written: string[] = [];
   if (options.csv !== undefined) written.push(writeNamedFile(options.csv, reportCsv(result), replace));
   if (options.html !== undefined) {

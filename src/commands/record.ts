@@ -12,6 +12,7 @@ import {
   resetRecord,
   shownPath,
 } from '../profile/index.js';
+import { requireReplaceable } from '../quiz/files/write-file.js';
 
 /** Asks a yes-or-no question. */
 export type Confirm = (question: string) => boolean | Promise<boolean>;
@@ -45,6 +46,7 @@ export function recordExport(profile: Profile, path: string, options: ExportOpti
   const { format = path.endsWith('.jsonl') ? 'jsonl' : 'json', now, force = false } = options;
   if (!force && existsSync(path))
     throw new UsageError(`${shownPath(path)} is there already; name another file or add --force`);
+  requireReplaceable(path);
   const temporary = `${path}.${process.pid}.tmp`;
   try {
     const fd = openSync(temporary, 'wx', 0o600);

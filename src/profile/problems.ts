@@ -8,6 +8,7 @@ const WORDS: Readonly<Record<string, string>> = {
   EPERM: 'the folder may not be written to',
   ENOTDIR: 'a part of the path is not a folder',
   EISDIR: 'a folder stands where the file should be',
+  ENXIO: 'a device or a pipe stands where the file should be',
   ENOENT: 'the folder cannot be made',
   EIO: 'the disk reports an error',
   EMFILE: 'too many files are open',

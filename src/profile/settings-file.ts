@@ -1,5 +1,5 @@
 /** The settings file, kept by conf. It is loaded only when there is a file, or one has to be written. */
-import { existsSync, renameSync } from 'node:fs';
+import { existsSync, renameSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { StoreError } from '../errors.js';
 import { makeFolder } from './place.js';
@@ -17,6 +17,9 @@ export interface StoredSettings {
 
 export const settingsPath = (configFolder: string): string => join(configFolder, 'settings.json');
 
+/** Largest settings file that is read, bytes; ours take a few hundred. */
+const MOST_BYTES = 1_000_000;
+
 const SCHEMA = {
   valueScale: { type: 'string', enum: ['paper-first', 'black-first'] },
   palette: { type: 'string', minLength: 1, maxLength: 200 },
@@ -26,7 +29,17 @@ const SCHEMA = {
   welcomed: { type: 'boolean' },
 } as const;
 
+/** conf reads whatever stands there to its end: an endless device or a huge file would take all the memory. */
+function requireReadable(path: string): void {
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there === undefined) return;
+  if (there.isDirectory()) throw Object.assign(new Error(), { code: 'EISDIR' });
+  if (!there.isFile()) throw Object.assign(new Error(), { code: 'ENXIO' });
+  if (there.size > MOST_BYTES) throw new RangeError(`larger than ${MOST_BYTES} bytes`);
+}
+
 async function openConf(configFolder: string) {
+  requireReadable(settingsPath(configFolder));
   const { default: Conf } = await import('conf');
   return new Conf<Stored>({
     projectName: 'mudlark',

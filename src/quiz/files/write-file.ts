@@ -5,12 +5,13 @@ import {
   existsSync,
   fsyncSync,
   openSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { DataError } from '../../errors.js';
 import { cleanText } from '../../text/sanitize.js';
 
@@ -46,6 +47,17 @@ function syncFolder(folder: string): void {
 }
 
 /**
+ * A rename puts a new file in the place of whatever stood there, a device or a pipe too.
+ * @throws an error with code EISDIR, or DataError, unless a plain file or nothing stands at the path
+ */
+export function requireReplaceable(path: string): void {
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there === undefined || there.isFile()) return;
+  if (there.isDirectory()) throw Object.assign(new Error(), { code: 'EISDIR' });
+  throw new DataError(`${cleanText(path, 160)}: this is not a plain file; name another`);
+}
+
+/**
  * Replaces a file in one step: a new file beside it, written through to the disk, then renamed.
  * @throws DataError when it cannot be written; the old file is then as it was
  */
@@ -54,8 +66,7 @@ export function replaceFile(path: string, text: string): void {
   // A short name of its own: the file's name may be as long as the system allows.
   const fresh = join(folder, `.mudlark-${randomBytes(6).toString('hex')}.tmp`);
   try {
-    if (existsSync(path) && statSync(path).isDirectory())
-      throw Object.assign(new Error(), { code: 'EISDIR' });
+    requireReplaceable(path);
     const descriptor = openSync(fresh, 'wx', 0o644);
     try {
       writeFileSync(descriptor, text);
@@ -67,7 +78,41 @@ export function replaceFile(path: string, text: string): void {
     syncFolder(folder);
   } catch (error) {
     rmSync(fresh, { force: true });
-    throw fault(path, error);
+    throw error instanceof DataError ? error : fault(path, error);
+  }
+}
+
+/** Where a path leads, links followed as far as they go. */
+function realPath(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    return resolve(path);
+  }
+}
+
+function requireFree(path: string, replace: boolean): void {
+  if (existsSync(path) && !replace)
+    throw new DataError(
+      `${cleanText(path, 160)}: this file is there already; choose another name, or add --force to replace it`,
+    );
+}
+
+/**
+ * Checks the names of all output files before the first is written.
+ * @param inputs files that are read and must stay, whatever is asked for
+ * @throws DataError when one is an input, is named twice, or is there and not to be replaced
+ */
+export function requireOutputs(paths: readonly string[], inputs: readonly string[], replace: boolean): void {
+  const read = new Set(inputs.map(realPath));
+  const seen = new Set<string>();
+  for (const path of paths) {
+    const real = realPath(path);
+    if (read.has(real))
+      throw new DataError(`${cleanText(path, 160)}: this file is read here and is never written over`);
+    if (seen.has(real)) throw new DataError(`${cleanText(path, 160)}: named for two outputs; name two files`);
+    seen.add(real);
+    requireFree(path, replace);
   }
 }
 
@@ -78,10 +123,7 @@ export function replaceFile(path: string, text: string): void {
  */
 export function writeNamedFile(path: string, text: string, replace: boolean): string {
   const there = existsSync(path);
-  if (there && !replace)
-    throw new DataError(
-      `${cleanText(path, 160)}: this file is there already; choose another name, or add --force to replace it`,
-    );
+  requireFree(path, replace);
   replaceFile(path, text);
   return `${there ? 'replaced' : 'written'}: ${cleanText(basename(path), 160)}`;
 }
