@@ -4,7 +4,7 @@ import { type Drill, kindOf } from '../drills/kinds.js';
 import type { MixDrill } from '../drills/mix/schema.js';
 import type { Answer, Field, Grade } from '../drills/types.js';
 import { UsageError } from '../errors.js';
-import { didYouMean } from '../text/nearest.js';
+import { nearestNames } from '../text/nearest.js';
 import { document, usage } from './run.js';
 
 /** Options as typed. `set` holds `field=option` pairs for kinds of drill that are not a mixture. */
@@ -21,7 +21,7 @@ export interface GradeOptions {
 export function requireDrill(drills: readonly Drill[], id: string): Drill {
   const drill = drills.find((candidate) => candidate.id === id);
   if (drill !== undefined) return drill;
-  const near = didYouMean(
+  const near = nearestNames(
     id,
     drills.map((candidate) => candidate.id),
   );
@@ -39,13 +39,18 @@ function readPairs(pairs: readonly string[]): Answer {
   );
 }
 
+/** "0.30" names the same strength as "0.3"; anything else stays as typed, for the message. */
+function strengthId(text: string): string {
+  return /^[0-9.]+$/.test(text) && Number.isFinite(Number(text)) ? String(Number(text)) : text;
+}
+
 /** Puts the flags together as an answer; choices that have only one option may be left out. */
 function readAnswer(fields: readonly Field[], options: GradeOptions): Answer {
   const typed: Record<string, string | undefined> = {
     second: options.second,
     amount: options.amount,
     way: options.apply,
-    strength: options.strength === undefined ? undefined : String(Number(options.strength)),
+    strength: options.strength === undefined ? undefined : strengthId(options.strength),
     ...readPairs(options.set ?? []),
   };
   const given = Object.fromEntries(
@@ -75,7 +80,7 @@ function withoutFixed(drill: Drill, fields: readonly Field[], answer: Answer): A
   return Object.fromEntries(
     Object.entries(answer).filter(([key, value]) => {
       const isOpen = fields.some(({ id }) => id === key);
-      if (isOpen || !(key in fixed)) return true;
+      if (isOpen || !Object.hasOwn(fixed, key)) return true;
       if (fixed[key] === value) return false;
       throw new UsageError(`this drill does not open the ${key}: it is ${fixed[key]}`);
     }),

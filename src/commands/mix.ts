@@ -15,7 +15,7 @@ import {
   WAYS,
   type Way,
 } from '../pigments/index.js';
-import { didYouMean } from '../text/nearest.js';
+import { nearestNames } from '../text/nearest.js';
 import { cautionLines } from './cautions.js';
 import { document, usage } from './run.js';
 
@@ -48,7 +48,7 @@ function readPart(text: string): Part {
   const pigment = findPigment(id);
   if (pigment === undefined) {
     throw new UsageError(
-      `no paint is called "${id.slice(0, 60)}".${didYouMean(
+      `no paint is called "${id.slice(0, 60)}".${nearestNames(
         id,
         LIBRARY.map((paint) => paint.id),
       )} See: mudlark pigments`,

@@ -5,7 +5,7 @@ import { toScreen } from '../colour/screen.js';
 import { UsageError } from '../errors.js';
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
 import { CAUTION_ADVICE, findPigment, LIBRARY, type Pigment, predict } from '../pigments/index.js';
-import { didYouMean } from '../text/nearest.js';
+import { nearestNames } from '../text/nearest.js';
 import { padText, wrapText } from '../text/wrap.js';
 import { cautionLines } from './cautions.js';
 import { plotCurve } from './curve-plot.js';
@@ -88,7 +88,7 @@ function requirePigment(id: string): Pigment {
   if (pigment !== undefined) return pigment;
   const ids = LIBRARY.map((paint) => paint.id);
   throw new UsageError(
-    `no pigment is called "${id.slice(0, 60)}".${didYouMean(id, ids)} See: mudlark pigments`,
+    `no pigment is called "${id.slice(0, 60)}".${nearestNames(id, ids)} See: mudlark pigments`,
   );
 }
 

@@ -10,18 +10,6 @@ export function addClassroomCommands({ command, print, exit }: Program, version:
     .command('quiz')
     .description('set a quiz, sit it, mark it, see what the class misunderstood')
     .usage('<command> [options]')
-    .argument('[command]')
-    .action(async (wanted: string | undefined) => {
-      const [{ UsageError }, { didYouMean }] = await Promise.all([
-        import('../errors.js'),
-        import('../text/nearest.js'),
-      ]);
-      const known = quiz.commands.map((each) => each.name());
-      const what =
-        wanted === undefined ? 'quiz needs a command' : `quiz has no command "${wanted.slice(0, 40)}"`;
-      const near = wanted === undefined ? '' : didYouMean(wanted, known);
-      throw new UsageError(`${what}; there are: ${known.join(', ')}.${near} See: mudlark quiz --help`);
-    })
     .addHelpText(
       'after',
       `

@@ -5,13 +5,25 @@ import type { Program } from './program.js';
 /** Columns of the output, or 80 when it goes to a file. */
 const columnsOf = (): number => process.stdout.columns ?? 80;
 
-/** Asks on the terminal; without one the answer is no, and the caller says which flag to use. */
+/**
+ * Asks for a yes or a no, in a terminal or of what is piped in.
+ * @throws UsageError when the input ends without an answer
+ */
 async function askYes(question: string): Promise<boolean> {
-  if (!process.stdin.isTTY) return false;
-  const { createInterface } = await import('node:readline/promises');
-  const lines = createInterface({ input: process.stdin, output: process.stderr });
+  const [{ createInterface }, { UsageError }] = await Promise.all([
+    import('node:readline/promises'),
+    import('../errors.js'),
+  ]);
+  const { stdin, stderr } = process;
+  const lines = createInterface(stdin.isTTY ? { input: stdin, output: stderr } : { input: stdin });
+  // The question itself never settles when the input ends.
+  const ended = new Promise<undefined>((resolve) => lines.once('close', () => resolve(undefined)));
   try {
-    const answer = await lines.question(`${question} (yes/no) `);
+    const answer = await Promise.race([lines.question(`${question} (yes/no) `), ended]);
+    if (answer === undefined) {
+      if (stdin.isTTY) stderr.write('\n');
+      throw new UsageError('no answer, so nothing was changed; --yes does it without asking');
+    }
     return /^\s*y(es)?\s*$/i.test(answer);
   } finally {
     lines.close();
@@ -71,15 +83,21 @@ function addProgress({ command, print }: Program): void {
       ]);
       const profile = await openFor(options);
       const wanted = { families: FAMILY_REFS, now: new Date(), columns: columnsOf() };
-      if (options.csv !== undefined) {
-        const { writeNamedFile } = await import('../quiz/files/write-file.js');
-        const table = await progressCsv(profile, wanted);
-        print(
-          options.csv === '-' ? table : `${writeNamedFile(options.csv, table, options.force === true)}\n`,
-        );
+      const isJson = options.json === true;
+      if (options.csv === undefined) {
+        print(isJson ? progressJson(profile, wanted) : progressText(profile, wanted));
         return;
       }
-      print(options.json === true ? progressJson(profile, wanted) : progressText(profile, wanted));
+      const table = await progressCsv(profile, wanted);
+      if (options.csv === '-') {
+        const { UsageError } = await import('../errors.js');
+        if (isJson) throw new UsageError('--json and --csv - both print; name a file for the table');
+        print(table);
+        return;
+      }
+      const { writeNamedFile } = await import('../quiz/files/write-file.js');
+      const written = writeNamedFile(options.csv, table, options.force === true);
+      print(isJson ? progressJson(profile, { ...wanted, written: [written] }) : `${written}\n`);
     });
 }
 

@@ -22,6 +22,7 @@ function describeRoot(command: Command, version: string): void {
     .description('Trains watercolour painters to decide a mixture before the brush touches paper.')
     .version(version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'show help')
+    .helpCommand('help [command]', 'show help of a command')
     .option('--no-color', 'no colours; everything is also said in words')
     .addHelpText(
       'after',
@@ -43,15 +44,38 @@ function settle(command: Command, problems: string[]): void {
   for (const child of command.commands) settle(child, problems);
 }
 
-/** @throws UsageError when the first word is no command; commander would call it one argument too many */
-function requireCommand(command: Command, argv: readonly string[]): void {
-  const word = argv.find((argument) => !argument.startsWith('-'));
-  const names = [...command.commands.map((child) => child.name()), 'help'];
-  if (word === undefined || names.includes(word)) return;
+/** Commands that do nothing by themselves: without one of theirs they say which there are. */
+const GROUPS: readonly string[] = ['quiz', 'record'];
+
+/** @throws UsageError when a word is no command where one has to stand; commander would call it one argument too many */
+function requireCommand(parent: Command, words: readonly string[], path: string): void {
+  if (parent.commands.length === 0) return;
+  const [word, ...rest] = words;
+  const names = parent.commands.map((child) => child.name());
+  const what = parent.parent === null ? 'there is no command' : `${parent.name()} has no command`;
+  if (word === undefined) {
+    if (!GROUPS.includes(parent.name())) return;
+    throw new UsageError(
+      `${parent.name()} needs a command; there are: ${names.join(', ')}. See: ${path} --help`,
+    );
+  }
+  if (word === 'help') {
+    if (rest.length > 0) requireCommand(parent, rest.slice(0, 1), path);
+    return;
+  }
+  const child = parent.commands.find((each) => each.name() === word || each.aliases().includes(word));
+  if (child !== undefined) {
+    requireCommand(child, rest, `${path} ${word}`);
+    return;
+  }
+  const known = parent.parent === null ? '' : `; there are: ${names.join(', ')}`;
   throw new UsageError(
-    `there is no command "${word.slice(0, 60)}".${didYouMean(word, names)} See: mudlark --help`,
+    `${what} "${word.slice(0, 60)}"${known}.${didYouMean(word, names)} See: ${path} --help`,
   );
 }
+
+const asksForHelp = (argv: readonly string[]): boolean =>
+  argv.some((word) => word === '-h' || word === '--help');
 
 /**
  * Runs one command line.
@@ -74,7 +98,10 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   const problems: string[] = [];
   settle(command, problems);
   try {
-    requireCommand(command, argv);
+    if (!asksForHelp(argv)) {
+      const words = argv.filter((word) => !word.startsWith('-'));
+      requireCommand(command, words, 'mudlark');
+    }
     await command.parseAsync(argv, { from: 'user' });
     return code;
   } catch (error) {

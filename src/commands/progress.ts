@@ -148,13 +148,18 @@ export function progressText(profile: Profile, options: ProgressOptions): string
 }
 
 /** Progress as one JSON document. */
-export function progressJson(profile: Profile, options: ProgressOptions): string {
+export function progressJson(
+  profile: Profile,
+  options: ProgressOptions & { readonly written?: readonly string[] },
+): string {
+  const { written = [] } = options;
   return document({
     learner: profile.learner,
     saving: profile.saving,
     ...(profile.problem !== undefined && { problem: profile.problem }),
     unreadableLines: profile.foreignLines,
     ...reportOf(profile, options),
+    ...(written.length > 0 && { written }),
   });
 }
 

@@ -91,6 +91,16 @@ function readRules(options: WriteOptions): Rules {
   };
 }
 
+function readFamilies(text: string | undefined): string[] {
+  if (text === undefined) return [];
+  const ids = text
+    .split(',')
+    .map((id) => id.trim())
+    .filter((id) => id !== '');
+  if (ids.length === 0) throw new UsageError('--families names no family; leave it out for all of them');
+  return ids;
+}
+
 function readPalette(id: string): readonly string[] {
   const palette = findPalette(id);
   if (palette !== undefined) return palette.pigments;
@@ -111,10 +121,7 @@ export function writeCommand(options: WriteOptions, sources: WriteSources): stri
     options.seed === undefined ? sources.random(999_999) : whole(options.seed, '--seed', 0, MOST_SEED);
   const level = options.level === undefined ? undefined : whole(options.level, '--level', 1, 5);
   const wish = {
-    families: (options.families ?? '')
-      .split(',')
-      .map((id) => id.trim())
-      .filter((id) => id !== ''),
+    families: readFamilies(options.families),
     count: options.count === undefined ? DEFAULT_COUNT : whole(options.count, '--count', 1, 60),
     seed,
     ...(level === undefined ? {} : { level }),

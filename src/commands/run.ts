@@ -1,12 +1,13 @@
 /** How a plain command ends: text or one JSON document on stdout, one line on stderr for a fault. */
 import { MudlarkError, UsageError } from '../errors.js';
+import { escapeInvisible } from '../text/sanitize.js';
 
 /** Version of every JSON document that the program prints. */
 export const SCHEMA_VERSION = 1;
 
 /** A JSON document as it is printed. */
 export function printed(json: object): string {
-  return `${JSON.stringify(json, null, 2)}\n`;
+  return `${escapeInvisible(JSON.stringify(json, null, 2))}\n`;
 }
 
 /** A JSON document with its version first, as it is printed. */

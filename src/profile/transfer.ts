@@ -6,6 +6,7 @@ import { DataError, StoreError } from '../errors.js';
 import { readText } from '../files/read-text.js';
 import type { HistoryEntry } from '../practice/index.js';
 import { isEntry, MAX_LINE_BYTES, parseEntry } from '../practice/index.js';
+import { escapeInvisible } from '../text/sanitize.js';
 import type { LearnerFiles } from './place.js';
 import { faultWords, shownPath } from './problems.js';
 import { MAX_LINES, readEntries } from './record-load.js';
@@ -32,7 +33,9 @@ export function* exportPieces(
     for (const entry of entries) yield `${JSON.stringify(entry)}\n`;
     return;
   }
-  const head = JSON.stringify({ schemaVersion: 1, kind: KIND, learner, exported: now.toISOString() });
+  const head = escapeInvisible(
+    JSON.stringify({ schemaVersion: 1, kind: KIND, learner, exported: now.toISOString() }),
+  );
   yield `${head.slice(0, -1)},"answers":[`;
   for (const [place, entry] of entries.entries()) yield `${place === 0 ? '' : ','}\n${JSON.stringify(entry)}`;
   yield `${entries.length > 0 ? '\n' : ''}]}\n`;

@@ -1,28 +1,62 @@
 /** Suggestions for a mistyped name. */
 import { distance } from 'fastest-levenshtein';
 
-/** How unlike two ids are, 0 same - 1 nothing shared; a word that occurs whole in the other counts as near. */
+function spelledUnlike(a: string, b: string): number {
+  return distance(a, b) / Math.max(a.length, b.length, 1);
+}
+
+/** How unlike the words typed are to their nearest in the candidate, whatever else it holds. */
+function wordsUnlike(wanted: string, candidate: string): number {
+  const words = candidate.split('-');
+  const typed = wanted.split(/[-_ ]+/);
+  const sum = typed.reduce(
+    (total, word) => total + Math.min(...words.map((each) => spelledUnlike(word, each))),
+    0,
+  );
+  return sum / typed.length;
+}
+
+/** How unlike two ids are, 0 same - 1 nothing shared; words that occur in a longer id count as near. */
 function unlikeness(wanted: string, candidate: string): number {
-  const spelled = distance(wanted, candidate) / Math.max(wanted.length, candidate.length, 1);
   const shared = wanted.length >= 3 && candidate.includes(wanted) ? 0.3 : 1;
-  return Math.min(spelled, shared);
+  return Math.min(spelledUnlike(wanted, candidate), 0.25 + wordsUnlike(wanted, candidate), shared);
+}
+
+interface Near {
+  readonly candidate: string;
+  readonly far: number;
+}
+
+function ranked(wanted: string, candidates: readonly string[]): Near[] {
+  const typed = wanted.slice(0, 80).toLowerCase();
+  return candidates
+    .map((candidate) => ({ candidate, far: unlikeness(typed, candidate.toLowerCase()) }))
+    .sort((a, b) => a.far - b.far);
 }
 
 /** Up to three candidates that someone who typed `wanted` may have meant, nearest first. */
 export function nearest(wanted: string, candidates: readonly string[], most = 3): string[] {
-  const typed = wanted.slice(0, 80).toLowerCase();
-  return candidates
-    .map((candidate) => ({ candidate, far: unlikeness(typed, candidate.toLowerCase()) }))
+  return ranked(wanted, candidates)
     .filter(({ far }) => far <= 0.5)
-    .sort((a, b) => a.far - b.far)
     .slice(0, most)
     .map(({ candidate }) => candidate);
+}
+
+function joined(names: readonly string[], word: string): string {
+  const last = names.at(-1) ?? '';
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} ${word} ${last}`;
 }
 
 /** " Did you mean a, b or c?" or an empty text. */
 export function didYouMean(wanted: string, candidates: readonly string[]): string {
   const near = nearest(wanted, candidates);
-  if (near.length === 0) return '';
-  const last = near.at(-1) as string;
-  return ` Did you mean ${near.length === 1 ? last : `${near.slice(0, -1).join(', ')} or ${last}`}?`;
+  return near.length === 0 ? '' : ` Did you mean ${joined(near, 'or')}?`;
+}
+
+/** As {@link didYouMean}; where nothing is near, the names that come nearest all the same. */
+export function nearestNames(wanted: string, candidates: readonly string[]): string {
+  const least = ranked(wanted, candidates)
+    .slice(0, 3)
+    .map(({ candidate }) => candidate);
+  return didYouMean(wanted, candidates) || (least.length === 0 ? '' : ` Nearest: ${joined(least, 'and')}.`);
 }

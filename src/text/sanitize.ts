@@ -28,6 +28,20 @@ export function printable(text: string): string {
     .join('\n');
 }
 
+/** Line breaks of our own layout stay; what JSON leaves unescaped and a terminal would act on does not. */
+const UNESCAPED = /[\u007f-\u009f\u2028\u2029\p{Cf}\p{Co}]/gu;
+
+/** JSON text with every invisible character written as an escape: the same document, safe to print. */
+export function escapeInvisible(json: string): string {
+  return json.replace(UNESCAPED, (character) =>
+    // By UTF-16 unit: JSON writes a character beyond the first plane as two escapes.
+    character
+      .split('')
+      .map((unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`)
+      .join(''),
+  );
+}
+
 /**
  * One line of printable text: escape sequences, control, format, bidi and private-use characters are taken out,
  * runs of blanks become one.
