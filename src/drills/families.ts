@@ -84,7 +84,7 @@ export const FAMILIES: readonly Family[] = [
     name: 'A dark that stays deep',
     block: 'darkening',
     skill: 'reach the bottom of the value scale without a black',
-    ask: 'Reach the dark without a black: which second paint, how much, how strong?',
+    ask: 'Reach the dark without a black: which second paint, and how much?',
     alike: ['neutraliser'],
   },
   {

@@ -1,5 +1,5 @@
 /** How the lines of a drill's screen are shared out: texts on top, the colours beside or above the choices. */
-import { widthOf } from '../text/wrap.js';
+import { widthOf, wrapText } from '../text/wrap.js';
 import type { Piece } from './components/row.js';
 import { showsAs } from './fields.js';
 import { frameParts, innerColumns, isAiry, isWide } from './layout.js';
@@ -53,12 +53,17 @@ function topLines(
   const fixed = message.length + ask.length + goal.length;
   const spare = room - fixed - scene.length;
   const shown = scene.slice(0, Math.max(1, room - fixed));
-  if (shown.length < scene.length) shown[shown.length - 1] = cut(shown[shown.length - 1] ?? []);
+  if (shown.length < scene.length) shown[shown.length - 1] = cut(shown[shown.length - 1] ?? [], columns);
   const gap = airy && spare >= 2 ? [BLANK] : [];
   return [...message, ...shown, ...gap, ...ask, ...goal, ...(airy && spare >= 1 ? [BLANK] : [])];
 }
 
-const cut = (pieces: Piece[]): Piece[] => [...pieces, { text: ' ...' }];
+/** The last line of a scene that goes on: its words, as many as leave room for the sign. */
+function cut(pieces: readonly Piece[], columns: number): Piece[] {
+  const sign = ' ...';
+  const [line = ''] = wrapText(pieces.map(({ text }) => text).join(''), columns - sign.length);
+  return [{ text: `${line}${sign}`, ...(pieces[0]?.role && { role: pieces[0].role }) }];
+}
 
 /** Lines that the choices would like. */
 function wantedRows(screen: DrillScreen): number {

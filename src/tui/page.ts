@@ -28,7 +28,8 @@ export function pageOf(state: State, world: World): Page {
   }
   if (screen.name === 'result') {
     const { textRows } = resultLayout(state, world, screen);
-    return { lines: resultTexts(screen).flatMap((line) => hanging(line, columns)), rows: textRows };
+    const texts = resultTexts(screen, state.colourLevel > 0);
+    return { lines: texts.flatMap((line) => hanging(line, columns)), rows: textRows };
   }
   return { lines: [], rows: body };
 }

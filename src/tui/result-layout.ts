@@ -53,10 +53,10 @@ export function verdictLines(
 }
 
 /** The explanation, with what hints and tries did to the mark. */
-export function resultTexts(screen: ResultScreen): string[] {
+export function resultTexts(screen: ResultScreen, isColoured = true): string[] {
   const { entry, note } = screen.attempt;
   const lines = entry.grade.explanation.map((line) => cleanText(line, 400));
-  if (entry.hints > 0) lines.unshift(`The hint cost ${HINT_COST} marks.`);
+  if (entry.hints > 0 && entry.grade.mark > 0) lines.unshift(`The hint cost ${HINT_COST} marks.`);
   if (screen.first !== undefined) {
     lines.unshift(
       `Try ${entry.attempt} earns half, since you have seen the answer. Your first, ${screen.first.entry.mark} marks, stays in the record.`,
@@ -67,7 +67,7 @@ export function resultTexts(screen: ResultScreen): string[] {
       'This is how a result reads: what you started from, what you laid, the best there is; then value and chroma, each judged on its own.',
     );
   }
-  if (entry.grade.swatches.some(({ reflectance }) => !lookOf(reflectance).inScreenGamut)) {
+  if (isColoured && entry.grade.swatches.some(({ reflectance }) => !lookOf(reflectance).inScreenGamut)) {
     lines.push('~ marks a colour that no screen of this kind can show; the nearest stands for it.');
   }
   if (note !== undefined) lines.push(cleanText(note, 200));
@@ -101,7 +101,10 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const instead = !wide && screen.plane === true;
   const hasPlane = (wide || instead) && world.kindOf(drill).plane !== undefined;
   const flat = state.colourLevel === 0;
-  const wanted = resultTexts(screen).reduce((sum, line) => sum + wrapText(line, columns - 2).length, 0);
+  const wanted = resultTexts(screen, !flat).reduce(
+    (sum, line) => sum + wrapText(line, columns - 2).length,
+    0,
+  );
   const spare = body - 1 - verdicts - gap;
   const least = grade.swatches.length === 0 && !hasPlane ? 0 : hasPlane ? 8 : flat ? 5 : 6;
   const most = flat && !hasPlane ? 6 : wide ? 17 : 9;

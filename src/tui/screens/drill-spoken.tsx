@@ -30,6 +30,7 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
     const here = index === screen.focus ? 'Now choosing ' : '';
     return `${here}${field.label}: ${option === undefined ? 'nothing' : spoken(option)}. ${at + 1} of ${field.options.length}.`;
   };
+  const goal = kind.goalLines(drill);
   const place = screen.worked
     ? 'worked example, the choice is made: press Enter to lay it down'
     : set === undefined
@@ -39,8 +40,12 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
     ...(screen.message === undefined ? [] : [screen.message]),
     cleanText(drill.scene, 600),
     cleanText(drill.ask, 200),
-    ...kind.given(drill).map((swatch) => `${swatch.label}: ${swatchWords(swatch, scale)}.`),
-    ...kind.goalLines(drill).map((line) => `Goal, ${cleanText(line, 200)}.`),
+    // A question's goal lines may say the same of each colour, with its paint.
+    ...kind
+      .given(drill)
+      .filter(({ label }) => !goal.some((line) => line.startsWith(`${label}: `)))
+      .map((swatch) => `${swatch.label}: ${swatchWords(swatch, scale)}.`),
+    ...goal.map((line) => `${/^(value|chroma|hue): /.test(line) ? 'Goal, ' : ''}${cleanText(line, 200)}.`),
     ...hintTexts(screen),
     ...screen.fields.map(choice),
   ];

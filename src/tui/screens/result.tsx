@@ -67,7 +67,7 @@ function Spoken({ screen }: { readonly screen: ResultScreen }): React.JSX.Elemen
     ...entry.grade.swatches.map(
       ({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), scale)}.`,
     ),
-    ...resultTexts(screen),
+    ...resultTexts(screen, false),
   ];
   return (
     <Frame title={`Result. ${drillTitle(world, entry)}`}>

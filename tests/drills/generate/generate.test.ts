@@ -63,7 +63,7 @@ describe('made-up drills', () => {
         "16d8e161d35e",
         "ae61aa77690c",
         "7d8ad872d175",
-        "bac0ed41d706",
+        "7d5800b3c4b0",
         "a1164ececf20",
       ]
     `);
