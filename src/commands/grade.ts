@@ -94,6 +94,24 @@ function bestChoices(drill: Drill, best: Answer): Answer {
   return { ...rest, apply: way ?? 'puddle' };
 }
 
+const FLAGS: Readonly<Record<string, string>> = {
+  second: '--second',
+  amount: '--amount',
+  way: '--apply',
+  strength: '--strength',
+};
+
+/** @throws UsageError naming the first choice left open, and how to make it */
+function requireChosen(fields: readonly Field[], answer: Answer): void {
+  const open = fields.find(({ id }) => !Object.hasOwn(answer, id));
+  if (open === undefined) return;
+  const { id, label, options } = open;
+  const flag = Object.hasOwn(FLAGS, id) ? `${FLAGS[id]} ${options[0]?.id}` : `--set ${id}=${options[0]?.id}`;
+  throw new UsageError(
+    `${label} is not chosen; it takes one of: ${options.map((option) => option.id).join(', ')}; like ${flag}`,
+  );
+}
+
 function gradeJson(drill: Drill, answer: Answer, grade: Grade): object {
   const { value, chroma, hue } = grade;
   const finite = (band: readonly [number, number]) =>
@@ -125,6 +143,7 @@ export function gradeCommand(drills: readonly Drill[], id: string, options: Grad
   const kind = kindOf(drill);
   const fields = kind.fields(drill);
   const answer = withoutFixed(drill, fields, readAnswer(fields, options));
+  requireChosen(fields, answer);
   const grade = usage(() => kind.grade(drill, answer));
   if (options.json === true) return document(gradeJson(drill, answer, grade));
   const lines = [

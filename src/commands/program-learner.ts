@@ -2,15 +2,18 @@
 import type { Command } from 'commander';
 import type { Program } from './program.js';
 
+/** Exit code of a command that was left by Ctrl+C. */
+const INTERRUPTED = 130;
+
 /** Columns of the output, or 80 when it goes to a file. */
 const columnsOf = (): number => process.stdout.columns ?? 80;
 
 /**
  * Asks for a yes or a no, in a terminal or of what is piped in.
- * @throws UsageError when the input ends without an answer
+ * @throws MudlarkError with exit code 130 when it is left in a terminal; UsageError when other input ends without an answer
  */
 async function askYes(question: string): Promise<boolean> {
-  const [{ createInterface }, { UsageError }] = await Promise.all([
+  const [{ createInterface }, { MudlarkError, UsageError }] = await Promise.all([
     import('node:readline/promises'),
     import('../errors.js'),
   ]);
@@ -21,7 +24,10 @@ async function askYes(question: string): Promise<boolean> {
   try {
     const answer = await Promise.race([lines.question(`${question} (yes/no) `), ended]);
     if (answer === undefined) {
-      if (stdin.isTTY) stderr.write('\n');
+      if (stdin.isTTY) {
+        stderr.write('\n');
+        throw new MudlarkError('left without an answer; nothing was changed', INTERRUPTED);
+      }
       throw new UsageError('no answer, so nothing was changed; --yes does it without asking');
     }
     return /^\s*y(es)?\s*$/i.test(answer);

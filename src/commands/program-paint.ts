@@ -100,7 +100,8 @@ Examples:
       `
 Examples:
   mudlark grade harbour-roof-shade --second alizarin-crimson --amount 1:4
-  mudlark grade harbour-roof-shade --second ultramarine-blue --amount 1:2 --json`,
+  mudlark grade harbour-roof-shade --second ultramarine-blue --amount 1:2 --json
+  mudlark grade wheel-rust-two --set pick=crimson`,
     )
     .action(async (id: string, options) => {
       const [{ gradeCommand }, { shippedDrills }] = await Promise.all([
