@@ -43,7 +43,9 @@ describe('pigments show', () => {
   test('defers to the label whatever the pigment', () => {
     for (const { id } of SOME) {
       const text = pigmentShowText(id, { columns: 120, colour: false }).replace(/\s+/g, ' ');
-      expect(text).toContain('The label of your paint, its safety data sheet and your local rules on waste come before anything said here.');
+      expect(text).toContain(
+        'The label of your paint, its safety data sheet and your local rules on waste come before anything said here.',
+      );
     }
   });
 
