@@ -18,7 +18,7 @@ export interface GradeOptions {
 }
 
 /** The drill with this id. @throws UsageError with the nearest ids */
-export function requireDrill(drills: readonly Drill[], id: string): Drill {
+function requireDrill(drills: readonly Drill[], id: string): Drill {
   const drill = drills.find((candidate) => candidate.id === id);
   if (drill !== undefined) return drill;
   const near = nearestNames(

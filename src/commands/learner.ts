@@ -17,7 +17,7 @@ export const FAMILY_REFS: readonly FamilyRef[] = FAMILIES.map(({ id, name, alike
 }));
 
 /** Ids of all paints that a drill names, wherever it names them. */
-export function paintsOf(drill: Drill): Set<string> {
+function paintsOf(drill: Drill): Set<string> {
   const found = new Set<string>();
   const walk = (value: unknown): void => {
     if (typeof value === 'string') {

@@ -31,7 +31,7 @@ export interface MixOptions {
 const MOST_PAINTS = 12;
 
 /** A number written in decimal digits; "1e308", "0x10", "" and "Infinity" are refused with their own words. */
-export function readNumber(text: string, what: string): number {
+function readNumber(text: string, what: string): number {
   const value = text.trim() === '' ? Number.NaN : Number(text);
   if (!Number.isFinite(value) || !/^[-+]?[0-9.]+(e[-+]?[0-9]+)?$/i.test(text.trim())) {
     throw new UsageError(`${what} must be a number, got "${text.slice(0, 40)}"`);
@@ -58,7 +58,7 @@ function readPart(text: string): Part {
 }
 
 /** Reads the way of applying. */
-export function readWay(text: string | undefined): Way {
+function readWay(text: string | undefined): Way {
   const way = WAYS.find((known) => known === (text ?? 'puddle'));
   if (way === undefined)
     throw new UsageError(`--apply takes ${WAYS.join(', ')}; not "${String(text).slice(0, 40)}"`);

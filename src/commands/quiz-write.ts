@@ -180,7 +180,7 @@ function summary(handout: Handout, path: string): object {
 }
 
 /** The rules in words, a line each. */
-export function ruleLines({ rules, questions }: Handout): string[] {
+function ruleLines({ rules, questions }: Handout): string[] {
   const { timePerQuestionSeconds: limit } = rules;
   const minutes = limit === undefined ? 0 : Math.ceil((limit * questions.length) / 60);
   return [

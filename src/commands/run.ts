@@ -26,7 +26,7 @@ export function usage<T>(work: () => T): T {
 }
 
 /** Makes a fault one printable line. */
-export function oneLine(text: string): string {
+function oneLine(text: string): string {
   return text
     .replace(/[\p{Cc}\p{Cf}\u2028\u2029]+/gu, ' ')
     .trim()

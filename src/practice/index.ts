@@ -12,11 +12,9 @@ export {
 export type { Feedback } from './feedback.js';
 export { feedbackFor, feedbackPlan } from './feedback.js';
 export type { LevelOutlook, LevelState } from './levels.js';
-export { levelOutlook, TOP_LEVEL } from './levels.js';
+export { TOP_LEVEL } from './levels.js';
 export type { FamilyNeed, Reason } from './need.js';
-export { familyNeeds } from './need.js';
-export { nextSteps, outlookWords } from './next-steps.js';
-export { chanceOfGood, TARGET_SUCCESS } from './pick-drill.js';
+export { nextSteps } from './next-steps.js';
 export type { PlotColumn, PlotOptions } from './plot.js';
 export { columnPlot, sideBySide } from './plot.js';
 export type { DrillRef, FamilyRef } from './refs.js';
@@ -31,12 +29,10 @@ export {
   emptyStanding,
   foldHistory,
   foldSorted,
-  levelIn,
-  skillIn,
   standingFromJson,
   standingToJson,
 } from './standing.js';
 export type { FamilySummary, SetSummary } from './summary.js';
 export { figuresInWords, summariseSet } from './summary.js';
 export type { Figures, Totals } from './totals.js';
-export { figuresOf, SETS_KEPT } from './totals.js';
+export { figuresOf } from './totals.js';

@@ -6,7 +6,7 @@ import { recallAt, WANTED_RECALL } from './spacing.js';
 import type { Standing } from './standing.js';
 
 /** Below this share of answers known a family is weak. */
-export const WEAK_BELOW = 0.5;
+const WEAK_BELOW = 0.5;
 /** After this many answers a family is weak as well while they look more like guessing than like knowledge. */
 const ENOUGH_ANSWERS = 4;
 /** A family this many levels below the middle one is weak too. */

@@ -6,7 +6,7 @@ import type { Standing } from './standing.js';
 import { skillIn } from './standing.js';
 
 /** Success aimed at: hard enough to learn from, easy enough to go on (75-85 %). */
-export const TARGET_SUCCESS = 0.8;
+const TARGET_SUCCESS = 0.8;
 
 /** What has been picked so far, and when. */
 export interface PickState {
@@ -19,7 +19,7 @@ export interface PickState {
 }
 
 /** Chance of a good answer to a drill, 0-1. */
-export function chanceOfGood(standing: Standing, drill: DrillRef): number {
+function chanceOfGood(standing: Standing, drill: DrillRef): number {
   const difficulty =
     standing.drills.get(drill.id)?.rating.at ?? priorDifficulty(drill.level, drill.difficulty);
   return expectedScore(skillIn(standing, drill.family), difficulty, drill.guess ?? usualGuess(drill.level));

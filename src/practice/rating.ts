@@ -5,8 +5,8 @@
  */
 
 /** Step before any answer, and how fast it shrinks (Pelánek's form; a = 1 and b = 0.05 are usual, not canonical). */
-export const STEP_A = 1;
-export const STEP_B = 0.05;
+const STEP_A = 1;
+const STEP_B = 0.05;
 
 /** A place on the logit scale and how many answers it rests on. */
 export interface Rating {
@@ -22,7 +22,7 @@ const LIMIT = 8;
 const clamp = (x: number): number => Math.max(-LIMIT, Math.min(LIMIT, x));
 
 /** Chance of knowing: 1 / (1 + e^-(skill - difficulty)), 0-1. */
-export function chanceOfKnowing(skill: number, difficulty: number): number {
+function chanceOfKnowing(skill: number, difficulty: number): number {
   return 1 / (1 + Math.exp(difficulty - skill));
 }
 

@@ -2,7 +2,7 @@
 import type { HistoryEntry } from './entry.js';
 
 /** How many sets progress looks back. */
-export const SETS_KEPT = 7;
+const SETS_KEPT = 7;
 
 /** Sums over first answers; means come from {@link figuresOf}. */
 export interface Totals {
@@ -53,7 +53,7 @@ export function newTotals(set: string, startMs: number): Totals {
 }
 
 /** How far outside its band a value came, in painter's steps; 0 inside. Undefined where no value was asked. */
-export function valueErrorOf({ value }: HistoryEntry): number | undefined {
+function valueErrorOf({ value }: HistoryEntry): number | undefined {
   if (value === undefined) return undefined;
   const [low, high] = value.asked;
   return Math.max(0, low - value.after, value.after - high);
@@ -63,7 +63,7 @@ export function valueErrorOf({ value }: HistoryEntry): number | undefined {
  * Share of the chroma kept, where keeping it was asked. Dulling on purpose and greys do not count: there a small
  * share is the aim. Asked to keep: the band reaches half of what there was; below C* 5 there is nothing to keep.
  */
-export function chromaKeptOf({ chroma }: HistoryEntry): number | undefined {
+function chromaKeptOf({ chroma }: HistoryEntry): number | undefined {
   if (chroma === undefined || chroma.before < 5) return undefined;
   if (chroma.asked !== undefined && chroma.asked[1] < chroma.before / 2) return undefined;
   return chroma.kept;

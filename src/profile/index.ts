@@ -1,5 +1,5 @@
 /** Everything of a learner that is on disk: settings, record, their places. */
-export { DEFAULT_LEARNER, learnerFolder, learnerName, listLearners, shownName } from './learners.js';
+export { learnerFolder, learnerName, listLearners } from './learners.js';
 export type { ProfilePaths } from './paths.js';
 export { findPaths } from './paths.js';
 export type { LearnerFiles } from './place.js';
@@ -13,6 +13,6 @@ export { loadRecord, readEntries } from './record-load.js';
 export type { ResolvedSettings, SettingFlags, SettingInForce, SettingSource } from './settings.js';
 export { keepSettings, resolveSettings, setSetting } from './settings.js';
 export type { SettingKey, SettingValues } from './settings-keys.js';
-export { SETTING_KEYS, SETTINGS, showSetting } from './settings-keys.js';
+export { showSetting } from './settings-keys.js';
 export type { ExportFormat, ReadImport } from './transfer.js';
 export { exportPieces, notYetIn, readImport, resetRecord } from './transfer.js';

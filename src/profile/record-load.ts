@@ -35,7 +35,7 @@ const NOTHING: LoadedRecord = {
 };
 
 /** The entry in a line, or undefined. */
-export function entryIn(line: RawLine): HistoryEntry | undefined {
+function entryIn(line: RawLine): HistoryEntry | undefined {
   return line.isTooLong ? undefined : parseEntry(line.bytes.toString('utf8'));
 }
 

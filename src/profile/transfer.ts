@@ -12,7 +12,7 @@ import { faultWords, shownPath } from './problems.js';
 import { MAX_LINES, readEntries } from './record-load.js';
 
 /** Largest file that is brought in, bytes. */
-export const MOST_IMPORT_BYTES = 256_000_000;
+const MOST_IMPORT_BYTES = 256_000_000;
 const KIND = 'mudlark-record';
 const DAY_MS = 86_400_000;
 

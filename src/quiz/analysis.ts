@@ -16,10 +16,10 @@ import {
 } from './statistics.js';
 
 /** From this many sittings on the groups are the classic 27 percent; below, halves. Common practice, no source. */
-export const CLASSIC_GROUPS_FROM = 30;
+const CLASSIC_GROUPS_FROM = 30;
 
 /** Item statistics are steady from here on (Brigham Young University Testing Services, item analysis guidance: 100 to 200). */
-export const STEADY_FROM = 100;
+const STEADY_FROM = 100;
 
 /** How often one option of a row was chosen. */
 export interface OptionCount {

@@ -9,7 +9,7 @@ import { parseJson } from './json-source.js';
 import { MOST_NAME, shownName } from './names.js';
 
 /** Version of the file format; a file with another is refused. */
-export const ANSWERS_FORMAT = 1;
+const ANSWERS_FORMAT = 1;
 
 /** What was chosen for one question. */
 export interface GivenAnswer {

@@ -31,7 +31,7 @@ function settle(node: unknown): void {
 }
 
 /** A drill as a file holds it: without the family, which stands beside it. */
-export function drillForFile(drill: Drill): object {
+function drillForFile(drill: Drill): object {
   const { family: _family, ...rest } = drill;
   return JSON.parse(JSON.stringify(rest)) as object;
 }

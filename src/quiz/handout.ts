@@ -16,7 +16,7 @@ export const HANDOUT_FORMAT = 1;
 export const MOST_QUESTIONS = 60;
 
 /** Largest handout, in characters; sixty questions take a third of it. */
-export const MOST_HANDOUT = 250_000;
+const MOST_HANDOUT = 250_000;
 
 /** Said where a text or a list stands in place of a map. */
 export const NOT_A_MAP = 'must hold keys and values';

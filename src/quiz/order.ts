@@ -8,7 +8,7 @@ import { nameKey } from './names.js';
  * A random order of `0 … count − 1`, every order equally likely (Fisher-Yates; Knuth, The Art of Computer Programming 2,
  * 3.4.2, algorithm P).
  */
-export function shuffled(count: number, seed: number): number[] {
+function shuffled(count: number, seed: number): number[] {
   const draw = seededDraw(seed);
   const order = Array.from({ length: count }, (_, index) => index);
   for (let last = count - 1; last > 0; last--) {

@@ -11,13 +11,13 @@ import { NOT_A_MAP } from './handout.js';
 import { MOST_NAME, shownName } from './names.js';
 
 /** Version of the file format; a file with another is refused. */
-export const PLAN_FORMAT = 1;
+const PLAN_FORMAT = 1;
 
 /** Largest plan, in characters. */
 const MOST_PLAN = 50_000;
 
 /** Most drills that one family may be given. */
-export const MOST_PLANNED = 60;
+const MOST_PLANNED = 60;
 
 /** One family to practise. */
 export interface PlannedFamily {

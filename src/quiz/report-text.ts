@@ -51,7 +51,7 @@ function classTable({ students, handout }: ClassResult): string[] {
 }
 
 /** Options of one row of choices as bars. */
-export function fieldBars({ label, options }: FieldCounts, look: TextLook): string[] {
+function fieldBars({ label, options }: FieldCounts, look: TextLook): string[] {
   const labels = Math.min(34, Math.max(...options.map((option) => widthOf(option.label))));
   const total = options.reduce((sum, { count }) => sum + count, 0);
   return [

@@ -35,7 +35,7 @@ function ranked(wanted: string, candidates: readonly string[]): Near[] {
 }
 
 /** Up to three candidates that someone who typed `wanted` may have meant, nearest first. */
-export function nearest(wanted: string, candidates: readonly string[], most = 3): string[] {
+function nearest(wanted: string, candidates: readonly string[], most = 3): string[] {
   return ranked(wanted, candidates)
     .filter(({ far }) => far <= 0.5)
     .slice(0, most)

@@ -18,7 +18,7 @@ const INVISIBLE = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}]/gu;
 const STACKED_MARKS = /(\p{M}{4})\p{M}+/gu;
 
 /** Room for a text when the caller names none, in characters. */
-export const MOST_CHARACTERS = 2000;
+const MOST_CHARACTERS = 2000;
 
 /** Takes out what could steer the terminal; blanks and line breaks stay as they are. For tables of our own making. */
 export function printable(text: string): string {

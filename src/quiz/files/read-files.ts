@@ -1,4 +1,4 @@
-/** Reading the three kinds of quiz file by path. */
+/** Reading handouts and answers by path. */
 import { realpathSync } from 'node:fs';
 import { basename } from 'node:path';
 import { MOST_TEXT } from '../../drills/yaml-source.js';
@@ -9,7 +9,6 @@ import { parseSitting, type Sitting } from '../answers.js';
 import type { Submitted } from '../class.js';
 import { type Handout, parseHandout } from '../handout.js';
 import { MOST_JSON } from '../json-source.js';
-import { type PracticePlan, parsePlan } from '../plan.js';
 
 /** A file's name as messages and reports show it. */
 export function shownFile(path: string): string {
@@ -19,11 +18,6 @@ export function shownFile(path: string): string {
 /** @throws DataError one line: which file, where in it, what is wrong */
 export function readHandout(path: string): Handout {
   return parseHandout(readText(path, MOST_TEXT), shownFile(path));
-}
-
-/** @throws DataError as {@link readHandout} does */
-export function readPlan(path: string): PracticePlan {
-  return parsePlan(readText(path, MOST_TEXT), shownFile(path));
 }
 
 /** @throws DataError as {@link readHandout} does */
