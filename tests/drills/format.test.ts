@@ -167,6 +167,22 @@ describe('hostile files', () => {
     expect(faultOf(`${'- '.repeat(5000)}x`)).toMatch(/nested/);
   });
 
+  test.each([
+    ['dashes far apart', `${'-  '.repeat(20_000)}a`],
+    ['question marks', `${'? '.repeat(20_000)}a`],
+    ['both', `${'- ? '.repeat(10_000)}a`],
+  ])('nesting that no line shows: %s, in our own words', (_, text) => {
+    expect(faultOf(text)).toMatch(/^set\.yaml:1: nested too deep; check that it is the right file$/);
+  });
+
+  test('what the parser says to programmers is said to painters', () => {
+    expect(faultOf(`${GOOD}---\n${GOOD}`)).toMatch(/^set\.yaml:\d+: a second document begins here/);
+    expect(faultOf('a: &x 1\nb: *x\n')).toBe(
+      'set.yaml:2: a * stands for something written elsewhere; write it out',
+    );
+    expect(faultOf('just words')).toBe('set.yaml:1: the file must hold keys and values');
+  });
+
   test('names that every object carries', () => {
     expect(faultOf(`${GOOD}    __proto__: { level: 1 }\n`)).toMatch(/^set\.yaml:12: /);
     expect(faultOf(`${GOOD}    constructor: 1\n`)).toMatch(/^set\.yaml:12: /);
