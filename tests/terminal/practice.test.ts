@@ -134,7 +134,7 @@ describe('resizing', () => {
 describe('ending', () => {
   it.each([
     ['the home screen', [], 'Mixing bench'],
-    ['a drill', ['practise', 'darken-bright'], DRILL],
+    ['a drill', ['practise', 'darken-bright', '--seed', '1'], DRILL],
   ] as const)('is clean on Ctrl+C from %s, with code 130', async (_, args, shows) => {
     const terminal = new Terminal({ args });
     await terminal.shows(shows);

@@ -109,7 +109,7 @@ describe('quiz room in a terminal', () => {
     await terminal.type('12', /alizarin crimson +12 +█/);
     await terminal.type(ENTER, 'AMOUNT, SECOND TO FIRST');
     await terminal.type(`${DOWN}9`, /1:16 +9/);
-    await terminal.type(ENTER, 'Enter what it gives');
+    await terminal.type(ENTER, 'Enter show what it gives');
     await terminal.type(ENTER, /of 100/);
     await terminal.type(ENTER, /2 of 3/);
     await terminal.type(ESC, 'Leave the quiz?');
