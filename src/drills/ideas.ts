@@ -41,7 +41,7 @@ const LIST: readonly Idea[] = [
   },
   {
     id: 'too-little',
-    did: 'used too little of the second paint to change anything',
+    did: 'used too little of the second paint',
     instead: 'Double the second paint and look again.',
   },
   {

@@ -131,7 +131,7 @@ function stageBindings(world: RoomWorld, { stage, place }: RoomState): QuizBindi
       ];
     }
     case 'shown':
-      return [enter('what it gives'), letter('c', 'recount', 'count again'), ...moving, esc('leave')];
+      return [enter('show what it gives'), letter('c', 'recount', 'count again'), ...moving, esc('leave')];
     case 'result':
       return [enter('next question'), SCROLL, letter('p', 'previous', 'question before'), esc('back')];
   }
