@@ -28,8 +28,9 @@ await build({
   platform: 'node',
   target: 'node20',
   jsx: 'automatic',
-  minify: true,
-  keepNames: true,
+  // Names stay: they are what a report of a fault shows.
+  minifySyntax: true,
+  minifyWhitespace: true,
   legalComments: 'none',
   external: ['react-devtools-core', 'node-pty', '@xterm/headless'],
   define: { 'process.env.NODE_ENV': '"production"', __MUDLARK_VERSION__: JSON.stringify(version) },

@@ -2,7 +2,7 @@
 import { findFamily } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds.js';
 import { UsageError } from '../errors.js';
-import { shippedDrills } from '../files/exercises.js';
+import { shippedDrills } from '../files/shipped.js';
 import { LIBRARY, PALETTES } from '../pigments/index.js';
 import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
@@ -91,7 +91,7 @@ export async function practise(
     return 2;
   }
   const profile = await openProfile(settingFlags(options));
-  const drills = shippedDrills();
+  const drills = await shippedDrills();
   const practice = new PracticeRun(profile, drills, { engine: version, minutes, seed, plan });
   const { valueScale, palette, screenReader, colour } = profile.settings.values;
   const startAt: StartAt = home

@@ -48,10 +48,10 @@ Examples:
     .action(async (options) => {
       const [{ quizMaker, writeCommand }, { shippedDrills }, { randomInt }] = await Promise.all([
         import('./quiz-write.js'),
-        import('../files/exercises.js'),
+        import('../files/shipped.js'),
         import('node:crypto'),
       ]);
-      const drills = shippedDrills();
+      const drills = await shippedDrills();
       const inTerminal = process.stdin.isTTY === true && process.stdout.isTTY === true;
       const asks = options.out === undefined && options.json !== true && inTerminal;
       const wished = asks ? await (await import('./quiz-ask.js')).askForQuiz(options, drills) : options;

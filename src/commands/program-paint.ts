@@ -106,9 +106,9 @@ Examples:
     .action(async (id: string, options) => {
       const [{ gradeCommand }, { shippedDrills }] = await Promise.all([
         import('./grade.js'),
-        import('../files/exercises.js'),
+        import('../files/shipped.js'),
       ]);
-      print(gradeCommand(shippedDrills(), id, options));
+      print(gradeCommand(await shippedDrills(), id, options));
     });
 
   const drills = command
@@ -119,9 +119,9 @@ Examples:
     .action(async (options) => {
       const [{ drillsCommand }, { shippedDrills }] = await Promise.all([
         import('./drills.js'),
-        import('../files/exercises.js'),
+        import('../files/shipped.js'),
       ]);
-      print(drillsCommand(shippedDrills(), options));
+      print(drillsCommand(await shippedDrills(), options));
     });
 
   drills
@@ -131,10 +131,15 @@ Examples:
     .option('--json', 'print one JSON document')
     .addHelpText('after', '\nExamples:\n  mudlark drills check\n  mudlark drills check my-drills/ --json')
     .action(async (folder: string | undefined, _options, self) => {
-      const [{ checkCommand, checkFault }, { readDrillFolder, shippedDrills }, { report }] =
-        await Promise.all([import('./drills.js'), import('../files/exercises.js'), import('./run.js')]);
+      const [{ checkCommand, checkFault }, { readDrillFolder }, { shippedDrills }, { report }] =
+        await Promise.all([
+          import('./drills.js'),
+          import('../files/exercises.js'),
+          import('../files/shipped.js'),
+          import('./run.js'),
+        ]);
       const { text, passed } = checkCommand(
-        folder === undefined ? shippedDrills() : readDrillFolder(folder),
+        folder === undefined ? await shippedDrills() : readDrillFolder(folder),
         self.optsWithGlobals(),
       );
       print(text);

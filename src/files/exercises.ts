@@ -1,7 +1,6 @@
-/** Where drills come from: those shipped with the program, or a folder of drill files. */
-import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+/** Reading a folder of drill files. */
+import { readdirSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { joinDrills, parseDrillFile } from '../drills/format.js';
 import type { Drill } from '../drills/kinds.js';
 import { MOST_TEXT } from '../drills/yaml-source.js';
@@ -37,13 +36,4 @@ export function readDrillFolder(folder: string): Drill[] {
     return { name, drills: parseDrillFile(readText(path, MOST_TEXT), name) };
   });
   return joinDrills(files);
-}
-
-const COMPILED = new URL('./exercises.json', import.meta.url);
-const SOURCES = new URL('../../exercises/', import.meta.url);
-
-/** The shipped drills: compiled and checked by the build, else read from the exercises folder. */
-export function shippedDrills(): Drill[] {
-  if (existsSync(COMPILED)) return JSON.parse(readFileSync(COMPILED, 'utf8')) as Drill[];
-  return readDrillFolder(fileURLToPath(SOURCES));
 }

@@ -4,7 +4,7 @@ import { withFamily } from '../../src/drills/format.js';
 import { type Drill, drillSchema, kindOf } from '../../src/drills/kinds.js';
 import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';
 import type { Answer } from '../../src/drills/types.js';
-import { shippedDrills } from '../../src/files/exercises.js';
+import { readDrillFolder } from '../../src/files/exercises.js';
 import type { Sitting } from '../../src/quiz/answers.js';
 import { type Handout, parseHandout, type Rules } from '../../src/quiz/handout.js';
 import { handoutText } from '../../src/quiz/handout-text.js';
@@ -61,7 +61,9 @@ export function someHandout(count = 4, rules: Partial<Rules> = {}): Handout {
 /** A handout with one shipped drill of every kind and family. */
 export function everyKindHandout(rules: Partial<Rules> = {}): { handout: Handout; drills: Drill[] } {
   const drills = [
-    ...new Map(shippedDrills().map((drill) => [`${drill.kind} ${drill.family}`, drill])).values(),
+    ...new Map(
+      readDrillFolder('exercises').map((drill) => [`${drill.kind} ${drill.family}`, drill]),
+    ).values(),
   ];
   const text = handoutText({
     title: 'All kinds',
