@@ -1,4 +1,7 @@
-/** The families of drills: one skill each, in the order they are taught. */
+/**
+ * The families of drills: one skill each, in the order they are taught. Value comes first, but not alone: the two central
+ * families of mixing stand between, so that the first set already asks for a decision.
+ */
 
 /** A skill that drills train. */
 export interface Family {
@@ -24,22 +27,6 @@ export const FAMILIES: readonly Family[] = [
     alike: [],
   },
   {
-    id: 'three-values',
-    name: 'Three values before colour',
-    block: 'value',
-    skill: 'sort a scene into light, middle and dark, in unequal shares',
-    ask: 'Light, middle or dark?',
-    alike: [],
-  },
-  {
-    id: 'light-and-shadow',
-    name: 'Lit, shaded, cast',
-    block: 'value',
-    skill: 'derive the values of shade and cast shadow from the lit one',
-    ask: 'How dark are the shaded side and the cast shadow?',
-    alike: [],
-  },
-  {
     id: 'darken-bright',
     name: 'Darken it and keep it bright',
     block: 'darkening',
@@ -48,12 +35,12 @@ export const FAMILIES: readonly Family[] = [
     alike: ['shade-chroma', 'dull-on-purpose'],
   },
   {
-    id: 'shade-chroma',
-    name: 'How much colour is left in a shade',
-    block: 'darkening',
-    skill: 'predict the chroma of a shade, not only its value',
-    ask: 'How much chroma should the shade have?',
-    alike: ['darken-bright'],
+    id: 'three-values',
+    name: 'Three values before colour',
+    block: 'value',
+    skill: 'sort a scene into light, middle and dark, in unequal shares',
+    ask: 'Light, middle or dark?',
+    alike: [],
   },
   {
     id: 'dull-on-purpose',
@@ -64,12 +51,36 @@ export const FAMILIES: readonly Family[] = [
     alike: ['darken-bright', 'neutraliser'],
   },
   {
+    id: 'light-and-shadow',
+    name: 'Lit, shaded, cast',
+    block: 'value',
+    skill: 'derive the values of shade and cast shadow from the lit one',
+    ask: 'How dark are the shaded side and the cast shadow?',
+    alike: [],
+  },
+  {
+    id: 'shade-chroma',
+    name: 'How much colour is left in a shade',
+    block: 'darkening',
+    skill: 'predict the chroma of a shade, not only its value',
+    ask: 'How much chroma should the shade have?',
+    alike: ['darken-bright'],
+  },
+  {
     id: 'neutraliser',
     name: 'Find the neutraliser',
     block: 'neutrals',
     skill: 'pick the partner that really goes grey',
     ask: 'Bring it to grey: which second paint, and how much?',
     alike: ['deep-dark', 'dull-on-purpose'],
+  },
+  {
+    id: 'around-across',
+    name: 'Around or across the wheel',
+    block: 'wheel and strength',
+    skill: 'predict chroma from where the second paint sits on the wheel',
+    ask: 'What will happen to the chroma?',
+    alike: [],
   },
   {
     id: 'grey-lean',
@@ -88,11 +99,11 @@ export const FAMILIES: readonly Family[] = [
     alike: ['neutraliser'],
   },
   {
-    id: 'around-across',
-    name: 'Around or across the wheel',
+    id: 'tinting-strength',
+    name: 'How strong is it?',
     block: 'wheel and strength',
-    skill: 'predict chroma from where the second paint sits on the wheel',
-    ask: 'What will happen to the chroma?',
+    skill: 'set amounts for paints of unequal strength',
+    ask: 'How little of the strong paint does it take?',
     alike: [],
   },
   {
@@ -110,14 +121,6 @@ export const FAMILIES: readonly Family[] = [
     skill: 'plan the order of glazes',
     ask: 'In what order do the layers go down?',
     alike: ['ways-of-applying'],
-  },
-  {
-    id: 'tinting-strength',
-    name: 'How strong is it?',
-    block: 'wheel and strength',
-    skill: 'set amounts for paints of unequal strength',
-    ask: 'How little of the strong paint does it take?',
-    alike: [],
   },
   {
     id: 'wet-and-dry',
