@@ -64,8 +64,19 @@ function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
     for (const { id } of field.options) yield { [field.id]: id, ...answer };
 }
 
-/** Chance, 0-1, that blind choices answer a drill well: good answers over all of them, or over a fixed sample. */
+const CHANCES = new WeakMap<Drill, number>();
+
+/** Chance, 0-1, that blind choices answer a drill well: good answers over all of them, or over a fixed sample. Counted once a drill. */
 export function chanceByGuessing(drill: Drill): number {
+  let chance = CHANCES.get(drill);
+  if (chance === undefined) {
+    chance = countChance(drill);
+    CHANCES.set(drill, chance);
+  }
+  return chance;
+}
+
+function countChance(drill: Drill): number {
   const kind = kindOf(drill);
   const fields = kind.fields(drill);
   const draw = seededDraw(1);

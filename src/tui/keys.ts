@@ -5,89 +5,32 @@
 
 import { showsAs } from './fields.js';
 import type { Glyphs } from './glyphs.js';
+import {
+  type CommonCommand,
+  commandIn,
+  digits,
+  enter,
+  KEYS,
+  type KeyBinding,
+  leftRight,
+  scroll,
+  stop,
+  upDown,
+} from './key-bindings.js';
 import type { KeyName } from './key-names.js';
 import { isWide } from './layout.js';
 import type { DrillScreen, ResultScreen, Size, State } from './state.js';
 
-export type Command =
-  | 'up'
-  | 'down'
-  | 'less'
-  | 'more'
-  | 'page-up'
-  | 'page-down'
-  | 'top'
-  | 'bottom'
-  | 'next-field'
-  | 'previous-field'
-  | 'digit'
-  | 'confirm'
-  | 'back'
-  | 'quit'
-  | 'stop'
-  | 'keys'
-  | 'hint'
-  | 'caution'
-  | 'again'
-  | 'why'
-  | 'picture'
-  | 'next'
-  | 'home'
-  | 'restart';
+export type Command = CommonCommand | 'quit' | 'hint' | 'again' | 'why' | 'picture' | 'home' | 'restart';
 
-/** One entry of the table: keys with their commands, how they are written and what they do. */
-export interface Binding {
-  readonly keys: Readonly<Record<KeyName, Command>>;
-  /** Keys as the help line writes them; a key of Glyphs between braces is drawn: "{up}{down}". */
-  readonly show: string;
-  /** What it does, in a word or three. */
-  readonly does: string;
-  /** Left out of the help line, listed under ? all the same. */
-  readonly quiet?: boolean;
-}
+export type Binding = KeyBinding<Command>;
 
-const DIGITS: Binding['keys'] = Object.fromEntries(
-  [...'123456789'].map((digit) => [digit, 'digit' as const]),
-);
-
-const STOP: Binding = {
-  keys: { 'ctrl-c': 'stop' },
-  show: 'Ctrl+C',
-  does: 'stop at once; answers are saved',
-  quiet: true,
-};
-const KEYS: Binding = { keys: { '?': 'keys' }, show: '?', does: 'all keys' };
-const upDown = (does: string): Binding => ({
-  keys: { up: 'up', down: 'down', k: 'up', j: 'down' },
-  show: '{up}{down}',
-  does,
-});
-const leftRight = (does: string): Binding => ({
-  keys: { left: 'less', right: 'more', '-': 'less', '+': 'more', '=': 'more' },
-  show: '{left}{right}',
-  does,
-});
-const enter = (does: string): Binding => ({ keys: { enter: 'confirm' }, show: 'Enter', does });
+const STOP = stop('stop at once; answers are saved');
+const byNumber = digits('1', 'choose by number', true);
 const back = (does: string): Binding => ({
   keys: { escape: 'back', erase: 'back', q: 'back' },
   show: 'Esc',
   does,
-});
-const scroll = (quiet: boolean): Binding => ({
-  keys: {
-    up: 'up',
-    down: 'down',
-    k: 'up',
-    j: 'down',
-    'page-up': 'page-up',
-    'page-down': 'page-down',
-    space: 'page-down',
-    home: 'top',
-    end: 'bottom',
-  },
-  show: '{up}{down}',
-  does: 'scroll',
-  quiet,
 });
 
 /** Whether paint or water is chosen, or a question answered. */
@@ -101,7 +44,6 @@ function drillBindings(screen: DrillScreen): Binding[] {
   const many = screen.fields.length > 1;
   const tray = field !== undefined && showsAs(field) === 'tray';
   const hasScale = screen.fields.some((each) => showsAs(each) !== 'tray');
-  const digits: Binding = { keys: DIGITS, show: '1-9', does: 'choose by number', quiet: true };
   return [
     upDown(tray ? 'choose' : 'row'),
     ...(hasScale ? [leftRight('less, more')] : []),
@@ -118,7 +60,7 @@ function drillBindings(screen: DrillScreen): Binding[] {
           } as const,
         ]
       : []),
-    digits,
+    byNumber,
     { keys: { c: 'caution' }, show: 'c', does: 'caution for this paint', quiet: true },
     back('leave the set'),
   ];
@@ -131,7 +73,7 @@ function screenBindings(state: State): Binding[] {
       return [
         upDown('move'),
         enter('choose'),
-        { keys: DIGITS, show: '1-9', does: 'choose by number', quiet: true },
+        byNumber,
         { keys: { q: 'quit', escape: 'quit' }, show: 'q', does: 'quit' },
       ];
     case 'settings':
@@ -142,7 +84,7 @@ function screenBindings(state: State): Binding[] {
       return [
         upDown('move'),
         enter('choose'),
-        { keys: DIGITS, show: '1-9', does: 'choose by number', quiet: true },
+        byNumber,
         { keys: { escape: 'back' }, show: 'Esc', does: 'skip the welcome' },
       ];
     case 'drill':
@@ -232,8 +174,7 @@ export function bindings(state: State): Binding[] {
 
 /** The command of a key, or undefined when it does nothing now. */
 export function commandOf(state: State, key: KeyName): Command | undefined {
-  for (const { keys } of bindings(state)) if (Object.hasOwn(keys, key)) return keys[key];
-  return undefined;
+  return commandIn(bindings(state), key);
 }
 
 /** Keys as they are written on this terminal. */

@@ -1,65 +1,10 @@
 import stringWidth from 'string-width';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import type { TuiDeps } from '../../src/tui/deps.js';
-import { fakeDeps, items } from './fakes.js';
+import { fakeDeps } from './fakes.js';
+import { FULL, practice, ROUTES } from './routes.js';
 import { DOWN, ENTER, ESC, RIGHT, Stage, strike } from './stage.js';
 
 afterEach(strike);
-
-const FULL = { TERM: 'xterm-256color', COLORTERM: 'truecolor', LANG: 'C.UTF-8' };
-const practice = { startAt: { screen: 'practice' } } as const;
-const menu = (entry: number): string[] => [String(entry)];
-
-/** How to get to every screen, and a text that shows one is there. */
-const ROUTES: readonly {
-  name: string;
-  deps?: Partial<TuiDeps>;
-  keys: readonly string[];
-  shows: string | RegExp;
-}[] = [
-  { name: 'home', keys: [], shows: 'Mixing bench' },
-  { name: 'families', keys: menu(2), shows: /practise it/ },
-  { name: 'bench', keys: menu(3), shows: 'ON THE BENCH' },
-  { name: 'bench picker', keys: [...menu(3), ENTER], shows: /Enter take it/ },
-  { name: 'progress', keys: menu(4), shows: 'row 1' },
-  { name: 'settings', keys: menu(5), shows: /Screen reader +off/ },
-  { name: 'help', keys: menu(6), shows: 'Mudlark asks one' },
-  { name: 'greeting', deps: { firstRun: true }, keys: [], shows: 'Welcome to Mudlark' },
-  { name: 'ramp', deps: { firstRun: true }, keys: [ENTER], shows: /2 of 3|ten greys/ },
-  {
-    name: 'worked example',
-    deps: { firstRun: true },
-    keys: ['1', '1', '1', '1', '1'],
-    shows: 'worked example',
-  },
-  { name: 'drill', deps: practice, keys: [], shows: /SECOND PAINT/ },
-  { name: 'drill with its hint', deps: practice, keys: ['h', 'h'], shows: 'Hint: Look' },
-  {
-    name: 'drill of nine rows',
-    deps: { ...practice, nextSet: () => items(['bare']) },
-    keys: [],
-    shows: /AREA 0/,
-  },
-  { name: 'keys', deps: practice, keys: ['?'], shows: 'Keys that work here' },
-  { name: 'leave', deps: practice, keys: [ESC], shows: 'Leave this set?' },
-  { name: 'caution', deps: practice, keys: ['3', ENTER], shows: 'safety data sheet' },
-  { name: 'result', deps: practice, keys: [ENTER], shows: '0 of 100' },
-  { name: 'result with the plane', deps: practice, keys: [ENTER, 'p'], shows: '0 of 100' },
-  { name: 'result scrolled', deps: practice, keys: [ENTER, DOWN, DOWN], shows: '0 of 100' },
-  {
-    name: 'result without colours to show',
-    deps: { ...practice, nextSet: () => items(['bare']) },
-    keys: [ENTER],
-    shows: '50 of 100',
-  },
-  { name: 'why', deps: practice, keys: [ENTER, 'w'], shows: 'the mixture' },
-  {
-    name: 'summary',
-    deps: { ...practice, nextSet: () => items(['one', 'two']) },
-    keys: [ENTER, 'n', ENTER, 'n'],
-    shows: 'The set is done',
-  },
-];
 
 const SIZES = [
   { columns: 60, rows: 18 },
@@ -264,42 +209,5 @@ describe('the terminal', () => {
     await stage.shows('Mixing bench');
     await stage.type(['\u0003'], /^/);
     await vi.waitFor(() => expect(stage.ending?.code).toBe(130));
-  });
-});
-
-describe('for a screen reader', () => {
-  const settings = { valueScale: 'paper-first', palette: 'six', screenReader: true, colour: 'auto' } as const;
-
-  it.each(ROUTES.filter(({ name }) => name !== 'settings'))(
-    '$name is plain text from top to bottom',
-    async ({ name, deps = {}, keys, shows }) => {
-      const spoken =
-        name === 'drill' || name.startsWith('drill')
-          ? /second paint|area 0/i
-          : name === 'bench'
-            ? /Now at/
-            : name === 'bench picker'
-              ? /Pick:/
-              : shows;
-      const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...deps, settings }));
-      await stage.type(keys, spoken);
-      expect(stage.raw).not.toMatch(/\u001b\[/);
-      expect(stage.text).not.toMatch(/[█░▄▲━┌❯‹●○]/);
-    },
-  );
-
-  it('says the goal and the current choice in words', async () => {
-    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...practice, settings }));
-    await stage.shows('Goal, value: from step 4.2');
-    await stage.type(
-      [DOWN],
-      /Now choosing second paint: ultramarine blue, .*step \d\.\d, chroma \d+.*2 of 4/i,
-    );
-  });
-
-  it('speaks the menu entry that is selected', async () => {
-    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ settings }));
-    await stage.shows(/\(selected\) Practise/);
-    await stage.type([DOWN], /\(selected\) Choose/);
   });
 });

@@ -1,0 +1,43 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { fakeDeps } from './fakes.js';
+import { practice, ROUTES } from './routes.js';
+import { DOWN, Stage, strike } from './stage.js';
+
+afterEach(strike);
+
+describe('for a screen reader', () => {
+  const settings = { valueScale: 'paper-first', palette: 'six', screenReader: true, colour: 'auto' } as const;
+
+  it.each(ROUTES.filter(({ name }) => name !== 'settings'))(
+    '$name is plain text from top to bottom',
+    async ({ name, deps = {}, keys, shows }) => {
+      const spoken =
+        name === 'drill' || name.startsWith('drill')
+          ? /second paint|area 0/i
+          : name === 'bench'
+            ? /Now at/
+            : name === 'bench picker'
+              ? /Pick:/
+              : shows;
+      const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...deps, settings }));
+      await stage.type(keys, spoken);
+      expect(stage.raw).not.toMatch(/\u001b\[/);
+      expect(stage.text).not.toMatch(/[█░▄▲━┌❯‹●○]/);
+    },
+  );
+
+  it('says the goal and the current choice in words', async () => {
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...practice, settings }));
+    await stage.shows('Goal, value: from step 4.2');
+    await stage.type(
+      [DOWN],
+      /Now choosing second paint: ultramarine blue, .*step \d\.\d, chroma \d+.*2 of 4/i,
+    );
+  });
+
+  it('speaks the menu entry that is selected', async () => {
+    const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ settings }));
+    await stage.shows(/\(selected\) Practise/);
+    await stage.type([DOWN], /\(selected\) Choose/);
+  });
+});
