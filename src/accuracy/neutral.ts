@@ -1,6 +1,6 @@
 /** The line of mixtures between two pigments and its least chromatic point. */
 import { chromaOf, hueDifference, hueOf, type Lab, reflectanceToLab } from '../colour/index.js';
-import { type Pigment, predict } from '../pigments/index.js';
+import { type Pigment, predict } from '../paints/index.js';
 
 /** A mixture on the line between two pigments. */
 export interface LinePoint {

@@ -2,9 +2,9 @@
 import { quantileSorted } from 'simple-statistics';
 import { deltaE00 } from '../colour/difference.js';
 import { chromaOf, hueDifference, hueOf, reflectanceToLab } from '../colour/index.js';
-import { appearanceOf } from '../pigments/catalogue.js';
-import { TINT_STRENGTH } from '../pigments/constants.js';
-import { findPigment, LIBRARY, type Pigment, predict } from '../pigments/index.js';
+import { appearanceOf } from '../paints/catalogue.js';
+import { TINT_STRENGTH } from '../paints/constants.js';
+import { findPigment, LIBRARY, type Pigment, predict } from '../paints/index.js';
 import complementData from './data/complements.json' with { type: 'json' };
 import mixtureData from './data/mixtures.json' with { type: 'json' };
 import { leastChromatic, sideOfLine } from './neutral.js';

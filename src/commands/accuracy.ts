@@ -1,7 +1,7 @@
 /** `mudlark accuracy`: how well predictions agree with published figures. */
 import { accuracyReport } from '../accuracy/report.js';
 import type { AccuracyReport, NeutralRow } from '../accuracy/types.js';
-import { LIBRARY } from '../pigments/index.js';
+import { LIBRARY } from '../paints/index.js';
 import { padText } from '../text/wrap.js';
 
 /** The report as a JSON document. */

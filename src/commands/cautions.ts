@@ -1,5 +1,5 @@
 /** Health cautions as lines of a plain answer; the words are those of the screens. */
-import { CAUTION_ADVICE, cautionOf, type Pigment } from '../pigments/index.js';
+import { CAUTION_ADVICE, cautionOf, type Pigment } from '../paints/index.js';
 
 /** A line for each paint that has one, and the advice once; nothing when none has. */
 export function cautionLines(pigments: readonly Pigment[]): string[] {

@@ -5,7 +5,7 @@ import { GOOD_MARK } from '../drills/marks.js';
 import { randomAnswer, seededDraw } from '../drills/random-answer.js';
 import type { Answer, Field } from '../drills/types.js';
 import { UsageError } from '../errors.js';
-import { findPalette, findPigment, PALETTES } from '../pigments/index.js';
+import { findPalette, findPigment, PALETTES } from '../paints/index.js';
 import type { DrillRef, FamilyRef } from '../practice/index.js';
 import { didYouMean } from '../text/nearest.js';
 

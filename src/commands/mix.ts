@@ -14,7 +14,7 @@ import {
   predict,
   WAYS,
   type Way,
-} from '../pigments/index.js';
+} from '../paints/index.js';
 import { nearestNames } from '../text/nearest.js';
 import { cautionLines } from './cautions.js';
 import { document, usage } from './run.js';

@@ -4,7 +4,7 @@ import { type ColourReading, chromaOf, colourInWords, readColour } from '../colo
 import { toScreen } from '../colour/screen.js';
 import { UsageError } from '../errors.js';
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
-import { CAUTION_ADVICE, findPigment, LIBRARY, type Pigment, predict } from '../pigments/index.js';
+import { CAUTION_ADVICE, findPigment, LIBRARY, type Pigment, predict } from '../paints/index.js';
 import { nearestNames } from '../text/nearest.js';
 import { padText, wrapText } from '../text/wrap.js';
 import { cautionLines } from './cautions.js';

@@ -3,7 +3,7 @@ import { findFamily } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds.js';
 import { UsageError } from '../errors.js';
 import { shippedDrills } from '../files/shipped.js';
-import { LIBRARY, PALETTES } from '../pigments/index.js';
+import { LIBRARY, PALETTES } from '../paints/index.js';
 import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 import { didYouMean } from '../text/nearest.js';

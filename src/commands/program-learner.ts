@@ -173,7 +173,7 @@ function addSettings({ command, print }: Program): void {
     .action(async (name: string, value: string) => {
       const [{ settingsSet }, { PALETTES }] = await Promise.all([
         import('./settings.js'),
-        import('../pigments/palettes.js'),
+        import('../paints/palettes.js'),
       ]);
       print(
         await settingsSet(

@@ -4,7 +4,7 @@ import { createInterface } from 'node:readline/promises';
 import { FAMILIES } from '../drills/families.js';
 import type { Drill } from '../drills/kinds.js';
 import { MudlarkError } from '../errors.js';
-import { PALETTES } from '../pigments/index.js';
+import { PALETTES } from '../paints/index.js';
 import { cleanText } from '../text/sanitize.js';
 import type { WriteOptions } from './quiz-write.js';
 

@@ -4,7 +4,7 @@ import { FAMILIES, findFamily } from '../drills/families.js';
 import { GENERATED_FAMILIES, generateDrill } from '../drills/generate/index.js';
 import type { Drill } from '../drills/kinds.js';
 import { DataError, UsageError } from '../errors.js';
-import { findPalette, PALETTES } from '../pigments/index.js';
+import { findPalette, PALETTES } from '../paints/index.js';
 import { chooseQuestions, type MakeDrill } from '../quiz/choose.js';
 import { readHandout, shownFile } from '../quiz/files/read-files.js';
 import { writeNamedFile } from '../quiz/files/write-file.js';

@@ -1,8 +1,8 @@
-/** Development command: writes src/pigments/data/library.json again from the carried figures. Run from the project's folder. */
+/** Development command: writes src/paints/data/library.json again from the carried figures. Run from the project's folder. */
 import { writeFileSync } from 'node:fs';
-import { libraryFile, rebuildLibrary } from '../pigments/rebuild.js';
+import { libraryFile, rebuildLibrary } from '../paints/calibration/rebuild.js';
 
-const TARGET = 'src/pigments/data/library.json';
+const TARGET = 'src/paints/data/library.json';
 
 const records = rebuildLibrary();
 writeFileSync(TARGET, libraryFile(records, new Date().toISOString().slice(0, 10)));

@@ -1,6 +1,6 @@
 /** Pieces of schema that every kind of drill shares. */
 import * as v from 'valibot';
-import { findPigment, LIBRARY, WAYS } from '../pigments/index.js';
+import { findPigment, LIBRARY, WAYS } from '../paints/index.js';
 import { didYouMean } from '../text/nearest.js';
 
 /** Control, escape and direction-changing characters: nothing that a scene needs, everything that a terminal obeys. */

@@ -1,6 +1,6 @@
 /** The words that drills, their screens, quizzes and the record share. Everything here is plain data. */
 import type { Spectrum } from '../optics/index.js';
-import type { Evidence, Way } from '../pigments/index.js';
+import type { Evidence, Way } from '../paints/index.js';
 
 /** A choice that a drill leaves open, shown as one row: which second paint, how much, which area, what value … */
 export interface Field {

@@ -15,7 +15,7 @@
  */
 
 import type { Spectrum } from './grid.js';
-import { type Ground, type LoadedPaint, layFilm, mixCoefficients, seen } from './paint-film.js';
+import { type Ground, type LoadedPaint, mixCoefficients, stack } from './paint-film.js';
 import type { Surface } from './surface.js';
 
 /** Scattering of a wet film as a share of the dry one's, 0-1; see above. */
@@ -35,11 +35,7 @@ function wetSurface({ k2 }: Surface): Surface {
 export function lastFilmWet(films: readonly (readonly LoadedPaint[])[], on: Ground): Spectrum {
   const last = films.at(-1);
   if (last === undefined) throw new RangeError('a wet film needs a film');
-  let below = on.inside;
-  for (const film of films.slice(0, -1)) below = layFilm(mixCoefficients(film), below);
   const { K, S } = mixCoefficients(last);
-  return seen(
-    layFilm({ K, S: S.map((scattering) => scattering * WET_SCATTERING) }, below),
-    wetSurface(on.surface),
-  );
+  const wet = { K, S: S.map((scattering) => scattering * WET_SCATTERING) };
+  return stack([...films.slice(0, -1).map(mixCoefficients), wet], on, wetSurface(on.surface));
 }

@@ -2,7 +2,7 @@
 import { FAMILY_IDS, findFamily } from '../drills/families.js';
 import type { Drill } from '../drills/kinds.js';
 import { type Draw, seededDraw } from '../drills/random-answer.js';
-import { findPigment } from '../pigments/index.js';
+import { findPigment } from '../paints/index.js';
 import { didYouMean } from '../text/nearest.js';
 import { MOST_QUESTIONS } from './handout.js';
 

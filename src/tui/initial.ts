@@ -1,6 +1,6 @@
 /** The state that the program starts in, and what stays fixed while it runs. */
 import { FAMILY_IDS } from '../drills/families.js';
-import { PAPER } from '../pigments/index.js';
+import { PAPER } from '../paints/index.js';
 import { type ColourSetting, colourIsForced, colourLevel } from './colour-level.js';
 import type { TuiDeps } from './deps.js';
 import type { Screen, Size, State, World } from './state.js';

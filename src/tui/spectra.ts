@@ -2,7 +2,7 @@
 import { runsWords, swallowedByAll } from '../drills/spectrum-words.js';
 import type { Grade, LaidPart } from '../drills/types.js';
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
-import { loadsFromParts, PAPER, type Pigment, predict, strengthOfLoads } from '../pigments/index.js';
+import { loadsFromParts, PAPER, type Pigment, predict, strengthOfLoads } from '../paints/index.js';
 import type { Run } from './canvas.js';
 import { Canvas } from './canvas.js';
 import type { Glyphs } from './glyphs.js';

@@ -1,7 +1,7 @@
 /** Everything the screens show, as one value. Only the reducer makes a new one. */
 import type { Answer, DrillCommon, Field, Kind } from '../drills/types.js';
 import type { Spectrum } from '../optics/index.js';
-import type { Palette, Pigment, Way } from '../pigments/index.js';
+import type { Palette, Pigment, Way } from '../paints/index.js';
 import type { SetSummary } from '../practice/index.js';
 import type { ColourLevel } from './colour-level.js';
 import type { AnswerEntry, SetItem, Settings, SettingsPatch } from './deps.js';

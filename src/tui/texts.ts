@@ -1,6 +1,6 @@
 /** Longer texts of the program itself. */
 import { scaleEnds, VALUE_SCALES } from '../colour/index.js';
-import { CAUTION_ADVICE } from '../pigments/index.js';
+import { CAUTION_ADVICE } from '../paints/index.js';
 import { HINT_COST } from '../practice/index.js';
 import type { State, World } from './state.js';
 

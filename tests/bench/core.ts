@@ -2,7 +2,7 @@
 import { readColour } from '../../src/colour/reading.js';
 import type { MixDrill } from '../../src/drills/mix/schema.js';
 import { solve } from '../../src/drills/mix/search.js';
-import { findPigment, loadsFromParts, PALETTES, type Pigment, predict } from '../../src/pigments/index.js';
+import { findPigment, loadsFromParts, PALETTES, type Pigment, predict } from '../../src/paints/index.js';
 import { against, type BenchRow } from './base.js';
 
 /** The arithmetic that one film of two paints needs, 38 bands, nothing else: the base. */

@@ -5,12 +5,10 @@ import {
   type Coefficients,
   fuseAreas,
   GRID,
-  glaze,
   ground,
   layers,
   puddle,
   spectrum,
-  strokes,
   throughSurface,
 } from '../../src/optics/index.js';
 
@@ -95,31 +93,21 @@ describe('films over films', () => {
       { paint: paint(0.5, 0), load: 1 },
       { paint: paint(2, 0), load: 1 },
     ];
-    expect(glaze([clear, filter], PAPER)[0]).toBeCloseTo(glaze([filter, clear], PAPER)[0] as number, 12);
+    expect(layers([[clear], [filter]], PAPER)[0]).toBeCloseTo(
+      layers([[filter], [clear]], PAPER)[0] as number,
+      12,
+    );
     const [body, dark] = [
       { paint: paint(0.05, 2), load: 1 },
       { paint: paint(1.5, 0.02), load: 1 },
     ];
-    expect(glaze([dark, body], PAPER)[0]).toBeGreaterThan((glaze([body, dark], PAPER)[0] as number) + 0.05);
+    expect(layers([[dark], [body]], PAPER)[0]).toBeGreaterThan(
+      (layers([[body], [dark]], PAPER)[0] as number) + 0.05,
+    );
   });
 });
 
 describe('strokes', () => {
-  test('of one paint are its puddle', () => {
-    const one = { paint: paint(1, 0.3), load: 0.8 };
-    expect(strokes([one], [1], PAPER)[2]).toBeCloseTo(puddle([one], PAPER)[2] as number, 12);
-  });
-  test('that cover nothing leave the paper', () => {
-    const half = strokes(
-      [
-        { paint: paint(50, 0), load: 1 },
-        { paint: paint(1, 1), load: 0 },
-      ],
-      [0.5, 0.5],
-      PAPER,
-    );
-    expect(half[0]).toBeCloseTo(0.5 * 0.01 + 0.5 * 0.86, 3);
-  });
   test('fuse to the mean of what they send back', () => {
     expect(fuseAreas([flat(0.2), flat(0.8)], [0.25, 0.75])[9]).toBeCloseTo(0.65, 12);
   });

@@ -16,7 +16,7 @@ import {
   predict,
   predictLayers,
   type Way,
-} from '../../src/pigments/index.js';
+} from '../../src/paints/index.js';
 
 const paint = (id: string): Pigment => findPigment(id) as Pigment;
 

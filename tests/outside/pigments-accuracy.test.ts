@@ -5,7 +5,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { accuracyReport } from '../../src/accuracy/index.js';
-import { LIBRARY } from '../../src/pigments/index.js';
+import { LIBRARY } from '../../src/paints/index.js';
 
 const report = accuracyReport();
 

@@ -1,19 +1,19 @@
 /**
  * The regularities between media that calibration rests on, recomputed from carried measurements: the acrylics of Berns 2016 and
  * Okumura 2005, the oils of Geldof et al. 2018, the watercolours of Chen et al. 2019, transparency ratings of MacEvoy 2015
- * (full references in src/pigments/data).
+ * (full references in src/paints/data).
  */
 import { linearRegression, median } from 'simple-statistics';
 import { expect, test } from 'vitest';
+import { sourceSpectrum } from '../../src/paints/calibration/carried-spectra.js';
 import {
   SCATTER_BY_TRANSPARENCY,
   SCATTER_FOLLOWS,
   startingShape,
   visibleMean,
-} from '../../src/pigments/calibrate-medium.js';
-import { appearanceOf } from '../../src/pigments/catalogue.js';
-import { findPigment, LIBRARY } from '../../src/pigments/index.js';
-import { sourceSpectrum } from '../../src/pigments/spectra.js';
+} from '../../src/paints/calibration/medium.js';
+import { appearanceOf } from '../../src/paints/catalogue.js';
+import { findPigment, LIBRARY } from '../../src/paints/index.js';
 
 /** 420-690 nm. */
 const visible = (values: Float64Array) => [...values].slice(4, 32);

@@ -5,7 +5,7 @@
 import { expect, test } from 'vitest';
 import { deltaE00 } from '../../src/colour/difference.js';
 import { reflectanceToLab } from '../../src/colour/index.js';
-import { findPigment, type Pigment, predict } from '../../src/pigments/index.js';
+import { findPigment, type Pigment, predict } from '../../src/paints/index.js';
 import carried from './data/pigments-mixtures.json' with { type: 'json' };
 
 /** The data set gives millilitres on one patch; load 1 is 0.01 mL. */

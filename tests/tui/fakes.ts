@@ -1,6 +1,6 @@
 /** A kind of drill with answers of our own, and ports that remember what they were asked. */
 import type { Answer, DrillCommon, Field, Grade, Kind, Verdict } from '../../src/drills/types.js';
-import { findPigment, LIBRARY, loadsFromParts, PALETTES, predict } from '../../src/pigments/index.js';
+import { findPigment, LIBRARY, loadsFromParts, PALETTES, predict } from '../../src/paints/index.js';
 import type { AnswerEntry, FeedbackTiming, SetItem, TuiDeps } from '../../src/tui/deps.js';
 import { startedState, worldOf } from '../../src/tui/initial.js';
 import type { Action, DrillScreen, Effect, ResultScreen, State, World } from '../../src/tui/state.js';

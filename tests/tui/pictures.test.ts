@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
-import { LIBRARY, PAPER } from '../../src/pigments/index.js';
+import { LIBRARY, PAPER } from '../../src/paints/index.js';
 import { Canvas } from '../../src/tui/canvas.js';
 import { ASCII, inAscii, UNICODE } from '../../src/tui/glyphs.js';
 import { chromaBar, greyRamp, legend, staircase } from '../../src/tui/goal-picture.js';

@@ -1,5 +1,5 @@
 /** How much a drill leaves open at each level, so that the wanted answer stays among the choices. */
-import type { Way } from '../../pigments/index.js';
+import type { Way } from '../../paints/index.js';
 import type { Choice } from '../mix/candidates.js';
 import { type MixDrill, TOUCHES, type Touch, touchRatio } from '../mix/schema.js';
 import type { Draw } from '../random-answer.js';

@@ -3,7 +3,7 @@
 import { shadingLine } from '../../colour/chroma.js';
 import { hueDifference } from '../../colour/lab.js';
 import { type ColourReading, readColour } from '../../colour/reading.js';
-import type { Way } from '../../pigments/index.js';
+import type { Way } from '../../paints/index.js';
 import { type Choice, recipeReflectance } from '../mix/candidates.js';
 import { type MixDrill, type MixGoal, TOUCHES, type Touch, touchRatio } from '../mix/schema.js';
 import { trialOf } from '../mix/trial.js';

@@ -1,5 +1,5 @@
 /** Several laid passages compared by one criterion. */
-import type { Evidence } from '../../pigments/index.js';
+import type { Evidence } from '../../paints/index.js';
 import { type Context, type CriterionId, criterionOf } from './criteria.js';
 import { type Seen, seeLaid } from './predict.js';
 import { ACROSS_DEG, angleBetween, NEAR_DEG, NEUTRAL_CHROMA } from './reasons.js';

@@ -2,7 +2,7 @@
 import { shadingLine } from '../../colour/chroma.js';
 import { hueDifference } from '../../colour/lab.js';
 import type { ColourReading } from '../../colour/reading.js';
-import type { Evidence } from '../../pigments/index.js';
+import type { Evidence } from '../../paints/index.js';
 import { MODEL_ERROR } from '../mix/score.js';
 import { type Seen, seeWet } from './predict.js';
 

@@ -1,5 +1,5 @@
 /** Verdicts and marks that the kinds beside `mix` share. The formulas are published in README, "How a mark is made". */
-import type { Evidence } from '../../pigments/index.js';
+import type { Evidence } from '../../paints/index.js';
 import { chromaMargin, FAIR_MARK, GOOD_MARK, MODEL_ERROR } from '../mix/score.js';
 import type { Verdict } from '../types.js';
 

@@ -12,7 +12,7 @@ import {
   predict,
   predictLayers,
   strokeAreas,
-} from '../../pigments/index.js';
+} from '../../paints/index.js';
 import type { LaidPart } from '../types.js';
 import type { Laid, Wash } from './types.js';
 

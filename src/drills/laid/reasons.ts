@@ -2,7 +2,7 @@
 import { hueName } from '../../colour/hue.js';
 import { hueDifference } from '../../colour/lab.js';
 import { readColour } from '../../colour/reading.js';
-import { PAPER } from '../../pigments/index.js';
+import { PAPER } from '../../paints/index.js';
 import { runsWords, swallowedByAll } from '../spectrum-words.js';
 import { laidReflectance, seeLaid } from './predict.js';
 import type { Laid, Wash } from './types.js';

@@ -10,7 +10,7 @@ import {
   predict,
   predictLayers,
   type Way,
-} from '../../pigments/index.js';
+} from '../../paints/index.js';
 import type { LaidPart, Recipe } from '../types.js';
 import type { MixDrill } from './schema.js';
 

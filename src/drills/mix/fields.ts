@@ -1,5 +1,5 @@
 /** The open choices of a mix drill and what each option is called. */
-import { loadsFromParts, predict, type Way } from '../../pigments/index.js';
+import { loadsFromParts, predict, type Way } from '../../paints/index.js';
 import { chosen, requireComplete } from '../answers.js';
 import type { Answer, Field, FieldOption } from '../types.js';
 import { type Choice, pigmentOf } from './candidates.js';

@@ -1,6 +1,6 @@
 /** The mistaken idea behind an answer: found by asking which one change would have mended it. */
 import { readColour } from '../../colour/reading.js';
-import { loadsFromParts, predict } from '../../pigments/index.js';
+import { loadsFromParts, predict } from '../../paints/index.js';
 import type { Verdict } from '../types.js';
 import { type Choice, type Line, linesOf, type Outcome, pigmentOf } from './candidates.js';
 import { isMoreOfTheSame } from './label.js';

@@ -1,5 +1,5 @@
 /** Short words for a choice. */
-import type { Way } from '../../pigments/index.js';
+import type { Way } from '../../paints/index.js';
 import { paintsLabel } from '../laid/words.js';
 import { type Choice, pigmentOf } from './candidates.js';
 import { type MixDrill, touchRatio } from './schema.js';

@@ -3,7 +3,7 @@ import { shadingLine } from '../../colour/chroma.js';
 import { hueName } from '../../colour/hue.js';
 import { hueDifference } from '../../colour/lab.js';
 import type { ColourReading } from '../../colour/reading.js';
-import { loadsFromParts, PAPER, predict, type Way } from '../../pigments/index.js';
+import { loadsFromParts, PAPER, predict, type Way } from '../../paints/index.js';
 import { leftBy, runsWords, swallowedByAll } from '../spectrum-words.js';
 import { type Outcome, pigmentOf, recipeReflectance } from './candidates.js';
 import { capitalised, isMoreOfTheSame } from './label.js';

@@ -1,6 +1,6 @@
 /** The drill that darkens or dulls a colour: which second paint, how much, and, where opened, which way and how strong. */
 import * as v from 'valibot';
-import type { Way } from '../../pigments/index.js';
+import type { Way } from '../../paints/index.js';
 import {
   bandSchema,
   commonEntries,

@@ -2,7 +2,7 @@
 import { shadingLine } from '../../colour/chroma.js';
 import { hueDifference } from '../../colour/lab.js';
 import type { ColourReading } from '../../colour/reading.js';
-import type { Evidence } from '../../pigments/index.js';
+import type { Evidence } from '../../paints/index.js';
 import { GOOD_MARK } from '../marks.js';
 import type { ChromaResult, HueResult, ValueResult, Verdict } from '../types.js';
 import type { MixDrill } from './schema.js';

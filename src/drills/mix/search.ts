@@ -1,6 +1,6 @@
 /** The best that a drill allows: every answer tried, and what lies between the touches found to a thousandth. */
 import { type ColourReading, readColour } from '../../colour/reading.js';
-import { type Evidence, evidenceOf } from '../../pigments/index.js';
+import { type Evidence, evidenceOf } from '../../paints/index.js';
 import {
   type Choice,
   type Line,

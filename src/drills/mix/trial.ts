@@ -7,7 +7,7 @@ import {
   type Spectrum,
   throughSurface,
 } from '../../optics/index.js';
-import { type Load, loadsFromParts, PAPER, predict } from '../../pigments/index.js';
+import { type Load, loadsFromParts, PAPER, predict } from '../../paints/index.js';
 import type { Recipe } from '../types.js';
 import { type Line, pigmentOf, startParts, volumeOf } from './candidates.js';
 

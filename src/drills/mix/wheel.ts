@@ -1,7 +1,7 @@
 /** Where the second paint sits on the wheel, seen from the colour that the drill starts with. */
 import { hueDifference } from '../../colour/lab.js';
 import { type ColourReading, readColour } from '../../colour/reading.js';
-import { loadsFromParts, predict } from '../../pigments/index.js';
+import { loadsFromParts, predict } from '../../paints/index.js';
 import { pigmentOf, recipeReflectance } from './candidates.js';
 import type { MixDrill } from './schema.js';
 

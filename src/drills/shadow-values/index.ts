@@ -1,7 +1,7 @@
 /** The shadow-values kind: see schema.ts. */
 import { valueFromStep, yFromMunsellValue } from '../../colour/value.js';
 import type { Spectrum } from '../../optics/index.js';
-import { PAPER } from '../../pigments/index.js';
+import { PAPER } from '../../paints/index.js';
 import { chosen, requireComplete } from '../answers.js';
 import { IDEAS } from '../ideas.js';
 import { outside, overall, scoreStep, togetherMark, verdictOf } from '../laid/marks.js';

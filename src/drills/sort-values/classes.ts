@@ -1,5 +1,5 @@
 /** Light, middle and dark, and what a plan of them has to do. */
-import type { Evidence } from '../../pigments/index.js';
+import type { Evidence } from '../../paints/index.js';
 import { seeLaid } from '../laid/predict.js';
 import { MODEL_ERROR } from '../mix/score.js';
 import type { Area } from './schema.js';

@@ -1,6 +1,6 @@
 /** What each block gets, and how near it comes. */
 import { readColour } from '../../colour/reading.js';
-import { PAPER } from '../../pigments/index.js';
+import { PAPER } from '../../paints/index.js';
 import { chosen, requireComplete } from '../answers.js';
 import { aroundStep, scoreValue } from '../laid/marks.js';
 import { paintOf, type Seen, seeLaid } from '../laid/predict.js';

@@ -1,5 +1,5 @@
 /** Statements weighed against the prediction. */
-import type { Evidence } from '../../pigments/index.js';
+import type { Evidence } from '../../paints/index.js';
 import { seeLaid } from '../laid/predict.js';
 import { MODEL_ERROR } from '../mix/score.js';
 import { type Fact, factOf, type Named } from './facts.js';

@@ -2,7 +2,7 @@
 import { findFamily } from '../../drills/families.js';
 import { type Drill, kindOf } from '../../drills/kinds.js';
 import type { Answer, DrillCommon, Field, Grade, Kind } from '../../drills/types.js';
-import { LIBRARY, PALETTES, PAPER } from '../../pigments/index.js';
+import { LIBRARY, PALETTES, PAPER } from '../../paints/index.js';
 import type { Handout } from '../../quiz/handout.js';
 import { type ColourLevel, colourLevel } from '../colour-level.js';
 import type { Settings } from '../deps.js';

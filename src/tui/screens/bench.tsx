@@ -1,7 +1,7 @@
 /** The mixing bench: up to three paints; here, unlike in a drill, the colour is shown while it changes. */
 import { Box, Text } from 'ink';
 import type { Spectrum } from '../../optics/index.js';
-import { loadsFromParts, type Part, predict } from '../../pigments/index.js';
+import { loadsFromParts, type Part, predict } from '../../paints/index.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { Frame } from '../components/frame.js';
 import { type Piece, Row, Rows } from '../components/row.js';

@@ -1,6 +1,6 @@
 /** What comes over a screen, and the two screens that hold one line. */
 import { Box, Text } from 'ink';
-import { CAUTION_ADVICE, cautionOf } from '../../pigments/index.js';
+import { CAUTION_ADVICE, cautionOf } from '../../paints/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { padText, wrapText } from '../../text/wrap.js';
 import { Frame } from '../components/frame.js';

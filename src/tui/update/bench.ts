@@ -1,5 +1,5 @@
 /** The mixing bench: up to three paints, parts, strength and way; here the colour is shown as it changes. */
-import { WAYS } from '../../pigments/index.js';
+import { WAYS } from '../../paints/index.js';
 import type { Command } from '../keys.js';
 import type { BenchScreen, BenchSlot, State, World } from '../state.js';
 import { show, step, turn, withOverlay } from './common.js';

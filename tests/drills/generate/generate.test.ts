@@ -6,7 +6,7 @@ import { drillWithFamilySchema } from '../../../src/drills/format.js';
 import { generateDrill } from '../../../src/drills/generate/index.js';
 import { SCENES } from '../../../src/drills/generate/scene.js';
 import { type Drill, kindOf } from '../../../src/drills/kinds.js';
-import { LIBRARY, PALETTES } from '../../../src/pigments/index.js';
+import { LIBRARY, PALETTES } from '../../../src/paints/index.js';
 
 /** The families whose generators are made of mix drills. */
 const MIX_FAMILIES = Object.keys(SCENES);

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { checkDrill } from '../../../src/drills/check.js';
 import { generateDrill } from '../../../src/drills/generate/index.js';
 import { type Drill, drillSchema } from '../../../src/drills/kinds.js';
-import { PALETTES } from '../../../src/pigments/index.js';
+import { PALETTES } from '../../../src/paints/index.js';
 
 const FAMILIES = [
   'one-paint-ladder',

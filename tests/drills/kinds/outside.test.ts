@@ -10,7 +10,7 @@ import { inShade, withChroma } from '../../../src/drills/shade-chroma/light.js';
 import { shadowBand, shadowStep } from '../../../src/drills/shadow-values/rules.js';
 import { BOUNDS } from '../../../src/drills/sort-values/classes.js';
 import { WATERS, waterStrength } from '../../../src/drills/washes/waters.js';
-import { LIBRARY } from '../../../src/pigments/index.js';
+import { LIBRARY } from '../../../src/paints/index.js';
 
 const MEASURED = LIBRARY.filter(({ evidence, id }) => evidence === 'measured' && !id.includes('white')).map(
   ({ id }) => id,

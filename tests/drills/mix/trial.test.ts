@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { outcomeOf } from '../../../src/drills/mix/candidates.js';
 import { trialOf } from '../../../src/drills/mix/trial.js';
-import { LIBRARY, WAYS } from '../../../src/pigments/index.js';
+import { LIBRARY, WAYS } from '../../../src/paints/index.js';
 
 const paint = fc.constantFrom(...LIBRARY.map(({ id }) => id));
 const strength = fc.double({ min: 0.01, max: 1, noNaN: true });

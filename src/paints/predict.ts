@@ -1,14 +1,5 @@
 /** The colour of paints laid on the library's paper. */
-import {
-  type Ground,
-  glaze,
-  ground,
-  layers,
-  puddle,
-  type Spectrum,
-  spectrum,
-  strokes,
-} from '../optics/index.js';
+import { fuseAreas, type Ground, ground, layers, puddle, type Spectrum, spectrum } from '../optics/index.js';
 import paper from './data/paper.json' with { type: 'json' };
 import { type Load, strokeAreas } from './loads.js';
 import type { Evidence } from './types.js';
@@ -28,8 +19,18 @@ export const PAPER: Ground = ground(spectrum(paper.reflectance, 'paper'));
  */
 export function predict(loads: readonly Load[], way: Way, on: Ground = PAPER): Spectrum {
   const paints = loads.map(({ pigment, load }) => ({ paint: pigment, load }));
-  if (way === 'glaze') return glaze(paints, on);
-  if (way === 'strokes') return strokes(paints, strokeAreas(loads), on);
+  if (way === 'glaze')
+    return layers(
+      paints.map((paint) => [paint]),
+      on,
+    );
+  if (way === 'strokes') {
+    const areas = strokeAreas(loads);
+    const apart = paints.map(({ paint, load }, index) =>
+      puddle([{ paint, load: load / (areas[index] ?? 1) }], on),
+    );
+    return fuseAreas(apart, areas);
+  }
   return puddle(paints, on);
 }
 

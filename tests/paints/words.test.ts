@@ -7,7 +7,7 @@ import {
   loadsFromParts,
   metalName,
   predict,
-} from '../../src/pigments/index.js';
+} from '../../src/paints/index.js';
 
 function paint(id: string) {
   const pigment = findPigment(id);

@@ -1,6 +1,6 @@
 /** What a calibrated film should look like, and how far it is from that. */
-import { hueDifference, hueOf, type Lab, type ObserverId, reflectanceToLab } from '../colour/index.js';
-import { type Coefficients, type Ground, puddle } from '../optics/index.js';
+import { hueDifference, hueOf, type Lab, type ObserverId, reflectanceToLab } from '../../colour/index.js';
+import { type Coefficients, type Ground, puddle } from '../../optics/index.js';
 
 /** A colour at some strength (1 is the masstone film), within about `tolerance` CIEDE2000 units. */
 export interface ColourAim {

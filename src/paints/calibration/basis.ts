@@ -1,5 +1,5 @@
 /** Smooth curves over the wavelength grid: a clamped cubic B-spline basis (de Boor, A Practical Guide to Splines, 1978). */
-import { GRID, WAVELENGTHS_NM } from '../optics/index.js';
+import { GRID, WAVELENGTHS_NM } from '../../optics/index.js';
 
 /** Where the eye hardly sees and sources disagree, a correction keeps the value it has at the edge. */
 const FROM_NM = 400;

@@ -1,11 +1,11 @@
 /** How much of a paint makes its masstone: `fullStrength` on the scale of the measured watercolours. */
-import { deltaE00 } from '../colour/difference.js';
-import type { Lab } from '../colour/index.js';
-import type { Coefficients, Ground } from '../optics/index.js';
-import { filmColour } from './calibrate-aims.js';
-import { visibleMean } from './calibrate-medium.js';
-import type { SpectrumSet } from './catalogue.js';
-import { sourceSpectrum } from './spectra.js';
+import { deltaE00 } from '../../colour/difference.js';
+import type { Lab } from '../../colour/index.js';
+import type { Coefficients, Ground } from '../../optics/index.js';
+import type { SpectrumSet } from '../catalogue.js';
+import { filmColour } from './aims.js';
+import { sourceSpectrum } from './carried-spectra.js';
+import { visibleMean } from './medium.js';
 
 /** Loads searched: from a trace to many strokes. */
 const LEAST_LOAD = 0.01;

@@ -6,7 +6,7 @@
  * - in a watercolour film S follows K, log S rising slowly with log K;
  * - the S of a masstone film falls with the paint's transparency rating.
  */
-import { absorptionOverScattering, type Coefficients, GRID, type Spectrum } from '../optics/index.js';
+import { absorptionOverScattering, type Coefficients, GRID, type Spectrum } from '../../optics/index.js';
 
 /** What the source spectrum was measured in. */
 export type Medium = 'watercolour' | 'acrylic' | 'oil' | 'powder';

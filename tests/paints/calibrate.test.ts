@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { deltaE00 } from '../../src/colour/difference.js';
 import { hueDifference, hueOf } from '../../src/colour/index.js';
-import { calibrate, misfitOfShape } from '../../src/pigments/calibrate.js';
-import { type Aim, filmColour } from '../../src/pigments/calibrate-aims.js';
-import { BASIS, bends, curve, SPLINES } from '../../src/pigments/calibrate-basis.js';
-import { scatterFromTransparency, startingShape, visibleMean } from '../../src/pigments/calibrate-medium.js';
-import { findPigment, PAPER, type Pigment } from '../../src/pigments/index.js';
-import { sourceSpectrum } from '../../src/pigments/spectra.js';
+import { type Aim, filmColour } from '../../src/paints/calibration/aims.js';
+import { BASIS, bends, curve, SPLINES } from '../../src/paints/calibration/basis.js';
+import { calibrate, misfitOfShape } from '../../src/paints/calibration/calibrate.js';
+import { sourceSpectrum } from '../../src/paints/calibration/carried-spectra.js';
+import { scatterFromTransparency, startingShape, visibleMean } from '../../src/paints/calibration/medium.js';
+import { findPigment, PAPER, type Pigment } from '../../src/paints/index.js';
 
 function paint(id: string): Pigment {
   const found = findPigment(id);

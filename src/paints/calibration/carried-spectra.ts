@@ -1,13 +1,13 @@
 /** The carried spectra that calibration starts from. Imported by the rebuild only: nothing of this loads with the program. */
-import { type Coefficients, spectrum } from '../optics/index.js';
-import type { Medium } from './calibrate-medium.js';
-import { powderCoefficients } from './calibrate-medium.js';
-import type { SpectrumSet } from './catalogue.js';
-import measured from './data/measured.json' with { type: 'json' };
-import acrylic2005 from './data/spectra-acrylic-2005.json' with { type: 'json' };
-import acrylic2016 from './data/spectra-acrylic-2016.json' with { type: 'json' };
-import oil from './data/spectra-oil.json' with { type: 'json' };
-import powder from './data/spectra-powder.json' with { type: 'json' };
+import { type Coefficients, spectrum } from '../../optics/index.js';
+import type { SpectrumSet } from '../catalogue.js';
+import measured from '../data/measured.json' with { type: 'json' };
+import acrylic2005 from '../data/spectra-acrylic-2005.json' with { type: 'json' };
+import acrylic2016 from '../data/spectra-acrylic-2016.json' with { type: 'json' };
+import oil from '../data/spectra-oil.json' with { type: 'json' };
+import powder from '../data/spectra-powder.json' with { type: 'json' };
+import type { Medium } from './medium.js';
+import { powderCoefficients } from './medium.js';
 
 interface Lists {
   readonly K: readonly number[];

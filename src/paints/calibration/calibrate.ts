@@ -6,15 +6,15 @@
  * its colours, its hue shift on thinning, its transparency, and how far its curve may leave the source.
  */
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import { type Coefficients, GRID, type Ground } from '../optics/index.js';
-import { type Aim, aimResiduals } from './calibrate-aims.js';
-import { bends, curve, SPLINES } from './calibrate-basis.js';
+import { type Coefficients, GRID, type Ground } from '../../optics/index.js';
+import { type Aim, aimResiduals } from './aims.js';
+import { bends, curve, SPLINES } from './basis.js';
 import {
   SCATTER_BY_TRANSPARENCY,
   type StartingShape,
   scatterFromTransparency,
   visibleMean,
-} from './calibrate-medium.js';
+} from './medium.js';
 
 /**
  * How far the curve may leave its source: `same` for the same pigment, `kin` for a related or a merely similar one.

@@ -1,20 +1,20 @@
 /** Works out the shipped figures of every pigment from the carried ones. Slow (seconds): run by the rebuild command and the tests. */
-import { deltaE00 } from '../colour/difference.js';
-import type { Lab } from '../colour/index.js';
-import { type Coefficients, GRID, mixCoefficients } from '../optics/index.js';
-import { calibrate, type Freedom, type Known, misfitOfShape } from './calibrate.js';
-import { type Aim, filmColour } from './calibrate-aims.js';
-import { startingShape } from './calibrate-medium.js';
+import { deltaE00 } from '../../colour/difference.js';
+import type { Lab } from '../../colour/index.js';
+import { type Coefficients, GRID, mixCoefficients } from '../../optics/index.js';
 import {
   type Appearance,
   appearanceOf,
   CATALOGUE,
   type CatalogueEntry,
   type SpectrumSet,
-} from './catalogue.js';
-import { TINT_STRENGTH } from './constants.js';
-import { PAPER } from './predict.js';
-import { creditOf, mediumOf, STARTING_SPECTRA, sourceSpectrum } from './spectra.js';
+} from '../catalogue.js';
+import { TINT_STRENGTH } from '../constants.js';
+import { PAPER } from '../predict.js';
+import { type Aim, filmColour } from './aims.js';
+import { calibrate, type Freedom, type Known, misfitOfShape } from './calibrate.js';
+import { creditOf, mediumOf, STARTING_SPECTRA, sourceSpectrum } from './carried-spectra.js';
+import { startingShape } from './medium.js';
 import { fullStrengthFromTinting, loadAtLightness, loadNearestColour, TOO_LIGHT_TO_TELL } from './tinting.js';
 
 /** What is shipped for one pigment; K and S per unit load, absent for measured paints, which carry their own. */

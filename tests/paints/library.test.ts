@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { chromaOf, reflectanceToLab } from '../../src/colour/index.js';
-import { appearanceOf, CATALOGUE } from '../../src/pigments/catalogue.js';
-import { findPigment, LIBRARY, PALETTES, type Pigment, predict } from '../../src/pigments/index.js';
-import { PAPER } from '../../src/pigments/predict.js';
-import { FULL_STRENGTH_LIMITS, loadAtLightness } from '../../src/pigments/tinting.js';
+import { FULL_STRENGTH_LIMITS, loadAtLightness } from '../../src/paints/calibration/tinting.js';
+import { appearanceOf, CATALOGUE } from '../../src/paints/catalogue.js';
+import { findPigment, LIBRARY, PALETTES, type Pigment, predict } from '../../src/paints/index.js';
+import { PAPER } from '../../src/paints/predict.js';
 
 function masstone(pigment: Pigment, strength = 1) {
   return reflectanceToLab(predict([{ pigment, load: strength * pigment.fullStrength }], 'puddle'), 'D65-2');

@@ -8,7 +8,7 @@ import {
   pigmentsJson,
   pigmentsText,
 } from '../../src/commands/pigments.js';
-import { findPigment, LIBRARY, type Pigment } from '../../src/pigments/index.js';
+import { findPigment, LIBRARY, type Pigment } from '../../src/paints/index.js';
 import { widthOf } from '../../src/text/wrap.js';
 
 function paint(id: string): Pigment {
