@@ -1,6 +1,7 @@
 /** The line of mixtures between two pigments and its least chromatic point. */
 import { chromaOf, hueDifference, hueOf, type Lab, reflectanceToLab } from '../colour/index.js';
-import { type Pigment, predict } from '../paints/index.js';
+import type { Pigment, Studio } from '../paints/index.js';
+import { puddleReflectance } from '../washes/index.js';
 
 /** A mixture on the line between two pigments. */
 export interface LinePoint {
@@ -21,19 +22,19 @@ const SHARES: readonly number[] = (() => {
 export const STRENGTHS = [1, 0.5] as const;
 
 /** Mixtures of two pigments in one puddle at one strength, from nearly all `a` to nearly all `b`. */
-export function mixingLine(a: Pigment, b: Pigment, strength: number): LinePoint[] {
+export function mixingLine(studio: Studio, a: Pigment, b: Pigment, strength: number): LinePoint[] {
   return SHARES.map((share) => {
     const loads = [
       { pigment: a, load: strength * (1 - share) * a.fullStrength },
       { pigment: b, load: strength * share * b.fullStrength },
     ];
-    return { share, strength, lab: reflectanceToLab(predict(loads, 'puddle'), 'D65-2') };
+    return { share, strength, lab: reflectanceToLab(puddleReflectance(loads, studio.paper), 'D65-2') };
   });
 }
 
 /** The least chromatic mixture at full or half strength. */
-export function leastChromatic(a: Pigment, b: Pigment): LinePoint {
-  const points = STRENGTHS.flatMap((strength) => mixingLine(a, b, strength));
+export function leastChromatic(studio: Studio, a: Pigment, b: Pigment): LinePoint {
+  const points = STRENGTHS.flatMap((strength) => mixingLine(studio, a, b, strength));
   return points.reduce((best, point) => (chromaOf(point.lab) < chromaOf(best.lab) ? point : best));
 }
 
@@ -41,8 +42,8 @@ export function leastChromatic(a: Pigment, b: Pigment): LinePoint {
  * Hue angle of the mixture whose hue is farthest from both paints' own: the side on which the line passes neutral.
  * @param strength 0-1
  */
-export function sideOfLine(a: Pigment, b: Pigment, strength: number): number {
-  const line = mixingLine(a, b, strength);
+export function sideOfLine(studio: Studio, a: Pigment, b: Pigment, strength: number): number {
+  const line = mixingLine(studio, a, b, strength);
   const first = hueOf((line[0] as LinePoint).lab);
   const last = hueOf((line.at(-1) as LinePoint).lab);
   let best = first;

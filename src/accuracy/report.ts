@@ -4,7 +4,8 @@ import { deltaE00 } from '../colour/difference.js';
 import { chromaOf, hueDifference, hueOf, reflectanceToLab } from '../colour/index.js';
 import { appearanceOf } from '../paints/catalogue.js';
 import { TINT_STRENGTH } from '../paints/constants.js';
-import { findPigment, LIBRARY, type Pigment, predict } from '../paints/index.js';
+import { type Pigment, paintOf, type Studio } from '../paints/index.js';
+import { puddleReflectance } from '../washes/index.js';
 import complementData from './data/complements.json' with { type: 'json' };
 import mixtureData from './data/mixtures.json' with { type: 'json' };
 import { leastChromatic, sideOfLine } from './neutral.js';
@@ -36,15 +37,13 @@ function round(value: number, digits = 2): number {
   return Number(value.toFixed(digits));
 }
 
-function known(id: string): Pigment {
-  const pigment = findPigment(id);
-  if (pigment === undefined) throw new Error(`accuracy data names ${id}, which the library lacks`);
-  return pigment;
+function known(studio: Studio, id: string): Pigment {
+  return paintOf(studio, id);
 }
 
-function masstone(pigment: Pigment, observer: 'D65-2' | 'D50-10', strength = 1) {
+function masstone(studio: Studio, pigment: Pigment, observer: 'D65-2' | 'D50-10', strength = 1) {
   const load = strength * pigment.fullStrength;
-  return reflectanceToLab(predict([{ pigment, load }], 'puddle'), observer);
+  return reflectanceToLab(puddleReflectance([{ pigment, load }], studio.paper), observer);
 }
 
 function spreadOf(differences: readonly number[]): Spread {
@@ -57,18 +56,18 @@ function spreadOf(differences: readonly number[]): Spread {
   };
 }
 
-function masstones(): AccuracyReport['masstones'] {
-  const rows = LIBRARY.flatMap((pigment) => {
+function masstones(studio: Studio): AccuracyReport['masstones'] {
+  const rows = studio.paints.flatMap((pigment) => {
     const published = appearanceOf(pigment.id).masstone;
     if (published === undefined) return [];
     const [l = Number.NaN, a = Number.NaN, b = Number.NaN] = published;
-    return [{ id: pigment.id, deltaE00: round(deltaE00(masstone(pigment, 'D50-10'), { l, a, b })) }];
+    return [{ id: pigment.id, deltaE00: round(deltaE00(masstone(studio, pigment, 'D50-10'), { l, a, b })) }];
   });
   return { ...spreadOf(rows.map((row) => row.deltaE00)), rows };
 }
 
-function neutralRow(a: string, b: string): NeutralRow {
-  const { lab, share, strength } = leastChromatic(known(a), known(b));
+function neutralRow(studio: Studio, a: string, b: string): NeutralRow {
+  const { lab, share, strength } = leastChromatic(studio, known(studio, a), known(studio, b));
   return { a, b, minChroma: round(chromaOf(lab)), at: share, lstar: round(lab.l, 1), strength };
 }
 
@@ -80,15 +79,20 @@ function pairKey(a: string, b: string): string {
   return [a, b].toSorted().join(' ');
 }
 
-function otherPairs(named: ReadonlySet<string>): { others: OtherPairs; othersChromatic: OtherPairs } {
+function otherPairs(
+  studio: Studio,
+  named: ReadonlySet<string>,
+): { others: OtherPairs; othersChromatic: OtherPairs } {
   const chromatic = new Set(
-    LIBRARY.filter((pigment) => chromaOf(masstone(pigment, 'D65-2')) > CHROMATIC).map(({ id }) => id),
+    studio.paints
+      .filter((pigment) => chromaOf(masstone(studio, pigment, 'D65-2')) > CHROMATIC)
+      .map(({ id }) => id),
   );
   const counts = { all: 0, allWithin: 0, chromatic: 0, chromaticWithin: 0 };
-  for (const [index, a] of LIBRARY.entries()) {
-    for (const b of LIBRARY.slice(index + 1)) {
+  for (const [index, a] of studio.paints.entries()) {
+    for (const b of studio.paints.slice(index + 1)) {
       if (named.has(pairKey(a.id, b.id))) continue;
-      const reached = chromaOf(leastChromatic(a, b).lab) <= 8 ? 1 : 0;
+      const reached = chromaOf(leastChromatic(studio, a, b).lab) <= 8 ? 1 : 0;
       counts.all++;
       counts.allWithin += reached;
       if (chromatic.has(a.id) && chromatic.has(b.id)) {
@@ -111,15 +115,15 @@ function pairsNamed(): ReadonlySet<string> {
   );
 }
 
-function complements(): AccuracyReport['complements'] {
-  const rows = complementData.pairs.map(([a, b]) => neutralRow(String(a), String(b)));
+function complements(studio: Studio): AccuracyReport['complements'] {
+  const rows = complementData.pairs.map(([a, b]) => neutralRow(studio, String(a), String(b)));
   return {
     n: rows.length,
     withinC5: within(rows, 5),
     withinC8: within(rows, 8),
     median: spreadOf(rows.map((row) => row.minChroma)).median,
     rows,
-    ...otherPairs(pairsNamed()),
+    ...otherPairs(studio, pairsNamed()),
   };
 }
 
@@ -129,10 +133,10 @@ export function leansTo(stated: string, hueDeg: number): boolean {
   return leaning !== undefined && Math.abs(hueDifference(leaning[1], hueDeg)) <= LEANS_WITHIN_DEG;
 }
 
-function nonComplements(): AccuracyReport['nonComplements'] {
+function nonComplements(studio: Studio): AccuracyReport['nonComplements'] {
   const rows = complementData.nonComplements.map(([a, b, stated]): NonComplementRow => {
-    const row = neutralRow(String(a), String(b));
-    const hueDeg = round(sideOfLine(known(row.a), known(row.b), row.strength), 0);
+    const row = neutralRow(studio, String(a), String(b));
+    const hueDeg = round(sideOfLine(studio, known(studio, row.a), known(studio, row.b), row.strength), 0);
     return {
       ...row,
       stated: String(stated),
@@ -143,13 +147,13 @@ function nonComplements(): AccuracyReport['nonComplements'] {
   return { n: rows.length, held: rows.filter((row) => row.holds).length, rows };
 }
 
-function hueShifts(): AccuracyReport['hueShifts'] {
-  const rows = LIBRARY.flatMap((pigment): HueShiftRow[] => {
+function hueShifts(studio: Studio): AccuracyReport['hueShifts'] {
+  const rows = studio.paints.flatMap((pigment): HueShiftRow[] => {
     const published = appearanceOf(pigment.id).hueShiftDeg;
     if (published === undefined || Math.abs(published) < TELLING_SHIFT_DEG) return [];
     const predicted = hueDifference(
-      hueOf(masstone(pigment, 'D65-2')),
-      hueOf(masstone(pigment, 'D65-2', TINT_STRENGTH)),
+      hueOf(masstone(studio, pigment, 'D65-2')),
+      hueOf(masstone(studio, pigment, 'D65-2', TINT_STRENGTH)),
     );
     return [{ id: pigment.id, published, predicted: round(predicted, 1) }];
   });
@@ -160,24 +164,27 @@ function hueShifts(): AccuracyReport['hueShifts'] {
   };
 }
 
-function darkGreys(): AccuracyReport['darkGreys'] {
+function darkGreys(studio: Studio): AccuracyReport['darkGreys'] {
   return [
     ['phthalo-green-blue-shade', 'pyrrole-red'],
     ['phthalo-green-blue-shade', 'pyrrole-scarlet'],
   ].map(([a = '', b = '']) => {
-    const row = neutralRow(a, b);
-    const darker = Math.min(masstone(known(a), 'D65-2').l, masstone(known(b), 'D65-2').l);
+    const row = neutralRow(studio, a, b);
+    const darker = Math.min(
+      masstone(studio, known(studio, a), 'D65-2').l,
+      masstone(studio, known(studio, b), 'D65-2').l,
+    );
     return { a, b, lstar: row.lstar, darkerLstar: round(darker, 1) };
   });
 }
 
-function mixtures(): AccuracyReport['mixtures'] {
+function mixtures(studio: Studio): AccuracyReport['mixtures'] {
   const differences = mixtureData.mixtures.map(([a, b, millilitresA, millilitresB, l, labA, labB]) => {
     const loads = [
-      { pigment: known(String(a)), load: Number(millilitresA) / 0.01 },
-      { pigment: known(String(b)), load: Number(millilitresB) / 0.01 },
+      { pigment: known(studio, String(a)), load: Number(millilitresA) / 0.01 },
+      { pigment: known(studio, String(b)), load: Number(millilitresB) / 0.01 },
     ];
-    const found = reflectanceToLab(predict(loads, 'puddle'), 'D65-2');
+    const found = reflectanceToLab(puddleReflectance(loads, studio.paper), 'D65-2');
     return deltaE00(found, { l: Number(l), a: Number(labA), b: Number(labB) });
   });
   const mean = differences.reduce((sum, value) => sum + value, 0) / differences.length;
@@ -185,14 +192,14 @@ function mixtures(): AccuracyReport['mixtures'] {
 }
 
 /** The whole report. */
-export function accuracyReport(): AccuracyReport {
+export function accuracyReport(studio: Studio): AccuracyReport {
   return {
     schemaVersion: 1,
-    masstones: masstones(),
-    complements: complements(),
-    nonComplements: nonComplements(),
-    hueShifts: hueShifts(),
-    darkGreys: darkGreys(),
-    mixtures: mixtures(),
+    masstones: masstones(studio),
+    complements: complements(studio),
+    nonComplements: nonComplements(studio),
+    hueShifts: hueShifts(studio),
+    darkGreys: darkGreys(studio),
+    mixtures: mixtures(studio),
   };
 }

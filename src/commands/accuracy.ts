@@ -1,12 +1,13 @@
 /** `mudlark accuracy`: how well predictions agree with published figures. */
+
 import { accuracyReport } from '../accuracy/report.js';
 import type { AccuracyReport, NeutralRow } from '../accuracy/types.js';
-import { LIBRARY } from '../paints/index.js';
+import type { Studio } from '../paints/index.js';
 import { padText } from '../text/wrap.js';
 
 /** The report as a JSON document. */
-export function accuracyJson(): AccuracyReport {
-  return accuracyReport();
+export function accuracyJson(studio: Studio): AccuracyReport {
+  return accuracyReport(studio);
 }
 
 const percent = (share: number) => `${(share * 100).toFixed(0)} %`;
@@ -16,8 +17,8 @@ function neutralLine({ a, b, minChroma, at, lstar, strength }: NeutralRow, note 
   return `  ${padText(a, 27)}${padText(b, 27)}${padText(minChroma.toFixed(1), 5, 'left')}  L* ${padText(lstar.toFixed(0), 3)} ${padText(where, 12, 'left')} ${strength === 1 ? 'full' : 'half'}${note}`;
 }
 
-function masstoneLines({ masstones }: AccuracyReport): string[] {
-  const evidence = new Map(LIBRARY.map((pigment) => [pigment.id, pigment.evidence]));
+function masstoneLines(studio: Studio, { masstones }: AccuracyReport): string[] {
+  const evidence = new Map(studio.paints.map((pigment) => [pigment.id, pigment.evidence]));
   return [
     'Masstones against the published means (CIEDE2000; D50, 10 degrees)',
     `  ${masstones.n} pigments: median ${masstones.median}, 90th percentile ${masstones.p90}, largest ${masstones.max}`,
@@ -71,7 +72,7 @@ function otherLines(report: AccuracyReport): string[] {
 }
 
 /** The report as text. */
-export function accuracyText(): string {
-  const report = accuracyReport();
-  return `${[...masstoneLines(report), '', ...complementLines(report), '', ...otherLines(report)].join('\n')}\n`;
+export function accuracyText(studio: Studio): string {
+  const report = accuracyReport(studio);
+  return `${[...masstoneLines(studio, report), '', ...complementLines(report), '', ...otherLines(report)].join('\n')}\n`;
 }

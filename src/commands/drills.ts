@@ -1,8 +1,10 @@
 /** `mudlark drills` and `mudlark drills check`. */
+
 import { checkDrill, type DrillCheck } from '../drills/check.js';
 import { findFamily } from '../drills/families.js';
-import type { Drill } from '../drills/kinds.js';
+import type { Drill } from '../drills/kinds/index.js';
 import { DataError } from '../errors.js';
+import type { Studio } from '../paints/index.js';
 import { document } from './run.js';
 
 /** The list of drills; text, or the JSON document. */
@@ -41,10 +43,11 @@ function row({ id, best, bestMark, trap, trapMark, luck, faults }: DrillCheck): 
  * @returns the text and whether all passed
  */
 export function checkCommand(
+  studio: Studio,
   drills: readonly Drill[],
   options: { readonly json?: boolean },
 ): { readonly text: string; readonly passed: boolean } {
-  const checks = drills.map((drill) => checkDrill(drill));
+  const checks = drills.map((drill) => checkDrill(studio, drill));
   const faulty = checks.filter(({ faults }) => faults.length > 0).length;
   const text =
     options.json === true

@@ -1,9 +1,11 @@
 /** `mudlark grade`: grades an answer without the screens. */
 import { firstAnswer } from '../drills/answers.js';
-import { type Drill, kindOf } from '../drills/kinds.js';
-import type { MixDrill } from '../drills/mix/schema.js';
+import { type Drill, kindOf } from '../drills/kinds/index.js';
+import { howsOf } from '../drills/kinds/mix/choice.js';
+import type { MixDrill } from '../drills/kinds/mix/schema.js';
 import type { Answer, Field, Grade } from '../drills/types.js';
 import { UsageError } from '../errors.js';
+import type { Studio } from '../paints/index.js';
 import { nearestNames } from '../text/nearest.js';
 import { document, usage } from './run.js';
 
@@ -11,8 +13,7 @@ import { document, usage } from './run.js';
 export interface GradeOptions {
   readonly second?: string;
   readonly amount?: string;
-  readonly apply?: string;
-  readonly strength?: string;
+  readonly thin?: string;
   readonly set?: readonly string[];
   readonly json?: boolean;
 }
@@ -39,8 +40,8 @@ function readPairs(pairs: readonly string[]): Answer {
   );
 }
 
-/** "0.30" names the same strength as "0.3"; anything else stays as typed, for the message. */
-function strengthId(text: string): string {
+/** "2.0" names the same water as "2"; anything else stays as typed, for the message. */
+function thinId(text: string): string {
   return /^[0-9.]+$/.test(text) && Number.isFinite(Number(text)) ? String(Number(text)) : text;
 }
 
@@ -49,8 +50,7 @@ function readAnswer(fields: readonly Field[], options: GradeOptions): Answer {
   const typed: Record<string, string | undefined> = {
     second: options.second,
     amount: options.amount,
-    way: options.apply,
-    strength: options.strength === undefined ? undefined : strengthId(options.strength),
+    thin: options.thin === undefined ? undefined : thinId(options.thin),
     ...readPairs(options.set ?? []),
   };
   const given = Object.fromEntries(
@@ -64,12 +64,11 @@ function readAnswer(fields: readonly Field[], options: GradeOptions): Answer {
 }
 
 /** What each choice of a mix drill is where the drill does not open it. */
-function fixedChoices({ tray, amounts, ways, strengths }: MixDrill): Answer {
+function fixedChoices(drill: MixDrill): Answer {
   return {
-    second: tray[0] as string,
-    amount: amounts[0] as string,
-    way: ways[0] as string,
-    strength: String(strengths[0]),
+    second: drill.tray[0] as string,
+    amount: howsOf(drill)[0]?.id ?? '',
+    thin: String(drill.thins[0]),
   };
 }
 
@@ -87,18 +86,15 @@ function withoutFixed(drill: Drill, fields: readonly Field[], answer: Answer): A
   ) as Answer;
 }
 
-/** The best answer with what the drill fixes; for a mix the way is called `apply`, as on the command line. */
+/** The best answer with what the drill fixes. */
 function bestChoices(drill: Drill, best: Answer): Answer {
-  if (drill.kind !== 'mix') return best;
-  const { way, ...rest } = { ...fixedChoices(drill), ...best };
-  return { ...rest, apply: way ?? 'puddle' };
+  return drill.kind === 'mix' ? { ...fixedChoices(drill), ...best } : best;
 }
 
 const FLAGS: Readonly<Record<string, string>> = {
   second: '--second',
   amount: '--amount',
-  way: '--apply',
-  strength: '--strength',
+  thin: '--thin',
 };
 
 /** @throws UsageError naming the first choice left open, and how to make it */
@@ -138,9 +134,14 @@ function gradeJson(drill: Drill, answer: Answer, grade: Grade): object {
 }
 
 /** Grades; text, or the JSON document. @throws UsageError for an unknown drill or an answer that does not fit it */
-export function gradeCommand(drills: readonly Drill[], id: string, options: GradeOptions): string {
+export function gradeCommand(
+  studio: Studio,
+  drills: readonly Drill[],
+  id: string,
+  options: GradeOptions,
+): string {
   const drill = requireDrill(drills, id);
-  const kind = kindOf(drill);
+  const kind = kindOf(studio, drill);
   const fields = kind.fields(drill);
   const answer = withoutFixed(drill, fields, readAnswer(fields, options));
   requireChosen(fields, answer);

@@ -1,11 +1,12 @@
 /** What the learner's commands share: families and drills as practice wants them, and the flags of the profile. */
 import { FAMILIES } from '../drills/families.js';
-import { type Drill, kindOf } from '../drills/kinds.js';
-import { GOOD_MARK } from '../drills/marks.js';
+import { type Drill, kindOf } from '../drills/kinds/index.js';
+import { paintsIn } from '../drills/paint-names.js';
 import { randomAnswer, seededDraw } from '../drills/random-answer.js';
 import type { Answer, Field } from '../drills/types.js';
 import { UsageError } from '../errors.js';
-import { findPalette, findPigment, PALETTES } from '../paints/index.js';
+import { GOOD_MARK } from '../judgement/index.js';
+import { findPalette, once, type Studio } from '../paints/index.js';
 import type { DrillRef, FamilyRef } from '../practice/index.js';
 import { didYouMean } from '../text/nearest.js';
 
@@ -16,34 +17,17 @@ export const FAMILY_REFS: readonly FamilyRef[] = FAMILIES.map(({ id, name, alike
   lookAlike: alike,
 }));
 
-/** Ids of all paints that a drill names, wherever it names them. */
-function paintsOf(drill: Drill): Set<string> {
-  const found = new Set<string>();
-  const walk = (value: unknown): void => {
-    if (typeof value === 'string') {
-      if (findPigment(value) !== undefined) found.add(value);
-    } else if (typeof value === 'object' && value !== null) {
-      for (const [key, inner] of Object.entries(value)) {
-        if (findPigment(key) !== undefined) found.add(key);
-        walk(inner);
-      }
-    }
-  };
-  walk(drill);
-  return found;
-}
-
 /** Drills that can be done with the paints of a palette. */
 export function drillsWithin(drills: readonly Drill[], palette: readonly string[]): Drill[] {
   const box = new Set(palette);
-  return drills.filter((drill) => [...paintsOf(drill)].every((id) => box.has(id)));
+  return drills.filter((drill) => paintsIn(drill).every((id) => box.has(id)));
 }
 
 /** Paints of a palette by id. @throws UsageError with the nearest ids */
-export function palettePaints(id: string): readonly string[] {
-  const palette = findPalette(id);
+export function palettePaints(studio: Studio, id: string): readonly string[] {
+  const palette = findPalette(studio, id);
   if (palette !== undefined) return palette.pigments;
-  const ids = PALETTES.map((known) => known.id);
+  const ids = studio.palettes.map((known) => known.id);
   throw new UsageError(
     `no palette is called "${id.slice(0, 60)}".${didYouMean(id, ids)} There are: ${ids.join(', ')}`,
   );
@@ -64,20 +48,11 @@ function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
     for (const { id } of field.options) yield { [field.id]: id, ...answer };
 }
 
-const CHANCES = new WeakMap<Drill, number>();
-
 /** Chance, 0-1, that blind choices answer a drill well: good answers over all of them, or over a fixed sample. Counted once a drill. */
-export function chanceByGuessing(drill: Drill): number {
-  let chance = CHANCES.get(drill);
-  if (chance === undefined) {
-    chance = countChance(drill);
-    CHANCES.set(drill, chance);
-  }
-  return chance;
-}
+export const chanceByGuessing: (studio: Studio, drill: Drill) => number = once(countChance);
 
-function countChance(drill: Drill): number {
-  const kind = kindOf(drill);
+function countChance(studio: Studio, drill: Drill): number {
+  const kind = kindOf(studio, drill);
   const fields = kind.fields(drill);
   const draw = seededDraw(1);
   const answers =
@@ -88,15 +63,15 @@ function countChance(drill: Drill): number {
 }
 
 /** As {@link chanceByGuessing} where the answers are few enough to know it at a glance. */
-function guessOf(drill: Drill): number | undefined {
-  const answers = countOf(kindOf(drill).fields(drill));
+function guessOf(studio: Studio, drill: Drill): number | undefined {
+  const answers = countOf(kindOf(studio, drill).fields(drill));
   return answers <= 4 ? 1 / answers : undefined;
 }
 
 /** Drills as practice wants them. */
-export function drillRefs(drills: readonly Drill[]): DrillRef[] {
+export function drillRefs(studio: Studio, drills: readonly Drill[]): DrillRef[] {
   return drills.map((drill) => {
-    const guess = guessOf(drill);
+    const guess = guessOf(studio, drill);
     return {
       id: drill.id,
       family: drill.family,

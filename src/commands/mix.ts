@@ -2,26 +2,32 @@
 import type { ColourDescription } from '../colour/describe.js';
 import { describeColour } from '../colour/describe.js';
 import { UsageError } from '../errors.js';
-import { WAVELENGTHS_NM } from '../optics/index.js';
+import { type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
+import { evidenceOf, findPaint, type Studio } from '../paints/index.js';
+import { nearestNames } from '../text/nearest.js';
 import {
-  evidenceOf,
-  findPigment,
-  LIBRARY,
+  glazeReflectance,
   type Load,
-  loadsFromParts,
   loadsGiven,
+  madeUp,
   type Part,
-  predict,
+  puddleReflectance,
+  stirIn,
+  strengthOf,
+  strokesReflectance,
+  thinned,
   WAYS,
   type Way,
-} from '../paints/index.js';
-import { nearestNames } from '../text/nearest.js';
+} from '../washes/index.js';
 import { cautionLines } from './cautions.js';
 import { document, usage } from './run.js';
 
 /** Options as typed. */
 export interface MixOptions {
   readonly strength?: string;
+  /** `paint=parts` each, stirred in. */
+  readonly add?: readonly string[];
+  readonly thin?: string;
   readonly apply?: string;
   readonly loads?: boolean;
   readonly json?: boolean;
@@ -40,17 +46,17 @@ function readNumber(text: string, what: string): number {
 }
 
 /** Reads `burnt-sienna=4`. */
-function readPart(text: string): Part {
+function readPart(studio: Studio, text: string): Part {
   const at = text.lastIndexOf('=');
   if (at <= 0)
     throw new UsageError(`"${text.slice(0, 60)}" must be written paint=parts, like burnt-sienna=4`);
   const id = text.slice(0, at);
-  const pigment = findPigment(id);
+  const pigment = findPaint(studio, id);
   if (pigment === undefined) {
     throw new UsageError(
       `no paint is called "${id.slice(0, 60)}".${nearestNames(
         id,
-        LIBRARY.map((paint) => paint.id),
+        studio.paints.map((paint) => paint.id),
       )} See: mudlark pigments`,
     );
   }
@@ -65,17 +71,27 @@ function readWay(text: string | undefined): Way {
   return way;
 }
 
-function readParts(texts: readonly string[]): Part[] {
+function readParts(studio: Studio, texts: readonly string[]): Part[] {
   if (texts.length === 0)
     throw new UsageError('name at least one paint, like: mudlark mix burnt-sienna=4 ultramarine-blue=1');
   if (texts.length > MOST_PAINTS)
     throw new UsageError(`a mixture takes at most ${MOST_PAINTS} paints, got ${texts.length}`);
-  const parts = texts.map(readPart);
+  const parts = texts.map((text) => readPart(studio, text));
   const twice = parts.find(
     ({ pigment }, index) => parts.findIndex((part) => part.pigment === pigment) !== index,
   );
   if (twice !== undefined) throw new UsageError(`${twice.pigment.id} is named twice; add its parts together`);
   return parts;
+}
+
+/** The reflectance of loads laid in a way, and of nothing else. */
+function laidReflectance({ paper }: Studio, loads: readonly Load[], way: Way): Spectrum {
+  if (way === 'glaze')
+    return glazeReflectance(
+      loads.map((load) => [load]),
+      paper,
+    );
+  return way === 'strokes' ? strokesReflectance(loads, paper) : puddleReflectance(loads, paper);
 }
 
 function wordLines(loads: readonly Load[], way: Way, colour: ColourDescription): string[] {
@@ -86,35 +102,62 @@ function wordLines(loads: readonly Load[], way: Way, colour: ColourDescription):
     `chroma  ${chroma.toFixed(1)}   hue ${hue.toFixed(0)}°   Munsell ${colour.munsell}`,
     `CIELAB  L* ${lab.l.toFixed(1)}  a* ${lab.a.toFixed(1)}  b* ${lab.b.toFixed(1)}  (D65, 2 degrees)`,
     `screen  ${colour.hex}${colour.inScreenGamut ? '' : ' (brought into the screen’s range)'}`,
-    `laid    ${loads.map(({ pigment, load }) => `${pigment.name} ${load.toPrecision(3)}`).join(', ')} (${way})`,
-    `evidence ${evidenceOf(loads)}`,
+    `laid    ${loads.map(({ pigment, load }) => `${pigment.name} ${load.toPrecision(3)}`).join(', ')} (${way}), strength ${Math.round(100 * strengthOf(loads))} %`,
+    `evidence ${evidenceOf(loads.map(({ pigment }) => pigment))}`,
   ];
 }
 
-/** Predicts the mixture; text, or the JSON document. @throws UsageError for anything that cannot be mixed */
-export async function mixCommand(texts: readonly string[], options: MixOptions): Promise<string> {
+/** What the flags ask for: the first puddle, then what is stirred in, then the water. */
+interface MixRequest {
+  readonly first: readonly Part[];
+  readonly added: readonly Part[];
+  readonly way: Way;
+  readonly loads: readonly Load[];
+}
+
+function readRequest(studio: Studio, texts: readonly string[], options: MixOptions): MixRequest {
   const way = readWay(options.apply);
-  const parts = readParts(texts);
+  const first = readParts(studio, texts);
+  const added = options.add === undefined || options.add.length === 0 ? [] : readParts(studio, options.add);
+  if (added.length > 0 && way !== 'puddle')
+    throw new UsageError(`--add stirs into the puddle; leave out --apply ${way}`);
   const strength = options.strength === undefined ? 1 : readNumber(options.strength, '--strength');
-  const loads = usage(() =>
-    options.loads === true
-      ? loadsGiven(parts.map(({ pigment, parts: load }) => ({ pigment, load })))
-      : loadsFromParts(parts, strength),
-  );
-  const reflectance = predict(loads, way);
+  const thin = options.thin === undefined ? 1 : readNumber(options.thin, '--thin');
+  const loads = usage(() => {
+    const wash =
+      options.loads === true
+        ? loadsGiven(first.map(({ pigment, parts: load }) => ({ pigment, load })))
+        : madeUp(first, strength);
+    return thinned(stirIn(wash, added), thin);
+  });
+  return { first, added, way, loads };
+}
+
+/** Predicts the mixture; text, or the JSON document. @throws UsageError for anything that cannot be mixed */
+export async function mixCommand(
+  studio: Studio,
+  texts: readonly string[],
+  options: MixOptions,
+): Promise<string> {
+  const { first, added, way, loads } = readRequest(studio, texts, options);
+  const reflectance = laidReflectance(studio, loads, way);
   const colour = await describeColour(reflectance);
   if (options.json !== true) {
     return `${[...wordLines(loads, way, colour), ...cautionLines(loads.map(({ pigment }) => pigment))].join('\n')}\n`;
   }
   const { value, step, chroma, hue, munsell, words, lab, hex, inScreenGamut } = colour;
+  const of = (parts: readonly Part[], load: Load) =>
+    parts.find(({ pigment }) => pigment === load.pigment)?.parts;
   return document({
-    parts: loads.map(({ pigment, load }, index) => ({
-      pigment: pigment.id,
-      parts: parts[index]?.parts,
-      load,
+    parts: loads.map((load) => ({
+      pigment: load.pigment.id,
+      parts: of(first, load),
+      added: of(added, load),
+      load: load.load,
     })),
     apply: way,
-    ...(options.loads === true ? {} : { strength }),
+    strength: strengthOf(loads),
+    loads: loads.map(({ pigment, load }) => ({ pigment: pigment.id, load })),
     value,
     step,
     chroma,
@@ -125,6 +168,6 @@ export async function mixCommand(texts: readonly string[], options: MixOptions):
     hex,
     inScreenGamut,
     reflectance: { wavelengths: WAVELENGTHS_NM, values: [...reflectance] },
-    evidence: evidenceOf(loads),
+    evidence: evidenceOf(loads.map(({ pigment }) => pigment)),
   });
 }

@@ -4,9 +4,10 @@ import { type ColourReading, chromaOf, colourInWords, readColour } from '../colo
 import { toScreen } from '../colour/screen.js';
 import { UsageError } from '../errors.js';
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
-import { CAUTION_ADVICE, findPigment, LIBRARY, type Pigment, predict } from '../paints/index.js';
+import { CAUTION_ADVICE, findPaint, type Pigment, type Studio } from '../paints/index.js';
 import { nearestNames } from '../text/nearest.js';
 import { padText, wrapText } from '../text/wrap.js';
+import { puddleReflectance } from '../washes/index.js';
 import { cautionLines } from './cautions.js';
 import { plotCurve } from './curve-plot.js';
 import { SCHEMA_VERSION } from './run.js';
@@ -31,15 +32,15 @@ const CHROMATIC = 12;
 /** Most partners listed. */
 const MOST_PARTNERS = 8;
 
-function masstoneSpectrum(pigment: Pigment, strength = 1): Spectrum {
-  return predict([{ pigment, load: strength * pigment.fullStrength }], 'puddle');
+function masstoneSpectrum(studio: Studio, pigment: Pigment, strength = 1): Spectrum {
+  return puddleReflectance([{ pigment, load: strength * pigment.fullStrength }], studio.paper);
 }
 
 function colourJson({ lab, value, step, chroma, hue }: ColourReading) {
   return { l: lab.l, a: lab.a, b: lab.b, value, step, chroma, hue, words: colourInWords(lab) };
 }
 
-function summaryJson(pigment: Pigment) {
+function summaryJson(studio: Studio, pigment: Pigment) {
   const { id, name, ci, ciNote, evidence, fullStrength, provenance, handling, hazard } = pigment;
   return {
     id,
@@ -48,7 +49,7 @@ function summaryJson(pigment: Pigment) {
     ...(ciNote === undefined ? {} : { ciNote }),
     evidence,
     fullStrength,
-    masstone: colourJson(readColour(masstoneSpectrum(pigment))),
+    masstone: colourJson(readColour(masstoneSpectrum(studio, pigment))),
     provenance,
     handling,
     ...(hazard === undefined ? {} : { hazard }),
@@ -56,12 +57,15 @@ function summaryJson(pigment: Pigment) {
 }
 
 /** The list as a JSON document; masstones are CIELAB, D65, 2 degrees. */
-export function pigmentsJson(): object {
-  return { schemaVersion: SCHEMA_VERSION, pigments: LIBRARY.map(summaryJson) };
+export function pigmentsJson(studio: Studio): object {
+  return {
+    schemaVersion: SCHEMA_VERSION,
+    pigments: studio.paints.map((paint) => summaryJson(studio, paint)),
+  };
 }
 
-function listLine(pigment: Pigment): string {
-  const { lab, step, chroma } = readColour(masstoneSpectrum(pigment));
+function listLine(studio: Studio, pigment: Pigment): string {
+  const { lab, step, chroma } = readColour(masstoneSpectrum(studio, pigment));
   return [
     padText(pigment.id, 27),
     padText(pigment.ci.join(' ') || '-', 16),
@@ -73,20 +77,20 @@ function listLine(pigment: Pigment): string {
 }
 
 /** The list as text, one pigment a line. */
-export function pigmentsText(): string {
+export function pigmentsText(studio: Studio): string {
   const heading = `${padText('id', 27)}${padText('Colour Index', 16)}${padText('evidence', 12)}step  C*  masstone`;
   return `${[
     heading,
-    ...LIBRARY.map(listLine),
+    ...studio.paints.map((paint) => listLine(studio, paint)),
     '',
-    `${LIBRARY.length} pigments. step: 1 paper white, 10 darkest. C*: chroma. More of one: mudlark pigments show <id>`,
+    `${studio.paints.length} pigments. step: 1 paper white, 10 darkest. C*: chroma. More of one: mudlark pigments show <id>`,
   ].join('\n')}\n`;
 }
 
-function requirePigment(id: string): Pigment {
-  const pigment = findPigment(id);
+function requirePigment(studio: Studio, id: string): Pigment {
+  const pigment = findPaint(studio, id);
   if (pigment !== undefined) return pigment;
-  const ids = LIBRARY.map((paint) => paint.id);
+  const ids = studio.paints.map((paint) => paint.id);
   throw new UsageError(
     `no pigment is called "${id.slice(0, 60)}".${nearestNames(id, ids)} See: mudlark pigments`,
   );
@@ -103,12 +107,13 @@ export interface Neutraliser {
 }
 
 /** Pigments of the library that bring this one to chroma 5 or less, most neutral first; empty for a paint that is itself neutral. */
-export function neutralisersOf(pigment: Pigment): Neutraliser[] {
-  const isChromatic = (paint: Pigment) => readColour(masstoneSpectrum(paint)).chroma > CHROMATIC;
+export function neutralisersOf(studio: Studio, pigment: Pigment): Neutraliser[] {
+  const isChromatic = (paint: Pigment) => readColour(masstoneSpectrum(studio, paint)).chroma > CHROMATIC;
   if (!isChromatic(pigment)) return [];
-  return LIBRARY.filter((other) => other !== pigment && isChromatic(other))
+  return studio.paints
+    .filter((other) => other !== pigment && isChromatic(other))
     .map((other) => {
-      const { lab, share, strength } = leastChromatic(pigment, other);
+      const { lab, share, strength } = leastChromatic(studio, pigment, other);
       const partsToOne = (share * other.fullStrength) / ((1 - share) * pigment.fullStrength);
       return { id: other.id, minChroma: chromaOf(lab), lstar: lab.l, partsToOne, strength };
     })
@@ -116,9 +121,9 @@ export function neutralisersOf(pigment: Pigment): Neutraliser[] {
     .toSorted((a, b) => a.minChroma - b.minChroma);
 }
 
-function ladderLines(pigment: Pigment, colour: boolean): string[] {
+function ladderLines(studio: Studio, pigment: Pigment, colour: boolean): string[] {
   return LADDER.map((strength) => {
-    const { xyz, lab, step, chroma } = readColour(masstoneSpectrum(pigment, strength));
+    const { xyz, lab, step, chroma } = readColour(masstoneSpectrum(studio, pigment, strength));
     const { hex } = toScreen(xyz);
     const [r, g, b] = [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
     const patch = colour ? `\u001b[48;2;${r};${g};${b}m        \u001b[49m ` : '';
@@ -153,8 +158,8 @@ function handlingLines({ handling }: Pigment): string[] {
   ];
 }
 
-function neutraliserLines(pigment: Pigment): string[] {
-  const partners = neutralisersOf(pigment);
+function neutraliserLines(studio: Studio, pigment: Pigment): string[] {
+  const partners = neutralisersOf(studio, pigment);
   if (partners.length === 0) return ['  nothing here takes it to a neutral, or it is one itself'];
   const shown = partners.slice(0, MOST_PARTNERS).map(({ id, minChroma, lstar, partsToOne }) => {
     const ratio =
@@ -192,8 +197,8 @@ function wrapped(lines: readonly string[], columns: number): string[] {
 }
 
 /** All of one pigment, as text. @throws UsageError for an unknown id */
-export function pigmentShowText(id: string, style: ShowStyle): string {
-  const pigment = requirePigment(id);
+export function pigmentShowText(studio: Studio, id: string, style: ShowStyle): string {
+  const pigment = requirePigment(studio, id);
   const columns = Math.min(Math.max(style.columns, LEAST_COLUMNS), MOST_COLUMNS);
   const plot = { columns: columns - 2, rows: 8 };
   const scaled = (values: Spectrum) => values.map((value) => value * pigment.fullStrength);
@@ -206,10 +211,10 @@ export function pigmentShowText(id: string, style: ShowStyle): string {
     ...(pigment.ciNote === undefined ? [] : [`  ${pigment.ciNote}`]),
     '',
     'From water to masstone (share of full strength)',
-    ...ladderLines(pigment, style.colour),
+    ...ladderLines(studio, pigment, style.colour),
     '',
     'Reflectance of the masstone',
-    ...indent(plotCurve([{ mark: '*', values: masstoneSpectrum(pigment) }], { ...plot, most: 1 })),
+    ...indent(plotCurve([{ mark: '*', values: masstoneSpectrum(studio, pigment) }], { ...plot, most: 1 })),
     '',
     'K (absorption, k) and S (scattering, s) of the masstone film, logarithmic',
     ...indent(
@@ -226,7 +231,7 @@ export function pigmentShowText(id: string, style: ShowStyle): string {
     ...evidenceLines(pigment),
     '',
     'Goes grey with (parts of this paint to parts of the other, computed)',
-    ...neutraliserLines(pigment),
+    ...neutraliserLines(studio, pigment),
     '',
     'Handling',
     ...handlingLines(pigment),
@@ -241,23 +246,23 @@ export function pigmentShowText(id: string, style: ShowStyle): string {
 }
 
 /** All of one pigment, as a JSON document. @throws UsageError for an unknown id */
-export function pigmentShowJson(id: string): object {
-  const pigment = requirePigment(id);
+export function pigmentShowJson(studio: Studio, id: string): object {
+  const pigment = requirePigment(studio, id);
   const numbers = (values: Spectrum) =>
     Array.from({ length: GRID.count }, (_, band) => values[band] as number);
   return {
     schemaVersion: SCHEMA_VERSION,
     pigment: {
-      ...summaryJson(pigment),
+      ...summaryJson(studio, pigment),
       ladder: LADDER.map((strength) => ({
         strength,
-        ...colourJson(readColour(masstoneSpectrum(pigment, strength))),
+        ...colourJson(readColour(masstoneSpectrum(studio, pigment, strength))),
       })),
       wavelengths: WAVELENGTHS_NM,
       K: numbers(pigment.K),
       S: numbers(pigment.S),
-      reflectance: numbers(masstoneSpectrum(pigment)),
-      neutralises: neutralisersOf(pigment),
+      reflectance: numbers(masstoneSpectrum(studio, pigment)),
+      neutralises: neutralisersOf(studio, pigment),
     },
   };
 }

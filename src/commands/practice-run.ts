@@ -1,6 +1,8 @@
 /** One run of practice: which drills are drawn, what an answer becomes in the record, what a set comes to. */
-import { GENERATED_FAMILIES, generateDrill } from '../drills/generate/index.js';
-import type { Drill } from '../drills/kinds.js';
+
+import type { Drill } from '../drills/kinds/index.js';
+import { GENERATED_FAMILIES, generateDrill } from '../drills/make/index.js';
+import type { Studio } from '../paints/index.js';
 import {
   chooseSet,
   copyStanding,
@@ -48,6 +50,7 @@ export interface RunOptions {
 
 /** Practice for one run: what is drawn, saved and summed up. */
 export class PracticeRun {
+  readonly #studio: Studio;
   readonly #profile: Profile;
   readonly #drills: readonly Drill[];
   readonly #options: RunOptions;
@@ -57,7 +60,8 @@ export class PracticeRun {
   #setsDrawn = 0;
   #before: Standing;
 
-  constructor(profile: Profile, drills: readonly Drill[], options: RunOptions) {
+  constructor(studio: Studio, profile: Profile, drills: readonly Drill[], options: RunOptions) {
+    this.#studio = studio;
     this.#profile = profile;
     this.#drills = drills;
     this.#options = options;
@@ -72,14 +76,14 @@ export class PracticeRun {
 
   nextSet(family?: string): SetItem[] {
     const now = new Date();
-    const paints = palettePaints(this.#palette);
+    const paints = palettePaints(this.#studio, this.#palette);
     const drills = drillsWithin(this.#drills, paints);
     this.#set = now.toISOString();
     this.#before = copyStanding(this.#profile.standing);
     const request = {
       standing: this.#profile.standing,
       families: FAMILY_REFS,
-      drills: drillRefs(drills),
+      drills: drillRefs(this.#studio, drills),
       now,
       seed: ((this.#options.seed ?? now.getTime()) + this.#setsDrawn++) & 0x7fffffff,
       generated: new Set(GENERATED_FAMILIES),
@@ -119,7 +123,7 @@ export class PracticeRun {
   /** A box of few paints may hold no drill of a kind: then a written one stands in, whatever its paints. */
   #make(family: string, level: number, seed: number, palette: readonly string[]): Drill {
     try {
-      return generateDrill({ seed, family, level, palette });
+      return generateDrill(this.#studio, { seed, family, level, palette });
     } catch (error) {
       const written = this.#drills.filter((drill) => drill.family === family);
       written.sort((one, other) => Math.abs(one.level - level) - Math.abs(other.level - level));
@@ -138,7 +142,7 @@ export class PracticeRun {
       attempt,
       set: this.#set,
       engine: this.#options.engine,
-      guess: chanceByGuessing(drill as Drill),
+      guess: chanceByGuessing(this.#studio, drill as Drill),
     });
   }
 

@@ -1,9 +1,9 @@
 /** `mudlark` and `mudlark practise`: fills the ports of the screens with the drills, the record and the clock. */
 import { findFamily } from '../drills/families.js';
-import { type Drill, kindOf } from '../drills/kinds.js';
+import { type Drill, kindOf } from '../drills/kinds/index.js';
 import { UsageError } from '../errors.js';
 import { shippedDrills } from '../files/shipped.js';
-import { LIBRARY, PALETTES } from '../paints/index.js';
+import { libraryStudio } from '../paints/index.js';
 import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 import { didYouMean } from '../text/nearest.js';
@@ -80,10 +80,11 @@ export async function practise(
   home: boolean,
   version: string,
 ): Promise<number> {
+  const studio = libraryStudio();
   const minutes = readMinutes(options.minutes);
   const seed = readSeed(options.seed);
   const wanted = requireFamily(family);
-  if (options.palette !== undefined) palettePaints(options.palette);
+  if (options.palette !== undefined) palettePaints(studio, options.palette);
   const plan = options.plan === undefined ? undefined : await readPlanFile(options.plan);
   const reason = noTerminalReason(terminalFacts(), 'mudlark grade, mix or drills (see: mudlark --help)');
   if (reason !== undefined) {
@@ -91,8 +92,8 @@ export async function practise(
     return 2;
   }
   const profile = await openProfile(settingFlags(options));
-  const drills = await shippedDrills();
-  const practice = new PracticeRun(profile, drills, { engine: version, minutes, seed, plan });
+  const drills = await shippedDrills(studio);
+  const practice = new PracticeRun(studio, profile, drills, { engine: version, minutes, seed, plan });
   const { valueScale, palette, screenReader, colour } = profile.settings.values;
   const startAt: StartAt = home
     ? { screen: 'home' }
@@ -104,10 +105,9 @@ export async function practise(
   const deps: TuiDeps = {
     version,
     drills,
-    kindOf: (drill) => kindOf(drill as Drill) as unknown as ReturnType<TuiDeps['kindOf']>,
+    kindOf: (drill) => kindOf(studio, drill as Drill) as unknown as ReturnType<TuiDeps['kindOf']>,
     familyName: (id) => findFamily(id)?.name ?? id,
-    palettes: PALETTES,
-    pigments: LIBRARY,
+    studio,
     settings: { valueScale, palette, screenReader, colour },
     saveSettings: (patch) => {
       if (patch.palette !== undefined) practice.takePalette(patch.palette);

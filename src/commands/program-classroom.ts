@@ -46,12 +46,14 @@ Examples:
   mudlark quiz write --families darken-bright --count 8 --palette six --seed 42 --title "Week 3" --out week3.quiz.yaml`,
     )
     .action(async (options) => {
-      const [{ quizMaker, writeCommand }, { shippedDrills }, { randomInt }] = await Promise.all([
-        import('./quiz-write.js'),
-        import('../files/shipped.js'),
-        import('node:crypto'),
-      ]);
-      const drills = await shippedDrills();
+      const [{ quizMaker, writeCommand }, { shippedDrills }, { libraryStudio }, { randomInt }] =
+        await Promise.all([
+          import('./quiz-write.js'),
+          import('../files/shipped.js'),
+          import('../paints/index.js'),
+          import('node:crypto'),
+        ]);
+      const drills = await shippedDrills(libraryStudio());
       const inTerminal = process.stdin.isTTY === true && process.stdout.isTTY === true;
       const asks = options.out === undefined && options.json !== true && inTerminal;
       const wished = asks ? await (await import('./quiz-ask.js')).askForQuiz(options, drills) : options;

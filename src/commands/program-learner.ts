@@ -171,16 +171,16 @@ function addSettings({ command, print }: Program): void {
       '\nExamples:\n  mudlark settings set palette twelve\n  mudlark settings set screen-reader yes',
     )
     .action(async (name: string, value: string) => {
-      const [{ settingsSet }, { PALETTES }] = await Promise.all([
+      const [{ settingsSet }, { libraryStudio }] = await Promise.all([
         import('./settings.js'),
-        import('../paints/palettes.js'),
+        import('../paints/index.js'),
       ]);
       print(
         await settingsSet(
           await openFor({}),
           name,
           value,
-          PALETTES.map(({ id }) => id),
+          libraryStudio().palettes.map(({ id }) => id),
         ),
       );
     });

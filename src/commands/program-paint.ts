@@ -1,11 +1,17 @@
 /** Plain commands on paints and drills. */
 import { type Command, InvalidArgumentError } from 'commander';
+import type { Studio } from '../paints/index.js';
 import type { Program } from './program.js';
 
 const collect = (value: string, before: readonly string[]): readonly string[] => {
   if (before.length >= 20) throw new InvalidArgumentError('given too often');
   return [...before, value];
 };
+
+/** The paints and the paper of the library, loaded only by the commands that need them. */
+async function openStudio(): Promise<Studio> {
+  return (await import('../paints/index.js')).libraryStudio();
+}
 
 /** Whether a plain page may use 24-bit colour: a terminal, and nothing that asks for none. */
 async function mayColour(noColourFlag: boolean): Promise<boolean> {
@@ -22,11 +28,12 @@ function addPigments({ command, print }: Program): void {
     .option('--json', 'print one JSON document')
     .addHelpText('after', '\nExamples:\n  mudlark pigments\n  mudlark pigments show burnt-sienna')
     .action(async (options) => {
-      const [{ pigmentsJson, pigmentsText }, { printed }] = await Promise.all([
+      const [{ pigmentsJson, pigmentsText }, { printed }, studio] = await Promise.all([
         import('./pigments.js'),
         import('./run.js'),
+        openStudio(),
       ]);
-      print(options.json === true ? printed(pigmentsJson()) : pigmentsText());
+      print(options.json === true ? printed(pigmentsJson(studio)) : pigmentsText(studio));
     });
   pigments
     .command('show')
@@ -38,13 +45,14 @@ function addPigments({ command, print }: Program): void {
       '\nExamples:\n  mudlark pigments show ultramarine-blue\n  mudlark pigments show viridian --json',
     )
     .action(async (id: string, _options, self: Command) => {
-      const [{ pigmentShowJson, pigmentShowText }, { printed }] = await Promise.all([
+      const [{ pigmentShowJson, pigmentShowText }, { printed }, studio] = await Promise.all([
         import('./pigments.js'),
         import('./run.js'),
+        openStudio(),
       ]);
       const { json, color } = self.optsWithGlobals();
       const style = { columns: process.stdout.columns ?? 80, colour: await mayColour(color === false) };
-      print(json === true ? printed(pigmentShowJson(id)) : pigmentShowText(id, style));
+      print(json === true ? printed(pigmentShowJson(studio, id)) : pigmentShowText(studio, id, style));
     });
   command
     .command('accuracy')
@@ -52,11 +60,12 @@ function addPigments({ command, print }: Program): void {
     .option('--json', 'print one JSON document')
     .addHelpText('after', '\nExamples:\n  mudlark accuracy\n  mudlark accuracy --json')
     .action(async (options) => {
-      const [{ accuracyJson, accuracyText }, { printed }] = await Promise.all([
+      const [{ accuracyJson, accuracyText }, { printed }, studio] = await Promise.all([
         import('./accuracy.js'),
         import('./run.js'),
+        openStudio(),
       ]);
-      print(options.json === true ? printed(accuracyJson()) : accuracyText());
+      print(options.json === true ? printed(accuracyJson(studio)) : accuracyText(studio));
     });
 }
 
@@ -69,6 +78,13 @@ export function addPaintCommands(program: Program): void {
     .description('predict the colour of a mixture, dry on white paper')
     .argument('<paint=parts...>', 'paints by id with their parts; for a glaze in the order they are laid')
     .option('--strength <0..1>', 'how strong the wash is: near 0 water, 1 masstone (default 1)')
+    .option(
+      '--add <paint=parts>',
+      'stirred in without water: parts to one part of the paint of the first wash; may be repeated',
+      collect,
+      [],
+    )
+    .option('--thin <times>', 'last of all, water to one part in so many: 2 halves it')
     .option('--apply <way>', 'puddle, glaze or strokes (default puddle)')
     .option('--loads', 'the numbers are loads on the measured scale; strength is not used')
     .option('--json', 'print one JSON document')
@@ -76,13 +92,14 @@ export function addPaintCommands(program: Program): void {
       'after',
       `
 Examples:
-  mudlark mix burnt-sienna=4 alizarin-crimson=2 --strength 0.3
+  mudlark mix burnt-sienna=1 --strength 0.3 --add alizarin-crimson=1
+  mudlark mix burnt-sienna=1 --strength 0.3 --add ultramarine-blue=0.25 --thin 2
   mudlark mix ultramarine-blue=1 burnt-sienna=1 --json
   mudlark mix cadmium-yellow=1 prussian-blue=1 --apply glaze`,
     )
     .action(async (parts: string[], options) => {
-      const { mixCommand } = await import('./mix.js');
-      print(await mixCommand(parts, options));
+      const [{ mixCommand }, studio] = await Promise.all([import('./mix.js'), openStudio()]);
+      print(await mixCommand(studio, parts, options));
     });
 
   command
@@ -90,9 +107,8 @@ Examples:
     .description('grade an answer to a drill without the screens')
     .argument('<drill>', 'id of the drill; see: mudlark drills')
     .option('--second <paint>', 'second paint')
-    .option('--amount <touch>', 'amount of it, second to first: 1:32, 1:16, 1:8, 1:4, 1:2, 1:1')
-    .option('--apply <way>', 'puddle, glaze or strokes, where the drill opens it')
-    .option('--strength <0..1>', 'strength of the wash, where the drill opens it')
+    .option('--amount <amount>', 'how it goes on: 1:4 stirred in, glaze-0.2, strokes-0.25-0.3')
+    .option('--thin <times>', 'water afterwards, one part in so many, where the drill opens it')
     .option('--set <choice=option>', 'any other choice of the drill; may be repeated', collect, [])
     .option('--json', 'print one JSON document')
     .addHelpText(
@@ -104,11 +120,12 @@ Examples:
   mudlark grade wheel-rust-two --set pick=crimson`,
     )
     .action(async (id: string, options) => {
-      const [{ gradeCommand }, { shippedDrills }] = await Promise.all([
+      const [{ gradeCommand }, { shippedDrills }, studio] = await Promise.all([
         import('./grade.js'),
         import('../files/shipped.js'),
+        openStudio(),
       ]);
-      print(gradeCommand(await shippedDrills(), id, options));
+      print(gradeCommand(studio, await shippedDrills(studio), id, options));
     });
 
   const drills = command
@@ -117,11 +134,12 @@ Examples:
     .option('--json', 'print one JSON document')
     .addHelpText('after', '\nExamples:\n  mudlark drills\n  mudlark drills check my-drills/')
     .action(async (options) => {
-      const [{ drillsCommand }, { shippedDrills }] = await Promise.all([
+      const [{ drillsCommand }, { shippedDrills }, studio] = await Promise.all([
         import('./drills.js'),
         import('../files/shipped.js'),
+        openStudio(),
       ]);
-      print(drillsCommand(await shippedDrills(), options));
+      print(drillsCommand(await shippedDrills(studio), options));
     });
 
   drills
@@ -131,15 +149,17 @@ Examples:
     .option('--json', 'print one JSON document')
     .addHelpText('after', '\nExamples:\n  mudlark drills check\n  mudlark drills check my-drills/ --json')
     .action(async (folder: string | undefined, _options, self) => {
-      const [{ checkCommand, checkFault }, { readDrillFolder }, { shippedDrills }, { report }] =
+      const [{ checkCommand, checkFault }, { readDrillFolder }, { shippedDrills }, { report }, studio] =
         await Promise.all([
           import('./drills.js'),
           import('../files/exercises.js'),
           import('../files/shipped.js'),
           import('./run.js'),
+          openStudio(),
         ]);
       const { text, passed } = checkCommand(
-        folder === undefined ? await shippedDrills() : readDrillFolder(folder),
+        studio,
+        folder === undefined ? await shippedDrills(studio) : readDrillFolder(studio, folder),
         self.optsWithGlobals(),
       );
       print(text);

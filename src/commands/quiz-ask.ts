@@ -2,11 +2,13 @@
 import { existsSync } from 'node:fs';
 import { createInterface } from 'node:readline/promises';
 import { FAMILIES } from '../drills/families.js';
-import type { Drill } from '../drills/kinds.js';
+import type { Drill } from '../drills/kinds/index.js';
 import { MudlarkError } from '../errors.js';
-import { PALETTES } from '../paints/index.js';
+import { libraryStudio } from '../paints/index.js';
 import { cleanText } from '../text/sanitize.js';
 import type { WriteOptions } from './quiz-write.js';
+
+const paletteIds = (): string[] => libraryStudio().palettes.map(({ id }) => id);
 
 /** One question of the dialogue. */
 interface Line {
@@ -53,9 +55,9 @@ function lines(known: readonly string[], replace: boolean): Line[] {
     },
     {
       key: 'palette',
-      ask: `Palette (${PALETTES.map(({ id }) => id).join(', ')}); empty for any`,
+      ask: `Palette (${paletteIds().join(', ')}); empty for any`,
       usual: '',
-      fault: emptyOr(oneOf(PALETTES.map(({ id }) => id))),
+      fault: emptyOr(oneOf(paletteIds())),
     },
     {
       key: 'time',

@@ -2,6 +2,7 @@
 import { mkdirSync } from 'node:fs';
 import { findFamily } from '../drills/families.js';
 import { DataError, UsageError } from '../errors.js';
+import { libraryStudio } from '../paints/index.js';
 import { analyseClass } from '../quiz/analysis.js';
 import { type ClassResult, markClass } from '../quiz/class.js';
 import { readHandout, readSittings } from '../quiz/files/read-files.js';
@@ -38,7 +39,7 @@ function markFiles(
 ): ClassResult {
   if (due !== undefined && !isInstant(due))
     throw new UsageError('--due must be a date and time with its zone, like 2026-03-02T12:00:00Z');
-  const handout: Handout = readHandout(handoutPath);
+  const handout: Handout = readHandout(libraryStudio(), handoutPath);
   const { submitted, unreadable } = readSittings(answerPaths);
   return markClass(handout, submitted, {
     unreadable,

@@ -1,5 +1,6 @@
 /** `mudlark quiz sit` and `mudlark quiz room`: the ports of their screens. */
 import { UsageError } from '../errors.js';
+import { libraryStudio } from '../paints/index.js';
 import { readHandout, shownFile } from '../quiz/files/read-files.js';
 import { openSitting } from '../quiz/files/sitting-file.js';
 import { createGrader, markSitting } from '../quiz/marking.js';
@@ -41,7 +42,7 @@ async function depsFor(options: ScreenOptions, version: string): Promise<QuizDep
 export async function sitCommand(path: string, options: ScreenOptions, version: string): Promise<number> {
   const { name } = options;
   if (name === undefined) throw new UsageError('quiz sit needs --name, like --name "Ann Lee"');
-  const handout = readHandout(path);
+  const handout = readHandout(libraryStudio(), path);
   const fault = terminalFault('quiz sit');
   if (fault !== undefined) {
     process.stderr.write(`${fault}\n`);
@@ -69,7 +70,7 @@ export async function sitCommand(path: string, options: ScreenOptions, version: 
 
 /** Holds a quiz in the room. @returns the exit code @throws DataError for a handout that cannot be used */
 export async function roomCommand(path: string, options: ScreenOptions, version: string): Promise<number> {
-  const handout = readHandout(path);
+  const handout = readHandout(libraryStudio(), path);
   const fault = terminalFault('quiz room');
   if (fault !== undefined) {
     process.stderr.write(`${fault}\n`);

@@ -1,10 +1,10 @@
 /** `mudlark quiz write` and `mudlark quiz check`. */
 import { checkDrill } from '../drills/check.js';
 import { FAMILIES, findFamily } from '../drills/families.js';
-import { GENERATED_FAMILIES, generateDrill } from '../drills/generate/index.js';
-import type { Drill } from '../drills/kinds.js';
+import type { Drill } from '../drills/kinds/index.js';
+import { GENERATED_FAMILIES, generateDrill } from '../drills/make/index.js';
 import { DataError, UsageError } from '../errors.js';
-import { findPalette, PALETTES } from '../paints/index.js';
+import { findPalette, libraryStudio, type Studio } from '../paints/index.js';
 import { chooseQuestions, type MakeDrill } from '../quiz/choose.js';
 import { readHandout, shownFile } from '../quiz/files/read-files.js';
 import { writeNamedFile } from '../quiz/files/write-file.js';
@@ -59,7 +59,7 @@ export function quizMaker({
   return (family, seed) => {
     if (!GENERATED_FAMILIES.includes(family)) return undefined;
     try {
-      return generateDrill({ seed, family, level, palette: paints });
+      return generateDrill(libraryStudio(), { seed, family, level, palette: paints });
     } catch (error) {
       // No such drill can be made from these paints: the caller counts what it has.
       if (error instanceof RangeError) return undefined;
@@ -101,10 +101,10 @@ function readFamilies(text: string | undefined): string[] {
   return ids;
 }
 
-function readPalette(id: string): readonly string[] {
-  const palette = findPalette(id);
+function readPalette(studio: Studio, id: string): readonly string[] {
+  const palette = findPalette(studio, id);
   if (palette !== undefined) return palette.pigments;
-  const ids = PALETTES.map((each) => each.id);
+  const ids = studio.palettes.map((each) => each.id);
   throw new UsageError(
     `no palette is called "${cleanText(id, 40)}".${didYouMean(id, ids)} There are: ${ids.join(', ')}`,
   );
@@ -112,6 +112,7 @@ function readPalette(id: string): readonly string[] {
 
 /** Makes the quiz and writes its file; text, or the JSON document. @throws UsageError, DataError */
 export function writeCommand(options: WriteOptions, sources: WriteSources): string {
+  const studio = libraryStudio();
   const { out } = options;
   if (out === undefined || out === '')
     throw new UsageError(
@@ -125,11 +126,11 @@ export function writeCommand(options: WriteOptions, sources: WriteSources): stri
     count: options.count === undefined ? DEFAULT_COUNT : whole(options.count, '--count', 1, 60),
     seed,
     ...(level === undefined ? {} : { level }),
-    ...(options.palette === undefined ? {} : { paints: readPalette(options.palette) }),
+    ...(options.palette === undefined ? {} : { paints: readPalette(studio, options.palette) }),
   };
   const make = sources.make?.({
     ...(level === undefined ? {} : { level }),
-    paints: readPalette(options.palette ?? USUAL_PALETTE),
+    paints: readPalette(studio, options.palette ?? USUAL_PALETTE),
   });
   const rules = readRules(options);
   const chosen = usage(() => chooseQuestions(wish, sources.drills, make));
@@ -142,7 +143,7 @@ export function writeCommand(options: WriteOptions, sources: WriteSources): stri
     questions: chosen.map((drill) => ({ drill, points: 1 })),
   });
   // Read back before it is written: what cannot be read must never reach a class.
-  const handout = parseHandout(text, shownFile(out));
+  const handout = parseHandout(studio, text, shownFile(out));
   const done = writeNamedFile(out, text, options.force === true);
   if (options.json === true) return document(summary(handout, out));
   return `${[
@@ -199,8 +200,8 @@ export function checkQuizCommand(
   version: string,
   options: { readonly json?: boolean },
 ): { readonly text: string; readonly passed: boolean } {
-  const handout = readHandout(path);
-  const checks = handout.questions.map(({ drill }) => checkDrill(drill));
+  const handout = readHandout(libraryStudio(), path);
+  const checks = handout.questions.map(({ drill }) => checkDrill(handout.studio, drill));
   const faulty = checks.filter(({ faults }) => faults.length > 0).length;
   const notes =
     handout.engine === version

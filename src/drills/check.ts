@@ -1,10 +1,9 @@
 /** Proves that a drill can be solved, that a tempting mistake costs, and that luck does not beat the best answer. */
-import { type Drill, kindOf } from './kinds.js';
-import { GOOD_MARK, POOR_MARK } from './marks.js';
+import { BETWEEN_ROOM, GOOD_MARK, MOST_LUCK, POOR_MARK } from '../judgement/index.js';
+import type { Studio } from '../paints/index.js';
+import { type Drill, kindOf } from './kinds/index.js';
 import { type Draw, randomAnswer, seededDraw } from './random-answer.js';
 import type { Answer, Field } from './types.js';
-
-export { GOOD_MARK, POOR_MARK } from './marks.js';
 
 /** Random answers tried on each drill. */
 export const RANDOM_ANSWERS = 500;
@@ -34,12 +33,12 @@ export function neighbours(fields: readonly Field[], answer: Answer): Answer[] {
 /** Most luck that a drill may leave: with two answers open one in two is unavoidable. */
 function mostLuck(fields: readonly Field[]): number {
   const answers = fields.reduce((product, { options }) => product * options.length, 1);
-  return answers <= 2 ? 0.6 : 0.45;
+  return answers <= 2 ? MOST_LUCK.two : MOST_LUCK.many;
 }
 
 /** Checks one drill. @param seed of the random answers */
-export function checkDrill(drill: Drill, seed = 1): DrillCheck {
-  const kind = kindOf(drill);
+export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
+  const kind = kindOf(studio, drill);
   const fields = kind.fields(drill);
   const best = kind.best(drill);
   const bestMark = kind.grade(drill, best).mark;
@@ -78,7 +77,7 @@ export function checkDrill(drill: Drill, seed = 1): DrillCheck {
       ? `every answer one choice away from the best marks ${trap.mark} or more: nothing tempts`
       : '',
     luckiest > bestMark ? `a random answer marks ${luckiest}, above the best` : '',
-    beaten > 0.1 ? `an amount between the touches beats the best by ${beaten.toFixed(2)}` : '',
+    beaten > BETWEEN_ROOM ? `an amount between the touches beats the best by ${beaten.toFixed(2)}` : '',
     luck > mostLuck(fields) ? `${Math.round(luck * 100)} % of random answers mark well: too easy` : '',
   ].filter((fault) => fault !== '');
   return {

@@ -1,7 +1,5 @@
 /** Pieces of schema that every kind of drill shares. */
 import * as v from 'valibot';
-import { findPigment, LIBRARY, WAYS } from '../paints/index.js';
-import { didYouMean } from '../text/nearest.js';
 
 /** Control, escape and direction-changing characters: nothing that a scene needs, everything that a terminal obeys. */
 const UNSAFE = /[\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069\u061c]/u;
@@ -24,17 +22,8 @@ export const idSchema = v.pipe(
   v.regex(/^[a-z][a-z0-9-]{1,63}$/, 'must be lower-case letters, digits and hyphens, 2 to 64 of them'),
 );
 
-const PIGMENT_IDS = LIBRARY.map(({ id }) => id);
-
-/** Id of a paint in the library. */
-export const pigmentIdSchema = v.pipe(
-  v.string('must be the id of a paint'),
-  v.check(
-    (id) => findPigment(id) !== undefined,
-    ({ input }) =>
-      `no paint is called "${String(input).slice(0, 60)}".${didYouMean(String(input), PIGMENT_IDS)}`,
-  ),
-);
+/** Id of a paint; whether the studio has it is asked once the file is read: see paint-names.ts. */
+export const paintIdSchema = v.pipe(v.string('must be the id of a paint'), idSchema);
 
 /** Strength of a wash: above 0 (water) to 1 (masstone). */
 export const strengthSchema = v.pipe(
@@ -45,7 +34,7 @@ export const strengthSchema = v.pipe(
 /** Paints and their parts. */
 export const paintsSchema = v.pipe(
   v.record(
-    pigmentIdSchema,
+    paintIdSchema,
     v.pipe(
       v.number('parts must be a number'),
       v.check((parts) => parts > 0 && parts <= 1000, 'parts must be above 0 and at most 1000'),
@@ -57,15 +46,6 @@ export const paintsSchema = v.pipe(
     return count >= 1 && count <= 4;
   }, 'must list one to four paints'),
 );
-
-export const waySchema = v.picklist(WAYS, `must be one of ${WAYS.join(', ')}`);
-
-/** Paints laid in a known way. */
-export const recipeSchema = v.strictObject({
-  paints: paintsSchema,
-  strength: strengthSchema,
-  way: v.optional(waySchema),
-});
 
 /** Lowest and highest of something, in order. */
 export function bandSchema(least: number, most: number, what: string) {

@@ -1,10 +1,12 @@
 /** The drill file: YAML with a format version, one family and its drills. See DEVELOPERS.md, "How to add a drill". */
 import * as v from 'valibot';
 import { DataError } from '../errors.js';
+import type { Studio } from '../paints/index.js';
 import { didYouMean } from '../text/nearest.js';
 import { FAMILY_IDS, findFamily } from './families.js';
-import { type Drill, drillSchema } from './kinds.js';
-import { parseYaml } from './yaml-source.js';
+import { type Drill, drillSchema } from './kinds/index.js';
+import { unknownPaint } from './paint-names.js';
+import { parseYaml, type YamlSource } from './yaml-source.js';
 
 /** Version of the file format; a file with another is refused. */
 export const DRILL_FORMAT = 1;
@@ -44,14 +46,25 @@ export function withFamily(read: ReadDrill, familyId: string): Drill {
   } as Drill;
 }
 
+/** @throws DataError naming the line of the first paint that the studio does not have */
+export function requirePaints(studio: Studio, { value, lineOf }: YamlSource<unknown>, name: string): void {
+  const unknown = unknownPaint(studio, value);
+  if (unknown === undefined) return;
+  const { path, message } = unknown;
+  throw new DataError(`${name}:${lineOf(path)}: ${path.join('.')}: ${message}`);
+}
+
 /**
  * Reads the drills of one file.
+ * @param studio the paints that drills may name
  * @param text the file's content
  * @param name what to call the file in a message
  * @throws DataError `name:line: what is wrong`
  */
-export function parseDrillFile(text: string, name: string): Drill[] {
-  const { value, lineOf } = parseYaml(text, fileSchema, name);
+export function parseDrillFile(studio: Studio, text: string, name: string): Drill[] {
+  const source = parseYaml(text, fileSchema, name);
+  const { value, lineOf } = source;
+  requirePaints(studio, source, name);
   const seen = new Set<string>();
   for (const [index, drill] of value.drills.entries()) {
     if (seen.has(drill.id)) {

@@ -20,6 +20,11 @@ const LIST: readonly Idea[] = [
     instead: 'Leave the black; a dark neighbour of the colour brings value down and leaves the chroma.',
   },
   {
+    id: 'took-a-white',
+    did: 'took a white, which only makes a colour paler and chalkier',
+    instead: 'Keep the white out: value comes down with a dark neighbour and goes up with water.',
+  },
+  {
     id: 'stayed-near',
     did: 'stayed near the colour where it had to be dulled',
     instead: 'Go across the wheel: a paint from the far side takes the chroma down quickly.',

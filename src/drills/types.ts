@@ -1,6 +1,8 @@
 /** The words that drills, their screens, quizzes and the record share. Everything here is plain data. */
+
+import type { ChromaResult, HueResult, ValueResult, Verdict } from '../judgement/index.js';
 import type { Spectrum } from '../optics/index.js';
-import type { Evidence, Way } from '../paints/index.js';
+import type { Evidence } from '../paints/index.js';
 
 /** A choice that a drill leaves open, shown as one row: which second paint, how much, which area, what value … */
 export interface Field {
@@ -25,43 +27,6 @@ export interface FieldOption {
 
 /** An answer: for each field of the drill the id of the option chosen. */
 export type Answer = Readonly<Record<string, string>>;
-
-export type Verdict = 'good' | 'fair' | 'off';
-
-/** Value in painter's steps: 1 paper white, 10 darkest dark. */
-export interface ValueResult {
-  readonly before: number;
-  readonly after: number;
-  /** Lightest and darkest step that count as reached. */
-  readonly asked: readonly [number, number];
-  readonly verdict: Verdict;
-  readonly tooCloseToCall: boolean;
-}
-
-/** Chroma, CIELAB C*. */
-export interface ChromaResult {
-  readonly before: number;
-  readonly after: number;
-  readonly asked: readonly [number, number];
-  readonly verdict: Verdict;
-  /** after / before; 1 when there was none to keep. */
-  readonly kept: number;
-  /** Chroma that keeps saturation at the value reached: C·(L + 16)/(L0 + 16). */
-  readonly shadingLine: number;
-  /** Chroma of the best answer. */
-  readonly best: number;
-  /** Least chroma that the drill's mixtures have within the asked value; only where a search found it. */
-  readonly dullest?: number;
-  readonly tooCloseToCall: boolean;
-}
-
-/** Hue, CIELAB degrees; only where the drill asks for it. */
-export interface HueResult {
-  readonly before: number;
-  readonly after: number;
-  readonly asked: { readonly near: number; readonly within: number };
-  readonly verdict: Verdict;
-}
 
 /** A paint and its amount in what was laid. */
 export interface LaidPart {
@@ -102,13 +67,6 @@ export interface PlanePoint {
   readonly step: number;
   readonly chroma: number;
   readonly label: string;
-}
-
-/** Parts by pigment id, laid at a strength from 0 (water) to 1 (masstone). */
-export interface Recipe {
-  readonly paints: Readonly<Record<string, number>>;
-  readonly strength: number;
-  readonly way?: Way;
 }
 
 /** What every drill has, whatever its kind. */

@@ -2,9 +2,10 @@
 import { readdirSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { joinDrills, parseDrillFile } from '../drills/format.js';
-import type { Drill } from '../drills/kinds.js';
+import type { Drill } from '../drills/kinds/index.js';
 import { MOST_TEXT } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';
+import type { Studio } from '../paints/index.js';
 import { readText, reasonOf } from './read-text.js';
 
 /** Most drill files that one folder may hold. */
@@ -27,13 +28,13 @@ function drillFiles(folder: string): string[] {
  * Reads every drill file below a folder.
  * @throws DataError for the first file that does not hold drills, or when an id occurs twice
  */
-export function readDrillFolder(folder: string): Drill[] {
+export function readDrillFolder(studio: Studio, folder: string): Drill[] {
   const paths = drillFiles(folder);
   if (paths.length === 0) throw new DataError(`${folder}: no .yaml files in this folder`);
   if (paths.length > MOST_FILES) throw new DataError(`${folder}: more than ${MOST_FILES} drill files`);
   const files = paths.map((path) => {
     const name = relative(folder, path);
-    return { name, drills: parseDrillFile(readText(path, MOST_TEXT), name) };
+    return { name, drills: parseDrillFile(studio, readText(path, MOST_TEXT), name) };
   });
   return joinDrills(files);
 }

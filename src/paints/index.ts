@@ -1,6 +1,5 @@
 export * from './caution-words.js';
-export * from './library.js';
-export * from './loads.js';
-export * from './palettes.js';
-export * from './predict.js';
-export * from './types.js';
+export * from './evidence.js';
+export type { Palette } from './palettes.js';
+export * from './studio.js';
+export type * from './types.js';

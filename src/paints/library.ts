@@ -74,10 +74,3 @@ function pigmentOf(entry: CatalogueEntry): Pigment {
 
 /** All paints, each id once: the measured ones first, then the others round the hue circle from yellow. */
 export const LIBRARY: readonly Pigment[] = CATALOGUE.map(pigmentOf);
-
-const BY_ID = new Map(LIBRARY.map((pigment) => [pigment.id, pigment]));
-
-/** The paint with this id, or undefined. */
-export function findPigment(id: string): Pigment | undefined {
-  return BY_ID.get(id);
-}

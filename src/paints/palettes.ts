@@ -80,8 +80,3 @@ export const PALETTES: readonly Palette[] = [
     ],
   },
 ];
-
-/** The palette with this id, or undefined. */
-export function findPalette(id: string): Palette | undefined {
-  return PALETTES.find((palette) => palette.id === id);
-}

@@ -11,7 +11,7 @@
  * where every question has two options, and no more than the three where there are many. Fifteen families are fifteen
  * chances, so whoever looks like guessing everywhere (`doubt`) has to prove twenty times as much.
  */
-import type { Verdict } from '../drills/types.js';
+import type { Verdict } from '../judgement/index.js';
 
 export const TOP_LEVEL = 5;
 const GOOD_TO_RISE = 3;

@@ -4,7 +4,7 @@
  * Source: FSRS-6 published default parameters and algorithm description (open-spaced-repetition project, MIT).
  */
 import { fsrs, Rating } from 'ts-fsrs';
-import type { Verdict } from '../drills/types.js';
+import type { Verdict } from '../judgement/index.js';
 
 const DAY_MS = 86_400_000;
 

@@ -1,7 +1,7 @@
 /** What a class's answers say about the questions and about what the class misunderstood. */
 import { mean, standardDeviation } from 'simple-statistics';
 import { IDEAS } from '../drills/ideas.js';
-import { kindOf } from '../drills/kinds.js';
+import { kindOf } from '../drills/kinds/index.js';
 import type { ClassResult, Student } from './class.js';
 import type { QuestionMark } from './marking.js';
 import {
@@ -111,7 +111,7 @@ function countIdeas(marks: readonly QuestionMark[], of: number): IdeaCount[] {
 function analyse(result: ClassResult, index: number, totals: readonly number[]): QuestionAnalysis {
   const { handout, students, grader } = result;
   const { drill } = handout.questions[index] as ClassResult['handout']['questions'][number];
-  const kind = kindOf(drill);
+  const kind = kindOf(handout.studio, drill);
   const best = kind.best(drill);
   const marks = students.map((each) => each.marks[index] as QuestionMark);
   const right = marks.map((mark) => mark.right);

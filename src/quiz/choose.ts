@@ -1,8 +1,8 @@
 /** Choosing the questions of a new quiz: evenly over the families, by seed. */
 import { FAMILY_IDS, findFamily } from '../drills/families.js';
-import type { Drill } from '../drills/kinds.js';
+import type { Drill } from '../drills/kinds/index.js';
+import { paintsIn } from '../drills/paint-names.js';
 import { type Draw, seededDraw } from '../drills/random-answer.js';
-import { findPigment } from '../paints/index.js';
 import { didYouMean } from '../text/nearest.js';
 import { MOST_QUESTIONS } from './handout.js';
 
@@ -20,19 +20,6 @@ export interface QuizWish {
 
 /** Makes a new drill of a family where the written ones do not reach; undefined when it cannot. */
 export type MakeDrill = (family: string, seed: number) => Drill | undefined;
-
-/** Every paint that a drill names, wherever it stands in it. */
-export function paintsIn(drill: Drill): string[] {
-  const found = new Set<string>();
-  const waiting: unknown[] = [drill];
-  while (waiting.length > 0) {
-    const value = waiting.pop();
-    if (typeof value === 'string') found.add(value);
-    else if (typeof value === 'object' && value !== null)
-      for (const [key, inner] of Object.entries(value)) waiting.push(key, inner);
-  }
-  return [...found].filter((word) => findPigment(word) !== undefined).sort();
-}
 
 function fits(drill: Drill, { level, paints }: QuizWish): boolean {
   if (level !== undefined && drill.level !== level) return false;

@@ -1,6 +1,6 @@
 /** Writing a handout: YAML with a few lines for the teacher who opens it. */
 import { Document, isCollection, isMap, isPair, isScalar, isSeq } from 'yaml';
-import type { Drill } from '../drills/kinds.js';
+import type { Drill } from '../drills/kinds/index.js';
 import { HANDOUT_FORMAT, type Handout } from './handout.js';
 
 const HEAD = [
@@ -37,7 +37,7 @@ function drillForFile(drill: Drill): object {
 }
 
 /** What a handout is written from. */
-export type HandoutContent = Omit<Handout, 'digest'>;
+export type HandoutContent = Omit<Handout, 'digest' | 'studio'>;
 
 /** The text of a handout file. */
 export function handoutText({ title, engine, seed, rules, questions }: HandoutContent): string {

@@ -1,16 +1,17 @@
 /** The handout of a quiz: the rules and the questions in full, in YAML that a teacher reads and edits. */
 import * as v from 'valibot';
 import { textSchema } from '../drills/fields-schema.js';
-import { drillWithFamilySchema, withFamily } from '../drills/format.js';
-import { type Drill, drillSchema } from '../drills/kinds.js';
+import { drillWithFamilySchema, requirePaints, withFamily } from '../drills/format.js';
+import { type Drill, drillSchema } from '../drills/kinds/index.js';
 import { parseYaml } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';
+import type { Studio } from '../paints/index.js';
 import { cleanText } from '../text/sanitize.js';
 import { handoutDigest } from './digest.js';
 import { instantSchema } from './instant.js';
 
 /** Version of the file format; a file with another is refused. */
-export const HANDOUT_FORMAT = 1;
+export const HANDOUT_FORMAT = 2;
 
 /** Most questions of one handout. */
 export const MOST_QUESTIONS = 60;
@@ -44,6 +45,8 @@ export interface Question {
 }
 
 export interface Handout {
+  /** The paints that its questions are predicted with. */
+  readonly studio: Studio;
   readonly title: string;
   /** Version of the program that wrote it. */
   readonly engine: string;
@@ -94,9 +97,16 @@ const questionSchema = v.strictObject(
   NOT_A_MAP,
 );
 
+/** The first format counted amounts at a fixed strength, so that its best answers are no longer right. */
+function formatFault(format: unknown): string {
+  return format === 1
+    ? 'format 1 is of an earlier model of mixing; write the quiz again with: mudlark quiz write'
+    : `format must be ${HANDOUT_FORMAT}`;
+}
+
 const handoutSchema = v.strictObject(
   {
-    format: v.literal(HANDOUT_FORMAT, `format must be ${HANDOUT_FORMAT}`),
+    format: v.literal(HANDOUT_FORMAT, ({ input }) => formatFault(input)),
     title: textSchema(120),
     engine: v.pipe(
       v.string('must be a text like "0.1.0"'),
@@ -123,10 +133,11 @@ function cleaned<T>(value: T): T {
 
 /**
  * Reads a handout.
+ * @param studio the paints that its drills may name
  * @param name what to call the file in a message
  * @throws DataError `name:line: what is wrong`, always one line
  */
-export function parseHandout(text: string, name: string): Handout {
+export function parseHandout(studio: Studio, text: string, name: string): Handout {
   if (text.length > MOST_HANDOUT)
     throw new DataError(
       `${name}: larger than the ${MOST_HANDOUT / 1000} kB of the largest handout; check that it is the right file`,
@@ -141,7 +152,9 @@ export function parseHandout(text: string, name: string): Handout {
     }),
     handoutSchema,
   );
-  const { value, lineOf } = parseYaml(text, keeping, name);
+  const source = parseYaml(text, keeping, name);
+  const { value, lineOf } = source;
+  requirePaints(studio, source, name);
   const seen = new Set<string>();
   for (const [index, { drill }] of value.questions.entries()) {
     if (seen.has(drill.id)) {
@@ -153,6 +166,7 @@ export function parseHandout(text: string, name: string): Handout {
     seen.add(drill.id);
   }
   return {
+    studio,
     title: cleanText(value.title) || 'Quiz',
     engine: value.engine,
     seed: value.seed,

@@ -1,8 +1,8 @@
 /** Marking: every mark is computed from the answers; nothing that a student's file says about marks or order is believed. */
 import { requireComplete } from '../drills/answers.js';
-import { GOOD_MARK } from '../drills/check.js';
-import { kindOf } from '../drills/kinds.js';
+import { kindOf } from '../drills/kinds/index.js';
 import type { Answer, Field, Grade } from '../drills/types.js';
+import { GOOD_MARK } from '../judgement/index.js';
 import type { GivenAnswer, Sitting } from './answers.js';
 import { canonicalJson } from './digest.js';
 import type { Handout, Question } from './handout.js';
@@ -43,8 +43,8 @@ export interface Grader {
 }
 
 /** Sets up the marking of a handout. */
-export function createGrader({ questions }: Pick<Handout, 'questions'>): Grader {
-  const fields = questions.map(({ drill }) => kindOf(drill).fields(drill));
+export function createGrader({ questions, studio }: Pick<Handout, 'questions' | 'studio'>): Grader {
+  const fields = questions.map(({ drill }) => kindOf(studio, drill).fields(drill));
   const graded = questions.map(() => new Map<string, Grade>());
   return {
     fields,
@@ -67,7 +67,7 @@ export function createGrader({ questions }: Pick<Handout, 'questions'>): Grader 
       const before = graded[question]?.get(key);
       if (before !== undefined) return before;
       const { drill } = questions[question] as Question;
-      const grade = kindOf(drill).grade(drill, answer);
+      const grade = kindOf(studio, drill).grade(drill, answer);
       graded[question]?.set(key, grade);
       return grade;
     },

@@ -1,6 +1,7 @@
 /** From a student's marks to what to practise. */
-import { GOOD_MARK } from '../drills/check.js';
+
 import { IDEAS } from '../drills/ideas.js';
+import { GOOD_MARK } from '../judgement/index.js';
 import type { Student } from './class.js';
 import type { Handout, Question } from './handout.js';
 import type { QuestionMark } from './marking.js';

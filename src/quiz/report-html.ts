@@ -1,7 +1,7 @@
 /** The report of a class as one HTML page to print or send: no scripts, nothing loaded from elsewhere. */
 import { describeColour } from '../colour/describe.js';
 import { findFamily } from '../drills/families.js';
-import { kindOf } from '../drills/kinds.js';
+import { kindOf } from '../drills/kinds/index.js';
 import type { ResultSwatch } from '../drills/types.js';
 import type { ClassAnalysis, FieldCounts, QuestionAnalysis } from './analysis.js';
 import type { ClassResult, Student } from './class.js';
@@ -53,7 +53,7 @@ function questionSection(
   sittings: number,
 ): Markup {
   const { drill, points } = handout.questions[index] as ClassResult['handout']['questions'][number];
-  const kind = kindOf(drill);
+  const kind = kindOf(handout.studio, drill);
   const best = grader.grade(index, kind.best(drill));
   const family = findFamily(drill.family)?.name ?? drill.family;
   const common = question.answers

@@ -1,7 +1,7 @@
 /** What the screens need from outside. All input and output goes through these ports; src/commands fills them. */
 import type { ValueScaleId } from '../colour/index.js';
 import type { Answer, DrillCommon, Grade, Kind } from '../drills/types.js';
-import type { Palette, Pigment } from '../paints/index.js';
+import type { Studio } from '../paints/index.js';
 import type { SetSummary } from '../practice/index.js';
 import type { ColourSetting } from './colour-level.js';
 
@@ -65,8 +65,7 @@ export interface TuiDeps {
   readonly drills: readonly DrillCommon[];
   kindOf(drill: DrillCommon): Kind;
   familyName(id: string): string;
-  readonly palettes: readonly Palette[];
-  readonly pigments: readonly Pigment[];
+  readonly studio: Studio;
   readonly settings: Settings;
   saveSettings(patch: SettingsPatch): SaveOutcome | Promise<SaveOutcome>;
   readonly firstRun: boolean;

@@ -1,6 +1,5 @@
 /** The state that the program starts in, and what stays fixed while it runs. */
 import { FAMILY_IDS } from '../drills/families.js';
-import { PAPER } from '../paints/index.js';
 import { type ColourSetting, colourIsForced, colourLevel } from './colour-level.js';
 import type { TuiDeps } from './deps.js';
 import type { Screen, Size, State, World } from './state.js';
@@ -18,9 +17,7 @@ export function worldOf(deps: TuiDeps): World {
     families: [...counts]
       .sort(([one], [other]) => FAMILY_IDS.indexOf(one) - FAMILY_IDS.indexOf(other))
       .map(([id, drills]) => ({ id, name: deps.familyName(id), drills })),
-    palettes: deps.palettes,
-    pigments: deps.pigments,
-    paper: PAPER.reflectance,
+    studio: deps.studio,
     colourIsForced: colourIsForced({
       env: deps.env,
       setting: 'auto',

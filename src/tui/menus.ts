@@ -39,7 +39,7 @@ export const scaleLabel = (id: Settings['valueScale']): string =>
 
 /** The settings with their values. */
 export function settingsMenu({ settings }: Pick<State, 'settings'>, world: World): MenuItem[] {
-  const palette = world.palettes.find(({ id }) => id === settings.palette);
+  const palette = world.studio.palettes.find(({ id }) => id === settings.palette);
   const forced = world.colourIsForced === true ? ' (a flag or the environment rules)' : '';
   return [
     { value: 'valueScale', label: `Value scale     ${scaleLabel(settings.valueScale)}` },
@@ -66,7 +66,7 @@ export function welcomeOptions(state: State, world: World): MenuItem[] {
         { value: 'none', label: 'I would rather have words and numbers only' },
       ];
     case 'palette':
-      return world.palettes.map(({ id, name, note }) => ({ value: id, label: `${name}: ${note}` }));
+      return world.studio.palettes.map(({ id, name, note }) => ({ value: id, label: `${name}: ${note}` }));
     case 'scale':
       return [...Object.keys(VALUE_SCALES)].map((id) => ({
         value: id,

@@ -1,5 +1,6 @@
 /** What the result says and how its lines are shared out. */
-import type { Grade, Verdict } from '../drills/types.js';
+import type { Grade } from '../drills/types.js';
+import type { Verdict } from '../judgement/index.js';
 import { HINT_COST } from '../practice/index.js';
 import { cleanText } from '../text/sanitize.js';
 import { wrapText } from '../text/wrap.js';

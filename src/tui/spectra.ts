@@ -1,8 +1,10 @@
 /** The spectra behind a result: each paint alone at the strength of the wash, and what was laid. */
-import { runsWords, swallowedByAll } from '../drills/spectrum-words.js';
+
 import type { Grade, LaidPart } from '../drills/types.js';
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
-import { loadsFromParts, PAPER, type Pigment, predict, strengthOfLoads } from '../paints/index.js';
+import { findPaint, type Studio } from '../paints/index.js';
+import { seeAlone, strengthOf } from '../washes/index.js';
+import { runsWords, swallowedByAll } from '../words/spectrum.js';
 import type { Run } from './canvas.js';
 import { Canvas } from './canvas.js';
 import type { Glyphs } from './glyphs.js';
@@ -20,24 +22,24 @@ export interface Spectra {
 const MASSTONE = 1;
 
 /** Spectra of a graded mixture, or undefined when it says nothing of paints. */
-export function spectraOf(grade: Grade, library: readonly Pigment[], paper: Spectrum): Spectra | undefined {
+export function spectraOf(grade: Grade, studio: Studio): Spectra | undefined {
   const laid = (grade.laid ?? []).flatMap((part: LaidPart) => {
-    const pigment = library.find(({ id }) => id === part.pigment);
+    const pigment = findPaint(studio, part.pigment);
     return pigment === undefined ? [] : [{ ...part, pigment }];
   });
   const mixture = grade.swatches.find(({ label }) => label === 'yours') ?? grade.swatches[0];
   if (laid.length === 0 || mixture === undefined) return undefined;
-  const strength = Math.min(MASSTONE, Math.max(0.05, strengthOfLoads(laid)));
+  const strength = Math.min(MASSTONE, Math.max(0.05, strengthOf(laid)));
   const paints = laid.map(({ pigment }) => ({
     name: pigment.name,
-    reflectance: predict(loadsFromParts([{ pigment, parts: 1 }], strength), 'puddle', PAPER),
+    reflectance: seeAlone(studio, pigment.id, strength).reflectance,
   }));
   const runs =
     laid.length < 2
       ? []
       : swallowedByAll(
           paints.map(({ reflectance }) => reflectance),
-          paper,
+          studio.paper.reflectance,
         );
   return { paints, mixture: mixture.reflectance, shared: runsWords(runs), sharedRuns: runs };
 }

@@ -1,8 +1,8 @@
 /** Everything the screens show, as one value. Only the reducer makes a new one. */
 import type { Answer, DrillCommon, Field, Kind } from '../drills/types.js';
-import type { Spectrum } from '../optics/index.js';
-import type { Palette, Pigment, Way } from '../paints/index.js';
+import type { Studio } from '../paints/index.js';
 import type { SetSummary } from '../practice/index.js';
+import type { Way } from '../washes/index.js';
 import type { ColourLevel } from './colour-level.js';
 import type { AnswerEntry, SetItem, Settings, SettingsPatch } from './deps.js';
 
@@ -12,10 +12,8 @@ export interface World {
   kindOf(drill: DrillCommon): Kind;
   readonly families: readonly { readonly id: string; readonly name: string; readonly drills: number }[];
   familyName(id: string): string;
-  readonly palettes: readonly Palette[];
-  readonly pigments: readonly Pigment[];
-  /** Reflectance of the paper that paints are laid on. */
-  readonly paper: Spectrum;
+  /** The paints, the paper and the boxes at hand. */
+  readonly studio: Studio;
   /** Something outside the settings decides about colour. */
   readonly colourIsForced?: boolean;
   /** What colour level a setting gives here. */
@@ -88,16 +86,20 @@ export type WelcomeStep = 'greeting' | 'colours' | 'palette' | 'scale';
 export interface BenchSlot {
   /** Absent for an empty slot. */
   readonly pigment?: string;
-  readonly parts: number;
+  /** Place on the scale of the way; of no account for the wash itself. */
+  readonly amount: number;
 }
 
 export interface BenchScreen {
   readonly name: 'bench';
+  /** The wash, then two further paints. */
   readonly slots: readonly BenchSlot[];
-  /** Hundredths, 5-100. */
+  /** Of the wash and of strokes, hundredths, 5-100. */
   readonly strength: number;
   readonly way: Way;
-  /** 0-2 the slots, then strength, then way. */
+  /** Water after stirring: one part in so many. */
+  readonly thin: number;
+  /** 0-2 the slots, then way, then water. */
   readonly focus: number;
   /** Set while a paint is picked from the list: the highlighted index, 0 is "no paint". */
   readonly picking?: number;

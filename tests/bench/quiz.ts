@@ -1,5 +1,5 @@
 /** Marking a class against grading its answers alone: 200 sittings of 20 questions. */
-import { kindOf } from '../../src/drills/kinds.js';
+import { kindOf } from '../../src/drills/kinds/index.js';
 import { analyseClass } from '../../src/quiz/analysis.js';
 import { parseSitting, sittingText } from '../../src/quiz/answers.js';
 import { markClass } from '../../src/quiz/class.js';
@@ -23,13 +23,13 @@ export function benchQuiz(): BenchRow[] {
     for (const { answers } of sittings) {
       for (const [index, { answer }] of answers.entries()) {
         const drill = handout.questions[index]?.drill;
-        if (drill !== undefined) sum += kindOf(drill).grade(drill, answer).mark;
+        if (drill !== undefined) sum += kindOf(handout.studio, drill).grade(drill, answer).mark;
       }
     }
     return sum;
   };
   const markAll = (): number => {
-    const read = parseHandout(handoutText, 'bench.quiz.yaml');
+    const read = parseHandout(handout.studio, handoutText, 'bench.quiz.yaml');
     const result = markClass(
       read,
       files.map(({ file, text }) => ({ file, sitting: parseSitting(text, file) })),

@@ -1,7 +1,7 @@
 /** A handout and sittings for the tests: small drills whose answers are known to differ. */
 import * as v from 'valibot';
 import { withFamily } from '../../src/drills/format.js';
-import { type Drill, drillSchema, kindOf } from '../../src/drills/kinds.js';
+import { type Drill, drillSchema } from '../../src/drills/kinds/index.js';
 import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';
 import type { Answer } from '../../src/drills/types.js';
 import { readDrillFolder } from '../../src/files/exercises.js';
@@ -15,6 +15,7 @@ import {
   startSitting,
   takeChoices,
 } from '../../src/quiz/sitting.js';
+import { kindOf, STUDIO } from '../studio.js';
 
 const STARTS = ['burnt-sienna', 'cadmium-red', 'cadmium-yellow', 'cerulean-blue', 'sap-green'];
 const TRAY = ['alizarin-crimson', 'ultramarine-blue', 'prussian-blue', 'ivory-black'];
@@ -55,14 +56,14 @@ export function someHandoutText(count = 4, rules: Partial<Rules> = {}, title = '
 }
 
 export function someHandout(count = 4, rules: Partial<Rules> = {}): Handout {
-  return parseHandout(someHandoutText(count, rules), 'test.quiz.yaml');
+  return parseHandout(STUDIO, someHandoutText(count, rules), 'test.quiz.yaml');
 }
 
 /** A handout with one shipped drill of every kind and family. */
 export function everyKindHandout(rules: Partial<Rules> = {}): { handout: Handout; drills: Drill[] } {
   const drills = [
     ...new Map(
-      readDrillFolder('exercises').map((drill) => [`${drill.kind} ${drill.family}`, drill]),
+      readDrillFolder(STUDIO, 'exercises').map((drill) => [`${drill.kind} ${drill.family}`, drill]),
     ).values(),
   ];
   const text = handoutText({
@@ -72,7 +73,7 @@ export function everyKindHandout(rules: Partial<Rules> = {}): { handout: Handout
     rules: { ...RULES, ...rules },
     questions: drills.map((drill) => ({ drill, points: 1 })),
   });
-  return { handout: parseHandout(text, 'kinds.quiz.yaml'), drills };
+  return { handout: parseHandout(STUDIO, text, 'kinds.quiz.yaml'), drills };
 }
 
 /** A finished sitting with given answers by index; `undefined` leaves the question open. */

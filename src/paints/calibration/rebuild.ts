@@ -10,7 +10,7 @@ import {
   type SpectrumSet,
 } from '../catalogue.js';
 import { TINT_STRENGTH } from '../constants.js';
-import { PAPER } from '../predict.js';
+import { PAPER } from '../paper.js';
 import { type Aim, filmColour } from './aims.js';
 import { calibrate, type Freedom, type Known, misfitOfShape } from './calibrate.js';
 import { creditOf, mediumOf, STARTING_SPECTRA, sourceSpectrum } from './carried-spectra.js';

@@ -4,6 +4,7 @@ import { basename } from 'node:path';
 import { MOST_TEXT } from '../../drills/yaml-source.js';
 import { DataError } from '../../errors.js';
 import { readText } from '../../files/read-text.js';
+import type { Studio } from '../../paints/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { parseSitting, type Sitting } from '../answers.js';
 import type { Submitted } from '../class.js';
@@ -16,8 +17,8 @@ export function shownFile(path: string): string {
 }
 
 /** @throws DataError one line: which file, where in it, what is wrong */
-export function readHandout(path: string): Handout {
-  return parseHandout(readText(path, MOST_TEXT), shownFile(path));
+export function readHandout(studio: Studio, path: string): Handout {
+  return parseHandout(studio, readText(path, MOST_TEXT), shownFile(path));
 }
 
 /** @throws DataError as {@link readHandout} does */

@@ -1,6 +1,6 @@
 /** The state of a quiz in the room: one question at a time, a count for each choice, the result, then the next. */
 import { firstAnswer } from '../../drills/answers.js';
-import { kindOf } from '../../drills/kinds.js';
+import { kindOf } from '../../drills/kinds/index.js';
 import type { Answer, Field, Grade } from '../../drills/types.js';
 import type { Handout, Question } from '../../quiz/handout.js';
 import type { Grader } from '../../quiz/marking.js';
@@ -83,7 +83,7 @@ export function isCounted(state: Pick<RoomState, 'counts'>, place: number): bool
 export function roomAnswer(world: RoomWorld, state: Pick<RoomState, 'counts'>, place: number): Answer {
   const { drill } = questionIn(world, place);
   const fields = fieldsIn(world, place);
-  const best = kindOf(drill).best(drill);
+  const best = kindOf(world.handout.studio, drill).best(drill);
   const chosen = fields.map(({ id, options }, index) => {
     const hands = countsOf(state, place, index);
     const most = Math.max(0, ...hands);

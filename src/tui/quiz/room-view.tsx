@@ -1,7 +1,7 @@
 /** The screens of a quiz in the room. */
 import { Box } from 'ink';
 import type { ReactNode } from 'react';
-import { kindOf } from '../../drills/kinds.js';
+import { kindOf } from '../../drills/kinds/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
 import { Frame } from '../components/frame.js';
@@ -43,7 +43,7 @@ function useQuestionLines({ world, room }: RoomProps, withScene: boolean): Piece
   const last = shown.at(-1);
   if (shown.length < scene.length && last !== undefined)
     shown[shown.length - 1] = [...last, { text: ' ...' }];
-  const goal = kindOf(drill)
+  const goal = kindOf(world.handout.studio, drill)
     .goalLines(drill)
     .flatMap((line) => lines(line, 'plain'));
   return [...shown, ...lines(drill.ask, 'label'), ...(withScene ? goal : [])];
@@ -58,7 +58,10 @@ function AskScreen(props: RoomProps): React.JSX.Element {
     <Frame title="">
       <Rows lines={lines} />
       <Rows lines={[[]]} />
-      <LargePatches swatches={kindOf(drill).given(drill)} rows={Math.max(4, rows - lines.length - 1)} />
+      <LargePatches
+        swatches={kindOf(world.handout.studio, drill).given(drill)}
+        rows={Math.max(4, rows - lines.length - 1)}
+      />
     </Frame>
   );
 }

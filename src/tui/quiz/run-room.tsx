@@ -1,5 +1,5 @@
 /** Runs a quiz in the room. Loads Ink: check the terminal first (terminal-check.ts). */
-import { kindOf } from '../../drills/kinds.js';
+import { kindOf } from '../../drills/kinds/index.js';
 import type { Handout } from '../../quiz/handout.js';
 import { createGrader } from '../../quiz/marking.js';
 import { cleanText } from '../../text/sanitize.js';
@@ -56,7 +56,7 @@ export function roomProgram(
 export function roomLines(world: RoomWorld, state: RoomState): string[] {
   return world.handout.questions.flatMap(({ drill }, place) => {
     if (!isCounted(state, place)) return [];
-    const kind = kindOf(drill);
+    const kind = kindOf(world.handout.studio, drill);
     const { mark, verdict, best } = roomGrade(world, state, place);
     const rows = fieldsIn(world, place).map(({ label, options }, index) => {
       const hands = countsOf(state, place, index);

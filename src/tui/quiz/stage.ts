@@ -1,8 +1,7 @@
 /** What the quiz screens share with practice: a drill and its result are drawn by the same components, from the same kind of state. */
 import { findFamily } from '../../drills/families.js';
-import { type Drill, kindOf } from '../../drills/kinds.js';
+import { type Drill, kindOf } from '../../drills/kinds/index.js';
 import type { Answer, DrillCommon, Field, Grade, Kind } from '../../drills/types.js';
-import { LIBRARY, PALETTES, PAPER } from '../../paints/index.js';
 import type { Handout } from '../../quiz/handout.js';
 import { type ColourLevel, colourLevel } from '../colour-level.js';
 import type { Settings } from '../deps.js';
@@ -40,15 +39,13 @@ export interface QuizDeps {
 export const INTERRUPTED = 130;
 
 /** What the practice components look up. */
-export function quizWorld({ questions }: Handout, { env, noColourFlag }: QuizDeps): World {
+export function quizWorld({ questions, studio }: Handout, { env, noColourFlag }: QuizDeps): World {
   return {
     drills: new Map(questions.map(({ drill }) => [drill.id, drill as DrillCommon])),
-    kindOf: (drill) => kindOf(drill as Drill) as unknown as Kind,
+    kindOf: (drill) => kindOf(studio, drill as Drill) as unknown as Kind,
     families: [],
     familyName: (id) => findFamily(id)?.name ?? id,
-    palettes: PALETTES,
-    pigments: LIBRARY,
-    paper: PAPER.reflectance,
+    studio,
     colourLevelFor: (setting) => colourLevel({ env, setting, noColourFlag }),
   };
 }

@@ -1,8 +1,8 @@
 /** The mixing bench: up to three paints; here, unlike in a drill, the colour is shown while it changes. */
 import { Box, Text } from 'ink';
 import type { Spectrum } from '../../optics/index.js';
-import { loadsFromParts, type Part, predict } from '../../paints/index.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
+import { seeAlone, seeLaid } from '../../washes/index.js';
 import { Frame } from '../components/frame.js';
 import { type Piece, Row, Rows } from '../components/row.js';
 import { factLines, patchLines } from '../components/swatch.js';
@@ -12,31 +12,28 @@ import { notesOf } from '../notes.js';
 import type { BenchScreen, World } from '../state.js';
 import { useSurroundings } from '../surroundings.js';
 import { patchStyle } from '../theme.js';
-import { benchOrder, STRENGTH_ROW, WAY_ROW } from '../update/bench.js';
+import { benchLaid, benchOrder, slotWords, WATER_ROW, WAY_ROW, waterWords } from '../update/bench.js';
 import { windowAround } from '../window.js';
 
 const WAY_WORDS = {
-  puddle: 'stirred in one puddle',
-  glaze: 'glazed, one over another',
-  strokes: 'strokes side by side',
+  puddle: 'stirred in, no water added',
+  glaze: 'glazed over the dry wash',
+  strokes: 'strokes beside the wash',
 } as const;
 
-/** The mixture on the bench, or undefined with no paint on it. */
+/** The mixture on the bench, or undefined with no wash on it. */
 export function benchMixture(screen: BenchScreen, world: World): Spectrum | undefined {
-  const parts = screen.slots.flatMap(({ pigment: id, parts: amount }): Part[] => {
-    const pigment = world.pigments.find((each) => each.id === id);
-    return pigment === undefined ? [] : [{ pigment, parts: amount }];
-  });
-  return parts.length === 0 ? undefined : predict(loadsFromParts(parts, screen.strength / 100), screen.way);
+  const laid = benchLaid(screen);
+  return laid === undefined ? undefined : seeLaid(world.studio, laid).reflectance;
 }
 
 /** A paint on its own, at half strength, to know it by. */
 function paintLook(world: World, id: string | undefined): Look | undefined {
-  const pigment = world.pigments.find((each) => each.id === id);
+  const pigment = world.studio.paints.find((each) => each.id === id);
   if (pigment === undefined) return undefined;
   let look = known.get(pigment.id);
   if (look === undefined) {
-    look = lookOf(predict(loadsFromParts([{ pigment, parts: 1 }], 0.5), 'puddle'));
+    look = lookOf(seeAlone(world.studio, pigment.id, 0.5).reflectance);
     known.set(pigment.id, look);
   }
   return look;
@@ -56,8 +53,8 @@ function rowsOfBench(
     screen.focus === row
       ? { text: `${sight.less}${text}${sight.more}`, role: 'selected' }
       : { text: ` ${text} ` };
-  const slots = screen.slots.map(({ pigment: id, parts }, row): Piece[] => {
-    const pigment = world.pigments.find((each) => each.id === id);
+  const slots = screen.slots.map(({ pigment: id }, row): Piece[] => {
+    const pigment = world.studio.paints.find((each) => each.id === id);
     const look = paintLook(world, id);
     if (pigment === undefined || look === undefined)
       return [lead(row), { text: 'no paint (Enter to pick one)', role: 'muted' }];
@@ -66,17 +63,13 @@ function rowsOfBench(
       lead(row),
       ...swatch,
       { text: padText(pigment.name, 20), role: screen.focus === row ? 'selected' : 'plain' },
-      value(row, `${parts} ${parts === 1 ? 'part' : 'parts'}`),
+      value(row, slotWords(screen, row)),
     ];
   });
   return [
     ...slots,
-    [
-      lead(STRENGTH_ROW),
-      { text: padText('strength', 12), role: 'muted' },
-      value(STRENGTH_ROW, `${screen.strength} %`),
-    ],
     [lead(WAY_ROW), { text: padText('way', 12), role: 'muted' }, value(WAY_ROW, WAY_WORDS[screen.way])],
+    [lead(WATER_ROW), { text: padText('water', 12), role: 'muted' }, value(WATER_ROW, waterWords(screen))],
   ];
 }
 
@@ -94,11 +87,11 @@ function Picker({
   const picked = screen.picking ?? 0;
   const seen = windowAround(order.length + 1, picked, rows);
   const flat = state.colourLevel === 0;
-  const nameColumns = Math.max(...world.pigments.map(({ name }) => widthOf(name))) + 1;
+  const nameColumns = Math.max(...world.studio.paints.map(({ name }) => widthOf(name))) + 1;
   const lines = [undefined, ...order].slice(seen.from, seen.to).map((id, offset): Piece[] => {
     const chosen = seen.from + offset === picked;
     const lead: Piece = { text: chosen ? `${glyphs.pointer} ` : '  ', role: 'here' };
-    const pigment = world.pigments.find((each) => each.id === id);
+    const pigment = world.studio.paints.find((each) => each.id === id);
     const look = paintLook(world, id);
     if (pigment === undefined || look === undefined)
       return [lead, { text: 'no paint', role: chosen ? 'selected' : 'plain' }];
@@ -122,8 +115,8 @@ function Picker({
 
 /** What the rows without a paint are for. */
 const ABOUT_ROW: Readonly<Record<number, string>> = {
-  [STRENGTH_ROW]: '100 % is the paint at its fullest, 0 % is water.',
-  [WAY_ROW]: 'Stirred together, laid over a dry wash, or side by side for the eye to join.',
+  [WAY_ROW]: 'Stirred into the wash, laid over it dry, or beside it for the eye to join.',
+  [WATER_ROW]: 'Stirring adds no water. This does: thinned to a half, every paint is half as thick.',
 };
 
 /** Code, evidence and looks of the paint in focus, or what the row is for, where there is room beside the mixture. */
@@ -137,7 +130,7 @@ function AboutPaint({
   const { state, world, glyphs } = useSurroundings();
   if (!isWide(state.size)) return null;
   const id = screen.slots[screen.focus]?.pigment;
-  const pigment = world.pigments.find((each) => each.id === id);
+  const pigment = world.studio.paints.find((each) => each.id === id);
   const look = paintLook(world, id);
   const texts =
     pigment === undefined || look === undefined
@@ -235,7 +228,7 @@ function SpokenBench({
   const { state, world } = useSurroundings();
   const order = [undefined, ...benchOrder(world, state.settings.palette)];
   const id = screen.picking === undefined ? undefined : order[screen.picking];
-  const name = world.pigments.find((pigment) => pigment.id === id)?.name ?? 'no paint';
+  const name = world.studio.paints.find((pigment) => pigment.id === id)?.name ?? 'no paint';
   const lines =
     screen.picking === undefined
       ? [

@@ -43,7 +43,7 @@ function LeavePanel(): React.JSX.Element {
 function CautionPanel({ pigments }: { readonly pigments: readonly string[] }): React.JSX.Element {
   const { state, world } = useSurroundings();
   const columns = Math.min(76, innerColumns(state.size));
-  const paints = pigments.flatMap((id) => world.pigments.find((pigment) => pigment.id === id) ?? []);
+  const paints = pigments.flatMap((id) => world.studio.paints.find((pigment) => pigment.id === id) ?? []);
   const paragraphs = [...paints.map((paint) => cleanText(cautionOf(paint) ?? '', 400)), ...CAUTION_ADVICE];
   return (
     <Frame title="Before this paint goes near your hands">

@@ -1,6 +1,6 @@
 /** The result: what it was, what was laid, the best; the same in grey; the plane; verdicts and the reason. */
 import { Box, Text } from 'ink';
-import type { Verdict } from '../../drills/types.js';
+import type { Verdict } from '../../judgement/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitText } from '../../text/wrap.js';
 import { Frame } from '../components/frame.js';

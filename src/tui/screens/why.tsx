@@ -31,7 +31,7 @@ export function whyTexts({ paints, shared }: Spectra): string[] {
 
 export function Why({ screen }: { readonly screen: WhyScreen }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
-  const spectra = spectraOf(screen.back.attempt.entry.grade, world.pigments, world.paper);
+  const spectra = spectraOf(screen.back.attempt.entry.grade, world.studio);
   const columns = innerColumns(state.size);
   if (spectra === undefined) {
     return (

@@ -15,14 +15,14 @@ export function cautionsFor(world: World, screen: DrillScreen): string[] {
 /** Of these paints, those whose handling asks for care. */
 export function withCaution(world: World, ids: readonly string[]): string[] {
   return [...new Set(ids)].filter((id) => {
-    const hazard = world.pigments.find((pigment) => pigment.id === id)?.hazard;
+    const hazard = world.studio.paints.find((pigment) => pigment.id === id)?.hazard;
     return hazard !== undefined && hazard.level !== 'low';
   });
 }
 
 /** The caution text of a paint: what is remembered as shown. */
 export function cautionText(world: World, id: string): string {
-  return world.pigments.find((pigment) => pigment.id === id)?.hazard?.note ?? '';
+  return world.studio.paints.find((pigment) => pigment.id === id)?.hazard?.note ?? '';
 }
 
 const choose = (screen: DrillScreen, by: number, field = screen.fields[screen.focus]): DrillScreen =>

@@ -29,7 +29,7 @@ function changeSetting(state: State, world: World, name: string): State {
     case 'palette':
       return changeSettings(state, world, {
         palette: following(
-          world.palettes.map(({ id }) => id),
+          world.studio.palettes.map(({ id }) => id),
           settings.palette,
         ),
       });
@@ -116,7 +116,7 @@ function answerWelcome(state: State, world: World, screen: Screen & { name: 'wel
       'palette',
       Math.max(
         0,
-        world.palettes.findIndex(({ id }) => id === from.settings.palette),
+        world.studio.palettes.findIndex(({ id }) => id === from.settings.palette),
       ),
     );
   switch (screen.step) {

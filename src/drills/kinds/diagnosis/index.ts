@@ -1,0 +1,208 @@
+/** The diagnosis kind: see schema.ts. */
+
+import { shadingLine } from '../../../colour/chroma.js';
+import { colourInWords } from '../../../colour/words.js';
+import { overall, togetherMark, verdictOf } from '../../../judgement/index.js';
+import type { Studio } from '../../../paints/index.js';
+import { seeLaid } from '../../../washes/index.js';
+import { chosen, requireComplete } from '../../answers.js';
+import { IDEAS } from '../../ideas.js';
+import { laidParts } from '../../laid-parts.js';
+import type { Answer, Field, Grade, Kind } from '../../types.js';
+import { areaLine, faultLine, NONE, repairLines, type Said } from './explain.js';
+import {
+  afterRepair,
+  bestRepair,
+  FAULTS,
+  type FaultName,
+  faultsOf,
+  faultyArea,
+  standingOf,
+} from './judge.js';
+import { repairLabel, repairNote, stains } from './repairs.js';
+import type { DiagnosisDrill, PlannedArea, RepairOption } from './schema.js';
+
+/** From this level on the question tells no numbers of what lies there. */
+const COLD = 5;
+
+function fields(studio: Studio, drill: DiagnosisDrill): readonly Field[] {
+  return [
+    {
+      id: 'area',
+      label: 'faulty area',
+      shape: 'list',
+      options: [...drill.areas.map(({ id, name }) => ({ id, label: name })), { id: NONE, label: 'none' }],
+    },
+    { id: 'fault', label: 'fault', shape: 'list', options: FAULTS.map((id) => ({ id, label: id })) },
+    {
+      id: 'repair',
+      label: 'repair',
+      shape: 'list',
+      options: drill.repairs.map((option) => ({
+        id: option.id,
+        label: repairLabel(studio, option),
+        note: repairNote(option),
+      })),
+    },
+  ];
+}
+
+function read(studio: Studio, drill: DiagnosisDrill, answer: Answer): Said {
+  const open = fields(studio, drill);
+  requireComplete(open, answer);
+  const areaId = chosen(open, answer, 'area').id;
+  const repairId = chosen(open, answer, 'repair').id;
+  return {
+    area: drill.areas.find(({ id }) => id === areaId),
+    fault: chosen(open, answer, 'fault').id as FaultName,
+    repair: drill.repairs.find(({ id }) => id === repairId) as RepairOption,
+  };
+}
+
+const leaveOf = ({ repairs }: DiagnosisDrill): RepairOption =>
+  repairs.find(({ repair }) => 'leave' in repair) ?? (repairs[0] as RepairOption);
+
+function best(studio: Studio, drill: DiagnosisDrill): Answer {
+  const faulty = faultyArea(studio, drill);
+  if (faulty === undefined) return { area: NONE, fault: NONE, repair: leaveOf(drill).id };
+  return {
+    area: faulty.id,
+    fault: faultsOf(standingOf(studio, faulty))[0] ?? NONE,
+    repair: bestRepair(studio, drill, faulty).id,
+  };
+}
+
+/** Score of naming the fault: the first in the order value, chroma, hue is right; another that is out too is half right. */
+function faultScore(faults: readonly FaultName[], said: FaultName): number {
+  if (said === (faults[0] ?? NONE)) return 1;
+  return faults.includes(said) ? 0.5 : 0;
+}
+
+function scores(
+  studio: Studio,
+  drill: DiagnosisDrill,
+  { area, fault, repair }: Said,
+): readonly [number, number, number] {
+  const faulty = faultyArea(studio, drill);
+  if (faulty?.id !== area?.id) return [0, 0, 0];
+  if (faulty === undefined) return [1, faultScore([], fault), 'leave' in repair.repair ? 1 : 0];
+  const after = afterRepair(studio, faulty, repair).score;
+  return [1, faultScore(faultsOf(standingOf(studio, faulty)), fault), after];
+}
+
+function ideaOf(
+  studio: Studio,
+  said: Said,
+  [area, fault, repair]: readonly [number, number, number],
+): string | undefined {
+  if (area < 1) return 'wrong-area';
+  if (
+    repair < 1 &&
+    'lift' in said.repair.repair &&
+    said.area !== undefined &&
+    stains(studio, said.area.laid)
+  ) {
+    return 'lifted-a-stain';
+  }
+  if (fault < 1) return 'wrong-fault';
+  return repair < 1 ? 'repair-missed' : undefined;
+}
+
+function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
+  const said = read(studio, drill, answer);
+  const three = scores(studio, drill, said);
+  const mark = togetherMark(three);
+  const idea = ideaOf(studio, said, three);
+  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
+  const bestAnswer = best(studio, drill);
+  const faulty = faultyArea(studio, drill);
+  const subject = faulty ?? said.area ?? (drill.areas[0] as PlannedArea);
+  const now = standingOf(studio, subject);
+  // The figures are those of the faulty area: a repair that went elsewhere leaves it as it is.
+  const after = said.area?.id === subject.id ? afterRepair(studio, subject, said.repair) : now;
+  const bestOption = faulty === undefined ? leaveOf(drill) : bestRepair(studio, drill, subject);
+  const bestAfter = afterRepair(studio, subject, bestOption);
+  const before = now.seen.colour;
+  const reached = after.seen.colour;
+  const { plan } = subject;
+  return {
+    mark,
+    verdict: overall(mark),
+    value: {
+      before: before.step,
+      after: reached.step,
+      asked: plan.step,
+      verdict: verdictOf(after.value.score),
+      tooCloseToCall: after.value.tooCloseToCall,
+    },
+    ...(plan.chroma === undefined
+      ? {}
+      : {
+          chroma: {
+            before: before.chroma,
+            after: reached.chroma,
+            asked: plan.chroma,
+            verdict: verdictOf(after.chroma.score),
+            kept: before.chroma > 0.5 ? reached.chroma / before.chroma : 1,
+            shadingLine: shadingLine(before.chroma, before.lab.l, reached.lab.l),
+            best: bestAfter.seen.colour.chroma,
+            tooCloseToCall: after.chroma.tooCloseToCall,
+          },
+        }),
+    explanation: [
+      areaLine(studio, drill, said),
+      faultLine(studio, drill, said),
+      ...repairLines(studio, drill, said, bestOption),
+      ...(next === undefined ? [] : [next]),
+    ],
+    ...(idea === undefined ? {} : { idea }),
+    best: { answer: bestAnswer, label: label(studio, drill, bestAnswer), mark: 100 },
+    swatches: [
+      { label: subject.name, reflectance: now.seen.reflectance },
+      { label: 'yours', reflectance: after.seen.reflectance },
+      { label: 'best', reflectance: bestAfter.seen.reflectance },
+    ],
+    laid: laidParts(after.seen),
+    evidence: after.seen.evidence,
+  };
+}
+
+function label(studio: Studio, drill: DiagnosisDrill, answer: Answer): string {
+  const open = fields(studio, drill);
+  const [area, fault, repair] = ['area', 'fault', 'repair'].map((id) => chosen(open, answer, id).label);
+  return `${area}, ${fault}: ${repair}`;
+}
+
+function goalLine(studio: Studio, { level }: DiagnosisDrill, area: PlannedArea): string {
+  const { step, chroma, hue } = area.plan;
+  const { colour } = seeLaid(studio, area.laid);
+  const strong = chroma === undefined ? '' : `, chroma ${chroma[0]}-${chroma[1]}`;
+  const turned = hue === undefined ? '' : `, hue ${hue.near}° ± ${hue.within}`;
+  const now =
+    level >= COLD
+      ? colourInWords(colour.lab)
+      : `is ${colour.step.toFixed(1)}, ${colour.chroma.toFixed(0)}${hue === undefined ? '' : `, ${colour.hue.toFixed(0)}°`}`;
+  return `${area.name}: plan step ${step[0]}-${step[1]}${strong}${turned}; ${now}`;
+}
+
+/** At most one area may be out, or the question has two answers. */
+function faults(studio: Studio, drill: DiagnosisDrill): string[] {
+  const out = drill.areas.filter((area) => standingOf(studio, area).score < 1);
+  const hasLeave = drill.repairs.some(({ repair }) => 'leave' in repair);
+  return [
+    ...(out.length <= 1 ? [] : [`${out.length} areas are out of their plans; there may be one`]),
+    ...(out.length === 0 && !hasLeave ? ['nothing is out, and no repair leaves it alone'] : []),
+  ];
+}
+
+export const diagnosisKind = (studio: Studio): Kind<DiagnosisDrill> => ({
+  kind: 'diagnosis',
+  fields: (drill) => fields(studio, drill),
+  given: ({ areas }) =>
+    areas.map(({ name, laid }) => ({ label: name, reflectance: seeLaid(studio, laid).reflectance })),
+  goalLines: (drill) => drill.areas.map((area) => goalLine(studio, drill, area)),
+  grade: (drill, answer) => grade(studio, drill, answer),
+  best: (drill) => best(studio, drill),
+  label: (drill, answer) => label(studio, drill, answer),
+  faults: (drill) => faults(studio, drill),
+});

@@ -1,0 +1,53 @@
+/** Grades an answer to a mix drill. */
+import { judgeChroma, judgeHue, judgeValue, overall, scoreColour } from '../../../judgement/index.js';
+import type { Studio } from '../../../paints/index.js';
+import { laidParts } from '../../laid-parts.js';
+import type { Answer, Grade } from '../../types.js';
+import { answerOf, choiceOf } from './choice.js';
+import { explain } from './explain.js';
+import { ideaOf } from './idea.js';
+import { choiceLabel } from './label.js';
+import type { MixDrill } from './schema.js';
+import { outcomeOf, ratingOf, solved, startOf } from './solve.js';
+
+/** @throws RangeError when the answer does not fit the drill's fields */
+export function gradeMix(studio: Studio, drill: MixDrill, answer: Answer): Grade {
+  const known = solved(studio, drill);
+  const { best } = known;
+  const outcome = outcomeOf(studio, drill, choiceOf(studio, drill, answer));
+  const { colour, reflectance } = outcome.seen;
+  const rating = ratingOf(studio, drill, outcome.choice.second);
+  const value = judgeValue(known, colour, rating.evidence).result;
+  const chroma = {
+    ...judgeChroma(known, colour, rating.evidence).result,
+    best: best.seen.colour.chroma,
+  };
+  const hue = judgeHue(known, colour)?.result;
+  const { mark } = scoreColour(known, colour, rating);
+  const idea = ideaOf(studio, drill, outcome, known, {
+    value: value.verdict,
+    chroma: chroma.verdict,
+    hue: hue?.verdict ?? 'good',
+  });
+  return {
+    mark,
+    verdict: overall(mark),
+    value,
+    chroma,
+    ...(hue === undefined ? {} : { hue }),
+    explanation: explain(studio, { drill, outcome, solved: known, value, chroma, hue, idea, mark }),
+    ...(idea === undefined ? {} : { idea }),
+    best: {
+      answer: answerOf(studio, drill, best.choice),
+      label: choiceLabel(studio, drill, best.choice),
+      mark: best.mark,
+    },
+    swatches: [
+      { label: 'start', reflectance: startOf(studio, drill).reflectance },
+      { label: 'yours', reflectance },
+      { label: 'best', reflectance: best.seen.reflectance },
+    ],
+    laid: laidParts(outcome.seen),
+    evidence: rating.evidence,
+  };
+}

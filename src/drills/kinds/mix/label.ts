@@ -1,0 +1,49 @@
+/** Short words for a choice. */
+import { paintOf, type Studio } from '../../../paints/index.js';
+import { consistency, type Way } from '../../../washes/index.js';
+import { paintsLabel, strengthWords, thinWords } from '../../../words/laid.js';
+import { type Choice, howsOf, howWords } from './choice.js';
+import type { MixDrill } from './schema.js';
+
+/** True when the wash is one paint and the second is that paint, stirred in: then the wash only gets stronger. */
+export function isMoreOfTheSame({ start }: MixDrill, { second, how }: Choice): boolean {
+  return how.way === 'puddle' && second in start.paints && Object.keys(start.paints).length === 1;
+}
+
+/** Short words for a choice: "alizarin crimson 1:4, thinned to a half"; only what the drill leaves open. */
+export function choiceLabel(studio: Studio, drill: MixDrill, choice: Choice): string {
+  const { name } = paintOf(studio, choice.second);
+  const water = drill.thins.length > 1 ? `, ${thinWords(choice.thin)}` : '';
+  const how = howWords(choice.how);
+  if (isMoreOfTheSame(drill, choice)) return `more ${name} ${how}${water}`;
+  return choice.how.way === 'puddle' ? `${name} ${how}${water}` : `${name}, ${how}`;
+}
+
+/** What the second paint is brought to: "first wash: burnt sienna at 30 %, thick as milk". */
+export function firstWords(studio: Studio, { start }: MixDrill): string {
+  return `first wash: ${paintsLabel(studio, start)} at ${strengthWords(start.strength)}, ${consistency(start.strength)}`;
+}
+
+const WAY_WORDS: Readonly<Record<Way, string>> = {
+  puddle: 'stirred in, no water added',
+  glaze: 'glazed over the dry wash',
+  strokes: 'strokes beside the wash',
+};
+
+/** What the drill fixes, in words, or an empty text: "amount 1:4, stirred in, no water added". */
+export function fixedWords(studio: Studio, drill: MixDrill): string {
+  const { tray, thins } = drill;
+  const hows = howsOf(drill);
+  const ways = [...new Set(hows.map(({ way }) => way))];
+  const [how] = hows;
+  const [thin] = thins;
+  return [
+    tray.length === 1 ? `second paint ${paintOf(studio, tray[0] as string).name}` : '',
+    hows.length === 1 && how?.way === 'puddle' ? `amount ${how.id}` : '',
+    hows.length === 1 && how?.way !== 'puddle' && how !== undefined ? howWords(how) : '',
+    ways.length === 1 && !(hows.length === 1 && ways[0] !== 'puddle') ? WAY_WORDS[ways[0] as Way] : '',
+    thins.length === 1 && thin !== undefined && thin !== 1 ? `then ${thinWords(thin)}` : '',
+  ]
+    .filter((word) => word !== '')
+    .join(', ');
+}

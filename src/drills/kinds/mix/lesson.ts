@@ -1,0 +1,156 @@
+/** Whether a drill teaches what its family is for: the checker's questions about mix drills. */
+import {
+  CHROMATIC_START,
+  DEEP_STEP,
+  FAIR_MARK,
+  GOOD_MARK,
+  LEAN_CHROMA,
+  LEAST_BAND,
+  LEAST_FACTOR,
+  NEUTRAL_CHROMA,
+  scoreColour,
+} from '../../../judgement/index.js';
+import type { Studio } from '../../../paints/index.js';
+import { howsOf } from './choice.js';
+import { withPaint } from './idea.js';
+import type { MixDrill } from './schema.js';
+import { type Place, seatOf } from './seat.js';
+import { outcomeOf, ratingOf, solved } from './solve.js';
+
+interface TrayPaint {
+  readonly id: string;
+  readonly place: Place;
+  readonly chroma: number;
+  readonly best: number;
+  readonly worst: number;
+}
+
+function trayPaints(studio: Studio, drill: MixDrill): TrayPaint[] {
+  const known = solved(studio, drill);
+  return drill.tray.map((id) => {
+    const marks = withPaint(studio, drill, known, id).map(({ mark }) => mark);
+    const { place, alone } = seatOf(studio, drill.start, id);
+    return { id, place, chroma: alone.chroma, best: Math.max(...marks), worst: Math.min(...marks) };
+  });
+}
+
+const list = (paints: readonly TrayPaint[]): string => paints.map(({ id }) => id).join(', ');
+
+function brightFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayPaint): string[] {
+  const traps = paints.filter(({ place }) => place === 'across' || place === 'black');
+  const open = traps.filter((paint) => paint.best >= GOOD_MARK);
+  return [
+    drill.goal.chroma === 'bright' ? '' : 'the goal’s chroma is not `bright`',
+    best.place === 'around' || best.place === 'between' || best.place === 'own'
+      ? ''
+      : `the best second paint, ${best.id}, does not go around the wheel (${best.place})`,
+    traps.length > 0 ? '' : 'no paint from across the wheel and no black tempts',
+    open.length === 0 ? '' : `a paint that should dull marks well: ${list(open)}`,
+  ];
+}
+
+function dullFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayPaint): string[] {
+  const near = paints.filter(({ place }) => place === 'around' || place === 'own');
+  const open = near.filter((paint) => paint.best >= GOOD_MARK);
+  return [
+    drill.goal.chroma === 'bright' ? 'the goal’s chroma is `bright`' : '',
+    best.place === 'across' || best.place === 'between'
+      ? ''
+      : `the best second paint, ${best.id}, does not go across the wheel (${best.place})`,
+    near.length > 0 ? '' : 'no neighbour tempts',
+    open.length === 0 ? '' : `a neighbour marks well: ${list(open)}`,
+  ];
+}
+
+function greyFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayPaint): string[] {
+  const { chroma } = drill.goal;
+  const traps = paints.filter((paint) => paint.id !== best.id && paint.best < FAIR_MARK);
+  return [
+    chroma !== 'bright' && chroma[1] <= NEUTRAL_CHROMA
+      ? ''
+      : `the goal’s chroma must end at ${NEUTRAL_CHROMA} or below`,
+    best.place === 'black' || best.place === 'white'
+      ? `the best second paint, ${best.id}, is neutral itself`
+      : '',
+    traps.length > 0 ? '' : 'every partner goes grey: none is a trap',
+  ];
+}
+
+function leanFaults(drill: MixDrill): string[] {
+  const { chroma, hue } = drill.goal;
+  return [
+    chroma !== 'bright' && chroma[1] <= LEAN_CHROMA
+      ? ''
+      : `a lean needs a chroma band that ends at ${LEAN_CHROMA} or below`,
+    hue === undefined || hue.near === 'start' ? 'a lean needs a hue, near an angle' : '',
+  ];
+}
+
+function darkFaults(studio: Studio, drill: MixDrill, best: TrayPaint): string[] {
+  const { step } = solved(studio, drill).best.seen.colour;
+  return [
+    step >= DEEP_STEP ? '' : `the best answer stops at step ${step.toFixed(1)}, lighter than L* 25`,
+    best.place === 'black' ? 'the best answer is a black' : '',
+  ];
+}
+
+/** The best touch is small, or the paint so weak that it is large; equal blobs must not do. */
+function strengthFaults(studio: Studio, drill: MixDrill): string[] {
+  const known = solved(studio, drill);
+  const { choice } = known.best;
+  const hows = howsOf(drill);
+  if (hows.length < 2) return ['the amount must be open'];
+  const equal = hows.find(({ id }) => id === '1:1');
+  if (equal === undefined || choice.how.id === equal.id)
+    return ['equal parts must be open, and must not be the best'];
+  const { colour } = outcomeOf(studio, drill, { ...choice, how: equal }).seen;
+  const { mark } = scoreColour(known, colour, ratingOf(studio, drill, choice.second));
+  return [mark < FAIR_MARK ? '' : `equal parts mark ${mark}: the paint is not strong enough to matter`];
+}
+
+/** True when every two amounts that are open lie at least so far apart. */
+function amountsApart(drill: MixDrill, factor: number): boolean {
+  const ratios = howsOf(drill)
+    .filter(({ way }) => way === 'puddle')
+    .map(({ amount }) => amount);
+  return ratios.every((ratio, at) => at === 0 || ratio / (ratios[at - 1] as number) >= factor - 1e-9);
+}
+
+/** Bands that the model cannot tell apart, and goals that mean nothing for the start. */
+function bandFaults(studio: Studio, drill: MixDrill): string[] {
+  const { start, best } = solved(studio, drill);
+  const { value, chroma, hue } = drill.goal;
+  const { evidence } = ratingOf(studio, drill, best.choice.second);
+  // A strength known to a factor of two still tells amounts a factor of four apart.
+  const least = LEAST_BAND[amountsApart(drill, LEAST_FACTOR) ? 'measured' : evidence];
+  const halfChroma =
+    chroma === 'bright' ? least.chroma : chroma[0] === 0 ? chroma[1] : (chroma[1] - chroma[0]) / 2;
+  return [
+    (value[1] - value[0]) / 2 >= least.step - 1e-9 ? '' : 'the value band is tighter than the model can tell',
+    halfChroma >= least.chroma - 1e-9 ? '' : 'the chroma band is tighter than the model can tell',
+    chroma === 'bright' && start.chroma < CHROMATIC_START
+      ? 'bright is asked of a start that has little chroma'
+      : '',
+    hue?.near === 'start' && start.chroma < CHROMATIC_START
+      ? 'the start has too little chroma to hold a hue'
+      : '',
+  ];
+}
+
+/** What is wrong with a mix drill as a lesson of its family. */
+export function lessonFaults(studio: Studio, drill: MixDrill): string[] {
+  const paints = trayPaints(studio, drill);
+  const { second } = solved(studio, drill).best.choice;
+  const best = paints.find(({ id }) => id === second) as TrayPaint;
+  const byFamily: Readonly<Record<string, () => string[]>> = {
+    'darken-bright': () => brightFaults(drill, paints, best),
+    'dull-on-purpose': () => dullFaults(drill, paints, best),
+    neutraliser: () => greyFaults(drill, paints, best),
+    'grey-lean': () => leanFaults(drill),
+    'deep-dark': () => darkFaults(studio, drill, best),
+    'tinting-strength': () => strengthFaults(studio, drill),
+  };
+  return [...bandFaults(studio, drill), ...(byFamily[drill.family]?.() ?? [])].filter(
+    (fault) => fault !== '',
+  );
+}

@@ -1,0 +1,194 @@
+/** The questions of a shade-chroma drill, their options and their scores. */
+
+import { shadingLine } from '../../../colour/chroma.js';
+import { hueName } from '../../../colour/hue.js';
+import { hueDifference } from '../../../colour/lab.js';
+import { type ColourReading, readColour } from '../../../colour/reading.js';
+import { lightnessFromMunsellValue, valueFromStep } from '../../../colour/value.js';
+import { aroundChroma, scoreChroma } from '../../../judgement/index.js';
+import type { Spectrum } from '../../../optics/index.js';
+import { once, type Studio } from '../../../paints/index.js';
+import { seeLaid } from '../../../washes/index.js';
+import type { Field } from '../../types.js';
+import { inShade, withChroma } from './light.js';
+import type { ShadeAsk, ShadeChromaDrill } from './schema.js';
+
+/** What the drill is about, in figures. */
+export interface Shade {
+  readonly lit: ColourReading;
+  /** Chroma on the shading line at the shade's value. */
+  readonly line: number;
+  readonly band: readonly [number, number];
+}
+
+export function shadeOf(studio: Studio, { lit, shade }: ShadeChromaDrill): Shade {
+  const { colour } = seeLaid(studio, lit);
+  const l = lightnessFromMunsellValue(valueFromStep(shade));
+  const line = shadingLine(colour.chroma, colour.lab.l, l);
+  return { lit: colour, line, band: aroundChroma(line) };
+}
+
+/** The chromas on offer: the drill's own, or the tens up to a little above the lit chroma. */
+export function chromasOf(studio: Studio, drill: ShadeChromaDrill): number[] {
+  if (drill.chromas !== undefined) return [...drill.chromas].sort((a, b) => a - b);
+  const { lit } = shadeOf(studio, drill);
+  const most = Math.min(90, Math.max(40, 10 * Math.ceil((lit.chroma * 1.1) / 10)));
+  return Array.from({ length: most / 10 }, (_, index) => 10 * (index + 1));
+}
+
+/** Chroma of the muddy swatch as a share of the shading line's. */
+const MUD = 0.35;
+
+/** A number from an id, so that the right swatch does not always stand in the same place. */
+function turnOf(id: string): number {
+  return [...id].reduce((sum, char) => (sum * 31 + (char.codePointAt(0) ?? 0)) % 997, 7) % 3;
+}
+
+const PLACES = ['left', 'middle', 'right'] as const;
+
+/** A swatch to choose from. */
+export interface ShadeSwatch {
+  readonly id: string;
+  readonly reflectance: Spectrum;
+  readonly chroma: number;
+}
+
+/** Three swatches of the same value: on the shading line, cut to a third, and with the lit chroma kept. */
+export const swatchesOf: (studio: Studio, drill: ShadeChromaDrill) => readonly ShadeSwatch[] = once(
+  (studio, drill: ShadeChromaDrill) => {
+    const { lit, line } = shadeOf(studio, drill);
+    const shade = inShade(seeLaid(studio, drill.lit).reflectance, drill.shade);
+    const glows = Math.max(lit.chroma, 1.3 * line);
+    const made = [shade, withChroma(shade, MUD * line), withChroma(shade, glows)];
+    const turn = turnOf(drill.id);
+    return PLACES.map((id, place) => {
+      const reflectance = made[(place + turn) % 3] as Spectrum;
+      return { id, reflectance, chroma: readColour(reflectance).chroma };
+    });
+  },
+);
+
+/** A turn of hue in the shade that painters make and that still reads as the same thing. */
+const TURNS = [
+  { id: 'none', label: 'none', note: 'the hue of the lit side' },
+  { id: 'to-blue', label: 'a little to blue', note: 'towards the sky’s light' },
+  { id: 'to-red', label: 'a little to red', note: 'towards the warm neighbour' },
+  { id: 'to-yellow', label: 'a little to yellow', note: 'towards the light’s own side' },
+] as const;
+
+/**
+ * Which turn suits a lit hue: greens towards blue, oranges and yellows towards red
+ * (B. MacEvoy, handprint.com, color18b.html); for other hues blue, as landscape painters do (common practice, no source).
+ */
+export function fittingTurn(hue: number): 'to-blue' | 'to-red' {
+  return Math.abs(hueDifference(65, hue)) <= 40 ? 'to-red' : 'to-blue';
+}
+
+export function shadeFields(studio: Studio, drill: ShadeChromaDrill): readonly Field[] {
+  const fields: Record<ShadeAsk, Field> = {
+    chroma: {
+      id: 'chroma',
+      label: 'chroma of the shade',
+      shape: 'scale',
+      options: chromasOf(studio, drill).map((chroma) => ({ id: String(chroma), label: String(chroma) })),
+    },
+    swatch: {
+      id: 'swatch',
+      label: 'which swatch is the shade',
+      shape: 'list',
+      options: swatchesOf(studio, drill).map(({ id, reflectance }) => ({
+        id,
+        label: id,
+        swatch: reflectance,
+      })),
+    },
+    turn: { id: 'turn', label: 'turn of hue', shape: 'list', options: [...TURNS] },
+  };
+  return drill.asks.map((ask) => fields[ask]);
+}
+
+/** Score of one question, 0-1, its line of explanation and the idea behind a wrong answer. */
+export interface AskResult {
+  readonly ask: ShadeAsk;
+  readonly score: number;
+  readonly tooCloseToCall: boolean;
+  readonly line: string;
+  readonly idea: string | undefined;
+  /** Chroma answered, where the question has one. */
+  readonly chroma: number | undefined;
+}
+
+const ideaFor = (chroma: number, band: readonly [number, number]): string | undefined =>
+  chroma > band[1] ? 'shade-glows' : chroma < band[0] ? 'shade-to-mud' : undefined;
+
+function chromaResult(
+  studio: Studio,
+  drill: ShadeChromaDrill,
+  ask: 'chroma' | 'swatch',
+  chroma: number,
+  said: string,
+): AskResult {
+  const { band, line } = shadeOf(studio, drill);
+  const { score, tooCloseToCall } = scoreChroma(chroma, band, seeLaid(studio, drill.lit).evidence);
+  const asked = `a plain shade has ${line.toFixed(0)}, and ${band[0].toFixed(0)}-${band[1].toFixed(0)} counts`;
+  const gap = chroma < band[0] ? band[0] - chroma : chroma - band[1];
+  const end =
+    score >= 1
+      ? tooCloseToCall
+        ? 'on the edge, too close to call, so it counts'
+        : 'so it holds'
+      : `so it is ${gap.toFixed(0)} too ${chroma < band[0] ? 'dull' : 'strong'}`;
+  return {
+    ask,
+    score: ask === 'swatch' && score < 1 ? Math.min(score, 0.4) : score,
+    tooCloseToCall,
+    line: `${said}; ${asked}, ${end}.`,
+    idea: score < 1 ? ideaFor(chroma, band) : undefined,
+    chroma,
+  };
+}
+
+function turnResult(studio: Studio, drill: ShadeChromaDrill, id: string): AskResult {
+  const { lit } = shadeOf(studio, drill);
+  const fitting = fittingTurn(lit.hue);
+  const label = TURNS.find((turn) => turn.id === id)?.label ?? id;
+  const fits = TURNS.find((turn) => turn.id === fitting)?.label;
+  const score = id === fitting || id === 'none' ? 1 : 0;
+  const line =
+    id === fitting
+      ? `Turning the hue ${label} suits a lit ${hueName(lit.hue)}: most painters do it.`
+      : id === 'none'
+        ? `Keeping the hue is correct; many painters would turn this ${hueName(lit.hue)} ${fits}.`
+        : `Turning a lit ${hueName(lit.hue)} ${label} goes against the shade; ${fits} or none would do.`;
+  return {
+    ask: 'turn',
+    score,
+    tooCloseToCall: false,
+    line,
+    idea: score < 1 ? 'turned-against' : undefined,
+    chroma: undefined,
+  };
+}
+
+/** Scores one question from the id of its chosen option. */
+export function askResult(
+  studio: Studio,
+  drill: ShadeChromaDrill,
+  ask: ShadeAsk,
+  optionId: string,
+): AskResult {
+  if (ask === 'turn') return turnResult(studio, drill, optionId);
+  if (ask === 'chroma') {
+    return chromaResult(studio, drill, 'chroma', Number(optionId), `You aimed for chroma ${optionId}`);
+  }
+  const picked = swatchesOf(studio, drill).find(({ id }) => id === optionId);
+  if (picked === undefined) throw new RangeError(`there is no swatch called "${optionId}"`);
+  const { chroma } = picked;
+  return chromaResult(
+    studio,
+    drill,
+    'swatch',
+    chroma,
+    `The ${optionId} swatch has chroma ${chroma.toFixed(0)}`,
+  );
+}

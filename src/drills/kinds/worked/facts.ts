@@ -1,0 +1,234 @@
+/** Statements about a case that the prediction can bear out or not. Each figure is a margin: above 0 the statement is true. */
+
+import { shadingLine } from '../../../colour/chroma.js';
+import type { ColourReading } from '../../../colour/reading.js';
+import { NEUTRAL_CHROMA, RELATION, type Relation, relationBetween } from '../../../judgement/index.js';
+import type { Studio } from '../../../paints/index.js';
+import { type Seen, seeWet } from '../../../washes/index.js';
+import { LEFT_IN_SUN } from '../shadow-values/rules.js';
+
+/** One thing of the case, seen, and what it is called. */
+export interface Named {
+  readonly studio: Studio;
+  readonly name: string;
+  readonly seen: Seen;
+}
+
+/** A kind of statement. */
+export interface Fact {
+  /** How many things it is about. */
+  readonly takes: 1 | 2 | 3;
+  /** A few words for a line of choices. */
+  readonly short: (things: readonly Named[]) => string;
+  /** The whole statement. */
+  readonly text: (things: readonly Named[]) => string;
+  /** How far it is from turning false, in units of `unit`; above 0 it is true. */
+  readonly margin: (things: readonly Named[]) => number;
+  readonly unit: 'step' | 'chroma' | 'percent';
+  /** The figures that decide, for the explanation. */
+  readonly figures: (things: readonly Named[]) => string;
+}
+
+const at = (things: readonly Named[], index: number): Named => {
+  const thing = things[index];
+  if (thing === undefined) throw new RangeError('a statement lacks one of its things');
+  return thing;
+};
+const step = (things: readonly Named[], index: number): number => at(things, index).seen.colour.step;
+const chroma = (things: readonly Named[], index: number): number => at(things, index).seen.colour.chroma;
+const name = (things: readonly Named[], index: number): string => at(things, index).name;
+
+const steps = (things: readonly Named[]): string =>
+  things.map((thing) => `${thing.name} step ${thing.seen.colour.step.toFixed(1)}`).join(', ');
+const chromas = (things: readonly Named[]): string =>
+  things.map((thing) => `${thing.name} chroma ${thing.seen.colour.chroma.toFixed(0)}`).join(', ');
+
+/** What the two washes do to each other. */
+function between(things: readonly Named[]): Relation {
+  const [a, b] = [at(things, 0), at(things, 1)];
+  return relationBetween(a.studio, a.seen.loads.flat(), b.seen.loads.flat());
+}
+const onTheWay = (things: readonly Named[]): string =>
+  `on the way from ${name(things, 0)} to ${name(things, 1)} ${Math.round(100 * between(things).kept)} % of the chroma is left at the least`;
+/** Both must be colours: a neutral goes neither around nor across. */
+const colourRoom = ({ ends }: Relation): number =>
+  Math.min(...ends.map(({ chroma: own }) => own - NEUTRAL_CHROMA));
+
+/** Chroma of the first on the shading line of the second. */
+function lineFrom(things: readonly Named[]): number {
+  const [a, b] = [at(things, 0).seen.colour, at(things, 1).seen.colour];
+  return shadingLine(b.chroma, b.lab.l, a.lab.l);
+}
+const line = (things: readonly Named[]): string =>
+  `a plain shade would have ${lineFrom(things).toFixed(0)}; ${chromas(things)}`;
+
+const wet = (things: readonly Named[], index: number): ColourReading => {
+  const { studio, seen } = at(things, index);
+  return seeWet(studio, seen.laid).colour;
+};
+const dryingLoss = (things: readonly Named[], index: number): number =>
+  wet(things, index).chroma - chroma(things, index);
+const dryings = (things: readonly Named[]): string =>
+  things
+    .map((thing, index) => `${thing.name} loses ${dryingLoss(things, index).toFixed(1)} chroma`)
+    .join(', ');
+const dryingRise = (things: readonly Named[]): number => wet(things, 0).step - step(things, 0);
+
+/** Munsell value of one thing as a share of another's. */
+const valueShare = (things: readonly Named[]): number =>
+  at(things, 0).seen.colour.value / Math.max(0.1, at(things, 1).seen.colour.value);
+const shares = (things: readonly Named[]): string =>
+  `${name(things, 0)} has ${Math.round(100 * valueShare(things))} % of the value of ${name(things, 1)}`;
+/** Percent round a share of the lit value that still is that share. */
+const SHARE_ROOM = 8;
+
+/** All facts by the id that a drill file uses. */
+export const FACTS = {
+  darker: {
+    takes: 2,
+    short: (t) => `${name(t, 0)} is darker than ${name(t, 1)}`,
+    text: (t) => `${name(t, 0)} is darker than ${name(t, 1)}`,
+    margin: (t) => step(t, 0) - step(t, 1),
+    unit: 'step',
+    figures: steps,
+  },
+  'darker-than-both': {
+    takes: 3,
+    short: (t) => `${name(t, 0)} is darker than both others`,
+    text: (t) => `${name(t, 0)} is darker than both ${name(t, 1)} and ${name(t, 2)}`,
+    margin: (t) => step(t, 0) - Math.max(step(t, 1), step(t, 2)),
+    unit: 'step',
+    figures: steps,
+  },
+  'lies-between': {
+    takes: 3,
+    short: (t) => `${name(t, 0)} lies between in value`,
+    text: (t) => `the value of ${name(t, 0)} lies between ${name(t, 1)} and ${name(t, 2)}`,
+    margin: (t) =>
+      Math.min(step(t, 0) - Math.min(step(t, 1), step(t, 2)), Math.max(step(t, 1), step(t, 2)) - step(t, 0)),
+    unit: 'step',
+    figures: steps,
+  },
+  'same-value': {
+    takes: 2,
+    short: (t) => `${name(t, 0)} and ${name(t, 1)} share a value`,
+    text: (t) => `${name(t, 0)} and ${name(t, 1)} share a value, within half a step`,
+    margin: (t) => 0.5 - Math.abs(step(t, 0) - step(t, 1)),
+    unit: 'step',
+    figures: steps,
+  },
+  'even-steps': {
+    takes: 3,
+    short: () => 'the steps of value are even',
+    text: (t) => `from ${name(t, 0)} to ${name(t, 1)} is as large a step in value as on to ${name(t, 2)}`,
+    margin: (t) => 0.25 - Math.abs(Math.abs(step(t, 1) - step(t, 0)) - Math.abs(step(t, 2) - step(t, 1))),
+    unit: 'step',
+    figures: steps,
+  },
+  stronger: {
+    takes: 2,
+    short: (t) => `${name(t, 0)} has more chroma than ${name(t, 1)}`,
+    text: (t) => `${name(t, 0)} has more chroma than ${name(t, 1)}`,
+    margin: (t) => chroma(t, 0) - chroma(t, 1),
+    unit: 'chroma',
+    figures: chromas,
+  },
+  'strongest-of-three': {
+    takes: 3,
+    short: (t) => `${name(t, 0)} has the most chroma`,
+    text: (t) => `${name(t, 0)} has more chroma than either ${name(t, 1)} or ${name(t, 2)}`,
+    margin: (t) => chroma(t, 0) - Math.max(chroma(t, 1), chroma(t, 2)),
+    unit: 'chroma',
+    figures: chromas,
+  },
+  neutral: {
+    takes: 1,
+    short: (t) => `${name(t, 0)} is nearly neutral itself`,
+    text: (t) => `${name(t, 0)} is close to neutral, so it takes every part of the light alike`,
+    margin: (t) => NEUTRAL_CHROMA - chroma(t, 0),
+    unit: 'chroma',
+    figures: chromas,
+  },
+  across: {
+    takes: 2,
+    short: (t) => `${name(t, 0)} and ${name(t, 1)} go across`,
+    text: (t) =>
+      `${name(t, 0)} and ${name(t, 1)} go across the wheel: each swallows what the other sends back`,
+    margin: (t) => {
+      const relation = between(t);
+      const { kept, least } = RELATION.across;
+      return Math.min(100 * (kept - relation.kept), least - relation.least, colourRoom(relation));
+    },
+    unit: 'percent',
+    figures: onTheWay,
+  },
+  neighbours: {
+    takes: 2,
+    short: (t) => `${name(t, 0)} and ${name(t, 1)} go around`,
+    text: (t) => `${name(t, 0)} and ${name(t, 1)} go around the wheel and let each other’s light pass`,
+    margin: (t) => {
+      const relation = between(t);
+      const { kept, thirdDeg } = RELATION.around;
+      return Math.min(100 * (relation.kept - kept), thirdDeg - relation.thirdDeg, colourRoom(relation));
+    },
+    unit: 'percent',
+    figures: onTheWay,
+  },
+  'keeps-line': {
+    takes: 2,
+    short: (t) => `${name(t, 0)} keeps a plain shade’s chroma`,
+    text: (t) => `${name(t, 0)} keeps the chroma that a plain shade of ${name(t, 1)} would have`,
+    margin: (t) => chroma(t, 0) - 0.85 * lineFrom(t),
+    unit: 'chroma',
+    figures: line,
+  },
+  'below-line': {
+    takes: 2,
+    short: (t) => `${name(t, 0)} is duller than a plain shade`,
+    text: (t) => `${name(t, 0)} has lost more chroma than a plain shade of ${name(t, 1)} would`,
+    margin: (t) => 0.85 * lineFrom(t) - chroma(t, 0),
+    unit: 'chroma',
+    figures: line,
+  },
+  'six-tenths': {
+    takes: 2,
+    short: (t) => `${name(t, 0)} has 6/10 of the value of ${name(t, 1)}`,
+    text: (t) => `${name(t, 0)} has about six tenths of the value of ${name(t, 1)}, as a shaded side does`,
+    margin: (t) => SHARE_ROOM - Math.abs(100 * (valueShare(t) - LEFT_IN_SUN.shade)),
+    unit: 'percent',
+    figures: shares,
+  },
+  'four-tenths': {
+    takes: 2,
+    short: (t) => `${name(t, 0)} has 4/10 of the value of ${name(t, 1)}`,
+    text: (t) => `${name(t, 0)} has about four tenths of the value of ${name(t, 1)}, as a cast shadow does`,
+    margin: (t) => SHARE_ROOM - Math.abs(100 * (valueShare(t) - LEFT_IN_SUN.cast)),
+    unit: 'percent',
+    figures: shares,
+  },
+  'loses-more-drying': {
+    takes: 2,
+    short: (t) => `${name(t, 0)} loses more than ${name(t, 1)}`,
+    text: (t) => `${name(t, 0)} loses more chroma in drying than ${name(t, 1)}`,
+    margin: (t) => dryingLoss(t, 0) - dryingLoss(t, 1),
+    unit: 'chroma',
+    figures: dryings,
+  },
+  'dries-paler': {
+    takes: 1,
+    short: (t) => `${name(t, 0)} dries a step paler`,
+    text: (t) => `${name(t, 0)} dries a step lighter or more`,
+    margin: (t) => dryingRise(t) - 1,
+    unit: 'step',
+    figures: (t) => `${name(t, 0)} moves ${dryingRise(t).toFixed(1)} steps lighter`,
+  },
+} as const satisfies Record<string, Fact>;
+
+export type FactId = keyof typeof FACTS;
+
+export const FACT_IDS = Object.keys(FACTS) as FactId[];
+
+/** The fact with this id. */
+export function factOf(id: FactId): Fact {
+  return FACTS[id];
+}

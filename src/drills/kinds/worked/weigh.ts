@@ -1,0 +1,51 @@
+/** Statements weighed against the prediction. */
+
+import { MODEL_ERROR } from '../../../judgement/index.js';
+import type { Evidence, Studio } from '../../../paints/index.js';
+import { seeLaid } from '../../../washes/index.js';
+import { type Fact, factOf, type Named } from './facts.js';
+import type { Statement, WorkedDrill } from './schema.js';
+
+/** A statement and what the prediction says of it. */
+export interface Weighed {
+  readonly id: string;
+  readonly short: string;
+  readonly text: string;
+  readonly figures: string;
+  readonly isTrue: boolean;
+  readonly tooCloseToCall: boolean;
+  readonly margin: number;
+}
+
+/** How far off a margin may be by the model, in its own unit. */
+function roomOf(unit: Fact['unit'], evidence: Evidence): number {
+  const { step, chroma } = MODEL_ERROR[evidence];
+  return { step: step / 2, chroma: chroma / 2, percent: 2 }[unit];
+}
+
+function named(studio: Studio, drill: Pick<WorkedDrill, 'case'>, { of }: Statement): Named[] {
+  return of.map((id) => {
+    const item = drill.case.find((candidate) => candidate.id === id);
+    if (item === undefined) throw new RangeError(`the case has nothing called ${id}`);
+    return { studio, name: item.name, seen: seeLaid(studio, item.laid) };
+  });
+}
+
+/** Weighs every statement of a case. */
+export function weigh(studio: Studio, drill: Pick<WorkedDrill, 'case' | 'statements'>): Weighed[] {
+  return drill.statements.map((statement, index) => {
+    const things = named(studio, drill, statement);
+    const fact = factOf(statement.fact);
+    const margin = fact.margin(things);
+    const room = Math.max(...things.map(({ seen }) => roomOf(fact.unit, seen.evidence)));
+    return {
+      id: `s${index + 1}`,
+      short: fact.short(things),
+      text: fact.text(things),
+      figures: fact.figures(things),
+      isTrue: margin > 0,
+      tooCloseToCall: Math.abs(margin) <= room,
+      margin: margin / room,
+    };
+  });
+}

@@ -1,0 +1,158 @@
+/** Generator of the family of diagnosis: a passage with one fault, and repairs of which one mends it. */
+import type { Studio } from '../../paints/index.js';
+import type { Wash } from '../../washes/index.js';
+import { listWords } from '../../words/laid.js';
+import { bestRepair, type FaultName, faultsOf, standing } from '../kinds/diagnosis/judge.js';
+import { repaired } from '../kinds/diagnosis/repairs.js';
+import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';
+import type { Draw } from '../random-answer.js';
+import { pick, shuffled } from './levels.js';
+import {
+  bare,
+  capitalised,
+  colourOf,
+  colours,
+  paintNames,
+  pair,
+  placed,
+  tenth,
+  thingOf,
+  wash,
+  workedDraft,
+} from './made.js';
+import { LIGHTS } from './scene-words.js';
+import type { DrillDraft, Generator } from './types.js';
+
+/** Longest name of an area. */
+const LONGEST = 20;
+
+/** A plan that a colour lies in the middle of. */
+function planAround({ step, chroma }: { readonly step: number; readonly chroma: number }): Plan {
+  const half = Math.max(7, Math.round(0.18 * chroma));
+  const low = Math.max(0.5, Math.min(9.2, tenth(step - 0.6)));
+  const dull = Math.max(0, Math.round(chroma) - half);
+  return { step: [low, tenth(low + 1.2)], chroma: [dull, Math.round(chroma) + half] };
+}
+
+function areaOf(
+  studio: Studio,
+  palette: readonly string[],
+  index: number,
+  draw: Draw,
+): PlannedArea | undefined {
+  const laid = wash(pick(palette, draw), pick([0.05, 0.1, 0.2, 0.35, 0.6], draw));
+  const colour = colourOf(studio, laid);
+  const name = bare(thingOf(colour, draw));
+  return name.length > LONGEST
+    ? undefined
+    : { id: `area-${index + 1}`, name, laid, plan: planAround(colour) };
+}
+
+/** Glazes and liftings that could be tried. */
+function pool(palette: readonly string[], draw: Draw): Repair[] {
+  const glazes = palette.flatMap((id) =>
+    [0.06, 0.12, 0.25, 0.5].map((strength): Repair => ({ glaze: wash(id, strength) })),
+  );
+  return shuffled([...glazes, { lift: 0.4 }, { lift: 0.7 }], draw);
+}
+
+/** The plan of what would lie there after a repair: so that there is one, and the area is out of it now by what is wanted. */
+function faultyArea(
+  studio: Studio,
+  area: PlannedArea,
+  repairs: readonly Repair[],
+  fault: FaultName,
+): { readonly area: PlannedArea; readonly right: Repair } | undefined {
+  for (const repair of repairs) {
+    const plan = planAround(colourOf(studio, repaired(studio, area.laid, repair)));
+    const now = standing(studio, area.laid, plan);
+    if (now.score < 0.4 && faultsOf(now)[0] === fault) return { area: { ...area, plan }, right: repair };
+  }
+  return undefined;
+}
+
+const diagnosis: Generator = (studio, { level, palette }, draw) => {
+  if (level === 1) return workedPassage(studio, palette, draw);
+  const count = [3, 3, 3, 4, 5][level - 1] as number;
+  const areas: PlannedArea[] = [];
+  for (let index = 0; index < count; index++) {
+    const area = areaOf(studio, palette, index, draw);
+    if (area === undefined || areas.some(({ name }) => name === area.name)) return undefined;
+    areas.push(area);
+  }
+  const repairs = pool(palette, draw);
+  const at = draw(count - 1);
+  const fault = faultyArea(
+    studio,
+    areas[at] as PlannedArea,
+    repairs,
+    pick(['value', 'chroma'] as const, draw),
+  );
+  if (fault === undefined) return undefined;
+  const wrong = repairs.filter(
+    (repair) => standing(studio, repaired(studio, fault.area.laid, repair), fault.area.plan).score < 0.5,
+  );
+  const wanted = [1, 1, 3, 3, 4][level - 1] as number;
+  if (wrong.length < wanted) return undefined;
+  const options: RepairOption[] = shuffled([fault.right, ...wrong.slice(0, wanted)], draw).map(
+    (repair, index) => ({
+      id: `repair-${index + 1}`,
+      repair,
+    }),
+  );
+  if (level >= 4) options.push({ id: 'leave', repair: { leave: true } });
+  const placedAreas = areas.map((area, index) => (index === at ? fault.area : area));
+  const draft = {
+    kind: 'diagnosis' as const,
+    title: `${capitalised((areas[0] as PlannedArea).name)} and ${count - 1} more`,
+    scene: `${pick(LIGHTS, draw)} A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. One of them is out of its plan.`,
+    ...(level < 5 ? { hint: 'Compare each area with its plan: value first, then chroma, then hue.' } : {}),
+    areas: placedAreas,
+    repairs: options,
+  };
+  const best = bestRepair(studio, draft as unknown as DiagnosisDrill, fault.area);
+  return best.repair === fault.right ? draft : undefined;
+};
+
+function workedPassage(studio: Studio, palette: readonly string[], draw: Draw): DrillDraft | undefined {
+  const [start, other] = shuffled(colours(studio, palette), draw);
+  if (start === undefined || other === undefined) return undefined;
+  const lit: Wash = wash(start, pick([0.1, 0.15, 0.25], draw));
+  const shadow = pair(
+    start,
+    other,
+    pick(
+      [
+        [3, 1],
+        [2, 1],
+      ] as const,
+      draw,
+    ),
+    pick([0.4, 0.6, 0.8], draw),
+  );
+  const thing = thingOf(colourOf(studio, lit), draw);
+  const them = thing.plural === true ? 'their' : 'its';
+  return workedDraft(
+    studio,
+    {
+      title: `${capitalised(bare(thing))}, a shadow that feels wrong`.slice(0, 60),
+      scene: `A worked case. ${capitalised(placed(thing))}: ${them} shadow, ${paintNames(studio, lit)} with ${paintNames(studio, wash(other, 1))}, felt wrong. Both have been read.`,
+      ask: 'Which of these does the case show?',
+      hint: 'Value first. If it is right, look at the chroma.',
+    },
+    [
+      { id: 'lit', name: 'lit side', laid: lit },
+      { id: 'shadow', name: 'shadow', laid: shadow },
+    ],
+    [
+      { fact: 'same-value', of: ['shadow', 'lit'] },
+      { fact: 'below-line', of: ['shadow', 'lit'] },
+      { fact: 'keeps-line', of: ['shadow', 'lit'] },
+      { fact: 'six-tenths', of: ['shadow', 'lit'] },
+      { fact: 'stronger', of: ['shadow', 'lit'] },
+    ],
+    draw,
+  );
+}
+
+export const DIAGNOSIS_GENERATORS: Readonly<Record<string, Generator>> = { diagnosis };

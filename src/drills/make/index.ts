@@ -1,0 +1,106 @@
+/** Endless drills: the same seed, family, level and palette make the same drill on every machine. */
+import type { Studio } from '../../paints/index.js';
+import { checkDrill } from '../check.js';
+import { findFamily } from '../families.js';
+import { type Drill, kindOf } from '../kinds/index.js';
+import { seededDraw } from '../random-answer.js';
+import { APPLICATION_GENERATORS } from './application-generators.js';
+import { DIAGNOSIS_GENERATORS } from './diagnosis-generators.js';
+import { DRYING_GENERATORS } from './drying-generators.js';
+import type { Level } from './levels.js';
+import { MIX_GENERATORS } from './mix-generators.js';
+import { SHADOW_GENERATORS } from './shadow-generators.js';
+import type { Generator } from './types.js';
+import { VALUE_GENERATORS } from './value-generators.js';
+import { WHEEL_GENERATORS } from './wheel-generators.js';
+
+export type { Level } from './levels.js';
+export type { DrillDraft, Generator, Wanted } from './types.js';
+
+/** Generators by family. */
+export const GENERATORS: Readonly<Record<string, Generator>> = {
+  ...MIX_GENERATORS,
+  ...VALUE_GENERATORS,
+  ...SHADOW_GENERATORS,
+  ...WHEEL_GENERATORS,
+  ...APPLICATION_GENERATORS,
+  ...DRYING_GENERATORS,
+  ...DIAGNOSIS_GENERATORS,
+};
+
+/** Families that drills can be made for. */
+export const GENERATED_FAMILIES: readonly string[] = Object.keys(GENERATORS);
+
+/** Attempts before a palette is held unfit; most families need fewer than ten. */
+const MOST_ATTEMPTS = 400;
+
+/** What to make. */
+export interface Request {
+  /** Any whole number. */
+  readonly seed: number;
+  readonly family: string;
+  /** 1 worked - 5 cold. */
+  readonly level: number;
+  /** Ids of the paints to use, two or more. */
+  readonly palette: readonly string[];
+  /** Paints that the drills just before began with. */
+  readonly avoid?: readonly string[];
+}
+
+/** FNV-1a over the text, 32 bits: spreads neighbouring seeds, families and palettes over unlike streams. */
+function hash(text: string): number {
+  let h = 0x811c9dc5;
+  for (let at = 0; at < text.length; at++) h = Math.imul(h ^ text.charCodeAt(at), 0x01000193);
+  return h >>> 0;
+}
+
+/** Most luck in a made-up drill of more than two answers: below what the checker allows, as luck is drawn by chance. */
+const MOST_LUCK = 0.4;
+
+function isSound(studio: Studio, drill: Drill): boolean {
+  const { faults, luck } = checkDrill(studio, drill, 1);
+  const answers = kindOf(studio, drill)
+    .fields(drill)
+    .reduce((product, { options }) => product * options.length, 1);
+  return faults.length === 0 && (luck <= MOST_LUCK || answers <= 2);
+}
+
+/**
+ * Makes a drill that passes the checker.
+ * @throws RangeError for an unknown family, a level outside 1-5, a seed that is no whole number, or a palette from
+ * which no such drill can be made
+ */
+export function generateDrill(studio: Studio, { seed, family, level, palette, avoid = [] }: Request): Drill {
+  const make = Object.hasOwn(GENERATORS, family) ? GENERATORS[family] : undefined;
+  if (make === undefined) throw new RangeError(`no drills can be made for the family "${family}"`);
+  if (!Number.isInteger(level) || level < 1 || level > 5)
+    throw new RangeError(`level is 1 to 5, got ${level}`);
+  if (!Number.isSafeInteger(seed)) throw new RangeError(`a seed is a whole number, got ${seed}`);
+  const paints = [...new Set(palette)].sort();
+  if (paints.length < 2) throw new RangeError(`a palette needs two paints, got ${paints.length}`);
+  const key = hash([seed, family, level, ...paints].join(' '));
+  const draw = seededDraw(key | 0);
+  for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
+    // A palette of few paints may have no other start: after half of the attempts any will do.
+    const wanted = {
+      level: level as Level,
+      palette: paints,
+      avoid: attempt < MOST_ATTEMPTS / 2 ? avoid : [],
+    };
+    const draft = make(studio, wanted, draw);
+    if (draft === undefined) continue;
+    const drill = {
+      ...draft,
+      id: `made-${family}-${level}-${key.toString(36)}`,
+      family,
+      level,
+      ask: draft.ask ?? findFamily(family)?.ask ?? '',
+    } as Drill;
+    // The lesson first: it costs a tenth of the whole check and fails most.
+    const isLesson = (kindOf(studio, drill).faults?.(drill) ?? []).length === 0;
+    if (isLesson && isSound(studio, drill)) return drill;
+  }
+  throw new RangeError(
+    `${family}, level ${level}: no drill found for a palette of ${paints.length} paints; try a larger one`,
+  );
+}

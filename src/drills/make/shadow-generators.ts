@@ -1,0 +1,147 @@
+/** Generator of the family of light and shadow. */
+
+import { valueFromStep } from '../../colour/value.js';
+import type { Studio } from '../../paints/index.js';
+import { WATERS } from '../../washes/index.js';
+import { listWords } from '../../words/laid.js';
+import { LEFT_IN_SUN } from '../kinds/shadow-values/rules.js';
+import type { LitThing } from '../kinds/shadow-values/schema.js';
+import type { Draw } from '../random-answer.js';
+import { pick, shuffled } from './levels.js';
+import {
+  bare,
+  capitalised,
+  colourOf,
+  deepOnes,
+  LONGEST,
+  paintNames,
+  placed,
+  thingOf,
+  wash,
+  workedDraft,
+} from './made.js';
+import { LIGHTS } from './scene-words.js';
+import type { DrillDraft, Generator } from './types.js';
+
+/** Steps of lit things, halves from near paper to a light middle. */
+const LIT = [1.5, 2, 2.5, 3, 3.5, 4, 4.5];
+
+function litThing(
+  studio: Studio,
+  palette: readonly string[],
+  index: number,
+  shadow: LitThing['shadow'],
+  draw: Draw,
+): LitThing | undefined {
+  const laid = wash(pick(palette, draw), pick([0.03, 0.06, 0.1, 0.16], draw));
+  const colour = colourOf(studio, laid);
+  const name = bare(thingOf(colour, draw));
+  if (name.length > LONGEST || colour.step > 4.6) return undefined;
+  // Half of the time a plain step, half of the time a wash to be read.
+  return { name, shadow, lit: index % 2 === 0 ? pick(LIT, draw) : laid };
+}
+
+const lightAndShadow: Generator = (studio, { level, palette }, draw) => {
+  if (level === 1) return workedShadow(studio, palette, draw);
+  if (level === 4 && draw(1) === 0) return shadowWashes(studio, palette, draw);
+  const light = level === 3 && draw(2) === 0 ? 'overcast' : level === 5 && draw(1) === 0 ? 'hard-sun' : 'sun';
+  const count = level <= 3 ? 1 : level === 4 ? 2 : 3;
+  const things: LitThing[] = [];
+  for (let index = 0; index < count; index++) {
+    const shadow = light === 'overcast' || (index + draw(1)) % 2 === 0 ? 'shade' : 'cast';
+    const thing = litThing(studio, palette, index, shadow, draw);
+    if (thing === undefined || things.some(({ name }) => name === thing.name)) return undefined;
+    things.push(thing);
+  }
+  const first = things[0] as LitThing;
+  const steps =
+    level === 2
+      ? shuffled([2, 3, 4, 5, 6, 7, 8, 9], draw).slice(0, 2)
+      : level === 3
+        ? shuffled([2, 3, 4, 5, 6, 7, 8, 9], draw).slice(0, 4)
+        : [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
+  const opening =
+    light === 'overcast'
+      ? 'An even grey sky, no sun.'
+      : light === 'hard-sun'
+        ? 'Hard high sun, nothing pale near by to throw light back.'
+        : 'Direct sun, pale ground all round.';
+  return {
+    kind: 'shadow-values',
+    title: `${capitalised(first.name)}, light and shadow`.slice(0, 60),
+    scene: `${opening} Give a value to what the light does not reach: ${listWords(things.map(({ name, shadow }) => (shadow === 'cast' ? `the shadow on the ${name}` : `the turned side of the ${name}`)))}.`,
+    ...(level < 5
+      ? { hint: 'Ask where the light comes from; then take a share of the lit value, counted from black.' }
+      : {}),
+    light,
+    things,
+    steps,
+  };
+};
+
+/** A strength at which the paint has this share of the lit Munsell value, or undefined. */
+function strengthFor(studio: Studio, paint: string, value: number): number | undefined {
+  const strengths = Array.from({ length: 50 }, (_, index) => (index + 1) / 50);
+  const best = strengths.reduce((a, b) =>
+    Math.abs(colourOf(studio, wash(paint, b)).value - value) <
+    Math.abs(colourOf(studio, wash(paint, a)).value - value)
+      ? b
+      : a,
+  );
+  return Math.abs(colourOf(studio, wash(paint, best)).value - value) < 0.2 ? best : undefined;
+}
+
+function workedShadow(studio: Studio, palette: readonly string[], draw: Draw): DrillDraft | undefined {
+  const shadow = pick(['shade', 'cast'] as const, draw);
+  const lit = wash(pick(palette, draw), pick([0.03, 0.05, 0.08], draw));
+  const colour = colourOf(studio, lit);
+  const paint = shadow === 'shade' ? (Object.keys(lit.paints)[0] as string) : pick(palette, draw);
+  const strength = strengthFor(studio, paint, LEFT_IN_SUN[shadow] * valueFromStep(colour.step));
+  if (strength === undefined) return undefined;
+  const thing = thingOf(colour, draw);
+  const fall = shadow === 'shade' ? 'its shaded side' : 'the shadow that falls on it';
+  return workedDraft(
+    studio,
+    {
+      title: `${capitalised(bare(thing))}, measured`.slice(0, 60),
+      scene: `A worked case. ${capitalised(placed(thing))} in direct sun: the lit side and ${thing.plural === true ? fall.replace('its', 'their').replace('on it', 'on them') : fall} have been measured.`,
+      ask: 'Which of these does the case show?',
+      hint: 'Value is counted from black, 10 is white. Divide the two.',
+    },
+    [
+      { id: 'lit', name: 'lit side', laid: lit },
+      { id: 'shadow', name: 'shadow', laid: wash(paint, strength) },
+    ],
+    [
+      { fact: 'six-tenths', of: ['shadow', 'lit'] },
+      { fact: 'four-tenths', of: ['shadow', 'lit'] },
+      { fact: 'same-value', of: ['shadow', 'lit'] },
+      { fact: 'darker', of: ['lit', 'shadow'] },
+    ],
+    draw,
+  );
+}
+
+function shadowWashes(studio: Studio, palette: readonly string[], draw: Draw): DrillDraft | undefined {
+  const deep = deepOnes(studio, palette, 7);
+  if (deep.length === 0) return undefined;
+  const paint = pick(deep, draw);
+  const lit = pick([1.5, 2, 2.5, 3], draw);
+  return {
+    kind: 'washes',
+    title: 'Shade and shadow in one paint',
+    scene: `${pick(LIGHTS, draw)} A pale block and the ground it stands on are lit at steps ${lit} and ${lit + 0.5}. ${capitalised(paintNames(studio, wash(paint, 1)))} alone gives both shadows.`,
+    ask: 'How strong must each wash be?',
+    hint: 'Six tenths for the side turned away, four tenths for the shadow that falls; the water comes after.',
+    paint,
+    waters: [...WATERS],
+    cannot: false,
+    strongest: false,
+    blocks: [
+      { name: 'shaded side', shadeOf: lit },
+      { name: 'cast shadow', castOf: lit + 0.5 },
+    ],
+  };
+}
+
+export const SHADOW_GENERATORS: Readonly<Record<string, Generator>> = { 'light-and-shadow': lightAndShadow };

@@ -1,0 +1,137 @@
+/** A mixture against a goal: verdicts on value, chroma and hue, and one mark. Published in README, "How a mark is made". */
+import { shadingLine } from '../colour/chroma.js';
+import { hueDifference } from '../colour/lab.js';
+import type { ColourReading } from '../colour/reading.js';
+import type { Evidence } from '../paints/index.js';
+import { chromaMargin, scoreChroma, scoreGap, scoreValue, verdictOf } from './score.js';
+import { COHESION_COST, GOOD_MARK, HUE_MARGIN_DEG, NO_HUE_CHROMA, TRAY_SHARE } from './table.js';
+import type { ChromaResult, Goal, HueResult, ValueResult } from './types.js';
+
+/** What can be reached within the value asked, C*: the brightest and the dullest of all mixtures that are open. */
+export interface Reach {
+  readonly best: number;
+  readonly dullest: number;
+}
+
+/** What a mixture is judged against. */
+export interface Judged {
+  readonly goal: Goal;
+  readonly start: ColourReading;
+  readonly reach: Reach;
+}
+
+/** Value: judged in painter's steps against the asked band. */
+export function judgeValue(
+  { goal, start }: Judged,
+  after: ColourReading,
+  evidence: Evidence,
+): { result: ValueResult; score: number } {
+  const { score, tooCloseToCall } = scoreValue(after.step, goal.value, evidence);
+  const verdict = verdictOf(score);
+  return {
+    score,
+    result: { before: start.step, after: after.step, asked: goal.value, verdict, tooCloseToCall },
+  };
+}
+
+/**
+ * The chroma that counts as bright at the value reached: what keeps saturation on the way down, or three quarters of
+ * what the tray can reach if that is more, but never more than the tray can reach; less one margin.
+ */
+export function brightBand({ start, reach }: Judged, after: ColourReading): readonly [number, number] {
+  const line = shadingLine(start.chroma, start.lab.l, after.lab.l);
+  const aim = Math.min(reach.best, Math.max(line, TRAY_SHARE * reach.best));
+  return [Math.max(0, aim - chromaMargin(aim)), Number.POSITIVE_INFINITY];
+}
+
+/** Chroma: against the asked band, or against what counts as bright. */
+export function judgeChroma(
+  judged: Judged,
+  after: ColourReading,
+  evidence: Evidence,
+): { result: Omit<ChromaResult, 'best'>; score: number } {
+  const { goal, start, reach } = judged;
+  const asked = goal.chroma === 'bright' ? brightBand(judged, after) : goal.chroma;
+  const { score, tooCloseToCall } = scoreChroma(after.chroma, asked, evidence);
+  return {
+    score,
+    result: {
+      before: start.chroma,
+      after: after.chroma,
+      asked,
+      verdict: verdictOf(score),
+      kept: start.chroma > 0.5 ? after.chroma / start.chroma : 1,
+      shadingLine: shadingLine(start.chroma, start.lab.l, after.lab.l),
+      dullest: reach.dullest,
+      tooCloseToCall,
+    },
+  };
+}
+
+/** Hue, where asked: against the angle; a mixture that is nearly grey has no hue to miss. */
+export function judgeHue(
+  { goal, start }: Pick<Judged, 'goal' | 'start'>,
+  after: ColourReading,
+): { result: HueResult; score: number } | undefined {
+  const asked = goal.hue;
+  if (asked === undefined) return undefined;
+  const near = asked.near === 'start' ? start.hue : asked.near;
+  const turned = Math.abs(hueDifference(near, after.hue));
+  const gap = after.chroma < NO_HUE_CHROMA && !isLean(goal) ? 0 : Math.max(0, turned - asked.within);
+  const { score } = scoreGap(gap, 0, HUE_MARGIN_DEG);
+  return {
+    score,
+    result: {
+      before: start.hue,
+      after: after.hue,
+      asked: { near, within: asked.within },
+      verdict: verdictOf(score),
+    },
+  };
+}
+
+/** True when a grey is asked to lean: then even a weak hue counts. */
+function isLean({ chroma, hue }: Goal): boolean {
+  return chroma !== 'bright' && chroma[0] > 0 && hue !== undefined;
+}
+
+/**
+ * One mark: 35 for value, 35 for chroma (and hue), 30 for both at once, less the cost of a new paint.
+ * Held at 84 while any part is only fair, so that no mark of 85 hides a dull colour or a missed value.
+ */
+export function markOf(value: number, chroma: number, isNewPaint: boolean): number {
+  const sum = 35 * value + 35 * chroma + 30 * value * chroma - (isNewPaint ? COHESION_COST : 0);
+  const most = value === 1 && chroma === 1 ? 100 : GOOD_MARK - 1;
+  return Math.max(0, Math.min(most, Math.round(sum)));
+}
+
+/** A colour with its mark. */
+export interface Scored {
+  readonly mark: number;
+  /** Finer than the mark: which of two full marks is the better answer. */
+  readonly merit: number;
+}
+
+/** Marks one colour. @param second the paints that made it: their evidence, and whether one is new to the painting */
+export function scoreColour(
+  judged: Judged,
+  colour: ColourReading,
+  { evidence, isNew }: { readonly evidence: Evidence; readonly isNew: boolean },
+): Scored {
+  const value = judgeValue(judged, colour, evidence);
+  const chroma = judgeChroma(judged, colour, evidence);
+  const hue = judgeHue(judged, colour);
+  const mark = markOf(value.score, chroma.score * (hue?.score ?? 1), isNew);
+  const onEdge = value.result.tooCloseToCall || chroma.result.tooCloseToCall ? 0.5 : 0;
+  return { mark, merit: mark + 0.5 * centredness(judged.goal, colour) - onEdge };
+}
+
+/** 0-1 within one mark: brighter is better where bright is asked, else nearer the middle of both bands. */
+function centredness({ value, chroma: asked }: Goal, { step, chroma }: ColourReading): number {
+  const off = (x: number, [low, high]: readonly [number, number]): number =>
+    Math.min(1, Math.abs(x - (low + high) / 2) / (high - low));
+  const centred = 1 - off(step, value);
+  return asked === 'bright'
+    ? 0.9 * Math.min(1, chroma / 120) + 0.1 * centred
+    : 0.5 * (centred + 1 - off(chroma, asked));
+}

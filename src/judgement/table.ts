@@ -1,0 +1,100 @@
+/**
+ * Every tolerance, margin, boundary and mark that a judgement rests on. Nothing in the program judges by a figure that does
+ * not stand here. Value is in painter's steps (1 paper, 10 darkest), chroma in C*ab, hue in CIELAB degrees, marks 0-100.
+ */
+import type { Evidence } from '../paints/index.js';
+
+/** A mark of this or more is good: every part of the answer is. */
+export const GOOD_MARK = 85;
+/** Below this an answer is off. */
+export const FAIR_MARK = 55;
+/** A trap must mark below this. */
+export const POOR_MARK = 50;
+/** Most marks for a wrong pick. */
+export const WRONG_PICK_MARK = 45;
+
+/** Beyond the asked band: steps that still count as fair. */
+export const VALUE_MARGIN = 0.5;
+/** C* beyond a bound that still counts as fair: a share of the bound, at least so much. */
+export const CHROMA_MARGIN = { share: 0.15, least: 5 } as const;
+/** Degrees beyond the asked angle that still count as fair. */
+export const HUE_MARGIN_DEG = 15;
+
+/** Below this chroma a paint or a wash is a black, a grey or a white rather than a colour. */
+export const NEUTRAL_CHROMA = 12;
+/** Below this chroma a colour has no hue to speak of. */
+export const NO_HUE_CHROMA = 5;
+/** A neutral paint lighter than this step is a white. */
+export const WHITE_STEP = 2;
+
+/** Marks taken for a paint that the painting does not have yet. */
+export const COHESION_COST = 8;
+/** Share of the tray's brightest that is asked where it can do better than hold the shading line. */
+export const TRAY_SHARE = 0.75;
+/** Share of the shading line from which colour counts as kept. */
+export const KEPT_LINE = 0.85;
+
+/**
+ * What two paints do on the way from one to the other, both at `strength` (see relation.ts). `kept`: chroma left, as a share of
+ * what a straight way would have; `least`: C* at the greyest point; `thirdDeg`: degrees from both paints at which a third
+ * colour has appeared. Set on thirty-six pairs that painters know (common practice, no source).
+ */
+export const RELATION = {
+  strength: 0.3,
+  step: 0.05,
+  across: { kept: 0.4, least: 16 },
+  around: { kept: 0.8, thirdDeg: 45 },
+} as const;
+
+/** How far a prediction of a change may be off, root mean square. */
+export interface ModelError {
+  readonly step: number;
+  readonly chroma: number;
+}
+
+/**
+ * Error of the predicted change from a start to a mixture, by the weakest evidence among the paints.
+ * `measured`: found on mixtures that no fit saw, against the films of their own paints; `mudlark accuracy` prints it by
+ * strength. The others know their strength to a factor of two at best, which a change of value shows first.
+ */
+export const MODEL_ERROR: Readonly<Record<Evidence, ModelError>> = {
+  measured: { step: 0.35, chroma: 5 },
+  transferred: { step: 0.55, chroma: 7 },
+  estimated: { step: 0.55, chroma: 7 },
+};
+
+/** The narrowest band that may be asked, from its middle to its edge, by the weakest evidence. */
+export const LEAST_BAND: Readonly<Record<Evidence, ModelError>> = {
+  measured: { step: 0.5, chroma: 8 },
+  transferred: { step: 0.8, chroma: 11 },
+  estimated: { step: 0.8, chroma: 11 },
+};
+/** Amounts of a paint whose strength is only estimated differ at least by this factor. */
+export const LEAST_FACTOR = 4;
+
+/** L* 25, where a dark is deep, as a step. */
+export const DEEP_STEP = 7.95;
+/** Chroma that ends a lean: up to here a colour is a grey that leans. */
+export const LEAN_CHROMA = 20;
+/** Least chroma of a start whose brightness or hue is asked to be kept. */
+export const CHROMATIC_START = 20;
+
+/** Share of random answers that may mark well; with two answers open one in two is unavoidable. */
+export const MOST_LUCK = { many: 0.45, two: 0.6 } as const;
+/** By how much an answer between the shown amounts may beat the best of them. */
+export const BETWEEN_ROOM = 0.1;
+
+/** Steps at which light gives way to middle and middle to dark: see drills/kinds/sort-values/classes.ts. */
+export const VALUE_BOUNDS = [3.5, 6] as const;
+/** Least span of a plan from lightest to darkest, L*, of the 77 that paper to black offers. Common practice, no source. */
+export const LEAST_SPAN = 60;
+
+/** Two values this near share a value. */
+export const SAME_VALUE = 0.5;
+/** Loss of chroma in drying, as a share, from which it is more than a little; within `room` of it both sizes count. */
+export const DRYING_LOSS = { clear: 0.08, room: 0.02 } as const;
+
+/** Degrees beyond a plan at which a hue scores nothing. */
+export const PLAN_HUE_FALL = 40;
+/** Staining, 0-4, from which a paint holds on to the paper. */
+export const STAINS = 3;

@@ -1,0 +1,158 @@
+/** Climbing to the top of a hill along amounts that matter by their doublings, and finding the edges of a stretch. */
+
+/** Halvings: a quarter of a doubling down to a ten-thousandth of one. */
+const ROUNDS = 13;
+/** Samples in each doubling. */
+const STEPS_PER_DOUBLING = 4;
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+/** A height over one or two amounts. */
+export type Hill = (amounts: readonly number[]) => number;
+
+export interface Top {
+  readonly at: readonly number[];
+  readonly height: number;
+}
+
+/**
+ * The top near a start, by pattern search over the logarithms of the amounts: each step is tried both ways in every
+ * amount and along both diagonals, and halved when nothing is higher.
+ * @param range least and most of every amount
+ * @param isShare amounts together must stay below 1
+ */
+export function climb(
+  hill: Hill,
+  start: readonly number[],
+  [least, most]: readonly [number, number],
+  isShare: boolean,
+): Top {
+  let at = [...start];
+  let height = hill(at);
+  if (most <= least) return { at, height };
+  const moves =
+    start.length === 1
+      ? [[1]]
+      : [
+          [1, 0],
+          [0, 1],
+          [1, 1],
+          [1, -1],
+        ];
+  const fits = (next: readonly number[]): boolean =>
+    !isShare || next.reduce((sum, share) => sum + share, 0) < 1;
+  let step = 0.5;
+  for (let round = 0; round <= ROUNDS; step /= 2, round++) {
+    for (let moved = true; moved; ) {
+      moved = false;
+      for (const move of moves) {
+        for (const sign of [1, -1]) {
+          const next = at.map((amount, i) =>
+            Math.min(most, Math.max(least, amount * 2 ** (sign * step * (move[i] as number)))),
+          );
+          if (!fits(next)) continue;
+          const there = hill(next);
+          if (there > height + 1e-12) [at, height, moved] = [next, there, true];
+        }
+      }
+    }
+  }
+  return { at, height };
+}
+
+/** A sampled amount (its logarithm) and the height there. */
+interface Sample {
+  readonly log: number;
+  readonly height: number;
+}
+
+type Profile = (log: number) => number;
+
+function sampled(profile: Profile, low: number, high: number): Sample[] {
+  const count = Math.round((high - low) * STEPS_PER_DOUBLING);
+  return Array.from({ length: count + 1 }, (_, i) => {
+    const log = count === 0 ? low : low + ((high - low) * i) / count;
+    return { log, height: profile(log) };
+  });
+}
+
+/** The last amount inside between one that is inside and one that is not. */
+function edge(profile: Profile, inside: number, beyond: number): Sample {
+  let within = inside;
+  let without = beyond;
+  for (let round = 0; round < ROUNDS; round++) {
+    const middle = (within + without) / 2;
+    if (profile(middle) >= 0) within = middle;
+    else without = middle;
+  }
+  return { log: within, height: profile(within) };
+}
+
+/** The stretches inside, each from edge to edge. */
+function stretches(profile: Profile, samples: readonly Sample[]): Sample[][] {
+  const found: Sample[][] = [];
+  samples.forEach((here, i) => {
+    if (here.height < 0) return;
+    const before = samples[i - 1];
+    const after = samples[i + 1];
+    if (before === undefined) found.push([here]);
+    else if (before.height < 0) found.push([edge(profile, here.log, before.log), here]);
+    else found.at(-1)?.push(here);
+    if (after !== undefined && after.height < 0) found.at(-1)?.push(edge(profile, here.log, after.log));
+  });
+  return found;
+}
+
+/** The greatest height between two amounts that bracket one peak: golden section. */
+function peak(profile: Profile, from: number, to: number): number {
+  let low = from;
+  let high = to;
+  let left = high - GOLDEN * (high - low);
+  let right = low + GOLDEN * (high - low);
+  let atLeft = profile(left);
+  let atRight = profile(right);
+  for (let round = 0; round < ROUNDS; round++) {
+    if (atLeft >= atRight) {
+      [high, right, atRight] = [right, left, atLeft];
+      left = high - GOLDEN * (high - low);
+      atLeft = profile(left);
+    } else {
+      [low, left, atLeft] = [left, right, atRight];
+      right = low + GOLDEN * (high - low);
+      atRight = profile(right);
+    }
+  }
+  return Math.max(atLeft, atRight);
+}
+
+function topOf(profile: Profile, stretch: readonly Sample[]): number {
+  return stretch.reduce((top, here, i) => {
+    const before = stretch[i - 1] ?? here;
+    const after = stretch[i + 1] ?? here;
+    const isPeak = here.height >= before.height && here.height >= after.height && before !== after;
+    return Math.max(top, here.height, isPeak ? peak(profile, before.log, after.log) : -1);
+  }, -1);
+}
+
+/** The highest and the lowest height along one amount where it is 0 or more. */
+export interface Extremes {
+  readonly most: number;
+  readonly least: number;
+}
+
+/**
+ * What a height reaches along one amount, from `least` to `most`, where it counts: a height below 0 does not.
+ * @returns undefined where it never counts
+ */
+export function extremesAlong(
+  height: (amount: number) => number,
+  [least, most]: readonly [number, number],
+): Extremes | undefined {
+  const profile: Profile = (log) => height(2 ** log);
+  let top = -1;
+  let bottom = Number.POSITIVE_INFINITY;
+  for (const stretch of stretches(profile, sampled(profile, Math.log2(least), Math.log2(most)))) {
+    top = Math.max(top, topOf(profile, stretch));
+    bottom = stretch.reduce((low, sample) => Math.min(low, sample.height), bottom);
+  }
+  return top < 0 ? undefined : { most: top, least: bottom };
+}

@@ -1,0 +1,32 @@
+/** Paint to water as painters say it, and the strength on our scale that each stands for. */
+
+/** Paint to water, weakest first; the water halves from one to the next. */
+export const WATERS = ['1:96', '1:48', '1:24', '1:12', '1:6', '1:3'] as const;
+export type Water = (typeof WATERS)[number];
+
+/** Parts of water to one of paint in a wash at masstone. */
+export const MASSTONE_WATER = 3;
+
+/**
+ * Strength, 0-1, of a wash of one part paint to so many of water: the share of paint in the puddle, 1 / (1 + water),
+ * against that of the masstone.
+ *
+ * A calibration of our own: with the masstone at 1:3 the median of the measured colours has its strongest chroma at
+ * about 1:5, in the 1:4 to 1:6 that B. MacEvoy gives for most paints (handprint.com, color18b.html).
+ */
+export function waterStrength(water: string): number {
+  const parts = Number(water.split(':')[1]);
+  if (!(parts >= MASSTONE_WATER && parts <= 1000)) {
+    throw new RangeError(`water must be 1:${MASSTONE_WATER} or more water, got ${water}`);
+  }
+  return (1 + MASSTONE_WATER) / (1 + parts);
+}
+
+/** How thick a wash of that strength is, as painters say it (common practice, no source; the bounds are ours). */
+export function consistency(strength: number): string {
+  if (strength < 0.12) return 'thin as weak tea';
+  if (strength < 0.25) return 'thin as tea';
+  if (strength < 0.5) return 'thick as milk';
+  if (strength < 0.8) return 'thick as cream';
+  return 'thick as butter';
+}
