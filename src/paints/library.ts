@@ -4,7 +4,7 @@ import { APPEARANCE_SOURCE, CATALOGUE, type CatalogueEntry } from './catalogue.j
 import shipped from './data/library.json' with { type: 'json' };
 import measured from './data/measured.json' with { type: 'json' };
 import { handlingOf, hazardOf } from './handling.js';
-import type { Pigment, Provenance } from './types.js';
+import type { Pigment, Provenance, StrengthEvidence } from './types.js';
 
 type Shape = NonNullable<CatalogueEntry['shape']>;
 
@@ -46,6 +46,11 @@ function provenanceOf(entry: CatalogueEntry, record: Shipped): Provenance {
   };
 }
 
+function strengthEvidenceOf({ evidence, tinting }: CatalogueEntry): StrengthEvidence {
+  if (evidence === 'measured') return 'measured';
+  return tinting?.same === undefined ? 'assumed' : 'anchored';
+}
+
 function coefficients(id: string, which: 'K' | 'S', record: Shipped): Spectrum {
   const values = MEASURED.get(id)?.[which] ?? record[which];
   if (values === undefined) throw new Error(`data/library.json: ${id} has no ${which}; run the rebuild`);
@@ -63,6 +68,7 @@ function pigmentOf(entry: CatalogueEntry): Pigment {
     ci,
     evidence,
     fullStrength: record.fullStrength,
+    strengthEvidence: strengthEvidenceOf(entry),
     K: coefficients(id, 'K', record),
     S: coefficients(id, 'S', record),
     provenance: provenanceOf(entry, record),
