@@ -31,10 +31,14 @@ export function mixingLine(a: Pigment, b: Pigment, strength: number): LinePoint[
   });
 }
 
+/** The least chromatic of some mixtures. */
+export function leastOf(points: readonly LinePoint[]): LinePoint {
+  return points.reduce((best, point) => (chromaOf(point.lab) < chromaOf(best.lab) ? point : best));
+}
+
 /** The least chromatic mixture at full or half strength. */
 export function leastChromatic(a: Pigment, b: Pigment): LinePoint {
-  const points = STRENGTHS.flatMap((strength) => mixingLine(a, b, strength));
-  return points.reduce((best, point) => (chromaOf(point.lab) < chromaOf(best.lab) ? point : best));
+  return leastOf(STRENGTHS.flatMap((strength) => mixingLine(a, b, strength)));
 }
 
 /**

@@ -7,7 +7,8 @@ import { TINT_STRENGTH } from '../paints/constants.js';
 import { findPigment, LIBRARY, type Pigment, predict } from '../paints/index.js';
 import complementData from './data/complements.json' with { type: 'json' };
 import mixtureData from './data/mixtures.json' with { type: 'json' };
-import { leastChromatic, sideOfLine } from './neutral.js';
+import { leastChromatic, leastOf, mixingLine, sideOfLine } from './neutral.js';
+import { tintingStrength } from './tinting.js';
 import type {
   AccuracyReport,
   HueShiftRow,
@@ -165,9 +166,9 @@ function darkGreys(): AccuracyReport['darkGreys'] {
     ['phthalo-green-blue-shade', 'pyrrole-red'],
     ['phthalo-green-blue-shade', 'pyrrole-scarlet'],
   ].map(([a = '', b = '']) => {
-    const row = neutralRow(a, b);
+    const grey = leastOf(mixingLine(known(a), known(b), 1));
     const darker = Math.min(masstone(known(a), 'D65-2').l, masstone(known(b), 'D65-2').l);
-    return { a, b, lstar: row.lstar, darkerLstar: round(darker, 1) };
+    return { a, b, lstar: round(grey.lab.l, 1), darkerLstar: round(darker, 1) };
   });
 }
 
@@ -193,6 +194,7 @@ export function accuracyReport(): AccuracyReport {
     nonComplements: nonComplements(),
     hueShifts: hueShifts(),
     darkGreys: darkGreys(),
+    tintingStrength: tintingStrength(),
     mixtures: mixtures(),
   };
 }

@@ -40,7 +40,8 @@ function colourJson({ lab, value, step, chroma, hue }: ColourReading) {
 }
 
 function summaryJson(pigment: Pigment) {
-  const { id, name, ci, ciNote, evidence, fullStrength, provenance, handling, hazard } = pigment;
+  const { id, name, ci, ciNote, evidence, fullStrength, strengthEvidence, provenance, handling, hazard } =
+    pigment;
   return {
     id,
     name,
@@ -48,6 +49,7 @@ function summaryJson(pigment: Pigment) {
     ...(ciNote === undefined ? {} : { ciNote }),
     evidence,
     fullStrength,
+    strengthEvidence,
     masstone: colourJson(readColour(masstoneSpectrum(pigment))),
     provenance,
     handling,
@@ -165,7 +167,7 @@ function neutraliserLines(pigment: Pigment): string[] {
   return more > 0 ? [...shown, `  and ${more} more`] : shown;
 }
 
-function evidenceLines({ evidence, provenance }: Pigment): string[] {
+function evidenceLines({ evidence, strengthEvidence, provenance }: Pigment): string[] {
   const { residualDeltaE00, departure } = provenance;
   const residual =
     residualDeltaE00 === undefined
@@ -174,6 +176,7 @@ function evidenceLines({ evidence, provenance }: Pigment): string[] {
   return [
     `  ${evidence}: ${provenance.method}`,
     `  ${residual}${departure === undefined ? '' : `; curve changed by ${(departure * 100).toFixed(0)} % (ln K, root mean square)`}`,
+    `  strength ${strengthEvidence}: ${provenance.strengthMethod}${strengthEvidence === 'assumed' ? '. Amounts of this paint are a guess' : ''}`,
     `  ${provenance.source}`,
     `  ${provenance.licence}; ${provenance.date}`,
   ];

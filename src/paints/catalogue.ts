@@ -26,7 +26,7 @@ export interface CatalogueEntry {
   readonly shape?: { readonly from: SpectrumSet; readonly pigment: string };
   /** How near the pigment of the starting spectrum is, where it is not the same. */
   readonly relation?: string;
-  /** Where its tinting strength is from; absent for a measured paint, a mixture and a white. */
+  /** Where its tinting strength is from; absent for a mixture and a white; on a measured paint only a check. */
   readonly tinting?: Tinting;
   /** Ids and shares of strength of a paint that is mixed from others. */
   readonly mixture?: readonly (readonly [string, number])[];

@@ -31,6 +31,16 @@ function methodOf(entry: CatalogueEntry, shape: Shape | undefined): string {
     : `${start}; changed smoothly until it gives the published masstone and hue shift: estimated from published colour`;
 }
 
+function strengthMethodOf({ evidence, tinting, mixture }: CatalogueEntry): string {
+  if (evidence === 'measured') return 'the load whose measured film reaches the published masstone';
+  if (mixture !== undefined) return 'from the paints that it is mixed from';
+  if (tinting === undefined) return 'a convention: a white has no masstone below paper';
+  if (tinting.usual !== undefined) return `the load usual for the masstone of ${tinting.usual} paints`;
+  return tinting.same === undefined
+    ? `as strong against ultramarine blue as acrylic ${tinting.like}, a like or the nearest known paint`
+    : `as strong against ultramarine blue as acrylic ${tinting.same}, the same pigment; good to a factor of two`;
+}
+
 function provenanceOf(entry: CatalogueEntry, record: Shipped): Provenance {
   const shape = record.shape ?? entry.shape;
   const set = shape === undefined ? undefined : shipped.sets[shape.from];
@@ -40,6 +50,7 @@ function provenanceOf(entry: CatalogueEntry, record: Shipped): Provenance {
     source: spectrumCredit === undefined ? colour : `spectrum: ${spectrumCredit.source}; ${colour}`,
     licence: spectrumCredit?.licence ?? 'figures quoted as facts with citation',
     method: methodOf(entry, shape),
+    strengthMethod: strengthMethodOf(entry),
     date: entry.evidence === 'measured' ? measured.date : shipped.date,
     ...(record.residualDeltaE00 === undefined ? {} : { residualDeltaE00: record.residualDeltaE00 }),
     ...(record.departure === undefined ? {} : { departure: record.departure }),

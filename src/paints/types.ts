@@ -58,6 +58,8 @@ export interface Provenance {
   readonly source: string;
   readonly licence: string;
   readonly method: string;
+  /** How `fullStrength` was had, in words. */
+  readonly strengthMethod: string;
   /** CIEDE2000 of the film at full strength against the published masstone, when there is one. */
   readonly residualDeltaE00?: number;
   /** Root mean square change of ln K from the source's curve, 0.1 is 10 %; absent for measured paints. */

@@ -36,14 +36,19 @@ export const SCATTER_FOLLOWS = 0.32;
 export const SCATTER_BY_TRANSPARENCY = { intercept: -0.09, slope: -0.45, deviation: 0.52 } as const;
 
 /** Bands 420-690 nm, which figures of a curve are taken over: the ends are noisy and nearly invisible. */
-export const FIRST_BAND = 4;
-export const LAST_BAND = 31;
+const FIRST_BAND = 4;
+const LAST_BAND = 31;
 
 /** Mean over the bands that matter. */
 export function visibleMean(values: Spectrum): number {
   let sum = 0;
   for (let band = FIRST_BAND; band <= LAST_BAND; band++) sum += values[band] as number;
   return sum / (LAST_BAND - FIRST_BAND + 1);
+}
+
+/** Greatest value of the bands that matter: of K, what tinting strength is read from (ASTM D4838). */
+export function greatestK(K: Spectrum): number {
+  return Math.max(...K.subarray(FIRST_BAND, LAST_BAND + 1));
 }
 
 /** Mean S of the masstone film of a paint with this transparency rating (0 covering - 4 clear). */

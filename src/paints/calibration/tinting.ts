@@ -3,10 +3,10 @@ import { deltaE00 } from '../../colour/difference.js';
 import type { Lab } from '../../colour/index.js';
 import type { Coefficients, Ground } from '../../optics/index.js';
 import type { Tinting } from '../catalogue.js';
-import acrylics from '../data/tinting-strength.json' with { type: 'json' };
+import { acrylicStrength } from '../tinting-strength.js';
 import { filmColour } from './aims.js';
 import { sourceSpectrum } from './carried-spectra.js';
-import { FIRST_BAND, LAST_BAND } from './medium.js';
+import { greatestK } from './medium.js';
 
 /** Loads searched: from a trace to many strokes. */
 const LEAST_LOAD = 0.01;
@@ -51,34 +51,6 @@ export function loadNearestColour(paint: Coefficients, lab: Lab, on: Ground): nu
  */
 export const USUAL_FULL_STRENGTH = { mineral: 0.37, organic: 0.2 } as const;
 
-/** Greatest K of the bands that matter: what tinting strength is read from (ASTM D4838). */
-export function greatestK({ K }: Pick<Coefficients, 'K'>): number {
-  return Math.max(...K.subarray(FIRST_BAND, LAST_BAND + 1));
-}
-
-/** Names in the table of acrylics, each with its tinting strength; the geometric mean where both sets have it. */
-const ACRYLIC_STRENGTH: ReadonlyMap<string, number> = new Map(
-  acrylics.acrylic.map(({ name, acrylic2016, acrylic2005 }) => {
-    const figures = [acrylic2016, acrylic2005].filter((figure) => figure !== undefined);
-    return [name, figures.reduce((product, figure) => product * figure, 1) ** (1 / figures.length)];
-  }),
-);
-
-/**
- * Tinting strength of an acrylic against ultramarine blue, equal amounts of paint as sold.
- * @throws RangeError when the table has no such paint
- */
-export function acrylicStrength(name: string): number {
-  const strength = ACRYLIC_STRENGTH.get(name);
-  if (strength === undefined) throw new RangeError(`data/tinting-strength.json has no ${name}`);
-  return strength;
-}
-
-/** Tinting strength of a watercolour against the measured ultramarine blue: greatest K per unit load over greatest K per unit load. */
-export function strengthAgainstUltramarine(perUnitLoad: Pick<Coefficients, 'K'>): number {
-  return greatestK(perUnitLoad) / greatestK(sourceSpectrum('watercolour', 'ultramarine-blue'));
-}
-
 /**
  * Load of the masstone film of a paint that is not measured, so that its strength against ultramarine blue is that of an acrylic.
  * Changing it changes amounts only: the film stays as it is.
@@ -86,5 +58,6 @@ export function strengthAgainstUltramarine(perUnitLoad: Pick<Coefficients, 'K'>)
  */
 export function fullStrengthFrom(film: Coefficients, tinting: Tinting): number {
   if (tinting.usual !== undefined) return USUAL_FULL_STRENGTH[tinting.usual];
-  return strengthAgainstUltramarine(film) / acrylicStrength(tinting.same ?? tinting.like);
+  const ultramarine = greatestK(sourceSpectrum('watercolour', 'ultramarine-blue').K);
+  return greatestK(film.K) / (ultramarine * acrylicStrength(tinting.same ?? tinting.like));
 }
