@@ -32,10 +32,14 @@ export function mixingLine(studio: Studio, a: Pigment, b: Pigment, strength: num
   });
 }
 
+/** The least chromatic of some mixtures. */
+export function leastOf(points: readonly LinePoint[]): LinePoint {
+  return points.reduce((best, point) => (chromaOf(point.lab) < chromaOf(best.lab) ? point : best));
+}
+
 /** The least chromatic mixture at full or half strength. */
 export function leastChromatic(studio: Studio, a: Pigment, b: Pigment): LinePoint {
-  const points = STRENGTHS.flatMap((strength) => mixingLine(studio, a, b, strength));
-  return points.reduce((best, point) => (chromaOf(point.lab) < chromaOf(best.lab) ? point : best));
+  return leastOf(STRENGTHS.flatMap((strength) => mixingLine(studio, a, b, strength)));
 }
 
 /**

@@ -8,7 +8,8 @@ import { type Pigment, paintOf, type Studio } from '../paints/index.js';
 import { puddleReflectance } from '../washes/index.js';
 import complementData from './data/complements.json' with { type: 'json' };
 import mixtureData from './data/mixtures.json' with { type: 'json' };
-import { leastChromatic, sideOfLine } from './neutral.js';
+import { leastChromatic, leastOf, mixingLine, sideOfLine } from './neutral.js';
+import { tintingStrength } from './tinting.js';
 import type {
   AccuracyReport,
   HueShiftRow,
@@ -169,12 +170,12 @@ function darkGreys(studio: Studio): AccuracyReport['darkGreys'] {
     ['phthalo-green-blue-shade', 'pyrrole-red'],
     ['phthalo-green-blue-shade', 'pyrrole-scarlet'],
   ].map(([a = '', b = '']) => {
-    const row = neutralRow(studio, a, b);
+    const grey = leastOf(mixingLine(studio, known(studio, a), known(studio, b), 1));
     const darker = Math.min(
       masstone(studio, known(studio, a), 'D65-2').l,
       masstone(studio, known(studio, b), 'D65-2').l,
     );
-    return { a, b, lstar: row.lstar, darkerLstar: round(darker, 1) };
+    return { a, b, lstar: round(grey.lab.l, 1), darkerLstar: round(darker, 1) };
   });
 }
 
@@ -200,6 +201,7 @@ export function accuracyReport(studio: Studio): AccuracyReport {
     nonComplements: nonComplements(studio),
     hueShifts: hueShifts(studio),
     darkGreys: darkGreys(studio),
+    tintingStrength: tintingStrength(studio),
     mixtures: mixtures(studio),
   };
 }

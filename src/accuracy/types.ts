@@ -41,6 +41,21 @@ export interface HueShiftRow {
   readonly predicted: number;
 }
 
+/** Greatest K of a paint over that of ultramarine blue in the same medium, equal amounts as sold. */
+export interface TintingRow {
+  readonly id: string;
+  readonly acrylic: number;
+  readonly predicted: number;
+  /** Predicted over acrylic. */
+  readonly ratio: number;
+}
+
+export interface TintingRows {
+  readonly n: number;
+  readonly medianRatio: number;
+  readonly rows: readonly TintingRow[];
+}
+
 /** How many of n pairs reach a chroma of 8 or less. */
 export interface OtherPairs {
   readonly n: number;
@@ -71,12 +86,14 @@ export interface AccuracyReport {
     readonly signRight: number;
     readonly rows: readonly HueShiftRow[];
   };
-  /** Phthalo green with pyrrole reds: L* of the grey and of the darker paint of the two. */
+  /** Phthalo green with pyrrole reds at full strength: L* of the grey and of the darker paint of the two. */
   readonly darkGreys: readonly {
     readonly a: string;
     readonly b: string;
     readonly lstar: number;
     readonly darkerLstar: number;
   }[];
+  /** The anchored paints, which the acrylics set; and the measured ones, which nothing set. */
+  readonly tintingStrength: TintingRows & { readonly measured: TintingRows };
   readonly mixtures: Spread & { readonly mean: number };
 }

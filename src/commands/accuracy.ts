@@ -1,7 +1,7 @@
 /** `mudlark accuracy`: how well predictions agree with published figures. */
 
 import { accuracyReport } from '../accuracy/report.js';
-import type { AccuracyReport, NeutralRow } from '../accuracy/types.js';
+import type { AccuracyReport, NeutralRow, TintingRow } from '../accuracy/types.js';
 import type { Studio } from '../paints/index.js';
 import { padText } from '../text/wrap.js';
 
@@ -41,6 +41,22 @@ function complementLines({ complements: c }: AccuracyReport): string[] {
   ];
 }
 
+function tintingLine({ id, predicted, acrylic, ratio }: TintingRow): string {
+  const figures = [predicted, acrylic, ratio].map((figure) => padText(figure.toFixed(2), 5, 'left'));
+  return `  ${padText(id, 27)}here ${figures[0]}  acrylic ${figures[1]}  ratio ${figures[2]}`;
+}
+
+function tintingLines({ tintingStrength: { n, medianRatio, rows, measured } }: AccuracyReport): string[] {
+  return [
+    'Tinting strength against ultramarine blue, equal amounts of paint as sold (greatest K, ASTM D4838)',
+    `  ${measured.n} measured paints, an outside check: median ratio to acrylics ${measured.medianRatio}`,
+    ...measured.rows.map(tintingLine),
+    `  ${n} anchored paints, set by the acrylics and so no check: median ratio ${medianRatio}; trust them to a factor of two`,
+    ...rows.map(tintingLine),
+    '  all others are assumed from like paints: their masstones and greys hold, their amounts are a guess',
+  ];
+}
+
 function otherLines(report: AccuracyReport): string[] {
   const { nonComplements, hueShifts, darkGreys, mixtures } = report;
   return [
@@ -62,6 +78,8 @@ function otherLines(report: AccuracyReport): string[] {
       ({ b, lstar, darkerLstar }) =>
         `  ${padText(b, 27)}grey L* ${lstar.toFixed(0)}, darker paint L* ${darkerLstar.toFixed(0)}`,
     ),
+    '',
+    ...tintingLines(report),
     '',
     'Mixtures of the measured paints (CIEDE2000; D65, 2 degrees)',
     `  ${mixtures.n} measured mixtures: mean ${mixtures.mean}, median ${mixtures.median}, 90th percentile ${mixtures.p90}, largest ${mixtures.max}`,

@@ -41,7 +41,8 @@ function colourJson({ lab, value, step, chroma, hue }: ColourReading) {
 }
 
 function summaryJson(studio: Studio, pigment: Pigment) {
-  const { id, name, ci, ciNote, evidence, fullStrength, provenance, handling, hazard } = pigment;
+  const { id, name, ci, ciNote, evidence, fullStrength, strengthEvidence, provenance, handling, hazard } =
+    pigment;
   return {
     id,
     name,
@@ -49,6 +50,7 @@ function summaryJson(studio: Studio, pigment: Pigment) {
     ...(ciNote === undefined ? {} : { ciNote }),
     evidence,
     fullStrength,
+    strengthEvidence,
     masstone: colourJson(readColour(masstoneSpectrum(studio, pigment))),
     provenance,
     handling,
@@ -170,7 +172,7 @@ function neutraliserLines(studio: Studio, pigment: Pigment): string[] {
   return more > 0 ? [...shown, `  and ${more} more`] : shown;
 }
 
-function evidenceLines({ evidence, provenance }: Pigment): string[] {
+function evidenceLines({ evidence, strengthEvidence, provenance }: Pigment): string[] {
   const { residualDeltaE00, departure } = provenance;
   const residual =
     residualDeltaE00 === undefined
@@ -179,6 +181,7 @@ function evidenceLines({ evidence, provenance }: Pigment): string[] {
   return [
     `  ${evidence}: ${provenance.method}`,
     `  ${residual}${departure === undefined ? '' : `; curve changed by ${(departure * 100).toFixed(0)} % (ln K, root mean square)`}`,
+    `  strength ${strengthEvidence}: ${provenance.strengthMethod}${strengthEvidence === 'assumed' ? '. Amounts of this paint are a guess' : ''}`,
     `  ${provenance.source}`,
     `  ${provenance.licence}; ${provenance.date}`,
   ];

@@ -6,6 +6,15 @@ import type { Evidence } from './types.js';
 /** Sets of spectra that a curve can start from. */
 export type SpectrumSet = 'watercolour' | 'acrylic-2016' | 'acrylic-2005' | 'powder' | 'oil';
 
+/**
+ * Where the tinting strength of a paint is from: an acrylic of the same pigment, an acrylic of a like one (names of
+ * data/tinting-strength.json), or no more than what is usual for its kind.
+ */
+export type Tinting =
+  | { readonly same: string; readonly like?: undefined; readonly usual?: undefined }
+  | { readonly like: string; readonly same?: undefined; readonly usual?: undefined }
+  | { readonly usual: 'mineral' | 'organic'; readonly same?: undefined; readonly like?: undefined };
+
 /** One pigment: what it is and how its curve is had. */
 export interface CatalogueEntry {
   readonly id: string;
@@ -17,8 +26,8 @@ export interface CatalogueEntry {
   readonly shape?: { readonly from: SpectrumSet; readonly pigment: string };
   /** How near the pigment of the starting spectrum is, where it is not the same. */
   readonly relation?: string;
-  /** Load of the masstone where no tinting strength could be computed. */
-  readonly assumedFullStrength?: number;
+  /** Where its tinting strength is from; absent for a mixture and a white; on a measured paint only a check. */
+  readonly tinting?: Tinting;
   /** Ids and shares of strength of a paint that is mixed from others. */
   readonly mixture?: readonly (readonly [string, number])[];
   /** A pigment whose published lightness stands in where the pigment itself is not stated. */

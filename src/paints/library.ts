@@ -4,7 +4,7 @@ import { APPEARANCE_SOURCE, CATALOGUE, type CatalogueEntry } from './catalogue.j
 import shipped from './data/library.json' with { type: 'json' };
 import measured from './data/measured.json' with { type: 'json' };
 import { handlingOf, hazardOf } from './handling.js';
-import type { Pigment, Provenance } from './types.js';
+import type { Pigment, Provenance, StrengthEvidence } from './types.js';
 
 type Shape = NonNullable<CatalogueEntry['shape']>;
 
@@ -31,6 +31,16 @@ function methodOf(entry: CatalogueEntry, shape: Shape | undefined): string {
     : `${start}; changed smoothly until it gives the published masstone and hue shift: estimated from published colour`;
 }
 
+function strengthMethodOf({ evidence, tinting, mixture }: CatalogueEntry): string {
+  if (evidence === 'measured') return 'the load whose measured film reaches the published masstone';
+  if (mixture !== undefined) return 'from the paints that it is mixed from';
+  if (tinting === undefined) return 'a convention: a white has no masstone below paper';
+  if (tinting.usual !== undefined) return `the load usual for the masstone of ${tinting.usual} paints`;
+  return tinting.same === undefined
+    ? `as strong against ultramarine blue as acrylic ${tinting.like}, a like or the nearest known paint`
+    : `as strong against ultramarine blue as acrylic ${tinting.same}, the same pigment; good to a factor of two`;
+}
+
 function provenanceOf(entry: CatalogueEntry, record: Shipped): Provenance {
   const shape = record.shape ?? entry.shape;
   const set = shape === undefined ? undefined : shipped.sets[shape.from];
@@ -40,10 +50,16 @@ function provenanceOf(entry: CatalogueEntry, record: Shipped): Provenance {
     source: spectrumCredit === undefined ? colour : `spectrum: ${spectrumCredit.source}; ${colour}`,
     licence: spectrumCredit?.licence ?? 'figures quoted as facts with citation',
     method: methodOf(entry, shape),
+    strengthMethod: strengthMethodOf(entry),
     date: entry.evidence === 'measured' ? measured.date : shipped.date,
     ...(record.residualDeltaE00 === undefined ? {} : { residualDeltaE00: record.residualDeltaE00 }),
     ...(record.departure === undefined ? {} : { departure: record.departure }),
   };
+}
+
+function strengthEvidenceOf({ evidence, tinting }: CatalogueEntry): StrengthEvidence {
+  if (evidence === 'measured') return 'measured';
+  return tinting?.same === undefined ? 'assumed' : 'anchored';
 }
 
 function coefficients(id: string, which: 'K' | 'S', record: Shipped): Spectrum {
@@ -63,6 +79,7 @@ function pigmentOf(entry: CatalogueEntry): Pigment {
     ci,
     evidence,
     fullStrength: record.fullStrength,
+    strengthEvidence: strengthEvidenceOf(entry),
     K: coefficients(id, 'K', record),
     S: coefficients(id, 'S', record),
     provenance: provenanceOf(entry, record),

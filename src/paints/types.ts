@@ -9,6 +9,14 @@ import type { Coefficients } from '../optics/index.js';
  */
 export type Evidence = 'measured' | 'transferred' | 'estimated';
 
+/**
+ * How the tinting strength, and with it `fullStrength`, is known. It counts for amounts only, never for the masstone:
+ * - `measured`: from measured watercolour films of this paint;
+ * - `anchored`: strength against ultramarine blue as in acrylics of the same pigment, good to a factor of two;
+ * - `assumed`: taken from a like pigment or from what is usual; ask nothing about amounts of such a paint.
+ */
+export type StrengthEvidence = 'measured' | 'anchored' | 'assumed';
+
 /** A figure or rating and where it is from. */
 export interface Sourced<T> {
   readonly value: T;
@@ -50,6 +58,8 @@ export interface Provenance {
   readonly source: string;
   readonly licence: string;
   readonly method: string;
+  /** How `fullStrength` was had, in words. */
+  readonly strengthMethod: string;
   /** CIEDE2000 of the film at full strength against the published masstone, when there is one. */
   readonly residualDeltaE00?: number;
   /** Root mean square change of ln K from the source's curve, 0.1 is 10 %; absent for measured paints. */
@@ -67,6 +77,7 @@ export interface Pigment extends Coefficients {
   readonly evidence: Evidence;
   /** Load of the masstone stroke on the measured scale; a strong tinter has a small one. */
   readonly fullStrength: number;
+  readonly strengthEvidence: StrengthEvidence;
   readonly provenance: Provenance;
   readonly handling: Handling;
   readonly hazard?: Hazard;

@@ -3,16 +3,17 @@
  * Okumura 2005, the oils of Geldof et al. 2018, the watercolours of Chen et al. 2019, transparency ratings of MacEvoy 2015
  * (full references in src/paints/data).
  */
-import { linearRegression, median } from 'simple-statistics';
+import { linearRegression, mean, median, sampleVariance } from 'simple-statistics';
 import { expect, test } from 'vitest';
 import { sourceSpectrum } from '../../src/paints/calibration/carried-spectra.js';
 import {
+  type Medium,
   SCATTER_BY_TRANSPARENCY,
   SCATTER_FOLLOWS,
   startingShape,
   visibleMean,
 } from '../../src/paints/calibration/medium.js';
-import { appearanceOf } from '../../src/paints/catalogue.js';
+import { appearanceOf, type SpectrumSet } from '../../src/paints/catalogue.js';
 import { findPigment, LIBRARY } from '../../src/paints/index.js';
 
 /** 420-690 nm. */
@@ -23,25 +24,53 @@ function slope(x: Float64Array, y: Float64Array): number {
   return linearRegression(logs).m;
 }
 
-test('K of a shared pigment ranges less widely in watercolour than in acrylic or oil', () => {
-  const pairs = [
-    ['acrylic-2016', 'PB29', 'ultramarine-blue'],
-    ['acrylic-2005', 'ultramarine blue', 'ultramarine-blue'],
-    ['acrylic-2016', 'PR108', 'cadmium-red'],
-    ['acrylic-2016', 'PB15:1', 'cerulean-blue'],
-    ['acrylic-2016', 'PY74', 'lemon-yellow'],
-    ['acrylic-2016', 'PV19', 'alizarin-crimson'],
-  ] as const;
-  const slopes = pairs.map(([from, pigment, id]) =>
+/** Paints of one pigment, or of near kin, in acrylic and in watercolour. */
+const PAIRS = [
+  ['acrylic-2016', 'PB29', 'ultramarine-blue'],
+  ['acrylic-2005', 'ultramarine blue', 'ultramarine-blue'],
+  ['acrylic-2016', 'PR108', 'cadmium-red'],
+  ['acrylic-2016', 'PB15:1', 'cerulean-blue'],
+  ['acrylic-2016', 'PY74', 'lemon-yellow'],
+  ['acrylic-2016', 'PV19', 'alizarin-crimson'],
+] as const;
+
+/** The slope that calibration gives a source. */
+function used(from: SpectrumSet, pigment: string, medium: Medium): number {
+  const source = sourceSpectrum(from, pigment);
+  return slope(source.K, startingShape(source, medium).logK.map(Math.exp));
+}
+
+test('K of a shared pigment ranges less widely in watercolour than in acrylic', () => {
+  const slopes = PAIRS.map(([from, pigment, id]) =>
     slope(sourceSpectrum(from, pigment).K, sourceSpectrum('watercolour', id).K),
   );
-  expect(Math.max(...slopes)).toBeLessThan(0.9);
-  const acrylic = sourceSpectrum('acrylic-2016', 'PB29');
-  const used = slope(acrylic.K, startingShape(acrylic, 'acrylic').logK.map(Math.exp));
-  expect(used).toBeGreaterThan(Math.min(...slopes));
-  expect(Math.abs(used - median(slopes))).toBeLessThan(0.06);
-  const oil = slope(sourceSpectrum('oil', 'PB27').K, sourceSpectrum('watercolour', 'prussian-blue').K);
-  expect(oil).toBeCloseTo(0.67, 1);
+  expect(Math.min(...slopes)).toBeGreaterThan(0.55);
+  expect(Math.max(...slopes)).toBeLessThan(0.85);
+  expect(Math.abs(used('acrylic-2016', 'PB29', 'acrylic') - median(slopes))).toBeLessThan(0.04);
+});
+
+test('K of Prussian blue and of ultramarine ranges less widely in watercolour than in oil', () => {
+  const prussian = slope(sourceSpectrum('oil', 'PB27').K, sourceSpectrum('watercolour', 'prussian-blue').K);
+  expect(Math.abs(prussian - 0.77)).toBeLessThan(0.05);
+  // ultramarine in oil has 0.91; its spectrum is not carried
+  expect(Math.abs(used('oil', 'PB27', 'oil') - (prussian + 0.91) / 2)).toBeLessThan(0.04);
+});
+
+test('a share added to K before the slope is taken makes the shared pigments fit worse', () => {
+  const unlike = (share: number) => {
+    const squares = PAIRS.map(([from, pigment, id]) => {
+      const source = sourceSpectrum(from, pigment).K;
+      const shifted = source.map((k) => k / visibleMean(source) + share);
+      const film = sourceSpectrum('watercolour', id).K;
+      const left = visible(film).map(
+        (k, index) => Math.log(k) - 0.76 * Math.log(visible(shifted)[index] as number),
+      );
+      return sampleVariance(left);
+    });
+    return mean(squares);
+  };
+  expect(unlike(0)).toBeLessThan(unlike(0.001));
+  expect(unlike(0.001)).toBeLessThan(unlike(0.005));
 });
 
 test('inside a watercolour film log S rises slowly with log K', () => {
@@ -52,7 +81,7 @@ test('inside a watercolour film log S rises slowly with log K', () => {
         S.map((value) => Math.max(value, 1e-3)),
       ),
   );
-  expect(Math.abs(median(slopes) - SCATTER_FOLLOWS)).toBeLessThan(0.06);
+  expect(Math.abs(median(slopes) - SCATTER_FOLLOWS)).toBeLessThan(0.04);
 });
 
 test('S of a masstone film falls with the transparency rating', () => {
@@ -76,6 +105,9 @@ test('S of a masstone film falls with the transparency rating', () => {
   });
   const { m, b } = linearRegression(points);
   expect(m).toBeLessThan(0);
-  expect(Math.abs(m - SCATTER_BY_TRANSPARENCY.slope)).toBeLessThan(0.1);
-  expect(Math.abs(b - SCATTER_BY_TRANSPARENCY.intercept)).toBeLessThan(0.3);
+  const left = points.map(([rating = Number.NaN, log = Number.NaN]) => (log - b - m * rating) ** 2);
+  const deviation = Math.sqrt(left.reduce((sum, square) => sum + square, 0) / (left.length - 2));
+  expect(Math.abs(deviation - SCATTER_BY_TRANSPARENCY.deviation)).toBeLessThan(0.05);
+  expect(Math.abs(m - SCATTER_BY_TRANSPARENCY.slope)).toBeLessThan(0.05);
+  expect(Math.abs(b - SCATTER_BY_TRANSPARENCY.intercept)).toBeLessThan(0.1);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { chromaOf, reflectanceToLab } from '../../src/colour/index.js';
-import { FULL_STRENGTH_LIMITS, loadAtLightness } from '../../src/paints/calibration/tinting.js';
+import { loadAtLightness } from '../../src/paints/calibration/tinting.js';
 import { appearanceOf, CATALOGUE } from '../../src/paints/catalogue.js';
 import { findPigment, LIBRARY, PALETTES, type Pigment, predict } from '../../src/paints/index.js';
 import { PAPER } from '../../src/paints/predict.js';
@@ -40,8 +40,9 @@ describe('library', () => {
         expect(values).toHaveLength(38);
         expect(values.every((value) => Number.isFinite(value) && value >= 0)).toBe(true);
       }
-      expect(pigment.fullStrength).toBeGreaterThanOrEqual(FULL_STRENGTH_LIMITS.least);
-      expect(pigment.fullStrength).toBeLessThanOrEqual(FULL_STRENGTH_LIMITS.most);
+      // a carbon black has the least, the thickest measured film the most
+      expect(pigment.fullStrength).toBeGreaterThan(0.05);
+      expect(pigment.fullStrength).toBeLessThan(1.5);
       expect(pigment.provenance.source).not.toBe('');
       expect(pigment.provenance.method).not.toContain('undefined');
       for (const code of pigment.ci) expect(code).toMatch(/^P(B|Bk|Br|G|O|R|V|W|Y)\d+(:\d)?$/);
@@ -87,6 +88,15 @@ describe('library', () => {
     for (const { id, evidence, provenance } of LIBRARY) {
       if (evidence === 'transferred') expect(provenance.residualDeltaE00 ?? 0, id).toBeLessThanOrEqual(3.3);
     }
+  });
+
+  test('every paint says how its strength is known', () => {
+    const known = (wanted: string) => LIBRARY.filter(({ strengthEvidence }) => strengthEvidence === wanted);
+    expect(known('measured').map(({ evidence }) => evidence)).toEqual(Array(13).fill('measured'));
+    expect(known('anchored').length).toBeGreaterThanOrEqual(20);
+    for (const { provenance } of known('anchored'))
+      expect(provenance.strengthMethod).toContain('factor of two');
+    expect(findPigment('neutral-tint')?.strengthEvidence).toBe('assumed');
   });
 
   test('every entry of the catalogue that is estimated says what it starts from', () => {

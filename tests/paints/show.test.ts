@@ -56,6 +56,13 @@ describe('pigments show', () => {
     expect(neutralisersOf(paint('ivory-black'))).toEqual([]);
   });
 
+  test('says how the strength is known', () => {
+    const text = (id: string) => pigmentShowText(id, { columns: 120, colour: false }).replace(/\s+/g, ' ');
+    expect(text('ultramarine-blue')).toContain('strength measured:');
+    expect(text('pyrrole-red')).toMatch(/strength anchored:.*factor of two/);
+    expect(text('viridian')).toMatch(/strength assumed:.*a guess/);
+  });
+
   test('an unknown id is a usage error that names the nearest', () => {
     expect(() => pigmentShowText('burnt-siena', { columns: 80, colour: false })).toThrow(/burnt-sienna/);
     expect(() => pigmentShowJson('x'.repeat(5000))).toThrow(/no pigment is called/);
@@ -83,7 +90,7 @@ describe('lists', () => {
 
   test('accuracy as text ends with what no prediction can do', () => {
     expect(accuracyText()).toMatch(/Makers differ[\s\S]*closer than that\.\n$/);
-  });
+  }, 60_000);
 });
 
 describe('plot', () => {

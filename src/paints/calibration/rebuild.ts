@@ -15,7 +15,7 @@ import { type Aim, filmColour } from './aims.js';
 import { calibrate, type Freedom, type Known, misfitOfShape } from './calibrate.js';
 import { creditOf, mediumOf, STARTING_SPECTRA, sourceSpectrum } from './carried-spectra.js';
 import { startingShape } from './medium.js';
-import { fullStrengthFromTinting, loadAtLightness, loadNearestColour, TOO_LIGHT_TO_TELL } from './tinting.js';
+import { fullStrengthFrom, loadAtLightness, loadNearestColour, TOO_LIGHT_TO_TELL } from './tinting.js';
 
 /** What is shipped for one pigment; K and S per unit load, absent for measured paints, which carry their own. */
 export interface Rebuilt {
@@ -83,7 +83,7 @@ function rebuildMeasured(entry: CatalogueEntry): Rebuilt {
   let load: number | undefined;
   if (lab !== undefined && lab.l > TOO_LIGHT_TO_TELL) load = loadNearestColour(paint, lab, PAPER);
   else if (lightness !== undefined) load = loadAtLightness(paint, lightness, PAPER);
-  const fullStrength = rounded(load ?? entry.assumedFullStrength ?? 1, 4);
+  const fullStrength = rounded(load ?? 1, 4);
   return { id: entry.id, fullStrength, ...residualOf(times(paint, fullStrength), own) };
 }
 
@@ -119,8 +119,9 @@ function rebuildCalibrated(entry: CatalogueEntry): Rebuilt {
   const shape = entry.shape ?? nearestShape(published);
   const freedom = entry.evidence === 'transferred' ? 'same' : 'kin';
   const { film, departure } = calibrate(knownOf(published, shape, freedom), PAPER);
-  const tinting = fullStrengthFromTinting(film, shape.from, shape.pigment);
-  const fullStrength = rounded(entry.assumedFullStrength ?? tinting ?? 1, 4);
+  if (entry.tinting === undefined)
+    throw new RangeError(`${entry.id}: say where its tinting strength is from`);
+  const fullStrength = rounded(fullStrengthFrom(film, entry.tinting), 4);
   return {
     id: entry.id,
     fullStrength,

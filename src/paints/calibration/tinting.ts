@@ -2,10 +2,11 @@
 import { deltaE00 } from '../../colour/difference.js';
 import type { Lab } from '../../colour/index.js';
 import type { Coefficients, Ground } from '../../optics/index.js';
-import type { SpectrumSet } from '../catalogue.js';
+import type { Tinting } from '../catalogue.js';
+import { acrylicStrength } from '../tinting-strength.js';
 import { filmColour } from './aims.js';
 import { sourceSpectrum } from './carried-spectra.js';
-import { visibleMean } from './medium.js';
+import { greatestK } from './medium.js';
 
 /** Loads searched: from a trace to many strokes. */
 const LEAST_LOAD = 0.01;
@@ -45,55 +46,18 @@ export function loadNearestColour(paint: Coefficients, lab: Lab, on: Ground): nu
 }
 
 /**
- * Paints that a set shares with the measured watercolours, or near kin: [set's name, watercolour id].
- * Organic paints come out at 3 to 5 times K, mineral ones at 13 to 18: makers load them differently, so the mean is rough.
+ * Load of a masstone where nothing is known of a paint's strength but whether its pigment is mineral or organic: the middle one of
+ * the measured and anchored paints of that kind (mineral 0.17-1.35 over 18, organic 0.13-1.03 over 11).
  */
-const SHARED: Readonly<Partial<Record<SpectrumSet, readonly (readonly [string, string])[]>>> = {
-  'acrylic-2016': [
-    ['PB29', 'ultramarine-blue'],
-    ['PR108', 'cadmium-red'],
-    ['PY74', 'lemon-yellow'],
-    ['PV19', 'alizarin-crimson'],
-  ],
-  'acrylic-2005': [
-    ['ultramarine blue', 'ultramarine-blue'],
-    ['burnt sienna', 'burnt-sienna'],
-    ['raw sienna', 'raw-sienna'],
-  ],
-  watercolour: [['ultramarine-blue', 'ultramarine-blue']],
-};
+export const USUAL_FULL_STRENGTH = { mineral: 0.37, organic: 0.2 } as const;
 
 /**
- * Strongest and weakest paint let through. Published talk of phthalo blue being forty times as strong as ultramarine is
- * about dry pigment; makers thin the one and load the other. A half of the load of Prussian blue is the least taken, after the
- * published ratio of two between those blues.
+ * Load of the masstone film of a paint that is not measured, so that its strength against ultramarine blue is that of an acrylic.
+ * Changing it changes amounts only: the film stays as it is.
+ * @param film K and S of the masstone film
  */
-export const FULL_STRENGTH_LIMITS = { least: 0.07, most: 2.5 } as const;
-
-/** K of one unit load of watercolour for one unit of the set's K; undefined for a set without a common paint. */
-function scaleOf(from: SpectrumSet): number | undefined {
-  const shared = SHARED[from];
-  if (shared === undefined) return undefined;
-  let logs = 0;
-  for (const [name, id] of shared) {
-    logs += Math.log(
-      visibleMean(sourceSpectrum('watercolour', id).K) / visibleMean(sourceSpectrum(from, name).K),
-    );
-  }
-  return Math.exp(logs / shared.length);
-}
-
-/**
- * Load whose K is that of the masstone film, when paint of the source's tinting strength makes it.
- * @returns undefined when the source tells no tinting strength (a powder, a lone film)
- */
-export function fullStrengthFromTinting(
-  film: Coefficients,
-  from: SpectrumSet,
-  pigment: string,
-): number | undefined {
-  const scale = scaleOf(from);
-  if (scale === undefined) return undefined;
-  const load = visibleMean(film.K) / (scale * visibleMean(sourceSpectrum(from, pigment).K));
-  return Math.min(Math.max(load, FULL_STRENGTH_LIMITS.least), FULL_STRENGTH_LIMITS.most);
+export function fullStrengthFrom(film: Coefficients, tinting: Tinting): number {
+  if (tinting.usual !== undefined) return USUAL_FULL_STRENGTH[tinting.usual];
+  const ultramarine = greatestK(sourceSpectrum('watercolour', 'ultramarine-blue').K);
+  return greatestK(film.K) / (ultramarine * acrylicStrength(tinting.same ?? tinting.like));
 }
