@@ -33,6 +33,11 @@ function headLines(profile: Profile, report: ProgressReport): string[] {
   const top = report.families.filter(({ level }) => level === TOP_LEVEL).length;
   return [
     `Progress of ${profile.shownLearner}: ${plural(report.answers, 'answer')}, ${met} of ${report.families.length} skills met, ${top} at the top level.`,
+    ...(report.earlierSets === 0
+      ? []
+      : [
+          `${plural(report.earlierSets, 'set')} before were predicted by an earlier model: they count for levels and review, but not in these figures.`,
+        ]),
     ...(profile.problem === undefined ? [] : [profile.problem]),
     ...(profile.foreignLines > 0 && profile.files
       ? [

@@ -6,6 +6,7 @@ import { didYouMean } from '../text/nearest.js';
 import { FAMILY_IDS, findFamily } from './families.js';
 import { type Drill, drillSchema } from './kinds/index.js';
 import { unknownPaint } from './paint-names.js';
+import retired from './retired.json' with { type: 'json' };
 import { parseYaml, type YamlSource } from './yaml-source.js';
 
 /** Version of the file format; a file with another is refused. */
@@ -46,6 +47,9 @@ export function withFamily(read: ReadDrill, familyId: string): Drill {
   } as Drill;
 }
 
+/** Ids of drills that are no longer shipped: learners' records hold them, so no other drill may take one. */
+const RETIRED: ReadonlySet<string> = new Set(retired.ids);
+
 /** @throws DataError naming the line of the first paint that the studio does not have */
 export function requirePaints(studio: Studio, { value, lineOf }: YamlSource<unknown>, name: string): void {
   const unknown = unknownPaint(studio, value);
@@ -67,11 +71,10 @@ export function parseDrillFile(studio: Studio, text: string, name: string): Dril
   requirePaints(studio, source, name);
   const seen = new Set<string>();
   for (const [index, drill] of value.drills.entries()) {
-    if (seen.has(drill.id)) {
-      throw new DataError(
-        `${name}:${lineOf(['drills', index, 'id'])}: the id "${drill.id}" is used twice; every drill needs its own`,
-      );
-    }
+    const where = `${name}:${lineOf(['drills', index, 'id'])}: the id "${drill.id}"`;
+    if (seen.has(drill.id)) throw new DataError(`${where} is used twice; every drill needs its own`);
+    if (RETIRED.has(drill.id))
+      throw new DataError(`${where} was that of a drill that is retired, and records hold it; choose another`);
     seen.add(drill.id);
   }
   return value.drills.map((drill) => withFamily(drill, value.family));

@@ -7,7 +7,7 @@ import type { FamilyRef } from './refs.js';
 import { dueAt } from './spacing.js';
 import type { Standing } from './standing.js';
 import type { Figures, Totals } from './totals.js';
-import { figuresOf } from './totals.js';
+import { figuresOf, setsOfModel } from './totals.js';
 
 /** Figures of one set. */
 export interface SetReport extends Figures {
@@ -31,7 +31,7 @@ export interface FamilyReport {
   /** Good answers still needed for the next level at least. */
   readonly goodAnswersToRise: number;
   readonly outlook: string;
-  /** The last seven sets with this family, oldest first; and their means. */
+  /** The last sets with this family that the newest model predicted, oldest first; and their means. */
   readonly sets: readonly SetReport[];
   readonly figures?: Figures;
 }
@@ -40,8 +40,10 @@ export interface ProgressReport {
   /** All answers, later tries too. */
   readonly answers: number;
   readonly families: readonly FamilyReport[];
-  /** The last seven sets, oldest first. */
+  /** The last sets that the newest model predicted, seven at most, oldest first. */
   readonly sets: readonly SetReport[];
+  /** Kept sets of an earlier model: their figures are never beside the others. */
+  readonly earlierSets: number;
   readonly next: readonly string[];
 }
 
@@ -57,12 +59,15 @@ export function progressReport(
   families: readonly FamilyRef[],
   now: Date,
 ): ProgressReport {
+  const model = standing.sets.at(-1)?.model;
+  const sets = setsOfModel(standing.sets, model);
   const needs = familyNeeds(standing, families, now.getTime());
   return {
     answers: standing.answers,
     families: needs.map(({ family, reason, recall }): FamilyReport => {
       const known = standing.families.get(family.id);
-      const figures = figuresOf(known?.sets ?? []);
+      const own = setsOfModel(known?.sets ?? [], model);
+      const figures = figuresOf(own);
       return {
         id: family.id,
         title: family.title,
@@ -73,11 +78,12 @@ export function progressReport(
         ...(known && { due: new Date(dueAt(known.memory)).toISOString() }),
         goodAnswersToRise: known ? levelOutlook(known.level).goodAnswers : 3,
         outlook: outlookWords(standing, family.id),
-        sets: setReports(known?.sets ?? []),
+        sets: setReports(own),
         ...(figures && { figures }),
       };
     }),
-    sets: setReports(standing.sets),
+    sets: setReports(sets),
+    earlierSets: standing.sets.length - sets.length,
     next: nextSteps(standing, families, now),
   };
 }

@@ -5,7 +5,7 @@ import type { FamilyRef } from './refs.js';
 import type { Standing } from './standing.js';
 import { addAnswer, copyStanding, levelIn } from './standing.js';
 import type { Figures } from './totals.js';
-import { addToTotals, figuresOf, newTotals } from './totals.js';
+import { addToTotals, figuresOf, modelOf, newTotals, setsOfModel } from './totals.js';
 
 /** One family's part of a set. */
 export interface FamilySummary {
@@ -14,7 +14,7 @@ export interface FamilySummary {
   readonly levelBefore: number;
   readonly levelAfter: number;
   readonly now: Figures;
-  /** Over the last seven sets before this one; absent the first time. */
+  /** Over the last sets before this one that the same model predicted; absent the first time. */
   readonly before?: Figures;
 }
 
@@ -29,7 +29,7 @@ export interface SetSummary {
 }
 
 function figuresOfEntries(entries: readonly HistoryEntry[]): Figures | undefined {
-  const totals = newTotals('', 0);
+  const totals = newTotals('', '', 0);
   for (const entry of entries) if (entry.try === 1) addToTotals(totals, entry);
   return figuresOf([totals]);
 }
@@ -96,11 +96,13 @@ export function summariseSet(
   if (whole === undefined) return undefined;
   const after = copyStanding(before);
   for (const entry of entries) addAnswer(after, entry);
+  const engine = entries[0]?.engine;
+  const model = engine === undefined ? undefined : modelOf(engine);
   const met = [...new Set(entries.map(({ family }) => family))];
   const parts = met.flatMap((family): FamilySummary[] => {
     const figures = figuresOfEntries(entries.filter((entry) => entry.family === family));
     if (figures === undefined) return [];
-    const earlier = figuresOf(before.families.get(family)?.sets ?? []);
+    const earlier = figuresOf(setsOfModel(before.families.get(family)?.sets ?? [], model));
     return [
       {
         family,
@@ -112,7 +114,7 @@ export function summariseSet(
       },
     ];
   });
-  const earlier = figuresOf(before.sets);
+  const earlier = figuresOf(setsOfModel(before.sets, model));
   return {
     now: whole,
     ...(earlier && { before: earlier }),

@@ -7,6 +7,8 @@ const SETS_KEPT = 7;
 /** Sums over first answers; means come from {@link figuresOf}. */
 export interface Totals {
   readonly set: string;
+  /** The prediction that its figures come from; see {@link modelOf}. */
+  readonly model: string;
   /** Time of its first answer, ms. */
   readonly startMs: number;
   answers: number;
@@ -36,9 +38,23 @@ export interface Figures {
   readonly chromaKept?: number;
 }
 
-export function newTotals(set: string, startMs: number): Totals {
+/**
+ * The model of prediction behind an engine's version: its first two numbers. A release that changes a prediction raises one of
+ * them, so that figures of two models are told apart; the last number never changes a figure.
+ */
+export function modelOf(engine: string): string {
+  return engine.split('.').slice(0, 2).join('.');
+}
+
+/** Those sets whose figures may stand beside figures of that model. */
+export function setsOfModel(sets: readonly Totals[], model: string | undefined): readonly Totals[] {
+  return sets.filter((totals) => totals.model === model);
+}
+
+export function newTotals(set: string, model: string, startMs: number): Totals {
   return {
     set,
+    model,
     startMs,
     answers: 0,
     good: 0,
@@ -88,9 +104,10 @@ export function addToTotals(totals: Totals, entry: HistoryEntry): void {
 
 /** Adds an answer to the last seven sets, opening a new one where it belongs to none of them. */
 export function addToSets(sets: Totals[], entry: HistoryEntry, atMs: number): void {
-  let totals = sets.findLast(({ set }) => set === entry.set);
+  const model = modelOf(entry.engine);
+  let totals = sets.findLast((known) => known.set === entry.set && known.model === model);
   if (totals === undefined) {
-    totals = newTotals(entry.set, atMs);
+    totals = newTotals(entry.set, model, atMs);
     sets.push(totals);
     if (sets.length > SETS_KEPT) sets.shift();
   }
@@ -99,7 +116,7 @@ export function addToSets(sets: Totals[], entry: HistoryEntry, atMs: number): vo
 
 /** Means over one or several sets; undefined for none. */
 export function figuresOf(sets: readonly Totals[]): Figures | undefined {
-  const sum = newTotals('', 0);
+  const sum = newTotals('', '', 0);
   for (const totals of sets) {
     sum.answers += totals.answers;
     sum.good += totals.good;
