@@ -1,12 +1,15 @@
-/** Recomputes every figure of the accuracy report from the carried data. Takes a second or two: pure, no cache. */
+/**
+ * The accuracy report. What concerns the library is worked out from the carried data, in a second or two; errors that take refits
+ * (blind mixtures, thinnest films, error of a change) are carried as `npm run pigments:refit` wrote them.
+ */
 import { quantileSorted } from 'simple-statistics';
 import { deltaE00 } from '../colour/difference.js';
 import { chromaOf, hueDifference, hueOf, reflectanceToLab } from '../colour/index.js';
 import { appearanceOf } from '../paints/catalogue.js';
 import { TINT_STRENGTH } from '../paints/constants.js';
 import { findPigment, LIBRARY, type Pigment, predict } from '../paints/index.js';
+import blindData from './data/blind.json' with { type: 'json' };
 import complementData from './data/complements.json' with { type: 'json' };
-import mixtureData from './data/mixtures.json' with { type: 'json' };
 import { leastChromatic, sideOfLine } from './neutral.js';
 import type {
   AccuracyReport,
@@ -143,15 +146,16 @@ function nonComplements(): AccuracyReport['nonComplements'] {
   return { n: rows.length, held: rows.filter((row) => row.holds).length, rows };
 }
 
+/** Hue angle of the tint less that of the masstone, degrees. */
+function tintShift(pigment: Pigment): number {
+  return hueDifference(hueOf(masstone(pigment, 'D65-2')), hueOf(masstone(pigment, 'D65-2', TINT_STRENGTH)));
+}
+
 function hueShifts(): AccuracyReport['hueShifts'] {
   const rows = LIBRARY.flatMap((pigment): HueShiftRow[] => {
     const published = appearanceOf(pigment.id).hueShiftDeg;
     if (published === undefined || Math.abs(published) < TELLING_SHIFT_DEG) return [];
-    const predicted = hueDifference(
-      hueOf(masstone(pigment, 'D65-2')),
-      hueOf(masstone(pigment, 'D65-2', TINT_STRENGTH)),
-    );
-    return [{ id: pigment.id, published, predicted: round(predicted, 1) }];
+    return [{ id: pigment.id, published, predicted: round(tintShift(pigment), 1) }];
   });
   return {
     n: rows.length,
@@ -171,28 +175,33 @@ function darkGreys(): AccuracyReport['darkGreys'] {
   });
 }
 
-function mixtures(): AccuracyReport['mixtures'] {
-  const differences = mixtureData.mixtures.map(([a, b, millilitresA, millilitresB, l, labA, labB]) => {
-    const loads = [
-      { pigment: known(String(a)), load: Number(millilitresA) / 0.01 },
-      { pigment: known(String(b)), load: Number(millilitresB) / 0.01 },
-    ];
-    const found = reflectanceToLab(predict(loads, 'puddle'), 'D65-2');
-    return deltaE00(found, { l: Number(l), a: Number(labA), b: Number(labB) });
+function tintHueShift(): AccuracyReport['tintHueShift'] {
+  const rows = LIBRARY.flatMap((pigment): HueShiftRow[] => {
+    const { masstone: published, hueShiftDeg } = appearanceOf(pigment.id);
+    if (pigment.evidence !== 'measured' || published === undefined || hueShiftDeg === undefined) return [];
+    return [{ id: pigment.id, published: hueShiftDeg, predicted: round(tintShift(pigment), 1) }];
   });
-  const mean = differences.reduce((sum, value) => sum + value, 0) / differences.length;
-  return { ...spreadOf(differences), mean: round(mean) };
+  const squares = rows.reduce((sum, { published, predicted }) => sum + (predicted - published) ** 2, 0);
+  return {
+    n: rows.length,
+    strength: TINT_STRENGTH,
+    rmsDeg: round(Math.sqrt(squares / rows.length), 1),
+    rows,
+  };
 }
 
 /** The whole report. */
 export function accuracyReport(): AccuracyReport {
   return {
-    schemaVersion: 1,
+    schemaVersion: 2,
     masstones: masstones(),
     complements: complements(),
     nonComplements: nonComplements(),
     hueShifts: hueShifts(),
     darkGreys: darkGreys(),
-    mixtures: mixtures(),
+    blind: blindData.blind,
+    thinnest: blindData.thinnest,
+    modelError: blindData.modelError,
+    tintHueShift: tintHueShift(),
   };
 }
