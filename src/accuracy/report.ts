@@ -176,17 +176,17 @@ function darkGreys(): AccuracyReport['darkGreys'] {
 }
 
 function tintHueShift(): AccuracyReport['tintHueShift'] {
-  const rows = LIBRARY.flatMap((pigment): HueShiftRow[] => {
+  const shifts = LIBRARY.flatMap((pigment): HueShiftRow[] => {
     const { masstone: published, hueShiftDeg } = appearanceOf(pigment.id);
     if (pigment.evidence !== 'measured' || published === undefined || hueShiftDeg === undefined) return [];
-    return [{ id: pigment.id, published: hueShiftDeg, predicted: round(tintShift(pigment), 1) }];
+    return [{ id: pigment.id, published: hueShiftDeg, predicted: tintShift(pigment) }];
   });
-  const squares = rows.reduce((sum, { published, predicted }) => sum + (predicted - published) ** 2, 0);
+  const squares = shifts.reduce((sum, { published, predicted }) => sum + (predicted - published) ** 2, 0);
   return {
-    n: rows.length,
+    n: shifts.length,
     strength: TINT_STRENGTH,
-    rmsDeg: round(Math.sqrt(squares / rows.length), 1),
-    rows,
+    rmsDeg: round(Math.sqrt(squares / shifts.length), 1),
+    rows: shifts.map((row) => ({ ...row, predicted: round(row.predicted, 1) })),
   };
 }
 
