@@ -12,6 +12,7 @@ const entryPoints = {
   cli: 'src/cli.ts',
   'compile-exercises': 'src/files/compile-exercises.ts',
   'rebuild-pigments': 'src/commands/rebuild-pigments.ts',
+  'refit-pigments': 'src/commands/refit-pigments.ts',
 };
 // Run by hand: the benchmark and the kill trial.
 if (existsSync('tests/bench/main.ts')) {

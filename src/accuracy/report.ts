@@ -1,4 +1,7 @@
-/** Recomputes every figure of the accuracy report from the carried data. Takes a second or two: pure, no cache. */
+/**
+ * The accuracy report. What concerns the library is worked out from the carried data, in a second or two; errors that take refits
+ * (blind mixtures, thinnest films, error of a change) are carried as `npm run pigments:refit` wrote them.
+ */
 import { quantileSorted } from 'simple-statistics';
 import { deltaE00 } from '../colour/difference.js';
 import { chromaOf, hueDifference, hueOf, reflectanceToLab } from '../colour/index.js';
@@ -6,8 +9,8 @@ import { appearanceOf } from '../paints/catalogue.js';
 import { TINT_STRENGTH } from '../paints/constants.js';
 import { type Pigment, paintOf, type Studio } from '../paints/index.js';
 import { puddleReflectance } from '../washes/index.js';
+import blindData from './data/blind.json' with { type: 'json' };
 import complementData from './data/complements.json' with { type: 'json' };
-import mixtureData from './data/mixtures.json' with { type: 'json' };
 import { leastChromatic, leastOf, mixingLine, sideOfLine } from './neutral.js';
 import { tintingStrength } from './tinting.js';
 import type {
@@ -148,15 +151,19 @@ function nonComplements(studio: Studio): AccuracyReport['nonComplements'] {
   return { n: rows.length, held: rows.filter((row) => row.holds).length, rows };
 }
 
+/** Hue angle of the tint less that of the masstone, degrees. */
+function tintShift(studio: Studio, pigment: Pigment): number {
+  return hueDifference(
+    hueOf(masstone(studio, pigment, 'D65-2')),
+    hueOf(masstone(studio, pigment, 'D65-2', TINT_STRENGTH)),
+  );
+}
+
 function hueShifts(studio: Studio): AccuracyReport['hueShifts'] {
   const rows = studio.paints.flatMap((pigment): HueShiftRow[] => {
     const published = appearanceOf(pigment.id).hueShiftDeg;
     if (published === undefined || Math.abs(published) < TELLING_SHIFT_DEG) return [];
-    const predicted = hueDifference(
-      hueOf(masstone(studio, pigment, 'D65-2')),
-      hueOf(masstone(studio, pigment, 'D65-2', TINT_STRENGTH)),
-    );
-    return [{ id: pigment.id, published, predicted: round(predicted, 1) }];
+    return [{ id: pigment.id, published, predicted: round(tintShift(studio, pigment), 1) }];
   });
   return {
     n: rows.length,
@@ -179,29 +186,34 @@ function darkGreys(studio: Studio): AccuracyReport['darkGreys'] {
   });
 }
 
-function mixtures(studio: Studio): AccuracyReport['mixtures'] {
-  const differences = mixtureData.mixtures.map(([a, b, millilitresA, millilitresB, l, labA, labB]) => {
-    const loads = [
-      { pigment: known(studio, String(a)), load: Number(millilitresA) / 0.01 },
-      { pigment: known(studio, String(b)), load: Number(millilitresB) / 0.01 },
-    ];
-    const found = reflectanceToLab(puddleReflectance(loads, studio.paper), 'D65-2');
-    return deltaE00(found, { l: Number(l), a: Number(labA), b: Number(labB) });
+function tintHueShift(studio: Studio): AccuracyReport['tintHueShift'] {
+  const shifts = studio.paints.flatMap((pigment): HueShiftRow[] => {
+    const { masstone: published, hueShiftDeg } = appearanceOf(pigment.id);
+    if (pigment.evidence !== 'measured' || published === undefined || hueShiftDeg === undefined) return [];
+    return [{ id: pigment.id, published: hueShiftDeg, predicted: tintShift(studio, pigment) }];
   });
-  const mean = differences.reduce((sum, value) => sum + value, 0) / differences.length;
-  return { ...spreadOf(differences), mean: round(mean) };
+  const squares = shifts.reduce((sum, { published, predicted }) => sum + (predicted - published) ** 2, 0);
+  return {
+    n: shifts.length,
+    strength: TINT_STRENGTH,
+    rmsDeg: round(Math.sqrt(squares / shifts.length), 1),
+    rows: shifts.map((row) => ({ ...row, predicted: round(row.predicted, 1) })),
+  };
 }
 
 /** The whole report. */
 export function accuracyReport(studio: Studio): AccuracyReport {
   return {
-    schemaVersion: 1,
+    schemaVersion: 2,
+    blind: blindData.blind,
+    thinnest: blindData.thinnest,
+    modelError: blindData.modelError,
+    tintHueShift: tintHueShift(studio),
     masstones: masstones(studio),
     complements: complements(studio),
     nonComplements: nonComplements(studio),
     hueShifts: hueShifts(studio),
     darkGreys: darkGreys(studio),
     tintingStrength: tintingStrength(studio),
-    mixtures: mixtures(studio),
   };
 }

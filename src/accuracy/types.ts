@@ -62,8 +62,28 @@ export interface OtherPairs {
   readonly withinC8: number;
 }
 
+/** Root mean square error of a change: painter's steps of value, and C*ab. */
+export interface ChangeError {
+  readonly value: number;
+  readonly chroma: number;
+}
+
+/** Error of the change that a second paint makes in a wash of this strength, measured paints only. Carried. */
+export interface ModelErrorRow extends ChangeError {
+  readonly from: number;
+  /** Beyond any measured film where null. */
+  readonly to: number | null;
+  /** Against measured films, or only from the spread of the fits. */
+  readonly how: string;
+  /** Changes it is taken over. */
+  readonly n: number;
+  /** By paint of the wash, and by paint stirred in. */
+  readonly byFirst: Readonly<Record<string, ChangeError>>;
+  readonly bySecond: Readonly<Record<string, ChangeError>>;
+}
+
 export interface AccuracyReport {
-  readonly schemaVersion: 1;
+  readonly schemaVersion: 2;
   readonly masstones: Spread & { readonly rows: readonly MasstoneRow[] };
   readonly complements: {
     readonly n: number;
@@ -95,5 +115,35 @@ export interface AccuracyReport {
   }[];
   /** The anchored paints, which the acrylics set; and the measured ones, which nothing set. */
   readonly tintingStrength: TintingRows & { readonly measured: TintingRows };
-  readonly mixtures: Spread & { readonly mean: number };
+  /** Mixtures of two measured paints, each predicted by a fit that saw no mixture of the two. Carried, not worked out again. */
+  readonly blind: Spread & {
+    readonly pairs: number;
+    readonly mean: number;
+    readonly folds: readonly {
+      readonly n: number;
+      readonly mean: number;
+      readonly pairs: readonly (readonly string[])[];
+    }[];
+  };
+  /** The thinnest measured film of each paint, predicted by a fit that saw none of them. Carried. */
+  readonly thinnest: {
+    readonly n: number;
+    readonly mean: number;
+    /** Mean of predicted less measured C*ab over the films that are colours. */
+    readonly chromaBias: number;
+    readonly chromaFilms: number;
+    readonly rows: readonly {
+      readonly id: string;
+      readonly deltaE00: number;
+      readonly chromaError: number;
+    }[];
+  };
+  readonly modelError: readonly ModelErrorRow[];
+  /** Hue shift on thinning of the measured paints. Not an outside check: the model was chosen on it. */
+  readonly tintHueShift: {
+    readonly n: number;
+    readonly strength: number;
+    readonly rmsDeg: number;
+    readonly rows: readonly HueShiftRow[];
+  };
 }

@@ -74,7 +74,9 @@ export function parseDrillFile(studio: Studio, text: string, name: string): Dril
     const where = `${name}:${lineOf(['drills', index, 'id'])}: the id "${drill.id}"`;
     if (seen.has(drill.id)) throw new DataError(`${where} is used twice; every drill needs its own`);
     if (RETIRED.has(drill.id))
-      throw new DataError(`${where} was that of a drill that is retired, and records hold it; choose another`);
+      throw new DataError(
+        `${where} was that of a drill that is retired, and records hold it; choose another`,
+      );
     seen.add(drill.id);
   }
   return value.drills.map((drill) => withFamily(drill, value.family));

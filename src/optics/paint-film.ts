@@ -36,7 +36,7 @@ export interface Ground {
  * level film does, and transmittance, hue shift on thinning and chroma of pale washes far better.
  */
 export const WATERCOLOUR_TOOTH: readonly number[] = [
-  0.31820260724392546, 0.6067478330429187, 0.8909135324572631, 1.2537972836822213, 1.9303387435736714,
+  0.2946494798, 0.587989176, 0.8661853598, 1.2247610017, 2.0264149827,
 ];
 
 /** A film of one thickness, as the textbooks have it. */

@@ -1,11 +1,12 @@
 /**
  * Predictions against published appearance, complements, non-complements and hue shifts.
- * Source: B. MacEvoy, guide to watercolor pigments (handprint.com, 2004 tests, rev. 2015); measured mixtures as in
+ * Source: B. MacEvoy, guide to watercolor pigments (handprint.com, 2004 tests, rev. 2015); measured films as in
  * pigments-mixtures.test.ts. Limits are the project's own.
  */
 import { describe, expect, test } from 'vitest';
 import { accuracyReport } from '../../src/accuracy/index.js';
-import { LIBRARY } from '../../src/paints/index.js';
+import { painterStep, readColour } from '../../src/colour/index.js';
+import { LIBRARY, predict } from '../../src/paints/index.js';
 
 const report = accuracyReport();
 
@@ -44,14 +45,42 @@ describe('accuracy report', () => {
     }
   });
 
-  test('measured mixtures: mean at most 2.5, 90th percentile at most 4.5', () => {
-    expect(report.mixtures.n).toBeGreaterThanOrEqual(120);
-    expect(report.mixtures.mean).toBeLessThanOrEqual(2.5);
-    expect(report.mixtures.p90).toBeLessThanOrEqual(4.5);
+  test('hue shift of the measured paints: root mean square at most 3.5 degrees at a tint between 0.2 and 0.3', () => {
+    const { tintHueShift } = report;
+    expect(tintHueShift.n).toBe(7);
+    expect(tintHueShift.strength).toBeGreaterThanOrEqual(0.2);
+    expect(tintHueShift.strength).toBeLessThanOrEqual(0.3);
+    expect(tintHueShift.rmsDeg).toBeLessThanOrEqual(3.5);
+  });
+
+  test('a burnt sienna wash keeps its colour: C* 45-60 at step 3.9-4.6 at 0.3, no yellow at 0.06 (common practice, no source)', () => {
+    const pigment = LIBRARY.find(({ id }) => id === 'burnt-sienna');
+    if (pigment === undefined) throw new Error('no burnt sienna');
+    const at = (strength: number) =>
+      readColour(predict([{ pigment, load: strength * pigment.fullStrength }], 'puddle'));
+    const wash = at(0.3);
+    expect(wash.chroma).toBeGreaterThanOrEqual(45);
+    expect(wash.chroma).toBeLessThanOrEqual(60);
+    expect(painterStep(wash.value)).toBeGreaterThanOrEqual(3.9);
+    expect(painterStep(wash.value)).toBeLessThanOrEqual(4.6);
+    expect(at(0.06).hue).toBeLessThanOrEqual(68);
   });
 });
 
 describe('report format', () => {
+  test('errors of a change cover all strengths, each with all measured paints', () => {
+    const measured = LIBRARY.filter(({ evidence }) => evidence === 'measured').map(({ id }) => id);
+    const { modelError } = report;
+    expect(modelError[0]?.from).toBe(0);
+    expect(modelError.at(-1)?.to).toBeNull();
+    for (const [index, row] of modelError.entries()) {
+      if (index > 0) expect(row.from).toBe(modelError[index - 1]?.to);
+      expect(Object.keys(row.bySecond).toSorted()).toEqual(measured.toSorted());
+      expect(row.value).toBeGreaterThan(0.1);
+      expect(row.chroma).toBeGreaterThan(1);
+    }
+  });
+
   test('every row names pigments of the library and the counts agree with the rows', () => {
     const ids = new Set(LIBRARY.map((pigment) => pigment.id));
     const { masstones, complements, nonComplements } = report;

@@ -14,8 +14,9 @@ import { PAPER } from '../paper.js';
 import { type Aim, filmColour } from './aims.js';
 import { calibrate, type Freedom, type Known, misfitOfShape } from './calibrate.js';
 import { creditOf, mediumOf, STARTING_SPECTRA, sourceSpectrum } from './carried-spectra.js';
+import { measuredFullStrength } from './measured-strength.js';
 import { startingShape } from './medium.js';
-import { fullStrengthFrom, loadAtLightness, loadNearestColour, TOO_LIGHT_TO_TELL } from './tinting.js';
+import { fullStrengthFrom } from './tinting.js';
 
 /** What is shipped for one pigment; K and S per unit load, absent for measured paints, which carry their own. */
 export interface Rebuilt {
@@ -76,15 +77,8 @@ function times(film: Coefficients, factor: number): Coefficients {
 
 function rebuildMeasured(entry: CatalogueEntry): Rebuilt {
   const paint = sourceSpectrum('watercolour', entry.id);
-  const own = appearanceOf(entry.id);
-  const published = entry.lightnessFrom === undefined ? own : appearanceOf(entry.lightnessFrom);
-  const lab = masstoneOf(published);
-  const lightness = lab?.l ?? published.lightness;
-  let load: number | undefined;
-  if (lab !== undefined && lab.l > TOO_LIGHT_TO_TELL) load = loadNearestColour(paint, lab, PAPER);
-  else if (lightness !== undefined) load = loadAtLightness(paint, lightness, PAPER);
-  const fullStrength = rounded(load ?? 1, 4);
-  return { id: entry.id, fullStrength, ...residualOf(times(paint, fullStrength), own) };
+  const fullStrength = rounded(measuredFullStrength(entry, paint, PAPER), 4);
+  return { id: entry.id, fullStrength, ...residualOf(times(paint, fullStrength), appearanceOf(entry.id)) };
 }
 
 type Shape = NonNullable<CatalogueEntry['shape']>;
