@@ -33,7 +33,7 @@ await build({
   minifySyntax: true,
   minifyWhitespace: true,
   legalComments: 'none',
-  external: ['react-devtools-core', 'node-pty', '@xterm/headless'],
+  external: ['react-devtools-core', '@lydell/node-pty', '@xterm/headless'],
   define: { 'process.env.NODE_ENV': '"production"', __MUDLARK_VERSION__: JSON.stringify(version) },
   banner: {
     js: "#!/usr/bin/env node\nimport { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);",

@@ -133,7 +133,7 @@ export async function practise(
 
 async function readPlanFile(path: string): Promise<PracticePlan> {
   const [{ readText }, { parsePlan }, { MOST_TEXT }] = await Promise.all([
-    import('../files/read-text.js'),
+    import('../files/read.js'),
     import('../quiz/plan.js'),
     import('../drills/yaml-source.js'),
   ]);

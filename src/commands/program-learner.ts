@@ -101,8 +101,8 @@ function addProgress({ command, print }: Program): void {
         print(table);
         return;
       }
-      const { writeNamedFile } = await import('../quiz/files/write-file.js');
-      const written = writeNamedFile(options.csv, table, options.force === true);
+      const { writeNamed } = await import('../files/named.js');
+      const written = writeNamed(options.csv, table, options.force === true);
       print(isJson ? progressJson(profile, { ...wanted, written: [written] }) : `${written}\n`);
     });
 }

@@ -1,8 +1,8 @@
 /** `mudlark progress`: per skill the level, the last seven sets, value error and chroma kept, and what to do next. */
+import { shownPath } from '../files/faults.js';
 import type { FamilyRef, FamilyReport, ProgressReport, SetReport } from '../practice/index.js';
 import { columnPlot, figuresInWords, progressReport, sideBySide, TOP_LEVEL } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
-import { shownPath } from '../profile/index.js';
 import { padText, wrapText } from '../text/wrap.js';
 import { document } from './run.js';
 

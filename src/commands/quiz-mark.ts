@@ -1,20 +1,20 @@
 /** `mudlark quiz mark` and `mudlark quiz plan`. */
-import { mkdirSync } from 'node:fs';
 import { findFamily } from '../drills/families.js';
 import { DataError, UsageError } from '../errors.js';
+import { faultWords, shownPath } from '../files/faults.js';
+import { requireOutputs, writeNamed } from '../files/named.js';
+import { makeFolder } from '../files/write.js';
 import { libraryStudio } from '../paints/index.js';
 import { analyseClass } from '../quiz/analysis.js';
 import { type ClassResult, markClass } from '../quiz/class.js';
 import { readHandout, readSittings } from '../quiz/files/read-files.js';
 import { studentFile } from '../quiz/files/sitting-file.js';
-import { requireOutputs, writeNamedFile } from '../quiz/files/write-file.js';
 import type { Handout } from '../quiz/handout.js';
 import { fromInstant, isInstant } from '../quiz/instant.js';
 import { planText } from '../quiz/plan.js';
 import { planFor } from '../quiz/plan-from-results.js';
 import { reportCsv, reportJson } from '../quiz/report-data.js';
 import { reportText, type TextLook } from '../quiz/report-text.js';
-import { cleanText } from '../text/sanitize.js';
 import { document } from './run.js';
 
 /** Options as typed. */
@@ -62,10 +62,10 @@ export async function markCommand(
   const result = markFiles(handoutPath, answerPaths, options.due);
   const analysis = analyseClass(result);
   const written: string[] = [];
-  if (options.csv !== undefined) written.push(writeNamedFile(options.csv, reportCsv(result), replace));
+  if (options.csv !== undefined) written.push(writeNamed(options.csv, reportCsv(result), replace));
   if (options.html !== undefined) {
     const { reportHtml } = await import('../quiz/report-html.js');
-    written.push(writeNamedFile(options.html, reportHtml(result, analysis), replace));
+    written.push(writeNamed(options.html, reportHtml(result, analysis), replace));
   }
   const { engine } = result.handout;
   const notes =
@@ -99,15 +99,15 @@ export function planCommand(
   const { folder } = options;
   if (folder !== undefined) {
     try {
-      mkdirSync(folder, { recursive: true });
+      makeFolder(folder, 0o777);
     } catch (error) {
-      throw new DataError(`${cleanText(folder, 160)}: this folder cannot be made`, { cause: error });
+      throw new DataError(`${shownPath(folder)}: ${faultWords(error)}`, { cause: error });
     }
   }
   const plans = result.students.map((student) => {
     const plan = planFor(result.handout, student);
     const path = studentFile(handoutPath, student.name, 'plan.yaml', folder);
-    return { plan, done: writeNamedFile(path, planText(plan), options.force === true) };
+    return { plan, done: writeNamed(path, planText(plan), options.force === true) };
   });
   const aside = result.setAside.map(
     ({ name, file, why }) => `${name === '' ? file : `${name} (${file})`}: ${why}`,

@@ -4,10 +4,10 @@ import { FAMILIES, findFamily } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { GENERATED_FAMILIES, generateDrill } from '../drills/make/index.js';
 import { DataError, UsageError } from '../errors.js';
+import { writeNamed } from '../files/named.js';
 import { findPalette, libraryStudio, type Studio } from '../paints/index.js';
 import { chooseQuestions, type MakeDrill } from '../quiz/choose.js';
 import { readHandout, shownFile } from '../quiz/files/read-files.js';
-import { writeNamedFile } from '../quiz/files/write-file.js';
 import { type Handout, MOST_SEED, parseHandout, type Rules } from '../quiz/handout.js';
 import { handoutText } from '../quiz/handout-text.js';
 import { isInstant } from '../quiz/instant.js';
@@ -144,7 +144,7 @@ export function writeCommand(options: WriteOptions, sources: WriteSources): stri
   });
   // Read back before it is written: what cannot be read must never reach a class.
   const handout = parseHandout(studio, text, shownFile(out));
-  const done = writeNamedFile(out, text, options.force === true);
+  const done = writeNamed(out, text, options.force === true);
   if (options.json === true) return document(summary(handout, out));
   return `${[
     done,

@@ -1,18 +1,17 @@
 /** `mudlark record export | import | reset`: taking a learner's record along, and beginning anew. */
-import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { StoreError, UsageError } from '../errors.js';
+import { faultWords, shownPath } from '../files/faults.js';
+import { PRIVATE, replaceWhole, writeNew } from '../files/write.js';
 import type { ExportFormat, LearnerFiles, Profile } from '../profile/index.js';
 import {
   appendAnswers,
   exportPieces,
-  faultWords,
   makePlace,
   notYetIn,
   readImport,
   resetRecord,
-  shownPath,
 } from '../profile/index.js';
-import { requireReplaceable } from '../quiz/files/write-file.js';
 
 /** Asks a yes-or-no question. */
 export type Confirm = (question: string) => boolean | Promise<boolean>;
@@ -46,23 +45,13 @@ export function recordExport(profile: Profile, path: string, options: ExportOpti
   const { format = path.endsWith('.jsonl') ? 'jsonl' : 'json', now, force = false } = options;
   if (!force && existsSync(path))
     throw new UsageError(`${shownPath(path)} is there already; name another file or add --force`);
-  requireReplaceable(path);
-  const temporary = `${path}.${process.pid}.tmp`;
   try {
-    const fd = openSync(temporary, 'wx', 0o600);
-    try {
-      for (const piece of exportPieces(profile.files, profile.learner, format, now)) {
-        const bytes = Buffer.from(piece, 'utf8');
-        for (let at = 0; at < bytes.length; ) at += writeSync(fd, bytes, at);
-      }
-      fsyncSync(fd);
-    } finally {
-      closeSync(fd);
-    }
-    renameSync(temporary, path);
+    const pieces = exportPieces(profile.files, profile.learner, format, now);
+    (force ? replaceWhole : writeNew)(path, pieces, PRIVATE);
   } catch (error) {
-    rmSync(temporary, { force: true });
-    throw new StoreError(`${shownPath(path)}: ${faultWords(error)}; nothing was written`, { cause: error });
+    throw new StoreError(`${shownPath(path)}: ${faultWords(error, 'write')}; nothing was written`, {
+      cause: error,
+    });
   }
   return `The record of ${profile.shownLearner} is in ${shownPath(path)}.\n`;
 }

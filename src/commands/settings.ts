@@ -1,6 +1,7 @@
 /** `mudlark settings`: each value and where it came from; `mudlark settings set KEY VALUE`. */
+import { shownPath } from '../files/faults.js';
 import type { Profile, SettingInForce } from '../profile/index.js';
-import { setSetting, shownPath, showSetting } from '../profile/index.js';
+import { setSetting, showSetting } from '../profile/index.js';
 import { padText, wrapText } from '../text/wrap.js';
 import { document } from './run.js';
 

@@ -6,7 +6,8 @@ import type { Drill } from '../drills/kinds/index.js';
 import { MOST_TEXT } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
-import { readText, reasonOf } from './read-text.js';
+import { faultWords } from './faults.js';
+import { readText } from './read.js';
 
 /** Most drill files that one folder may hold. */
 const MOST_FILES = 500;
@@ -20,7 +21,7 @@ function drillFiles(folder: string): string[] {
       .map((name) => join(folder, name));
   } catch (error) {
     if (error instanceof DataError) throw error;
-    throw new DataError(`${folder}: ${reasonOf(error)}`, { cause: error });
+    throw new DataError(`${folder}: ${faultWords(error, 'read')}`, { cause: error });
   }
 }
 

@@ -2,8 +2,9 @@
  * The fold of a record, kept beside it so that a long record costs one read and no parsing. Safe to delete. It holds
  * for a beginning of the record, known by its length and its checksum; if that beginning was changed, it is not used.
  */
-import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { crc32 } from 'node:zlib';
+import { readWhole } from '../files/read.js';
+import { PRIVATE, replaceWhole } from '../files/write.js';
 import type { Standing } from '../practice/index.js';
 import { standingFromJson, standingToJson } from '../practice/index.js';
 
@@ -34,8 +35,7 @@ interface Head {
 /** Reads a checkpoint. @returns undefined when there is none, or it is damaged or of another version */
 export function readCheckpoint(path: string): Checkpoint | undefined {
   try {
-    const text = readFileSync(path, 'utf8');
-    if (text.length > MOST_BYTES) return undefined;
+    const text = readWhole(path, MOST_BYTES);
     const cut = text.indexOf('\n');
     const head = JSON.parse(text.slice(0, cut)) as Head;
     const body = text.slice(cut + 1);
@@ -49,16 +49,14 @@ export function readCheckpoint(path: string): Checkpoint | undefined {
   }
 }
 
-/** Writes a checkpoint under another name first, so that it is whole or not there. A fault is not worth a word. */
+/** Writes a checkpoint. A fault is not worth a word: the record is read without one. */
 export function writeCheckpoint(path: string, checkpoint: Checkpoint): void {
   const { bytes, crc, lines, foreign, standing } = checkpoint;
   const body = standingToJson(standing);
   const head: Head = { v: FOLD_VERSION, bytes, crc, lines, foreign, body: crc32(body) };
-  const temporary = `${path}.${process.pid}.tmp`;
   try {
-    writeFileSync(temporary, `${JSON.stringify(head)}\n${body}`, { mode: 0o600 });
-    renameSync(temporary, path);
+    replaceWhole(path, `${JSON.stringify(head)}\n${body}`, PRIVATE);
   } catch {
-    rmSync(temporary, { force: true });
+    // The next start counts the lines again.
   }
 }

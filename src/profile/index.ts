@@ -4,7 +4,6 @@ export type { ProfilePaths } from './paths.js';
 export { findPaths } from './paths.js';
 export type { LearnerFiles } from './place.js';
 export { learnerFiles, makePlace } from './place.js';
-export { faultWords, shownPath } from './problems.js';
 export type { SaveResult } from './profile.js';
 export { openProfile, Profile } from './profile.js';
 export { appendAnswer, appendAnswers } from './record-append.js';

@@ -1,14 +1,17 @@
 /** Learners by name, and the folder of each. */
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { UsageError } from '../errors.js';
+import { readWhole } from '../files/read.js';
 import { cleanText } from '../text/sanitize.js';
 
 /** The learner when none is named. */
 export const DEFAULT_LEARNER = 'me';
 /** Longest name that is shown, in characters; the folder tells longer ones apart as well. */
 const SHOWN = 60;
+/** Largest file with a learner's name, bytes. */
+const MOST_CARD_BYTES = 10_000;
 /** Longest name that is taken. */
 const MOST = 1000;
 
@@ -49,7 +52,9 @@ export function listLearners(dataFolder: string): string[] {
     return readdirSync(join(dataFolder, 'learners'))
       .flatMap((folder) => {
         try {
-          const read = JSON.parse(readFileSync(join(dataFolder, 'learners', folder, 'learner.json'), 'utf8'));
+          const read = JSON.parse(
+            readWhole(join(dataFolder, 'learners', folder, 'learner.json'), MOST_CARD_BYTES),
+          );
           return typeof read?.name === 'string' && learnerFolder(read.name) === folder
             ? [read.name as string]
             : [];

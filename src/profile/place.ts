@@ -1,8 +1,9 @@
 /** Whether a learner's folder can be written to, found out without writing anything. */
-import { accessSync, constants, existsSync, mkdirSync, statfsSync, statSync, writeFileSync } from 'node:fs';
+import { accessSync, constants, existsSync, statfsSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { faultWords, shownPath } from '../files/faults.js';
+import { makeFolder, PRIVATE, replaceWhole } from '../files/write.js';
 import { learnerFolder } from './learners.js';
-import { faultWords, shownPath } from './problems.js';
 
 /** Room below which the disk counts as full, bytes: a set's answers and the checkpoint. */
 const LEAST_ROOM = 65_536;
@@ -58,26 +59,10 @@ export function placeProblem({ folder, record }: LearnerFiles): string | undefin
   }
 }
 
-/**
- * Makes a folder and those above it, one by one: Node's own way never ends where making a folder is answered with
- * "no such file", as under /proc.
- * @throws the fault of the file system
- */
-export function makeFolder(path: string): void {
-  if (existsSync(path)) return;
-  if (dirname(path) !== path) makeFolder(dirname(path));
-  try {
-    mkdirSync(path, { mode: 0o700 });
-  } catch (error) {
-    // Another program may have made it in between.
-    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-  }
-}
-
 /** Makes the folder and notes whose it is. @throws the fault of the file system */
 export function makePlace({ folder }: LearnerFiles, learner: string): void {
   const card = join(folder, 'learner.json');
   if (existsSync(card)) return;
-  makeFolder(folder);
-  writeFileSync(card, `${JSON.stringify({ v: 1, name: learner })}\n`, { mode: 0o600 });
+  makeFolder(folder, 0o700);
+  replaceWhole(card, `${JSON.stringify({ v: 1, name: learner })}\n`, PRIVATE);
 }

@@ -2,6 +2,8 @@
  * A learner's profile: settings, standing, and the saving of answers. Opening never fails for want of a disk: then
  * `saving` is false, `problem` says why in one line, and practice goes on in memory.
  */
+
+import { faultWords, shownPath } from '../files/faults.js';
 import type { HistoryEntry, Standing } from '../practice/index.js';
 import { addAnswer, emptyStanding } from '../practice/index.js';
 import { shownName } from './learners.js';
@@ -9,7 +11,6 @@ import type { ProfilePaths } from './paths.js';
 import { findPaths } from './paths.js';
 import type { LearnerFiles } from './place.js';
 import { learnerFiles, makePlace, placeProblem } from './place.js';
-import { faultWords, notSavingLine, shownPath } from './problems.js';
 import { appendAnswer } from './record-append.js';
 import type { LoadedRecord } from './record-load.js';
 import { loadRecord, MAX_LINES } from './record-load.js';
@@ -19,6 +20,10 @@ import { resolveSettings } from './settings.js';
 
 /** Answers held in memory while they cannot be saved, for when they can be again. */
 const MOST_UNSAVED = 10_000;
+
+/** The one line for a learner whose answers are not kept. */
+const notSavingLine = (reason: string): string =>
+  `Not saving: ${reason}. Practice works, but nothing is kept.`;
 
 export interface SaveResult {
   readonly saved: boolean;
@@ -82,9 +87,7 @@ export class Profile {
       for (const entry of this.#unsaved) addAnswer(this.standing, entry);
       this.#report(loaded, this.files);
     } catch (error) {
-      this.problem ??= notSavingLine(
-        `the record cannot be read, ${faultWords(error)} (${shownPath(this.files.record)})`,
-      );
+      this.problem ??= notSavingLine(`${shownPath(this.files.record)}: ${faultWords(error, 'read')}`);
     }
   }
 

@@ -1,6 +1,7 @@
 /** Reading the lines of a record piece by piece, so that its length does not matter. */
-import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { readSync } from 'node:fs';
 import { crc32 } from 'node:zlib';
+import { type OpenFile, withFile } from '../files/read.js';
 import { MAX_LINE_BYTES } from '../practice/index.js';
 
 const CHUNK_BYTES = 1 << 20;
@@ -17,36 +18,22 @@ export interface RawLine {
   readonly isWhole: boolean;
 }
 
-/** An open record. */
-export interface RecordFile {
-  readonly fd: number;
-  readonly size: number;
-}
-
 /**
  * Opens a record for reading and hands it to `work`.
  * @returns undefined when there is no file yet
- * @throws the fault of the file system; Error with code EISDIR when it is not a plain file
+ * @throws the fault of the file system
  */
-export function withRecord<T>(path: string, work: (file: RecordFile) => T): T | undefined {
-  let fd: number;
+export function withRecord<T>(path: string, work: (file: OpenFile) => T): T | undefined {
   try {
-    fd = openSync(path, 'r');
+    return withFile(path, work);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
     throw error;
   }
-  try {
-    const stats = fstatSync(fd);
-    if (!stats.isFile()) throw Object.assign(new Error('not a plain file'), { code: 'EISDIR' });
-    return work({ fd, size: stats.size });
-  } finally {
-    closeSync(fd);
-  }
 }
 
 /** CRC-32 (ITU-T V.42, as in zlib) of the bytes from `from` to `to`, continuing `start`. */
-export function checksum({ fd }: RecordFile, from: number, to: number, start = 0): number {
+export function checksum({ fd }: OpenFile, from: number, to: number, start = 0): number {
   const chunk = Buffer.allocUnsafe(Math.min(CHUNK_BYTES, Math.max(1, to - from)));
   let sum = start;
   for (let at = from; at < to; ) {
@@ -59,7 +46,7 @@ export function checksum({ fd }: RecordFile, from: number, to: number, start = 0
 }
 
 /** The lines from a place on, up to the size that the file had when it was opened. Empty lines are passed over. */
-export function* linesFrom({ fd, size }: RecordFile, from: number): Generator<RawLine> {
+export function* linesFrom({ fd, size }: OpenFile, from: number): Generator<RawLine> {
   let carry = Buffer.alloc(0);
   let lineStart = from;
   let isTooLong = false;

@@ -1,8 +1,9 @@
 /** From the file to the standing: the checkpoint where it holds, and the lines after it. */
+import type { OpenFile } from '../files/read.js';
 import type { HistoryEntry, Standing } from '../practice/index.js';
 import { addAnswer, emptyStanding, foldSorted, parseEntry } from '../practice/index.js';
 import { readCheckpoint, writeCheckpoint } from './checkpoint.js';
-import type { RawLine, RecordFile } from './record-lines.js';
+import type { RawLine } from './record-lines.js';
 import { checksum, linesFrom, withRecord } from './record-lines.js';
 import type { ForeignLine } from './set-aside.js';
 import { foreignLine } from './set-aside.js';
@@ -39,7 +40,7 @@ function entryIn(line: RawLine): HistoryEntry | undefined {
   return line.isTooLong ? undefined : parseEntry(line.bytes.toString('utf8'));
 }
 
-function entriesOf(file: RecordFile): HistoryEntry[] {
+function entriesOf(file: OpenFile): HistoryEntry[] {
   const entries: HistoryEntry[] = [];
   let previous: Buffer | undefined;
   for (const line of linesFrom(file, 0)) {
@@ -56,7 +57,7 @@ export function readEntries(path: string): HistoryEntry[] {
   return withRecord(path, entriesOf) ?? [];
 }
 
-function loadFrom(file: RecordFile, summaryPath: string | undefined): LoadedRecord {
+function loadFrom(file: OpenFile, summaryPath: string | undefined): LoadedRecord {
   const kept = summaryPath === undefined ? undefined : readCheckpoint(summaryPath);
   const holds = kept !== undefined && kept.bytes <= file.size && checksum(file, 0, kept.bytes) === kept.crc;
   let standing = holds ? kept.standing : emptyStanding();

@@ -1,6 +1,6 @@
 /** Lines of a record that cannot be read: copied once to a file beside it. The record itself is never rewritten. */
-import { readFileSync, statSync } from 'node:fs';
-import { appendText } from './record-append.js';
+import { readWhole } from '../files/read.js';
+import { appendLines, PRIVATE } from '../files/write.js';
 import type { RawLine } from './record-lines.js';
 
 /** Most that is looked through for copies made before. */
@@ -32,8 +32,7 @@ const keyOf = ({ text, base64 }: ForeignLine): string => base64 ?? text;
 
 function copiedBefore(path: string): Set<string> {
   try {
-    if (statSync(path).size > MOST_BYTES) return new Set();
-    const keys = readFileSync(path, 'utf8')
+    const keys = readWhole(path, MOST_BYTES)
       .split('\n')
       .flatMap((line) => {
         try {
@@ -60,6 +59,6 @@ export function setAside(path: string, lines: readonly ForeignLine[]): number {
     const key = keyOf(line);
     return seen.has(key) ? false : seen.add(key);
   });
-  if (fresh.length > 0) appendText(path, fresh.map((line) => `${JSON.stringify(line)}\n`).join(''));
+  if (fresh.length > 0) appendLines(path, fresh.map((line) => `${JSON.stringify(line)}\n`).join(''), PRIVATE);
   return fresh.length;
 }

@@ -83,7 +83,7 @@ export async function resolveSettings(
   flags: SettingFlags = {},
   env: Env = process.env,
 ): Promise<ResolvedSettings> {
-  const stored = configFolder === undefined ? { values: {} } : await readStored(configFolder);
+  const stored = configFolder === undefined ? { values: {} } : readStored(configFolder);
   const notices = stored.notice === undefined ? [] : [stored.notice];
   const list = SETTING_KEYS.map((key) =>
     resolveOne(SETTINGS[key] as SettingSpec, flags, env, stored.values, notices),
@@ -104,7 +104,7 @@ export async function keepSettings(
     throw new StoreError(
       'there is no place for settings: set HOME or XDG_CONFIG_HOME; the setting was not kept',
     );
-  await writeStored(configFolder, patch);
+  writeStored(configFolder, patch);
 }
 
 /**

@@ -1,14 +1,15 @@
 /** Bringing a record out and in, and beginning a new one. */
 import { createHash } from 'node:crypto';
-import { existsSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { DataError, StoreError } from '../errors.js';
-import { readText } from '../files/read-text.js';
+import { faultWords, shownPath } from '../files/faults.js';
+import { readText } from '../files/read.js';
+import { moveAside } from '../files/write.js';
 import type { HistoryEntry } from '../practice/index.js';
 import { isEntry, MAX_LINE_BYTES, parseEntry } from '../practice/index.js';
 import { escapeInvisible } from '../text/sanitize.js';
 import type { LearnerFiles } from './place.js';
-import { faultWords, shownPath } from './problems.js';
 import { MAX_LINES, readEntries } from './record-load.js';
 
 /** Largest file that is brought in, bytes. */
@@ -130,17 +131,15 @@ export function notYetIn(files: LearnerFiles, incoming: readonly HistoryEntry[])
 export function resetRecord(files: LearnerFiles, now: Date): string | undefined {
   if (!existsSync(files.record)) return undefined;
   const stamp = now.toISOString().slice(0, 19).replaceAll(':', '-');
-  for (let n = 1; ; n += 1) {
-    const kept = join(files.folder, `record.until-${stamp}${n === 1 ? '' : `-${n}`}.jsonl`);
-    if (existsSync(kept)) continue;
-    try {
-      renameSync(files.record, kept);
-    } catch (error) {
-      throw new StoreError(`${shownPath(files.record)}: ${faultWords(error)}; nothing was changed`, {
-        cause: error,
-      });
-    }
+  try {
+    const kept = moveAside(files.record, (n) =>
+      join(files.folder, `record.until-${stamp}${n === 1 ? '' : `-${n}`}.jsonl`),
+    );
     rmSync(files.summary, { force: true });
     return kept;
+  } catch (error) {
+    throw new StoreError(`${shownPath(files.record)}: ${faultWords(error)}; nothing was changed`, {
+      cause: error,
+    });
   }
 }

@@ -8,7 +8,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { spawn } from 'node-pty';
+import { spawn } from '@lydell/node-pty';
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 
@@ -32,8 +32,11 @@ function recordLines(home: string): string[] {
 
 /** One session, killed after `ms`. @returns how many results were shown, and the bytes that the terminal got */
 async function session(env: Record<string, string>, ms: number): Promise<{ shown: number; raw: string }> {
+  const pidFile = join(home, 'pid');
+  rmSync(pidFile, { force: true });
   // The shell stays after the kill, as a person's shell does; the guard writes to the terminal that it holds open.
-  const terminal = spawn('/bin/sh', ['-c', `${process.execPath} ${CLI} practise; sleep 0.4`], {
+  const command = `/bin/sh -c 'echo $$ > "$0"; exec "$@"' "$0" "$@"; sleep 0.4`;
+  const terminal = spawn('/bin/sh', ['-c', command, pidFile, process.execPath, CLI, 'practise'], {
     cols: 80,
     rows: 24,
     env,
@@ -49,7 +52,7 @@ async function session(env: Record<string, string>, ms: number): Promise<{ shown
     await sleep(60);
   }
   try {
-    execFileSync('pkill', ['-KILL', '-P', String(terminal.pid), 'node']);
+    process.kill(Number(readFileSync(pidFile, 'utf8')), 'SIGKILL');
   } catch {
     // It had not started yet, or had already ended.
   }

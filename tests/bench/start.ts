@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { spawn } from 'node-pty';
+import { spawn } from '@lydell/node-pty';
 import { type BenchRow, median } from './base.js';
 
 const CLI = fileURLToPath(new URL('./cli.js', import.meta.url));

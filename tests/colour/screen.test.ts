@@ -50,7 +50,8 @@ describe('screen colour', () => {
           const { l: shownL = 0, a = 0, b = 0 } = lab65(hex) ?? {};
           const shown = { l: shownL, a, b };
           expect(Math.abs(shown.l - l)).toBeLessThan(0.5);
-          expect(chromaOf(shown)).toBeLessThan(chroma);
+          // A colour just outside loses less chroma than the rounding to eight bits may give back.
+          expect(chromaOf(shown)).toBeLessThan(chroma + 0.3);
           // Eight bits a channel blur the hue of what little chroma may be left.
           if (chromaOf(shown) > 20)
             expect(Math.abs(hueDifference(hueOf(lab), hueOf(shown)))).toBeLessThan(2.5);

@@ -109,32 +109,28 @@ describe('a quiz in the room', () => {
     [120, 40],
     [60, 20],
     [60, 18],
-  ])(
-    'keeps to its %d columns and %d rows',
-    (columns, rows) => {
-      const program = start(columns, rows);
-      let state = program.initial;
-      for (const key of [
-        'enter',
-        '7',
-        'down',
-        '5',
-        'enter',
-        '4',
-        'enter',
-        'enter',
-        '?',
-        'escape',
-        'enter',
-        'escape',
-      ]) {
-        state = press(program, state, [key]);
-        const lines = textOf(program, state).split('\n');
-        expect(lines.length).toBeLessThanOrEqual(rows - 1);
-      }
-    },
-    60_000,
-  );
+  ])('keeps to its %d columns and %d rows', (columns, rows) => {
+    const program = start(columns, rows);
+    let state = program.initial;
+    for (const key of [
+      'enter',
+      '7',
+      'down',
+      '5',
+      'enter',
+      '4',
+      'enter',
+      'enter',
+      '?',
+      'escape',
+      'enter',
+      'escape',
+    ]) {
+      state = press(program, state, [key]);
+      const lines = textOf(program, state).split('\n');
+      expect(lines.length).toBeLessThanOrEqual(rows - 1);
+    }
+  });
 
   it('draws a bar for any hand at all', () => {
     expect([0, 1, 50, 100].map((hands) => handsBar(hands, 100, 10, UNICODE).length)).toEqual([0, 1, 5, 10]);

@@ -2,10 +2,11 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { replaceNamed, writeNamed } from '../../src/files/named.js';
 import { parseSitting, sittingText } from '../../src/quiz/answers.js';
 import { readSittings } from '../../src/quiz/files/read-files.js';
 import { handoutStem, openSitting, studentFile } from '../../src/quiz/files/sitting-file.js';
-import { replaceFile, writeNamedFile } from '../../src/quiz/files/write-file.js';
+
 import { questionOrder } from '../../src/quiz/order.js';
 import {
   closeQuestion,
@@ -130,14 +131,14 @@ describe('the files of a sitting', () => {
 
   it('are replaced in one step; a file is never replaced unasked', () => {
     const file = join(folder, 'out.csv');
-    expect(writeNamedFile(file, 'one', false)).toBe('written: out.csv');
-    expect(() => writeNamedFile(file, 'two', false)).toThrow(/there already.*--force/);
+    expect(writeNamed(file, 'one', false)).toBe('written: out.csv');
+    expect(() => writeNamed(file, 'two', false)).toThrow(/there already.*--force/);
     expect(readFileSync(file, 'utf8')).toBe('one');
-    expect(writeNamedFile(file, 'two', true)).toBe('replaced: out.csv');
+    expect(writeNamed(file, 'two', true)).toBe('replaced: out.csv');
     expect(readdirSync(folder)).toEqual(['out.csv']);
-    expect(() => replaceFile(join(folder, 'none', 'x'), 'x')).toThrow(/no such folder/);
+    expect(() => replaceNamed(join(folder, 'none', 'x'), 'x')).toThrow(/no such folder/);
     mkdirSync(join(folder, 'dir'));
-    expect(() => replaceFile(join(folder, 'dir'), 'x')).toThrow(/this is a folder/);
+    expect(() => replaceNamed(join(folder, 'dir'), 'x')).toThrow(/this is a folder/);
   });
 
   it('are read each once, and one that cannot be read does not stop the others', () => {

@@ -1,7 +1,10 @@
 /** The built program in a real pseudo-terminal, with an emulator that says what a person would see. */
 import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type IPty, spawn } from '@lydell/node-pty';
 import xterm from '@xterm/headless';
-import { type IPty, spawn } from 'node-pty';
 import { CLI, cleanEnv } from '../program/run-cli.js';
 
 export interface TerminalOptions {
@@ -25,6 +28,8 @@ export class Terminal {
   /** Everything that was written, escape sequences and all. */
   raw = '';
   private readonly pty: IPty;
+  /** Where the program's process id stands: the shell writes it and becomes the program. */
+  private readonly pidFile = join(mkdtempSync(join(tmpdir(), 'mudlark-pid-')), 'pid');
   private readonly emulator: InstanceType<typeof xterm.Terminal>;
 
   constructor(options: TerminalOptions = {}) {
@@ -42,10 +47,12 @@ export class Terminal {
       });
     }
     // A guard may put the line right a moment after the end, so the shell looks until it echoes or patience ends.
-    const settled =
-      'n=0; until stty -a | grep -q " echo " || [ $n -gt 100 ]; do n=$((n+1)); sleep 0.02; done';
-    const command = `"$@"; echo "${ENDED} $?"; ${settled}; stty -a`;
-    this.pty = spawn('/bin/sh', ['-c', command, 'sh', process.execPath, CLI, ...args], {
+    const echoes = 'echoes() { case "$(stty -a)" in *" echo "*) ;; *) return 1 ;; esac; }';
+    const settled = 'n=0; until echoes || [ $n -gt 100 ]; do n=$((n+1)); sleep 0.02; done';
+    const program = `/bin/sh -c 'echo $$ > "$0"; exec "$@"' "$0" "$@"`;
+    // A Ctrl+C that comes before the program listens for keys ends the program, not the shell, as in a person's shell.
+    const command = `trap : INT; ${echoes}; ${program}; echo "${ENDED} $?"; ${settled}; stty -a`;
+    this.pty = spawn('/bin/sh', ['-c', command, this.pidFile, process.execPath, CLI, ...args], {
       name: this.env['TERM'] ?? 'xterm-256color',
       cols: columns,
       rows,
@@ -109,14 +116,9 @@ export class Terminal {
     this.pty.resize(columns, rows);
   }
 
-  /** The process of the program, below the shell. */
-  get pid(): number {
-    const children = execFileSync('ps', ['-o', 'pid=', '--ppid', String(this.pty.pid)], { encoding: 'utf8' });
-    return Number(children.trim().split(/\s+/)[0]);
-  }
-
+  /** Ends the program, not the shell above it. */
   kill(signal: NodeJS.Signals): void {
-    process.kill(this.pid, signal);
+    process.kill(Number(readFileSync(this.pidFile, 'utf8')), signal);
   }
 
   /** Waits for the end. @returns the exit code, and whether the terminal echoes what is typed */

@@ -1,46 +1,21 @@
-import stringWidth from 'string-width';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { fakeDeps } from './fakes.js';
+import { ASCII, expectInside, PLAIN } from './inside.js';
 import { FULL, practice, ROUTES } from './routes.js';
 import { DOWN, ENTER, ESC, RIGHT, Stage, strike } from './stage.js';
 
 afterEach(strike);
 
+// The long run has every size and way of colour.
 const SIZES = [
-  { columns: 60, rows: 18 },
-  { columns: 60, rows: 20 },
-  { columns: 79, rows: 23 },
-  { columns: 80, rows: 24 },
-  { columns: 120, rows: 40 },
-  { columns: 200, rows: 60 },
-];
+  ['all colours', FULL, { columns: 60, rows: 18 }],
+  ['all colours', FULL, { columns: 80, rows: 24 }],
+  ['no colours', PLAIN, { columns: 60, rows: 18 }],
+  ['ASCII', ASCII, { columns: 80, rows: 24 }],
+] as const;
 
-const COLOURS: readonly [string, Record<string, string>][] = [
-  ['all colours', FULL],
-  ['16 colours', { ...FULL, FORCE_COLOR: '1' }],
-  ['no colours', { ...FULL, NO_COLOR: '1' }],
-  ['ASCII', { ...FULL, LANG: 'C' }],
-];
-
-describe.each(COLOURS)('with %s', (_, env) => {
-  describe.each(env === FULL ? SIZES : SIZES.filter(({ rows }) => rows === 18 || rows === 24))(
-    'at $columns x $rows',
-    (size) => {
-      it.each(ROUTES)('$name keeps inside the screen', async ({ deps = {}, keys, shows }) => {
-        const note = { savingNote: 'Nothing is saved: the disk is full.' };
-        const stage = new Stage(size, fakeDeps({ env, ...note, ...deps }));
-        await stage.type(keys, shows);
-        expect(stage.lines.length, 'at full height Ink clears the scrollback').toBeLessThanOrEqual(
-          size.rows - 1,
-        );
-        for (const line of stage.lines) expect(stringWidth(line)).toBeLessThanOrEqual(size.columns);
-        expect(stage.lines.at(-1), 'the help line is never pushed out').toMatch(/\S/);
-        expect(stage.text, 'said on every screen').toContain('Nothing is saved');
-        if (env['NO_COLOR'] !== undefined) expect(stage.raw).not.toMatch(/\u001b\[/);
-        if (env['LANG'] === 'C') expect(stage.text).toMatch(/^[\n -~]*$/);
-      });
-    },
-  );
+describe.each(SIZES)('with %s at %o', (_, env, size) => {
+  it.each(ROUTES)('$name keeps inside the screen', (route) => expectInside(route, size, env));
 });
 
 describe('the home menu', () => {

@@ -1,9 +1,9 @@
 /** Reading handouts and answers by path. */
-import { realpathSync } from 'node:fs';
 import { basename } from 'node:path';
 import { MOST_TEXT } from '../../drills/yaml-source.js';
 import { DataError } from '../../errors.js';
-import { readText } from '../../files/read-text.js';
+import { realPath } from '../../files/named.js';
+import { readText } from '../../files/read.js';
 import type { Studio } from '../../paints/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { parseSitting, type Sitting } from '../answers.js';
@@ -34,14 +34,6 @@ export interface ReadSittings {
 
 /** Most answers files of one class. */
 const MOST_SITTINGS = 2000;
-
-function realPath(path: string): string {
-  try {
-    return realpathSync(path);
-  } catch {
-    return path;
-  }
-}
 
 /**
  * Reads the answers of a class; a file named twice is read once, and one that cannot be read does not stop the others.

@@ -1,13 +1,15 @@
 /** The file of a sitting: where it lies, opening it again, saving it after each choice. */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { DataError, UsageError } from '../../errors.js';
-import { type Sitting, sittingText } from '../answers.js';
+import { replaceNamed } from '../../files/named.js';
+import { readText } from '../../files/read.js';
+import { parseSitting, type Sitting, sittingText } from '../answers.js';
 import type { Handout } from '../handout.js';
+import { MOST_JSON } from '../json-source.js';
 import { fileNamePart, nameKey, shownName } from '../names.js';
 import { startSitting } from '../sitting.js';
-import { readSitting, shownFile } from './read-files.js';
-import { replaceFile } from './write-file.js';
+import { shownFile } from './read-files.js';
 
 /** Longest beginning of a handout's name that its other files keep, in bytes. */
 const MOST_STEM_BYTES = 120;
@@ -41,9 +43,8 @@ export interface OpenSitting {
   save(sitting: Sitting): void;
 }
 
-function readAgain(path: string, handout: Handout, name: string): Sitting {
-  const sitting = readSitting(path);
-  const file = shownFile(path);
+function goOn(text: string, file: string, handout: Handout, name: string): Sitting {
+  const sitting = parseSitting(text, file);
   if (nameKey(sitting.name) !== nameKey(name))
     throw new DataError(
       `${file}: this is the sitting of another student; move it away or choose another --name`,
@@ -68,22 +69,24 @@ export function openSitting(handoutPath: string, handout: Handout, name: string,
   if (shownName(name) === '')
     throw new UsageError('--name must hold at least one letter or sign that can be shown');
   const path = studentFile(handoutPath, name, 'answers.json');
-  const isResumed = existsSync(path);
-  const sitting = isResumed ? readAgain(path, handout, name) : startSitting(handout, name, nowMs);
-  let known = isResumed ? readFileSync(path, 'utf8') : undefined;
+  const textNow = (): string | undefined => (existsSync(path) ? readText(path, MOST_JSON) : undefined);
+  let known = textNow();
+  const isResumed = known !== undefined;
+  const sitting =
+    known === undefined ? startSitting(handout, name, nowMs) : goOn(known, shownFile(path), handout, name);
   return {
     path,
     sitting,
     isResumed,
     save(changed) {
-      const there = existsSync(path) ? readFileSync(path, 'utf8') : undefined;
+      const there = textNow();
       if (there !== undefined && there !== known)
         throw new DataError(
           `${shownFile(path)}: another window or program has changed this sitting; close one of them and start again`,
         );
       const text = sittingText(changed);
       if (text === there) return;
-      replaceFile(path, text);
+      replaceNamed(path, text);
       known = text;
     },
   };

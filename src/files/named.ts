@@ -1,0 +1,68 @@
+/** Output files that a person names: nothing is replaced unasked, and every fault is one line. */
+import { existsSync, realpathSync } from 'node:fs';
+import { basename, resolve } from 'node:path';
+import { DataError } from '../errors.js';
+import { faultWords, shownPath } from './faults.js';
+import { replaceWhole, SHARED, writeNew } from './write.js';
+
+/** Where a path leads, links followed as far as they go. */
+export function realPath(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    return resolve(path);
+  }
+}
+
+function requireFree(path: string, replace: boolean): void {
+  if (existsSync(path) && !replace)
+    throw new DataError(
+      `${shownPath(path)}: this file is there already; choose another name, or add --force to replace it`,
+    );
+}
+
+/**
+ * Checks the names of all output files before the first is written.
+ * @param inputs files that are read and must stay, whatever is asked for
+ * @throws DataError when one is an input, is named twice, or is there and not to be replaced
+ */
+export function requireOutputs(paths: readonly string[], inputs: readonly string[], replace: boolean): void {
+  const read = new Set(inputs.map(realPath));
+  const seen = new Set<string>();
+  for (const path of paths) {
+    const real = realPath(path);
+    if (read.has(real))
+      throw new DataError(`${shownPath(path)}: this file is read here and is never written over`);
+    if (seen.has(real)) throw new DataError(`${shownPath(path)}: named for two outputs; name two files`);
+    seen.add(real);
+    requireFree(path, replace);
+  }
+}
+
+function told(path: string, write: () => void): void {
+  try {
+    write();
+  } catch (error) {
+    throw new DataError(`${shownPath(path)}: ${faultWords(error, 'write')}`, { cause: error });
+  }
+}
+
+/**
+ * Replaces a file in one step.
+ * @throws DataError when it cannot be written; the old file is then as it was
+ */
+export function replaceNamed(path: string, text: string): void {
+  told(path, () => replaceWhole(path, text, SHARED));
+}
+
+/**
+ * Writes a file for a person who named it; one that is there already is only replaced when asked to.
+ * @returns one line that says what was done
+ * @throws DataError when the file is there already, or cannot be written
+ */
+export function writeNamed(path: string, text: string, replace: boolean): string {
+  requireFree(path, replace);
+  const isThere = existsSync(path);
+  told(path, () => (isThere ? replaceWhole : writeNew)(path, text, SHARED));
+  return `${isThere ? 'replaced' : 'written'}: ${shownPath(basename(path))}`;
+}

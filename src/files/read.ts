@@ -1,0 +1,70 @@
+/** Reading files: plain ones only, never more than a bound, with one clear line for every fault. */
+import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
+import { DataError } from '../errors.js';
+import { faultOf, faultWords, shownPath } from './faults.js';
+
+/** A plain file, open for reading. */
+export interface OpenFile {
+  readonly fd: number;
+  /** Bytes, when it was opened. */
+  readonly size: number;
+}
+
+/**
+ * Opens a plain file and hands it to `work`.
+ * @throws the fault of the file system; EISDIR for a folder, ENXIO for a device or a pipe
+ */
+export function withFile<T>(path: string, work: (file: OpenFile) => T): T {
+  // Without O_NONBLOCK the opening of a pipe waits for somebody who writes. Windows does not know it.
+  const fd = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+  try {
+    const stats = fstatSync(fd);
+    if (stats.isDirectory()) throw faultOf('EISDIR');
+    if (!stats.isFile()) throw faultOf('ENXIO');
+    return work({ fd, size: stats.size });
+  } finally {
+    closeSync(fd);
+  }
+}
+
+const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1);
+
+function bytesOf({ fd, size }: OpenFile): Buffer {
+  const bytes = Buffer.allocUnsafe(size);
+  let at = 0;
+  for (let got = -1; got !== 0 && at < size; at += got) got = readSync(fd, bytes, at, size - at, at);
+  return bytes.subarray(0, at);
+}
+
+/**
+ * Reads a text whole, without a byte-order mark.
+ * @param most largest size in bytes
+ * @throws the fault of the file system, as {@link withFile}; RangeError when it is too large; TypeError when it is no UTF-8
+ */
+export function readWhole(path: string, most: number): string {
+  const bytes = withFile(path, (file) => {
+    if (file.size > most)
+      throw new RangeError(
+        `${megabytes(file.size)} MB is more than the ${megabytes(most)} MB that is read; check that it is the right file`,
+      );
+    return bytesOf(file);
+  });
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch (cause) {
+    throw new TypeError('it is not a UTF-8 text', { cause });
+  }
+}
+
+/**
+ * Reads a text file that someone named.
+ * @param most largest size in bytes
+ * @throws DataError when it is missing, unreadable, too large, not a plain file or not UTF-8
+ */
+export function readText(path: string, most: number): string {
+  try {
+    return readWhole(path, most);
+  } catch (error) {
+    throw new DataError(`${shownPath(path)}: ${faultWords(error, 'read')}`, { cause: error });
+  }
+}

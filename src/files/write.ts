@@ -1,0 +1,163 @@
+/**
+ * Writing files so that a crash or a full disk leaves the old or the new one, never half of one, and so that what was
+ * written is on disk when the call returns. All throw the fault of the file system as it is.
+ */
+import { randomBytes } from 'node:crypto';
+import {
+  closeSync,
+  existsSync,
+  fstatSync,
+  fsyncSync,
+  linkSync,
+  mkdirSync,
+  openSync,
+  readSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+  writeSync,
+} from 'node:fs';
+import { dirname, join } from 'node:path';
+import { faultOf } from './faults.js';
+
+/** Who may read a file: its owner alone, or as the system's own mask has it. */
+export const PRIVATE = 0o600;
+export const SHARED = 0o644;
+
+const codeOf = (error: unknown): string | undefined => (error as NodeJS.ErrnoException).code;
+
+/** Some network and virtual file systems know no flush; there the write itself is all that can be had. */
+function flush(fd: number): void {
+  try {
+    fsyncSync(fd);
+  } catch (error) {
+    if (!['EINVAL', 'ENOTSUP', 'ENOSYS'].includes(codeOf(error) ?? '')) throw error;
+  }
+}
+
+/** A new name is only safe once its folder is on disk too. */
+function flushFolder(path: string): void {
+  try {
+    const fd = openSync(dirname(path), 'r');
+    try {
+      fsyncSync(fd);
+    } finally {
+      closeSync(fd);
+    }
+  } catch {
+    // Windows opens no folders; the file itself has been flushed.
+  }
+}
+
+/** Writes a file beside the path, through to the disk, and hands its name on to be put in place. */
+function beside(
+  path: string,
+  text: string | Iterable<string>,
+  mode: number,
+  put: (fresh: string) => void,
+): void {
+  // A short name of its own: the file's name may be as long as the system allows.
+  const fresh = join(dirname(path), `.mudlark-${randomBytes(6).toString('hex')}.tmp`);
+  try {
+    const fd = openSync(fresh, 'wx', mode);
+    try {
+      for (const piece of typeof text === 'string' ? [text] : text) writeFileSync(fd, piece);
+      flush(fd);
+    } finally {
+      closeSync(fd);
+    }
+    put(fresh);
+    flushFolder(path);
+  } finally {
+    rmSync(fresh, { force: true });
+  }
+}
+
+/**
+ * Puts a text in the place of a file, or where there is none. A link stays, and the file it leads to is replaced.
+ * @param text whole, or piece by piece
+ * @throws EISDIR or ENXIO when something else than a plain file stands there; the old file is then as it was
+ */
+export function replaceWhole(path: string, text: string | Iterable<string>, mode: number): void {
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there?.isDirectory()) throw faultOf('EISDIR');
+  if (there !== undefined && !there.isFile()) throw faultOf('ENXIO');
+  const real = there === undefined ? path : realpathSync(path);
+  beside(real, text, mode, (fresh) => renameSync(fresh, real));
+}
+
+/**
+ * Writes a file where there is none.
+ * @throws EEXIST when something stands there, also when it came between
+ */
+export function writeNew(path: string, text: string | Iterable<string>, mode: number): void {
+  if (existsSync(path)) throw faultOf('EEXIST');
+  beside(path, text, mode, (fresh) => {
+    try {
+      linkSync(fresh, path);
+    } catch (error) {
+      if (codeOf(error) === 'EEXIST') throw error;
+      // Memory sticks and some shared folders know no second name for a file.
+      renameSync(fresh, path);
+    }
+  });
+}
+
+const NEWLINE = 10;
+
+/** Whether the file ends in the middle of a line: a program was killed, or the disk was full, while it wrote. */
+function endsTorn(fd: number): boolean {
+  const { size } = fstatSync(fd);
+  if (size === 0) return false;
+  const last = Buffer.alloc(1);
+  return readSync(fd, last, 0, 1, size - 1) === 1 && last[0] !== NEWLINE;
+}
+
+/**
+ * Appends whole lines in one write, so that two programs at once lose nothing.
+ * @param text one or more lines, each ending in a newline
+ * @throws as the others; a part that was written stays as a torn line, which the next append closes
+ */
+export function appendLines(path: string, text: string, mode: number): void {
+  const isNew = !existsSync(path);
+  const fd = openSync(path, 'a+', mode);
+  try {
+    const bytes = Buffer.from(endsTorn(fd) ? `\n${text}` : text, 'utf8');
+    if (writeSync(fd, bytes) < bytes.length) throw faultOf('ENOSPC');
+    flush(fd);
+  } finally {
+    closeSync(fd);
+  }
+  if (isNew) flushFolder(path);
+}
+
+/**
+ * Gives a file the first name that is free.
+ * @param nameOf the n-th name to try, from 1
+ * @returns its new path
+ */
+export function moveAside(path: string, nameOf: (n: number) => string): string {
+  for (let n = 1; ; n += 1) {
+    const aside = nameOf(n);
+    if (existsSync(aside)) continue;
+    renameSync(path, aside);
+    return aside;
+  }
+}
+
+/**
+ * Makes a folder and those above it, one by one: Node's own way never ends where making a folder is answered with
+ * "no such file", as under /proc.
+ */
+export function makeFolder(path: string, mode: number): void {
+  if (existsSync(path)) return;
+  if (dirname(path) !== path) makeFolder(dirname(path), mode);
+  try {
+    mkdirSync(path, { mode });
+  } catch (error) {
+    // Another program may have made it in between.
+    if (codeOf(error) !== 'EEXIST') throw error;
+  }
+}

@@ -1,0 +1,8 @@
+import { describe, test } from 'vitest';
+import { expectSound, FAMILIES, LEVELS } from './made.js';
+
+describe.each(FAMILIES)('made-up drills of %s', (family) => {
+  test.each(LEVELS)('level %i: six seeds are sound, varied, and written as a file would hold them', (level) =>
+    expectSound(family, level, 6),
+  );
+});

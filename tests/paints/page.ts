@@ -1,0 +1,14 @@
+/** What holds for the page of every pigment. */
+import { expect } from 'vitest';
+import { pigmentShowText } from '../../src/commands/pigments.js';
+import { widthOf } from '../../src/text/wrap.js';
+
+/** Looks at a page without colour: its width, and that it defers to the label. */
+export function expectPage(id: string, columns: number): void {
+  const text = pigmentShowText(id, { columns, colour: false });
+  expect(text).not.toContain('\u001b');
+  for (const line of text.split('\n')) expect(widthOf(line), line).toBeLessThanOrEqual(columns);
+  expect(text.replace(/\s+/g, ' ')).toContain(
+    'The label of your paint, its safety data sheet and your local rules on waste come before anything said here.',
+  );
+}
