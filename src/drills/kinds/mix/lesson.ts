@@ -10,7 +10,7 @@ import {
   NEUTRAL_CHROMA,
   scoreColour,
 } from '../../../judgement/index.js';
-import type { Studio } from '../../../paints/index.js';
+import { paintOf, type Studio } from '../../../paints/index.js';
 import { howsOf } from './choice.js';
 import { withPaint } from './idea.js';
 import type { MixDrill } from './schema.js';
@@ -125,7 +125,11 @@ function bandFaults(studio: Studio, drill: MixDrill): string[] {
   const least = LEAST_BAND[amountsApart(drill, LEAST_FACTOR) ? 'measured' : evidence];
   const halfChroma =
     chroma === 'bright' ? least.chroma : chroma[0] === 0 ? chroma[1] : (chroma[1] - chroma[0]) / 2;
+  const second = paintOf(studio, best.choice.second);
   return [
+    howsOf(drill).length > 1 && second.strengthEvidence === 'assumed'
+      ? `an amount is asked of ${second.id}, whose strength is only assumed`
+      : '',
     (value[1] - value[0]) / 2 >= least.step - 1e-9 ? '' : 'the value band is tighter than the model can tell',
     halfChroma >= least.chroma - 1e-9 ? '' : 'the chroma band is tighter than the model can tell',
     chroma === 'bright' && start.chroma < CHROMATIC_START
