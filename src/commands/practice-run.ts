@@ -1,4 +1,5 @@
 /** One run of practice: which drills are drawn, what an answer becomes in the record, what a set comes to. */
+import { seedOf } from '../chance/draw.js';
 import { GENERATED_FAMILIES, generateDrill } from '../drills/generate/index.js';
 import type { Drill } from '../drills/kinds.js';
 import {
@@ -81,7 +82,7 @@ export class PracticeRun {
       families: FAMILY_REFS,
       drills: drillRefs(drills),
       now,
-      seed: ((this.#options.seed ?? now.getTime()) + this.#setsDrawn++) & 0x7fffffff,
+      seed: seedOf(this.#options.seed ?? now.getTime(), this.#setsDrawn++),
       generated: new Set(GENERATED_FAMILIES),
     };
     const plan = family === undefined ? this.#plan : undefined;

@@ -1,7 +1,8 @@
 /** Proves that a drill can be solved, that a tempting mistake costs, and that luck does not beat the best answer. */
+import { type Draw, seededDraw } from '../chance/draw.js';
 import { type Drill, kindOf } from './kinds.js';
 import { GOOD_MARK, POOR_MARK } from './marks.js';
-import { type Draw, randomAnswer, seededDraw } from './random-answer.js';
+import { randomAnswer } from './random-answer.js';
 import type { Answer, Field } from './types.js';
 
 export { GOOD_MARK, POOR_MARK } from './marks.js';

@@ -1,8 +1,9 @@
 /** A handout and sittings for the tests: small drills whose answers are known to differ. */
 import * as v from 'valibot';
+import { seededDraw } from '../../src/chance/draw.js';
 import { withFamily } from '../../src/drills/format.js';
 import { type Drill, drillSchema, kindOf } from '../../src/drills/kinds.js';
-import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';
+import { randomAnswer } from '../../src/drills/random-answer.js';
 import type { Answer } from '../../src/drills/types.js';
 import { readDrillFolder } from '../../src/files/exercises.js';
 import type { Sitting } from '../../src/quiz/answers.js';

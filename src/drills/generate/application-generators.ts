@@ -1,8 +1,8 @@
 /** Generators of the families of application: puddle, glaze or strokes and layers in order. */
+
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Laid } from '../laid/types.js';
-import type { Draw } from '../random-answer.js';
 import { WATERS, waterStrength } from '../washes/waters.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,

@@ -1,11 +1,11 @@
 /** Generator of the family of diagnosis: a passage with one fault, and repairs of which one mends it. */
+
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { bestRepair, type FaultName, faultsOf, standing } from '../diagnosis/judge.js';
 import { repaired } from '../diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../diagnosis/schema.js';
 import type { Wash } from '../laid/types.js';
 import { listWords } from '../laid/words.js';
-import type { Draw } from '../random-answer.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,

@@ -1,12 +1,12 @@
 /** What the generators of the kinds beside `mix` share: washes, things to paint, cases with one true statement. */
+
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { ColourReading } from '../../colour/reading.js';
 import { seeLaid } from '../laid/predict.js';
 import type { Laid, Wash } from '../laid/types.js';
 import { namesOf } from '../laid/words.js';
-import type { Draw } from '../random-answer.js';
 import type { CaseItem, Statement } from '../worked/schema.js';
 import { weigh } from '../worked/weigh.js';
-import { pick, shuffled } from './levels.js';
 import { hueClass } from './scene.js';
 import { THINGS, type Thing } from './scene-words.js';
 import type { DrillDraft } from './types.js';

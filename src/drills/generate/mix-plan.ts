@@ -1,5 +1,6 @@
 /** Plans of mix drills: a start, a mixture worth reaching, a goal around it and a tray that tempts. */
 
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { shadingLine } from '../../colour/chroma.js';
 import { hueDifference } from '../../colour/lab.js';
 import { type ColourReading, readColour } from '../../colour/reading.js';
@@ -8,9 +9,8 @@ import { type Choice, recipeReflectance } from '../mix/candidates.js';
 import { type MixDrill, type MixGoal, TOUCHES, type Touch, touchRatio } from '../mix/schema.js';
 import { trialOf } from '../mix/trial.js';
 import { type Place, seatOf } from '../mix/wheel.js';
-import type { Draw } from '../random-answer.js';
 import type { Recipe } from '../types.js';
-import { type Asks, type Level, openingsAt, pick, STRENGTHS, shuffled, TRAY_SIZE } from './levels.js';
+import { type Asks, type Level, openingsAt, STRENGTHS, TRAY_SIZE } from './levels.js';
 
 /** All of a mix drill but its words. */
 export type MixPlan = Pick<MixDrill, 'start' | 'goal' | 'tray' | 'amounts' | 'ways' | 'strengths'>;

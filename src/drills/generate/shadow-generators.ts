@@ -1,11 +1,11 @@
 /** Generator of the family of light and shadow. */
+
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { valueFromStep } from '../../colour/value.js';
 import { listWords } from '../laid/words.js';
-import type { Draw } from '../random-answer.js';
 import { LEFT_IN_SUN } from '../shadow-values/rules.js';
 import type { LitThing } from '../shadow-values/schema.js';
 import { WATERS } from '../washes/waters.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,

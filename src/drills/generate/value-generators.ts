@@ -1,12 +1,11 @@
 /** Generators of the value families: ladders of one paint and three values; see shadow-generators.ts for light and shadow. */
 
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { listWords } from '../laid/words.js';
-import type { Draw } from '../random-answer.js';
 import { classOf } from '../sort-values/classes.js';
 import type { Area } from '../sort-values/schema.js';
 import type { Block } from '../washes/schema.js';
 import { WATERS, type Water, waterStrength } from '../washes/waters.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,

@@ -1,10 +1,10 @@
 /** Generators of the families of the wheel and of shades: around or across, how much colour is left in a shade. */
+
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { hueName } from '../../colour/hue.js';
 import type { Wash } from '../laid/types.js';
-import type { Draw } from '../random-answer.js';
 import { shadeOf } from '../shade-chroma/answers.js';
 import type { ShadeChromaDrill } from '../shade-chroma/schema.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,
