@@ -1,8 +1,9 @@
 /** What the learner's commands share: families and drills as practice wants them, and the flags of the profile. */
+import { seededDraw } from '../chance/draw.js';
 import { FAMILIES } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds/index.js';
 import { paintsIn } from '../drills/paint-names.js';
-import { randomAnswer, seededDraw } from '../drills/random-answer.js';
+import { randomAnswer } from '../drills/random-answer.js';
 import type { Answer, Field } from '../drills/types.js';
 import { UsageError } from '../errors.js';
 import { GOOD_MARK } from '../judgement/index.js';

@@ -1,4 +1,5 @@
 /** A practice plan turned into a set: the planned families, as many drills of each as the plan says. */
+import { seedOf } from '../chance/draw.js';
 import { chooseSet, feedbackFor, type Pick, type SetRequest } from '../practice/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 
@@ -16,7 +17,7 @@ export function planPicks(plan: PracticePlan, request: Omit<SetRequest, 'count' 
       drills: ofLevel,
       family,
       count: drills,
-      seed: (request.seed + index) & 0x7fffffff,
+      seed: seedOf(request.seed, index),
     });
     return level === undefined
       ? chosen

@@ -1,5 +1,6 @@
 /** One run of practice: which drills are drawn, what an answer becomes in the record, what a set comes to. */
 
+import { seedOf } from '../chance/draw.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { GENERATED_FAMILIES, generateDrill } from '../drills/make/index.js';
 import type { Studio } from '../paints/index.js';
@@ -85,7 +86,7 @@ export class PracticeRun {
       families: FAMILY_REFS,
       drills: drillRefs(this.#studio, drills),
       now,
-      seed: ((this.#options.seed ?? now.getTime()) + this.#setsDrawn++) & 0x7fffffff,
+      seed: seedOf(this.#options.seed ?? now.getTime(), this.#setsDrawn++),
       generated: new Set(GENERATED_FAMILIES),
     };
     const plan = family === undefined ? this.#plan : undefined;

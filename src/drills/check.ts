@@ -1,8 +1,9 @@
 /** Proves that a drill can be solved, that a tempting mistake costs, and that luck does not beat the best answer. */
+import { type Draw, seededDraw } from '../chance/draw.js';
 import { BETWEEN_ROOM, GOOD_MARK, MOST_LUCK, POOR_MARK } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
 import { type Drill, kindOf } from './kinds/index.js';
-import { type Draw, randomAnswer, seededDraw } from './random-answer.js';
+import { randomAnswer } from './random-answer.js';
 import type { Answer, Field } from './types.js';
 
 /** Random answers tried on each drill. */

@@ -4,9 +4,7 @@
  * a family that is new keeps its first two together (blocks help to find what its cases share: P. Carvalho and R.
  * Goldstone 2014).
  */
-
-import { uniformFloat32 } from 'pure-rand/distribution/uniformFloat32';
-import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
+import { type Draw, fraction } from '../chance/draw.js';
 import type { FamilyNeed } from './need.js';
 
 /** A family and how many drills of the set it gets. */
@@ -26,7 +24,7 @@ export function isPair(a: FamilyNeed, b: FamilyNeed): boolean {
 }
 
 /** The families of a set in order, each as often as it has slots. */
-export function arrange(shares: readonly Share[], random: RandomGenerator): FamilyNeed[] {
+export function arrange(shares: readonly Share[], draw: Draw): FamilyNeed[] {
   const left = shares.filter(({ slots }) => slots > 0).map((share) => ({ ...share }));
   let open = left.reduce((sum, { slots }) => sum + slots, 0);
   const order: FamilyNeed[] = [];
@@ -37,7 +35,7 @@ export function arrange(shares: readonly Share[], random: RandomGenerator): Fami
       .filter(({ slots }) => slots > 0)
       .map((share) => {
         const isSame = share.need === last;
-        let score = uniformFloat32(random) * 0.3 + share.slots / open;
+        let score = fraction(draw) * 0.3 + share.slots / open;
         if (isSame) score += startsBlock ? 10 : -10;
         // More than half of what is left: placed now, or its last ones would stand together.
         if (!isSame && share.slots * 2 > open) score += 5;

@@ -2,9 +2,7 @@
  * Today's set: what is weak, new and due, in an order that mixes look-alikes, at a difficulty near the learner.
  * The same standing, time and seed give the same set on every machine.
  */
-import { uniformFloat32 } from 'pure-rand/distribution/uniformFloat32';
-import { uniformInt } from 'pure-rand/distribution/uniformInt';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { fraction, seededDraw } from '../chance/draw.js';
 import { arrange } from './arrange.js';
 import type { Feedback } from './feedback.js';
 import { feedbackFor } from './feedback.js';
@@ -57,13 +55,13 @@ export function chooseSet(request: SetRequest): Pick[] {
   for (const drill of drills) byFamily.set(drill.family, [...(byFamily.get(drill.family) ?? []), drill]);
   const canPractise = ({ id }: FamilyRef): boolean => byFamily.has(id) || generated.has(id);
 
-  const random = xoroshiro128plus(seed);
+  const draw = seededDraw(seed);
   const nowMs = now.getTime();
   const needs = familyNeeds(standing, request.families, nowMs).filter(({ family }) => canPractise(family));
   const chosen = only === undefined ? needs : needs.filter(({ family }) => family.id === only);
   if (chosen.length === 0) return [];
   const order =
-    only === undefined ? arrange(shareOut(chosen, count), random) : repeat(chosen[0] as FamilyNeed, count);
+    only === undefined ? arrange(shareOut(chosen, count), draw) : repeat(chosen[0] as FamilyNeed, count);
 
   const used = new Map<string, number>();
   const picks: Pick[] = [];
@@ -72,8 +70,8 @@ export function chooseSet(request: SetRequest): Pick[] {
     const { id } = need.family;
     const state = { standing, nowMs, last, used };
     const pool = atLevel(byFamily.get(id) ?? [], need.level);
-    const drill = pool.length > 0 ? pickDrill(pool, state, () => uniformFloat32(random)) : undefined;
-    const madeSeed = uniformInt(random, 0, 0x7fff_ffff);
+    const drill = pool.length > 0 ? pickDrill(pool, state, () => fraction(draw)) : undefined;
+    const madeSeed = draw(0x7fff_ffff);
     const isStale = drill === undefined || drill.level !== need.level || !isFresh(drill, state);
     const make = generated.has(id) && isStale;
     if (drill === undefined && !make) continue;

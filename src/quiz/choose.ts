@@ -1,8 +1,8 @@
 /** Choosing the questions of a new quiz: evenly over the families, by seed. */
+import { type Draw, seededDraw } from '../chance/draw.js';
 import { FAMILY_IDS, findFamily } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { paintsIn } from '../drills/paint-names.js';
-import { type Draw, seededDraw } from '../drills/random-answer.js';
 import { didYouMean } from '../text/nearest.js';
 import { MOST_QUESTIONS } from './handout.js';
 

@@ -9,8 +9,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { spawn } from '@lydell/node-pty';
-import { uniformInt } from 'pure-rand/distribution/uniformInt';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { seededDraw } from '../../src/chance/draw.js';
 
 const CLI = fileURLToPath(new URL('./cli.js', import.meta.url));
 const LEAVE_SCREEN = '\u001b[?1049l';
@@ -72,12 +71,12 @@ const env = {
   TERM: 'xterm-256color',
 };
 execFileSync(process.execPath, [CLI, 'settings', 'set', 'welcomed', 'yes'], { env, stdio: 'ignore' });
-const random = xoroshiro128plus(Number(process.argv[3] ?? 1));
+const draw = seededDraw(Number(process.argv[3] ?? 1));
 const faults: string[] = [];
 let shownInAll = 0;
 for (let kill = 0; kill < kills; kill++) {
   const before = recordLines(home).length;
-  const { shown, raw } = await session(env, uniformInt(random, 150, 4000));
+  const { shown, raw } = await session(env, 150 + draw(3850));
   const lines = recordLines(home);
   shownInAll += shown;
   if (lines.length - before < shown) faults.push(`kill ${kill}: a result was shown and no answer was added`);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { seededDraw } from '../../src/chance/draw.js';
 import { checkDrill } from '../../src/drills/check.js';
 import { mixKind } from '../../src/drills/mix/index.js';
-import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';
+import { randomAnswer } from '../../src/drills/random-answer.js';
 import { roof } from './sample.js';
 
 const sound = roof({ amounts: ['1:8', '1:4', '1:2', '1:1'] });

@@ -1,6 +1,5 @@
 /** Learners made up for tests: they practise in sets, a set a day, and answer by a rule. */
-import { uniformFloat32 } from 'pure-rand/distribution/uniformFloat32';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { fraction, seededDraw, seedOf } from '../../src/chance/draw.js';
 import type { DrillRef, FamilyRef, HistoryEntry, Pick, Standing } from '../../src/practice/index.js';
 import { addAnswer, chooseSet, emptyStanding } from '../../src/practice/index.js';
 
@@ -86,7 +85,7 @@ export function practise(options: {
 }): Run {
   const { knows, sets, count, seed, standing = emptyStanding(), firstDay = 0 } = options;
   const drills = options.drills ?? fakeDrills();
-  const random = xoroshiro128plus(seed ^ 0x5eed);
+  const draw = seededDraw(seedOf('learner', seed));
   const picks: Pick[] = [];
   const highest = new Map<string, number>();
   let setsToTop: number | undefined;
@@ -97,12 +96,11 @@ export function practise(options: {
       families: FAMILIES,
       drills,
       now: new Date(startMs),
-      seed: seed + set,
+      seed: seedOf(seed, set),
       count,
     });
     for (const [place, pick] of chosen.entries()) {
-      const isGood =
-        uniformFloat32(random) < knows(pick) || uniformFloat32(random) < (GUESS[pick.level - 1] as number);
+      const isGood = fraction(draw) < knows(pick) || fraction(draw) < (GUESS[pick.level - 1] as number);
       addAnswer(
         standing,
         entryOf(pick, isGood ? 'good' : 'off', startMs + place * 40_000, `set-${firstDay + set}`),

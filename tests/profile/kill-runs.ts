@@ -1,9 +1,8 @@
 /** A program that answers is killed (SIGKILL) at random moments: every answer whose result was shown is in the record. */
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
-import { uniformInt } from 'pure-rand/distribution/uniformInt';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { expect } from 'vitest';
+import { seededDraw } from '../../src/chance/draw.js';
 import { loadRecord, readEntries } from '../../src/profile/index.js';
 
 /** Runs the program and kills it some time after its first output. @returns what it printed */
@@ -32,12 +31,10 @@ function runAndKill(program: string, path: string, set: string, afterMs: number)
  */
 export async function expectKept(program: string, folder: string, kills: number): Promise<void> {
   const path = join(folder, 'record.jsonl');
-  const random = xoroshiro128plus(2026);
+  const draw = seededDraw(2026);
   const shown: string[] = [];
   for (let kill = 0; kill < kills; kill += 2) {
-    const runs = [kill, kill + 1].map((n) =>
-      runAndKill(program, path, `set-${n}`, uniformInt(random, 0, 40)),
-    );
+    const runs = [kill, kill + 1].map((n) => runAndKill(program, path, `set-${n}`, draw(40)));
     for (const printed of await Promise.all(runs)) {
       const lines = printed.split('\n');
       // A last line without its newline was cut while it was printed: it was not yet shown.

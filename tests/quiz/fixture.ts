@@ -1,5 +1,6 @@
 /** A handout and sittings for the tests: small drills whose answers are known to differ. */
 import * as v from 'valibot';
+import { seededDraw } from '../../src/chance/draw.js';
 import { withFamily } from '../../src/drills/format.js';
 import { type Drill, drillSchema } from '../../src/drills/kinds/index.js';
 import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';

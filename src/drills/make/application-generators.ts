@@ -1,8 +1,7 @@
 /** Generators of the families of application: puddle, glaze or strokes and layers in order. */
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
 import { type Laid, strokeShares, WATERS, type Wash, washLoads, waterStrength } from '../../washes/index.js';
-import type { Draw } from '../random-answer.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,

@@ -1,12 +1,11 @@
 /** Generator of the family of diagnosis: a passage with one fault, and repairs of which one mends it. */
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
 import type { Wash } from '../../washes/index.js';
 import { listWords } from '../../words/laid.js';
 import { bestRepair, type FaultName, faultsOf, standing } from '../kinds/diagnosis/judge.js';
 import { repaired } from '../kinds/diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';
-import type { Draw } from '../random-answer.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,

@@ -1,5 +1,5 @@
 /** Generator of the family of drying. */
-import { pick, shuffled } from './levels.js';
+import { pick, shuffled } from '../../chance/draw.js';
 import {
   bare,
   capitalised,

@@ -1,9 +1,9 @@
 /** Endless drills: the same seed, family, level and palette make the same drill on every machine. */
+import { seededDraw, seedOf } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
 import { checkDrill } from '../check.js';
 import { findFamily } from '../families.js';
 import { type Drill, kindOf } from '../kinds/index.js';
-import { seededDraw } from '../random-answer.js';
 import { APPLICATION_GENERATORS } from './application-generators.js';
 import { DIAGNOSIS_GENERATORS } from './diagnosis-generators.js';
 import { DRYING_GENERATORS } from './drying-generators.js';
@@ -47,13 +47,6 @@ export interface Request {
   readonly avoid?: readonly string[];
 }
 
-/** FNV-1a over the text, 32 bits: spreads neighbouring seeds, families and palettes over unlike streams. */
-function hash(text: string): number {
-  let h = 0x811c9dc5;
-  for (let at = 0; at < text.length; at++) h = Math.imul(h ^ text.charCodeAt(at), 0x01000193);
-  return h >>> 0;
-}
-
 /** Most luck in a made-up drill of more than two answers: below what the checker allows, as luck is drawn by chance. */
 const MOST_LUCK = 0.4;
 
@@ -78,8 +71,8 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
   if (!Number.isSafeInteger(seed)) throw new RangeError(`a seed is a whole number, got ${seed}`);
   const paints = [...new Set(palette)].sort();
   if (paints.length < 2) throw new RangeError(`a palette needs two paints, got ${paints.length}`);
-  const key = hash([seed, family, level, ...paints].join(' '));
-  const draw = seededDraw(key | 0);
+  const key = seedOf(seed, family, level, ...paints);
+  const draw = seededDraw(key);
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
     // A palette of few paints may have no other start: after half of the attempts any will do.
     const wanted = {
@@ -91,7 +84,7 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
     if (draft === undefined) continue;
     const drill = {
       ...draft,
-      id: `made-${family}-${level}-${key.toString(36)}`,
+      id: `made-${family}-${level}-${(key >>> 0).toString(36)}`,
       family,
       level,
       ask: draft.ask ?? findFamily(family)?.ask ?? '',

@@ -1,27 +1,11 @@
 /** How much a drill leaves open at each level, so that the wanted answer stays among the choices. */
+import { type Draw, shuffled } from '../../chance/draw.js';
 import type { Evidence } from '../../paints/index.js';
 import type { Choice } from '../kinds/mix/choice.js';
 import { type MixDrill, TOUCHES, type Touch, touchRatio } from '../kinds/mix/schema.js';
-import type { Draw } from '../random-answer.js';
 
 /** 1 worked - 5 cold. */
 export type Level = 1 | 2 | 3 | 4 | 5;
-
-/** One of a list, evenly. @throws RangeError for an empty list */
-export function pick<T>(list: readonly T[], draw: Draw): T {
-  if (list.length === 0) throw new RangeError('nothing to pick from');
-  return list[draw(list.length - 1)] as T;
-}
-
-/** A list in random order (Fisher-Yates). */
-export function shuffled<T>(list: readonly T[], draw: Draw): T[] {
-  const out = [...list];
-  for (let i = out.length - 1; i > 0; i--) {
-    const j = draw(i);
-    [out[i], out[j]] = [out[j] as T, out[i] as T];
-  }
-  return out;
-}
 
 /** Strengths of a glaze that made drills use, weakest first. */
 export const GLAZES: readonly number[] = [0.05, 0.1, 0.2, 0.4, 0.8];

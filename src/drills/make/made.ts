@@ -1,5 +1,6 @@
 /** What the generators of the kinds beside `mix` share: washes, things to paint, cases with one true statement. */
 
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { ColourReading } from '../../colour/reading.js';
 import type { Studio } from '../../paints/index.js';
 import type { Laid, Wash } from '../../washes/index.js';
@@ -7,8 +8,6 @@ import { seeLaid } from '../../washes/index.js';
 import { namesOf } from '../../words/laid.js';
 import type { CaseItem, Statement } from '../kinds/worked/schema.js';
 import { weigh } from '../kinds/worked/weigh.js';
-import type { Draw } from '../random-answer.js';
-import { pick, shuffled } from './levels.js';
 import { hueClass } from './scene.js';
 import { THINGS, type Thing } from './scene-words.js';
 import type { DrillDraft } from './types.js';

@@ -1,4 +1,5 @@
 /** Plans of mix drills: a start, a mixture worth reaching, a goal around it and a tray that tempts. */
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { shadingLine } from '../../colour/chroma.js';
 import { hueDifference } from '../../colour/lab.js';
 import type { ColourReading } from '../../colour/reading.js';
@@ -8,18 +9,7 @@ import { type FirstWash, seeLaid, trialOf, type Way } from '../../washes/index.j
 import { type Choice, howsOf } from '../kinds/mix/choice.js';
 import { type MixDrill, TOUCHES, type Touch, touchRatio } from '../kinds/mix/schema.js';
 import { type Place, seatOf } from '../kinds/mix/seat.js';
-import type { Draw } from '../random-answer.js';
-import {
-  type Asks,
-  GLAZES,
-  type Level,
-  openingsAt,
-  pick,
-  shuffled,
-  THINS,
-  TRAY_SIZE,
-  touchesRound,
-} from './levels.js';
+import { type Asks, GLAZES, type Level, openingsAt, THINS, TRAY_SIZE, touchesRound } from './levels.js';
 
 /** All of a mix drill but its words. */
 export type MixPlan = Pick<MixDrill, 'start' | 'goal' | 'tray' | 'amounts' | 'glazes' | 'strokes' | 'thins'>;

@@ -1,9 +1,8 @@
 /** Scenes for made-up drills: a light, a thing that has the start's colour, and what must happen to it. */
 
+import { type Draw, pick } from '../../chance/draw.js';
 import type { ColourReading } from '../../colour/reading.js';
 import { paintOf, type Studio } from '../../paints/index.js';
-import type { Draw } from '../random-answer.js';
-import { pick } from './levels.js';
 import type { MixPlan } from './mix-plan.js';
 import {
   DARKS,

@@ -1,13 +1,12 @@
 /** Generator of the family of light and shadow. */
 
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { valueFromStep } from '../../colour/value.js';
 import type { Studio } from '../../paints/index.js';
 import { WATERS } from '../../washes/index.js';
 import { listWords } from '../../words/laid.js';
 import { LEFT_IN_SUN } from '../kinds/shadow-values/rules.js';
 import type { LitThing } from '../kinds/shadow-values/schema.js';
-import type { Draw } from '../random-answer.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,

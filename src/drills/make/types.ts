@@ -1,7 +1,7 @@
 /** What a generator of drills is. */
+import type { Draw } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
 import type { Drill } from '../kinds/index.js';
-import type { Draw } from '../random-answer.js';
 import type { Level } from './levels.js';
 
 /** What is wanted of a made-up drill. */

@@ -1,13 +1,12 @@
 /** Generators of the value families: ladders of one paint and three values; see shadow-generators.ts for light and shadow. */
 
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
 import { WATERS, type Water, waterStrength } from '../../washes/index.js';
 import { listWords } from '../../words/laid.js';
 import { classOf } from '../kinds/sort-values/classes.js';
 import type { Area } from '../kinds/sort-values/schema.js';
 import type { Block } from '../kinds/washes/schema.js';
-import type { Draw } from '../random-answer.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,

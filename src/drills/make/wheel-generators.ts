@@ -1,12 +1,11 @@
 /** Generators of the families of the wheel and of shades: around or across, how much colour is left in a shade. */
 
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { hueName } from '../../colour/hue.js';
 import type { Studio } from '../../paints/index.js';
 import type { Wash } from '../../washes/index.js';
 import { shadeOf } from '../kinds/shade-chroma/answers.js';
 import type { ShadeChromaDrill } from '../kinds/shade-chroma/schema.js';
-import type { Draw } from '../random-answer.js';
-import { pick, shuffled } from './levels.js';
 import {
   bare,
   capitalised,

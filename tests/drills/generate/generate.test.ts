@@ -40,12 +40,12 @@ describe('made-up drills', () => {
     });
     expect(hashes).toMatchInlineSnapshot(`
       [
-        "3283602e0844",
-        "16d8e161d35e",
-        "ae61aa77690c",
-        "7d8ad872d175",
-        "7d5800b3c4b0",
-        "a1164ececf20",
+        "00b56b1258f9",
+        "39430cc60a20",
+        "17f648683b58",
+        "874dc516630d",
+        "373f7e2f0369",
+        "0c4707089076",
       ]
     `);
   });

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { seededDraw } from '../../../src/chance/draw.js';
 import { IDEAS } from '../../../src/drills/ideas.js';
 import { type Drill, kindOf } from '../../../src/drills/kinds.js';
-import { randomAnswer, seededDraw } from '../../../src/drills/random-answer.js';
+import { randomAnswer } from '../../../src/drills/random-answer.js';
 import type { Answer, Grade } from '../../../src/drills/types.js';
 import { readDrillFolder } from '../../../src/files/exercises.js';
 import { nearMisses } from './helpers.js';

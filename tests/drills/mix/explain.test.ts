@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { seededDraw } from '../../../src/chance/draw.js';
 import { IDEAS } from '../../../src/drills/ideas.js';
 import { type Drill, kindOf } from '../../../src/drills/kinds.js';
 import { mixKind } from '../../../src/drills/mix/index.js';
 import type { MixDrill } from '../../../src/drills/mix/schema.js';
-import { randomAnswer, seededDraw } from '../../../src/drills/random-answer.js';
+import { randomAnswer } from '../../../src/drills/random-answer.js';
 import { readDrillFolder } from '../../../src/files/exercises.js';
 import { roof, wide } from '../sample.js';
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { seededDraw } from '../../../src/chance/draw.js';
 import { checkDrill, neighbours } from '../../../src/drills/check.js';
 import { mixKind } from '../../../src/drills/mix/index.js';
 import type { MixDrill } from '../../../src/drills/mix/schema.js';
 import { challenge, solve, solved } from '../../../src/drills/mix/search.js';
-import { seededDraw } from '../../../src/drills/random-answer.js';
 import type { Answer, Field } from '../../../src/drills/types.js';
 import { roof, wide } from '../sample.js';
 

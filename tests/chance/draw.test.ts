@@ -1,5 +1,7 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { seededDraw } from '../../src/drills/random-answer.js';
+import { seededDraw } from '../../src/chance/draw.js';
 
 describe('seeded draws', () => {
   test('the same seed, the same numbers', () => {
@@ -23,4 +25,11 @@ describe('seeded draws', () => {
     const chiSquare = counts.reduce((sum, count) => sum + (count - 100) ** 2 / 100, 0);
     expect(chiSquare).toBeLessThan(51.18);
   });
+});
+
+test('no other room has a generator, and nothing is drawn without a seed', () => {
+  const others = readdirSync('src', { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.tsx?$/.test(name) && name !== join('chance', 'draw.ts'))
+    .filter((name) => /from 'pure-rand|Math\.random/.test(readFileSync(join('src', name), 'utf8')));
+  expect(others).toEqual([]);
 });
