@@ -12,9 +12,10 @@ import { absorptionOverScattering, type Coefficients, GRID, type Spectrum } from
 export type Medium = 'watercolour' | 'acrylic' | 'oil' | 'powder';
 
 /**
- * Slope of log K in watercolour against log K of the same pigment or its near kin elsewhere, 420-690 nm. Found: acrylic 0.57-0.83,
- * in the middle 0.75 (ultramarine twice, cadmium red, phthalo blue, arylide yellow, quinacridone); oil 0.67 and 0.92 (Prussian
- * blue, ultramarine); powder K/S 1.02-1.18 (ultramarine, cadmium red and yellow). Earths are left out: one code covers unlike earths.
+ * Slope of log K in watercolour against log K of the same pigment or its near kin elsewhere, 420-690 nm. Found: acrylic 0.59-0.82,
+ * in the middle 0.76 (ultramarine twice, cadmium red, phthalo blue, arylide yellow, quinacridone); oil 0.77 (Prussian blue).
+ * Not carried, and found with level films: oil 0.92 (ultramarine), powder K/S 1.02-1.18 (ultramarine, cadmium red and yellow).
+ * Earths are left out: one code covers unlike earths.
  */
 const CONTRAST: Readonly<Record<Exclude<Medium, 'watercolour'>, number>> = {
   acrylic: 0.75,
