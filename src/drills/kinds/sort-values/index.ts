@@ -29,8 +29,8 @@ function localWords(studio: Studio, { laid }: Area): string {
   return `${hue}, ${listWords(strengths)} strong`;
 }
 
-/** L* that the model may be off on a span: both ends by a step's error. */
-const SPAN_ROOM = 2 * 10 * MODEL_ERROR.measured.step;
+/** L* that the model may be off on a span: the dark end by a step's error; the light one lies next to paper and is hardly off. */
+const SPAN_ROOM = 10 * MODEL_ERROR.measured.step;
 
 function fields(drill: SortValuesDrill): readonly Field[] {
   const classes = CLASSES.map((id) => ({ id, label: id }));
