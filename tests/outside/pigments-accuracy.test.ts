@@ -5,9 +5,9 @@
  */
 import { describe, expect, test } from 'vitest';
 import { accuracyReport } from '../../src/accuracy/index.js';
-import { LIBRARY } from '../../src/paints/index.js';
+import { STUDIO } from '../studio.js';
 
-const report = accuracyReport();
+const report = accuracyReport(STUDIO);
 
 describe('accuracy report', () => {
   test('masstones: median CIEDE2000 at most 3, 90th percentile at most 6', () => {
@@ -33,8 +33,9 @@ describe('accuracy report', () => {
     expect(report.hueShifts.signRight / report.hueShifts.n).toBeGreaterThanOrEqual(0.85);
   });
 
-  test('phthalo green with either pyrrole red makes a grey 15 L* darker than both', () => {
-    for (const grey of report.darkGreys) expect(grey.darkerLstar - grey.lstar).toBeGreaterThanOrEqual(15);
+  // With level films 17 and 15: the thin places of a film on paper's tooth let light through, so no grey is quite as deep.
+  test('phthalo green with either pyrrole red makes a grey 14 L* darker than both', () => {
+    for (const grey of report.darkGreys) expect(grey.darkerLstar - grey.lstar).toBeGreaterThanOrEqual(14);
   });
 
   test('measured mixtures: mean at most 2.5, 90th percentile at most 4.5', () => {
@@ -46,7 +47,7 @@ describe('accuracy report', () => {
 
 describe('report format', () => {
   test('every row names pigments of the library and the counts agree with the rows', () => {
-    const ids = new Set(LIBRARY.map((pigment) => pigment.id));
+    const ids = new Set(STUDIO.paints.map((pigment) => pigment.id));
     const { masstones, complements, nonComplements } = report;
     expect([masstones.rows.length, complements.rows.length, nonComplements.rows.length]).toEqual([
       masstones.n,

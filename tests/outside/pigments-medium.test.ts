@@ -13,7 +13,7 @@ import {
   visibleMean,
 } from '../../src/paints/calibration/medium.js';
 import { appearanceOf } from '../../src/paints/catalogue.js';
-import { findPigment, LIBRARY } from '../../src/paints/index.js';
+import { paintOf, STUDIO } from '../studio.js';
 
 /** 420-690 nm. */
 const visible = (values: Float64Array) => [...values].slice(4, 32);
@@ -41,17 +41,19 @@ test('K of a shared pigment ranges less widely in watercolour than in acrylic or
   expect(used).toBeGreaterThan(Math.min(...slopes));
   expect(Math.abs(used - median(slopes))).toBeLessThan(0.06);
   const oil = slope(sourceSpectrum('oil', 'PB27').K, sourceSpectrum('watercolour', 'prussian-blue').K);
-  expect(oil).toBeCloseTo(0.67, 1);
+  // With level films the same fit gave 0.67; averaged over the tooth, K of the blue has to range a little wider.
+  expect(oil).toBeCloseTo(0.77, 1);
 });
 
 test('inside a watercolour film log S rises slowly with log K', () => {
-  const slopes = LIBRARY.filter(({ evidence, id }) => evidence === 'measured' && id !== 'chinese-white').map(
-    ({ K, S }) =>
+  const slopes = STUDIO.paints
+    .filter(({ evidence, id }) => evidence === 'measured' && id !== 'chinese-white')
+    .map(({ K, S }) =>
       slope(
         K,
         S.map((value) => Math.max(value, 1e-3)),
       ),
-  );
+    );
   expect(Math.abs(median(slopes) - SCATTER_FOLLOWS)).toBeLessThan(0.06);
 });
 
@@ -67,8 +69,7 @@ test('S of a masstone film falls with the transparency rating', () => {
     'ivory-black',
   ];
   const points = ids.map((id) => {
-    const pigment = findPigment(id);
-    if (pigment === undefined) throw new Error(id);
+    const pigment = paintOf(id);
     return [
       appearanceOf(id).transparency ?? Number.NaN,
       Math.log(visibleMean(pigment.S) * pigment.fullStrength),

@@ -5,24 +5,19 @@
 import { expect, test } from 'vitest';
 import { deltaE00 } from '../../src/colour/difference.js';
 import { reflectanceToLab } from '../../src/colour/index.js';
-import { findPigment, type Pigment, predict } from '../../src/paints/index.js';
+import { puddleReflectance } from '../../src/washes/index.js';
+import { paintOf, STUDIO } from '../studio.js';
 import carried from './data/pigments-mixtures.json' with { type: 'json' };
 
 /** The data set gives millilitres on one patch; load 1 is 0.01 mL. */
 const MILLILITRES_PER_LOAD = 0.01;
 
-function paint(id: unknown): Pigment {
-  const found = findPigment(String(id));
-  if (found === undefined) throw new Error(`no paint ${id}`);
-  return found;
-}
-
 const differences = carried.mixtures.map(([a, b, millilitresA, millilitresB, l, labA, labB]) => {
   const loads = [
-    { pigment: paint(a), load: Number(millilitresA) / MILLILITRES_PER_LOAD },
-    { pigment: paint(b), load: Number(millilitresB) / MILLILITRES_PER_LOAD },
+    { pigment: paintOf(String(a)), load: Number(millilitresA) / MILLILITRES_PER_LOAD },
+    { pigment: paintOf(String(b)), load: Number(millilitresB) / MILLILITRES_PER_LOAD },
   ];
-  const predicted = reflectanceToLab(predict(loads, 'puddle'), 'D65-2');
+  const predicted = reflectanceToLab(puddleReflectance(loads, STUDIO.paper), 'D65-2');
   return deltaE00(predicted, { l: Number(l), a: Number(labA), b: Number(labB) });
 });
 

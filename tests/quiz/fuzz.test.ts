@@ -5,6 +5,7 @@ import { MudlarkError } from '../../src/errors.js';
 import { parseSitting, sittingText } from '../../src/quiz/answers.js';
 import { parseHandout } from '../../src/quiz/handout.js';
 import { parsePlan, planText } from '../../src/quiz/plan.js';
+import { STUDIO } from '../studio.js';
 import { bestAnswers, sittingOf, someHandout, someHandoutText } from './fixture.js';
 
 /** Runs over the three readers together come to ten thousand. */
@@ -139,7 +140,11 @@ function survives(
 describe('readers of quiz files against damaged files', () => {
   const handout = someHandout(2);
   const cases = [
-    { what: 'handout', read: parseHandout, text: someHandoutText(2, { timePerQuestionSeconds: 60 }) },
+    {
+      what: 'handout',
+      read: (text: string, name: string): unknown => parseHandout(STUDIO, text, name),
+      text: someHandoutText(2, { timePerQuestionSeconds: 60 }),
+    },
     {
       what: 'answers',
       read: parseSitting,

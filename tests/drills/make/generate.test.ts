@@ -3,22 +3,27 @@ import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { checkDrill } from '../../../src/drills/check.js';
 import { drillWithFamilySchema } from '../../../src/drills/format.js';
-import { generateDrill } from '../../../src/drills/generate/index.js';
-import { SCENES } from '../../../src/drills/generate/scene.js';
-import { type Drill, kindOf } from '../../../src/drills/kinds.js';
-import { LIBRARY, PALETTES } from '../../../src/paints/index.js';
+import type { Drill } from '../../../src/drills/kinds/index.js';
+import { generateDrill } from '../../../src/drills/make/index.js';
+import { SCENES } from '../../../src/drills/make/scene.js';
+import { kindOf, STUDIO } from '../../studio.js';
 
 /** The families whose generators are made of mix drills. */
 const MIX_FAMILIES = Object.keys(SCENES);
 const LEVELS = [1, 2, 3, 4, 5] as const;
-const ALL = LIBRARY.filter(({ evidence }) => evidence === 'measured').map(({ id }) => id);
-const BOXES = [...PALETTES.map(({ pigments }) => pigments), ALL];
+const ALL = STUDIO.paints.filter(({ evidence }) => evidence === 'measured').map(({ id }) => id);
+const BOXES = [...STUDIO.palettes.map(({ pigments }) => pigments), ALL];
 
 /** Ten seeds for each family and level, the boxes of paints in turn. */
 function made(family: string, seeds: number): Drill[] {
   return LEVELS.flatMap((level) =>
     Array.from({ length: seeds }, (_, seed) =>
-      generateDrill({ seed, family, level, palette: BOXES[seed % BOXES.length] as readonly string[] }),
+      generateDrill(STUDIO, {
+        seed,
+        family,
+        level,
+        palette: BOXES[seed % BOXES.length] as readonly string[],
+      }),
     ),
   );
 }
@@ -31,7 +36,7 @@ describe('made-up drills', () => {
         const { family: _family, ask, ...rest } = drill as Drill & { readonly hint?: string };
         const read = v.safeParse(drillWithFamilySchema, { family, drill: { ...rest, ask } });
         return [
-          ...checkDrill(drill, 2).faults.map((fault) => `${drill.id}: ${fault}`),
+          ...checkDrill(STUDIO, drill, 2).faults.map((fault) => `${drill.id}: ${fault}`),
           ...(read.success ? [] : [`${drill.id}: ${read.issues[0].message}`]),
         ];
       });
@@ -43,18 +48,23 @@ describe('made-up drills', () => {
   test('the same seed makes the same drill, another seed another', () => {
     for (const family of MIX_FAMILIES) {
       const request = { seed: 77, family, level: 3, palette: BOXES[1] as readonly string[] };
-      expect(generateDrill(request)).toEqual(generateDrill(request));
-      expect(generateDrill({ ...request, palette: [...request.palette].reverse() })).toEqual(
-        generateDrill(request),
+      expect(generateDrill(STUDIO, request)).toEqual(generateDrill(STUDIO, request));
+      expect(generateDrill(STUDIO, { ...request, palette: [...request.palette].reverse() })).toEqual(
+        generateDrill(STUDIO, request),
       );
-      expect(generateDrill({ ...request, seed: 78 }).id).not.toBe(generateDrill(request).id);
+      expect(generateDrill(STUDIO, { ...request, seed: 78 }).id).not.toBe(generateDrill(STUDIO, request).id);
     }
   }, 30_000);
 
   test('the drills of these seeds are those of every other machine', () => {
     // Made once and written down. They change with the generator and with the paints, and then on purpose.
     const hashes = MIX_FAMILIES.map((family) => {
-      const drill = generateDrill({ seed: 2024, family, level: 4, palette: BOXES[0] as readonly string[] });
+      const drill = generateDrill(STUDIO, {
+        seed: 2024,
+        family,
+        level: 4,
+        palette: BOXES[0] as readonly string[],
+      });
       return createHash('sha256').update(JSON.stringify(drill)).digest('hex').slice(0, 12);
     });
     expect(hashes).toMatchInlineSnapshot(`
@@ -71,7 +81,7 @@ describe('made-up drills', () => {
 
   test('levels open more: one choice of two at first, all four at the last', () => {
     const fields = (family: string, level: number): string[] => {
-      const drill = generateDrill({ seed: 5, family, level, palette: ALL });
+      const drill = generateDrill(STUDIO, { seed: 5, family, level, palette: ALL });
       return kindOf(drill)
         .fields(drill)
         .map(({ id }) => id);
@@ -84,13 +94,17 @@ describe('made-up drills', () => {
   });
 
   test('no hint at the last level', () => {
-    expect(generateDrill({ seed: 5, family: 'neutraliser', level: 5, palette: ALL }).hint).toBeUndefined();
-    expect(generateDrill({ seed: 5, family: 'neutraliser', level: 4, palette: ALL }).hint).toBeDefined();
+    expect(
+      generateDrill(STUDIO, { seed: 5, family: 'neutraliser', level: 5, palette: ALL }).hint,
+    ).toBeUndefined();
+    expect(
+      generateDrill(STUDIO, { seed: 5, family: 'neutraliser', level: 4, palette: ALL }).hint,
+    ).toBeDefined();
   });
 
   test('paints seen just before are left alone while there are others', () => {
     for (let seed = 0; seed < 10; seed++) {
-      const drill = generateDrill({
+      const drill = generateDrill(STUDIO, {
         seed,
         family: 'dull-on-purpose',
         level: 3,
@@ -124,6 +138,6 @@ describe('made-up drills', () => {
     [{ palette: [] }, /palette/],
   ])('refuses %j', (change, message) => {
     const request = { seed: 1, family: 'darken-bright', level: 3, palette: ALL, ...change };
-    expect(() => generateDrill(request)).toThrow(message);
+    expect(() => generateDrill(STUDIO, request)).toThrow(message);
   });
 });

@@ -1,9 +1,9 @@
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { checkDrill } from '../../../src/drills/check.js';
-import { generateDrill } from '../../../src/drills/generate/index.js';
-import { type Drill, drillSchema } from '../../../src/drills/kinds.js';
-import { PALETTES } from '../../../src/paints/index.js';
+import { type Drill, drillSchema } from '../../../src/drills/kinds/index.js';
+import { generateDrill } from '../../../src/drills/make/index.js';
+import { STUDIO } from '../../studio.js';
 
 const FAMILIES = [
   'one-paint-ladder',
@@ -17,7 +17,8 @@ const FAMILIES = [
   'diagnosis',
 ];
 const LEVELS = [1, 2, 3, 4, 5];
-const paletteOf = (seed: number): readonly string[] => PALETTES[seed % PALETTES.length]?.pigments ?? [];
+const paletteOf = (seed: number): readonly string[] =>
+  STUDIO.palettes[seed % STUDIO.palettes.length]?.pigments ?? [];
 
 /** What identifies a drill beside the seed in its id. */
 function bodyOf({ id: _id, ...body }: Drill): string {
@@ -29,10 +30,10 @@ describe.each(FAMILIES)('made-up drills of %s', (family) => {
     'level %i: sound, varied, and written as a file would hold them',
     (level) => {
       const made = Array.from({ length: 6 }, (_, seed) =>
-        generateDrill({ seed, family, level, palette: paletteOf(seed) }),
+        generateDrill(STUDIO, { seed, family, level, palette: paletteOf(seed) }),
       );
       for (const drill of made) {
-        expect(checkDrill(drill, 5).faults, drill.id).toEqual([]);
+        expect(checkDrill(STUDIO, drill, 5).faults, drill.id).toEqual([]);
         const { family: _family, ...rest } = JSON.parse(JSON.stringify(drill)) as Drill;
         const read = v.safeParse(drillSchema, rest);
         expect(read.issues?.[0]?.message, drill.id).toBeUndefined();
@@ -46,9 +47,9 @@ describe.each(FAMILIES)('made-up drills of %s', (family) => {
 
   test('the same seed makes the same drill, whatever the order of the palette', () => {
     const request = { seed: 41, family, level: 3, palette: paletteOf(1) };
-    expect(generateDrill(request)).toEqual(generateDrill(request));
-    expect(generateDrill({ ...request, palette: [...request.palette].reverse() })).toEqual(
-      generateDrill(request),
+    expect(generateDrill(STUDIO, request)).toEqual(generateDrill(STUDIO, request));
+    expect(generateDrill(STUDIO, { ...request, palette: [...request.palette].reverse() })).toEqual(
+      generateDrill(STUDIO, request),
     );
   }, 60_000);
 });
