@@ -86,12 +86,15 @@ export const MOST_LUCK = { many: 0.45, two: 0.6 } as const;
 /** By how much an answer between the shown amounts may beat the best of them. */
 export const BETWEEN_ROOM = 0.1;
 
-/** Steps at which light gives way to middle and middle to dark: see drills/kinds/sort-values/classes.ts. */
+/**
+ * Steps at which light gives way to middle and middle to dark: the range of watercolour from paper (L* 97) to the darkest
+ * masstone (L* 20) cut in three even parts, L* 71 and 46. Range: B. MacEvoy, handprint.com, color11.html (value).
+ */
 export const VALUE_BOUNDS = [3.5, 6] as const;
 /** Least span of a plan from lightest to darkest, L*, of the 77 that paper to black offers. Common practice, no source. */
 export const LEAST_SPAN = 60;
 
-/** Two values this near share a value. */
+/** Two values this near share a value; a change of less is none. */
 export const SAME_VALUE = 0.5;
 /** Loss of chroma in drying, as a share, from which it is more than a little; within `room` of it both sizes count. */
 export const DRYING_LOSS = { clear: 0.08, room: 0.02 } as const;

@@ -9,7 +9,7 @@ import { parseJson } from './json-source.js';
 import { MOST_NAME, shownName } from './names.js';
 
 /** Version of the file format; a file with another is refused. */
-const ANSWERS_FORMAT = 1;
+const ANSWERS_FORMAT = 2;
 
 /** What was chosen for one question. */
 export interface GivenAnswer {
@@ -46,9 +46,16 @@ const choicesSchema = v.pipe(
   v.check((choices) => Object.keys(choices).length <= 20, 'holds more than 20 choices'),
 );
 
+/** Answers of the first format chose among amounts that are no longer offered. */
+function formatFault(format: unknown): string {
+  return format === 1
+    ? 'format 1 is of an earlier model of mixing; let the student sit the quiz again, with a handout written by this version'
+    : `format must be ${ANSWERS_FORMAT}`;
+}
+
 const answersSchema = v.strictObject(
   {
-    format: v.literal(ANSWERS_FORMAT, `format must be ${ANSWERS_FORMAT}`),
+    format: v.literal(ANSWERS_FORMAT, ({ input }) => formatFault(input)),
     handoutDigest: v.pipe(
       v.string('must be a text'),
       v.regex(DIGEST_SHAPE, 'must be the digest of a handout'),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { joinDrills, parseDrillFile } from '../../src/drills/format.js';
 import { DataError } from '../../src/errors.js';
+import { STUDIO } from '../studio.js';
 
 const GOOD = `format: 1
 family: darken-bright
@@ -18,7 +19,7 @@ drills:
 /** The one line that a text is refused with. */
 function faultOf(text: string): string {
   try {
-    parseDrillFile(text, 'set.yaml');
+    parseDrillFile(STUDIO, text, 'set.yaml');
   } catch (error) {
     expect(error).toBeInstanceOf(DataError);
     const { message } = error as Error;
@@ -37,19 +38,20 @@ const line = (number: number, text: string): string => {
 
 describe('a drill file', () => {
   test('gives its drills the family, its question, and what they leave out', () => {
-    const [drill] = parseDrillFile(GOOD, 'set.yaml');
+    const [drill] = parseDrillFile(STUDIO, GOOD, 'set.yaml');
     expect(drill).toMatchObject({
       id: 'a-roof',
       family: 'darken-bright',
       ask: 'Make it darker and keep it bright: which second paint, and how much?',
       amounts: ['1:32', '1:16', '1:8', '1:4', '1:2', '1:1'],
-      ways: ['puddle'],
-      strengths: [0.3],
+      glazes: [],
+      strokes: [],
+      thins: [1],
     });
   });
 
   test('a note for teachers does not reach the drill', () => {
-    const [drill] = parseDrillFile(`${GOOD}    note: For the second week.\n`, 'set.yaml');
+    const [drill] = parseDrillFile(STUDIO, `${GOOD}    note: For the second week.\n`, 'set.yaml');
     expect(drill).not.toHaveProperty('note');
   });
 });
@@ -114,9 +116,9 @@ describe('what is wrong is named with file and line', () => {
     ],
     ['no paints', line(9, '    start: { paints: {}, strength: 0.3 }'), /^set\.yaml:9: .*one to four paints/],
     [
-      'a start of strokes',
+      'a start with a way',
       line(9, '    start: { paints: { burnt-sienna: 1 }, strength: 0.3, way: strokes }'),
-      /^set\.yaml:9: .*puddle/,
+      /^set\.yaml:9: "way" is not a known key here/,
     ],
     ['nothing to choose', line(11, "    tray: [ivory-black]\n    amounts: ['1:4']"), /nothing to choose/],
     ['no drills', 'format: 1\nfamily: darken-bright\ndrills: []\n', /^set\.yaml:3: .*must hold a drill/],
@@ -198,7 +200,7 @@ describe('hostile files', () => {
 
 describe('several files', () => {
   test('may not use the same id', () => {
-    const drills = parseDrillFile(GOOD, 'one.yaml');
+    const drills = parseDrillFile(STUDIO, GOOD, 'one.yaml');
     expect(() =>
       joinDrills([
         { name: 'one.yaml', drills },

@@ -1,6 +1,6 @@
 /** Mix drills for the tests, complete but for what a test changes. */
-import type { MixDrill } from '../../src/drills/mix/schema.js';
-import { TOUCHES } from '../../src/drills/mix/schema.js';
+import type { MixDrill } from '../../src/drills/kinds/mix/schema.js';
+import { TOUCHES } from '../../src/drills/kinds/mix/schema.js';
 
 /** An orange roof that has to go darker and stay bright; every choice of second paint, no cost of cohesion. */
 export function roof(change: Partial<MixDrill> = {}): MixDrill {
@@ -16,13 +16,14 @@ export function roof(change: Partial<MixDrill> = {}): MixDrill {
     goal: { value: [5.3, 6.3], chroma: 'bright' },
     tray: ['alizarin-crimson', 'ultramarine-blue', 'sap-green', 'ivory-black'],
     amounts: TOUCHES,
-    ways: ['puddle'],
-    strengths: [0.65],
+    glazes: [],
+    strokes: [],
+    thins: [1],
     ...change,
   };
 }
 
-/** A drill with everything open: twelve paints, three ways, four strengths. */
+/** A drill with everything open: twelve paints, every amount stirred in, glazed and in strokes. */
 export function wide(change: Partial<MixDrill> = {}): MixDrill {
   return roof({
     tray: [
@@ -39,8 +40,8 @@ export function wide(change: Partial<MixDrill> = {}): MixDrill {
       'sap-green',
       'ivory-black',
     ],
-    ways: ['puddle', 'glaze', 'strokes'],
-    strengths: [0.3, 0.45, 0.65, 0.9],
+    glazes: [0.1, 0.2, 0.3, 0.5, 0.8],
+    strokes: [0.1, 0.25, 0.4].flatMap((share) => [0.3, 0.65].map((strength) => ({ share, strength }))),
     ...change,
   });
 }

@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { checkDrill } from '../../src/drills/check.js';
 import { FAMILIES } from '../../src/drills/families.js';
 import { readDrillFolder } from '../../src/files/exercises.js';
+import { STUDIO } from '../studio.js';
 
-const DRILLS = readDrillFolder('exercises');
+const DRILLS = readDrillFolder(STUDIO, 'exercises');
 const FOLDERS = [...new Set(DRILLS.map(({ family }) => family))].sort();
 
 describe('the shipped drills', () => {
@@ -16,7 +17,7 @@ describe('the shipped drills', () => {
     '%s: the best answer marks 100, a trap marks poorly, no luck of 500 beats it',
     (family) => {
       const faults = DRILLS.filter((drill) => drill.family === family)
-        .map((drill) => checkDrill(drill))
+        .map((drill) => checkDrill(STUDIO, drill))
         .filter((check) => check.faults.length > 0)
         .map(({ id, faults: found }) => `${id}: ${found.join('; ')}`);
       expect(faults).toEqual([]);

@@ -5,32 +5,30 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shadingLine } from '../../src/colour/chroma.js';
+import { hueName } from '../../src/colour/hue.js';
 import { hueDifference } from '../../src/colour/lab.js';
 import { type ColourReading, readColour } from '../../src/colour/reading.js';
 import {
-  findPigment,
-  LIBRARY,
+  glazeReflectance,
   type Load,
-  loadsFromParts,
-  type Pigment,
-  predict,
-  predictLayers,
-  type Way,
-} from '../../src/paints/index.js';
+  puddleReflectance,
+  strokesReflectance,
+  washLoads,
+} from '../../src/washes/index.js';
+import { STUDIO } from '../studio.js';
 
-const paint = (id: string): Pigment => findPigment(id) as Pigment;
+const { paints: LIBRARY, paper: PAPER } = STUDIO;
 
-function loads(parts: Readonly<Record<string, number>>, strength: number): Load[] {
-  return loadsFromParts(
-    Object.entries(parts).map(([id, amount]) => ({ pigment: paint(id), parts: amount })),
-    strength,
-  );
-}
+const loads = (paints: Readonly<Record<string, number>>, strength: number): Load[] =>
+  washLoads(STUDIO, { paints, strength });
 
-const mix = (parts: Readonly<Record<string, number>>, strength: number, way: Way = 'puddle'): ColourReading =>
-  readColour(predict(loads(parts, strength), way));
+const mix = (
+  parts: Readonly<Record<string, number>>,
+  strength: number,
+  reflectance = puddleReflectance,
+): ColourReading => readColour(reflectance(loads(parts, strength), PAPER));
 
-const layered = (...washes: readonly Load[][]): ColourReading => readColour(predictLayers(washes));
+const layered = (...washes: readonly Load[][]): ColourReading => readColour(glazeReflectance(washes, PAPER));
 
 const TRANSPARENT = LIBRARY.filter(({ handling }) => (handling.transparency?.value ?? 0) >= 3);
 const MEASURED = LIBRARY.filter(({ evidence }) => evidence === 'measured');
@@ -66,9 +64,9 @@ describe('chroma by distance round the wheel (B. MacEvoy, handprint.com, color18
     );
     for (const [index, one] of bright.entries()) {
       for (const other of bright.slice(index + 1)) {
-        const both = predict(
+        const both = puddleReflectance(
           [...loads({ [one.pigment.id]: 1 }, 0.2), ...loads({ [other.pigment.id]: 1 }, 0.2)],
-          'puddle',
+          PAPER,
         );
         const away = Math.abs(hueDifference(one.alone.hue, other.alone.hue));
         const share = readColour(both).chroma / ((one.alone.chroma + other.alone.chroma) / 2);
@@ -97,7 +95,7 @@ describe('strokes, puddle, glaze (D. Briggs, The Dimensions of Colour, 4.4 and 6
         (one, other, parts, strength) => {
           fc.pre(one !== other);
           const mixture = { [one]: parts, [other]: 1 };
-          const apart = mix(mixture, strength, 'strokes');
+          const apart = mix(mixture, strength, strokesReflectance);
           // Two nearly equal paints, one stronger: the puddle may come out lighter by less than a tenth in Y of 100.
           expect(apart.xyz.y).toBeGreaterThanOrEqual(mix(mixture, strength).xyz.y - 0.1);
           const best = Math.max(mix({ [one]: 1 }, strength).chroma, mix({ [other]: 1 }, strength).chroma);
@@ -110,10 +108,11 @@ describe('strokes, puddle, glaze (D. Briggs, The Dimensions of Colour, 4.4 and 6
 
   test('yellow and ultramarine as strokes can fuse to a grey; in a puddle they make a green', () => {
     const parts = { 'lemon-yellow': 1, 'ultramarine-blue': 2 };
-    expect(mix(parts, 0.5, 'strokes').chroma).toBeLessThan(8);
+    expect(mix(parts, 0.5, strokesReflectance).chroma).toBeLessThan(8);
     const stirred = mix(parts, 0.5);
     expect(stirred.chroma).toBeGreaterThan(25);
-    expect(Math.abs(hueDifference(180, stirred.hue))).toBeLessThan(30);
+    // With level films a blue green (hue 195); the thin places of a film on the tooth of paper let the yellow through.
+    expect(hueName(stirred.hue)).toBe('green');
   });
 
   test('a glaze of a transparent paint does not lighten a wash that is not far darker than itself', () => {

@@ -6,13 +6,10 @@ import { BASIS, bends, curve, SPLINES } from '../../src/paints/calibration/basis
 import { calibrate, misfitOfShape } from '../../src/paints/calibration/calibrate.js';
 import { sourceSpectrum } from '../../src/paints/calibration/carried-spectra.js';
 import { scatterFromTransparency, startingShape, visibleMean } from '../../src/paints/calibration/medium.js';
-import { findPigment, PAPER, type Pigment } from '../../src/paints/index.js';
+import type { Pigment } from '../../src/paints/index.js';
+import { paintOf as paint, STUDIO } from '../studio.js';
 
-function paint(id: string): Pigment {
-  const found = findPigment(id);
-  if (found === undefined) throw new Error(id);
-  return found;
-}
+const PAPER = STUDIO.paper;
 
 /** Aims read off a paint that is known, as a user's own swatches would be. */
 function aimsFrom(pigment: Pigment, strengths: readonly number[]): Aim[] {

@@ -2,11 +2,19 @@ import { describe, expect, test } from 'vitest';
 import { chromaOf, reflectanceToLab } from '../../src/colour/index.js';
 import { loadAtLightness } from '../../src/paints/calibration/tinting.js';
 import { appearanceOf, CATALOGUE } from '../../src/paints/catalogue.js';
-import { findPigment, LIBRARY, PALETTES, type Pigment, predict } from '../../src/paints/index.js';
-import { PAPER } from '../../src/paints/predict.js';
+import { findPaint, libraryStudio, type Pigment, paintOf } from '../../src/paints/index.js';
+import { LIBRARY } from '../../src/paints/library.js';
+import { puddleReflectance } from '../../src/washes/index.js';
+
+const STUDIO = libraryStudio();
+const { paper: PAPER, palettes: PALETTES } = STUDIO;
+const findPigment = (id: string): Pigment | undefined => findPaint(STUDIO, id);
 
 function masstone(pigment: Pigment, strength = 1) {
-  return reflectanceToLab(predict([{ pigment, load: strength * pigment.fullStrength }], 'puddle'), 'D65-2');
+  return reflectanceToLab(
+    puddleReflectance([{ pigment, load: strength * pigment.fullStrength }], PAPER),
+    'D65-2',
+  );
 }
 
 describe('library', () => {
@@ -78,8 +86,7 @@ describe('library', () => {
   });
 
   test('neutral tint is nearly neutral and dark', () => {
-    const tint = findPigment('neutral-tint');
-    if (tint === undefined) throw new Error('no neutral tint');
+    const tint = paintOf(STUDIO, 'neutral-tint');
     expect(chromaOf(masstone(tint))).toBeLessThan(10);
     expect(masstone(tint).l).toBeLessThan(35);
   });

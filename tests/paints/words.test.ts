@@ -1,24 +1,11 @@
 import { describe, expect, it, test } from 'vitest';
-import { colourInWords, readColour } from '../../src/colour/index.js';
-import {
-  cautionOf,
-  findPigment,
-  LIBRARY,
-  loadsFromParts,
-  metalName,
-  predict,
-} from '../../src/paints/index.js';
-
-function paint(id: string) {
-  const pigment = findPigment(id);
-  if (pigment === undefined) throw new Error(`no ${id} in the library`);
-  return pigment;
-}
+import { colourInWords } from '../../src/colour/index.js';
+import { cautionOf, metalName } from '../../src/paints/index.js';
+import { seeAlone } from '../../src/washes/index.js';
+import { paintOf, STUDIO } from '../studio.js';
 
 const wordsAt = (id: string, strength: number): string =>
-  colourInWords(
-    readColour(predict(loadsFromParts([{ pigment: paint(id), parts: 1 }], strength), 'puddle')).lab,
-  );
+  colourInWords(seeAlone(STUDIO, id, strength).colour.lab);
 
 describe('a paint in words', () => {
   // Common practice, no source: painters call it a red at any strength.
@@ -34,10 +21,10 @@ describe('a paint in words', () => {
 
 describe('cautions', () => {
   test('name the metals in full, as a label does', () => {
-    expect(cautionOf(paint('cadmium-red'))).toMatch(/^cadmium red \(PR108\) holds cadmium: /);
+    expect(cautionOf(paintOf('cadmium-red'))).toMatch(/^cadmium red \(PR108\) holds cadmium: /);
     expect(metalName('Cr(III)')).toBe('chromium(III)');
     expect(metalName('(As)')).toBe('perhaps arsenic');
-    for (const { hazard } of LIBRARY)
+    for (const { hazard } of STUDIO.paints)
       for (const metal of hazard?.metals ?? []) expect(metalName(metal)).toMatch(/^(perhaps )?[a-z]{3,}/);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chooseQuestions, paintsIn } from '../../src/quiz/choose.js';
+import { paintsIn } from '../../src/drills/paint-names.js';
+import { chooseQuestions } from '../../src/quiz/choose.js';
 import { someDrill } from './fixture.js';
 
 const drills = Array.from({ length: 20 }, (_, index) => someDrill(index));

@@ -3,13 +3,14 @@ import { DataError } from '../../src/errors.js';
 import { canonicalJson } from '../../src/quiz/digest.js';
 import { MOST_QUESTIONS, parseHandout } from '../../src/quiz/handout.js';
 import { isInstant } from '../../src/quiz/instant.js';
+import { STUDIO } from '../studio.js';
 import { RULES, someDrill, someHandout, someHandoutText } from './fixture.js';
 
 const text = someHandoutText();
-const digestOf = (changed: string): string => parseHandout(changed, 'x.yaml').digest;
+const digestOf = (changed: string): string => parseHandout(STUDIO, changed, 'x.yaml').digest;
 const faultOf = (changed: string): string => {
   try {
-    parseHandout(changed, 'x.yaml');
+    parseHandout(STUDIO, changed, 'x.yaml');
   } catch (error) {
     expect(error).toBeInstanceOf(DataError);
     return (error as Error).message;
@@ -56,7 +57,10 @@ describe('the handout file', () => {
     expect(faultOf(text.replace('seed: 42', 'seed: 42\nsed: 1'))).toMatch(
       /^x\.yaml:\d+: "sed" is not a known key/,
     );
-    expect(faultOf(text.replace('format: 1', 'format: 2'))).toMatch(/^x\.yaml:\d+: format: format must be 1/);
+    expect(faultOf(text.replace('format: 2', 'format: 3'))).toMatch(/^x\.yaml:\d+: format: format must be 2/);
+    expect(faultOf(text.replace('format: 2', 'format: 1'))).toMatch(
+      /^x\.yaml:\d+: format: format 1 is of an earlier model of mixing; write the quiz again/,
+    );
     expect(faultOf(text.replace('backAllowed: true', 'backAllowed: maybe'))).toMatch(
       /x\.yaml:\d+: rules\.backAllowed: backAllowed must be true or false/,
     );
@@ -104,7 +108,7 @@ describe('the handout file', () => {
   it('refuses control and direction-changing characters and drops other invisible ones', () => {
     expect(faultOf(text.replace('title: Week 3', 'title: "Week\\u202E 3"'))).toMatch(/direction-changing/);
     expect(faultOf(text.replace('title: Week 3', 'title: "Week\\e[31m 3"'))).toMatch(/control/);
-    const zeroWidth = parseHandout(text.replace('title: Week 3', 'title: "Wee\\u200Bk 3"'), 'x');
+    const zeroWidth = parseHandout(STUDIO, text.replace('title: Week 3', 'title: "Wee\\u200Bk 3"'), 'x');
     expect(zeroWidth.title).toBe('Week 3');
   });
 });
@@ -134,7 +138,7 @@ describe('moments', () => {
 });
 
 function toData(yaml: string): unknown {
-  const handout = parseHandout(yaml, 'x');
+  const handout = parseHandout(STUDIO, yaml, 'x');
   return {
     questions: handout.questions.map(({ drill: { family, ...drill }, points }) => ({
       drill,
@@ -145,7 +149,7 @@ function toData(yaml: string): unknown {
     seed: handout.seed,
     engine: handout.engine,
     title: handout.title,
-    format: 1,
+    format: 2,
   };
 }
 

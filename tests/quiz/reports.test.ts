@@ -11,6 +11,7 @@ import { reportHtml } from '../../src/quiz/report-html.js';
 import { bar, reportText } from '../../src/quiz/report-text.js';
 import { discriminationWords, twoDecimals } from '../../src/quiz/report-words.js';
 import { widthOf } from '../../src/text/wrap.js';
+import { STUDIO } from '../studio.js';
 import {
   bestAnswers,
   everyKindHandout,
@@ -133,7 +134,7 @@ describe('the page', () => {
     const text = someHandoutText(1)
       .replace('A quarry wall', 'A <b onclick="x">wall</b> & more')
       .replace('Week 3', '"<i>Week</i>"');
-    const other = parseHandout(text.replace(/title: .*Week.*/, "title: '<i>Week</i>'"), 'x');
+    const other = parseHandout(STUDIO, text.replace(/title: .*Week.*/, "title: '<i>Week</i>'"), 'x');
     const marked = markClass(other, [
       { file: 'a.json', sitting: sittingOf(other, 'Ann', bestAnswers(other)) },
     ]);

@@ -1,6 +1,5 @@
 import { renderToString } from 'ink';
 import { describe, expect, it } from 'vitest';
-import { kindOf } from '../../src/drills/kinds.js';
 import { UNICODE } from '../../src/tui/glyphs.js';
 import { type QuizProgram, QuizScene } from '../../src/tui/quiz/quiz-app.js';
 import { handsBar } from '../../src/tui/quiz/room-parts.js';
@@ -13,6 +12,7 @@ import {
 } from '../../src/tui/quiz/room-state.js';
 import { roomLines, roomProgram } from '../../src/tui/quiz/run-room.js';
 import type { QuizDeps } from '../../src/tui/quiz/stage.js';
+import { kindOf } from '../studio.js';
 import { bestAnswers, NINE, someHandout } from './fixture.js';
 
 const deps: QuizDeps = {

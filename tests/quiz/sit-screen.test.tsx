@@ -1,6 +1,5 @@
 import { renderToString } from 'ink';
 import { describe, expect, it } from 'vitest';
-import { kindOf } from '../../src/drills/kinds.js';
 import type { Sitting } from '../../src/quiz/answers.js';
 import type { Handout } from '../../src/quiz/handout.js';
 import { questionOrder } from '../../src/quiz/order.js';
@@ -10,6 +9,7 @@ import { type QuizProgram, QuizScene } from '../../src/tui/quiz/quiz-app.js';
 import { sitProgram } from '../../src/tui/quiz/run-sit.js';
 import type { SitState } from '../../src/tui/quiz/sit-state.js';
 import type { QuizDeps, QuizState } from '../../src/tui/quiz/stage.js';
+import { kindOf } from '../studio.js';
 import { everyKindHandout, NINE, someHandout } from './fixture.js';
 
 const deps: QuizDeps = {

@@ -1,16 +1,16 @@
 /** A kind of drill with answers of our own, and ports that remember what they were asked. */
-import type { Answer, DrillCommon, Field, Grade, Kind, Verdict } from '../../src/drills/types.js';
-import { findPigment, LIBRARY, loadsFromParts, PALETTES, predict } from '../../src/paints/index.js';
+import type { Answer, DrillCommon, Field, Grade, Kind } from '../../src/drills/types.js';
+import type { Verdict } from '../../src/judgement/index.js';
 import type { AnswerEntry, FeedbackTiming, SetItem, TuiDeps } from '../../src/tui/deps.js';
 import { startedState, worldOf } from '../../src/tui/initial.js';
 import type { Action, DrillScreen, Effect, ResultScreen, State, World } from '../../src/tui/state.js';
 import { createReducer } from '../../src/tui/update/root.js';
+import { seeAlone } from '../../src/washes/index.js';
+import { paintOf, STUDIO } from '../studio.js';
 
 /** What one paint looks like at half strength. */
 export function paintSpectrum(id: string, strength = 0.5) {
-  const pigment = findPigment(id);
-  if (pigment === undefined) throw new Error(`no paint ${id}`);
-  return predict(loadsFromParts([{ pigment, parts: 1 }], strength), 'puddle');
+  return seeAlone(STUDIO, id, strength).reflectance;
 }
 
 const TRAY = ['alizarin-crimson', 'ultramarine-blue', 'cadmium-red', 'ivory-black'];
@@ -23,7 +23,7 @@ export const FIELDS: readonly Field[] = [
     shape: 'list',
     options: TRAY.map((id) => ({
       id,
-      label: findPigment(id)?.name ?? id,
+      label: paintOf(id).name,
       note: 'PR1, measured',
       swatch: paintSpectrum(id),
       pigment: id,
@@ -161,8 +161,7 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
     drills: DRILLS,
     kindOf: ({ id }) => (id === 'bare' ? BARE_KIND : FAKE_KIND),
     familyName: (id) => `Family ${id}`,
-    palettes: PALETTES,
-    pigments: LIBRARY,
+    studio: STUDIO,
     settings: { valueScale: 'paper-first', palette: 'six', screenReader: false, colour: 'auto' },
     saveSettings: (patch) => {
       patches.push(patch);

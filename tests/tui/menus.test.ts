@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { homeMenu } from '../../src/tui/menus.js';
+import { AMOUNTS, benchLaid } from '../../src/tui/update/bench.js';
 import { Bench, fakeDeps, items } from './fakes.js';
 
 describe('home and settings', () => {
@@ -123,18 +124,45 @@ describe('the bench', () => {
     ]);
   });
 
-  it('changes parts, strength and way in the row in focus', () => {
+  it('changes strength, amounts, way and water in the row in focus', () => {
     const changed = screen(
-      bench().keys('right', 'down', 'right', 'right', 'down', 'down', 'left', 'down', 'right'),
+      bench().keys('right', 'down', 'right', 'right', 'down', 'left', 'down', 'down', 'right'),
     );
-    expect(changed.slots.map(({ parts }) => parts)).toEqual([6, 3, 1]);
-    expect(changed).toMatchObject({ strength: 45, way: 'glaze', focus: 4 });
+    expect(changed).toMatchObject({ strength: 35, way: 'puddle', thin: 2, focus: 4 });
+    // 1:4 is the fourth place of its scale: two more, and one less.
+    expect(changed.slots.slice(1).map(({ amount }) => AMOUNTS.puddle[amount])).toEqual([1, 1 / 8]);
+    expect(screen(bench().keys('down', 'down', 'down', 'right'))).toMatchObject({ way: 'glaze', focus: 3 });
   });
 
   it('keeps strength between 5 and 100', () => {
-    const at = bench().keys('down', 'down', 'down', ...Array<string>(30).fill('right'));
+    const at = bench().keys(...Array<string>(30).fill('right'));
     expect(screen(at).strength).toBe(100);
     expect(screen(at.keys(...Array<string>(40).fill('left'))).strength).toBe(5);
+  });
+
+  it('lays what its rows say: stirred in, glazed, in strokes; water only where paint is stirred', () => {
+    const at = bench();
+    expect(benchLaid(screen(at))).toEqual({
+      paints: { 'cadmium-yellow': 1 },
+      strength: 0.3,
+      add: { 'cadmium-red': 0.25 },
+    });
+    at.keys('down', 'down', 'down', 'down', 'right');
+    expect(benchLaid(screen(at))).toMatchObject({ thin: 2 });
+    expect(benchLaid(screen(at.keys('up', 'right')))).toEqual({
+      layers: [
+        { paints: { 'cadmium-yellow': 1 }, strength: 0.3 },
+        { paints: { 'cadmium-red': 1 }, strength: 0.2 },
+      ],
+    });
+    expect(benchLaid(screen(at.keys('right')))).toEqual({
+      strokes: [
+        { paints: { 'cadmium-yellow': 1 }, strength: 0.3, share: 0.8 },
+        { paints: { 'cadmium-red': 1 }, strength: 0.3, share: 0.2 },
+      ],
+    });
+    // The water is in the strength of each wash there: its row does nothing.
+    expect(screen(at.keys('down', 'right'))).toMatchObject({ way: 'strokes', thin: 2 });
   });
 
   it('picks a paint, with its caution the first time, and can empty a slot', () => {

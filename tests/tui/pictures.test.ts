@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
-import { LIBRARY, PAPER } from '../../src/paints/index.js';
 import { Canvas } from '../../src/tui/canvas.js';
 import { ASCII, inAscii, UNICODE } from '../../src/tui/glyphs.js';
 import { chromaBar, greyRamp, legend, staircase } from '../../src/tui/goal-picture.js';
 import { greyOfValue, lookOf, stepText } from '../../src/tui/look.js';
 import { planePicture } from '../../src/tui/plane-picture.js';
 import { spectraOf, spectraPicture } from '../../src/tui/spectra.js';
+import { STUDIO } from '../studio.js';
 import { FAKE_KIND, fakeDrill, fakeGrade, paintSpectrum } from './fakes.js';
 
 const text = (line: readonly { text: string }[]): string => line.map((piece) => piece.text).join('');
@@ -150,7 +150,7 @@ describe('the plane of value and chroma', () => {
 });
 
 describe('the spectra', () => {
-  const spectra = spectraOf(fakeGrade({ amount: '1:8' }), LIBRARY, PAPER.reflectance);
+  const spectra = spectraOf(fakeGrade({ amount: '1:8' }), STUDIO);
 
   it('names the paints that were laid and what both swallow', () => {
     expect(spectra?.paints.map(({ name }) => name.toLowerCase())).toEqual([
@@ -178,7 +178,7 @@ describe('the spectra', () => {
 
   it('is not there for an answer without paints', () => {
     const { laid: _none, ...grade } = fakeGrade({});
-    expect(spectraOf(grade, LIBRARY, PAPER.reflectance)).toBeUndefined();
+    expect(spectraOf(grade, STUDIO)).toBeUndefined();
   });
 });
 

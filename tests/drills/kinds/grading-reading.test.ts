@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkDrill } from '../../../src/drills/check.js';
-import { kindOf } from '../../../src/drills/kinds.js';
+import { kindOf, STUDIO } from '../../studio.js';
 import { drillOf, gradeOf } from './helpers.js';
 
 describe('shade chroma', () => {
@@ -82,7 +82,7 @@ describe('diagnosis', () => {
 
   test('two areas out of plan are a fault of the drill', () => {
     const two = drillOf('diagnosis', PASSAGE.replace('step: [4, 5]', 'step: [7, 8]'), 'diagnosis');
-    expect(checkDrill(two).faults.join()).toMatch(/2 areas are out/);
+    expect(checkDrill(STUDIO, two).faults.join()).toMatch(/2 areas are out/);
   });
 });
 
@@ -109,6 +109,6 @@ statements: [${statements}]`;
       'worked',
       lines('{ fact: darker, of: [thick, thin] }, { fact: stronger, of: [thick, thin] }'),
     );
-    expect(checkDrill(drill).faults.join()).toMatch(/2 of the statements count as true/);
+    expect(checkDrill(STUDIO, drill).faults.join()).toMatch(/2 of the statements count as true/);
   });
 });

@@ -1,32 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { checkDrill } from '../../../src/drills/check.js';
-import { kindOf } from '../../../src/drills/kinds.js';
-import { pickMark, scoreStep, togetherMark } from '../../../src/drills/laid/marks.js';
+import { kindOf, STUDIO } from '../../studio.js';
 import { drillOf, gradeOf } from './helpers.js';
-
-describe('marks', () => {
-  test('parts that must all hold: half for the mean, half for the worst', () => {
-    expect(togetherMark([1, 1, 1])).toBe(100);
-    expect(togetherMark([1, 1, 0])).toBe(33);
-    expect(togetherMark([1, 0.5])).toBe(63);
-    expect(togetherMark([])).toBe(0);
-  });
-
-  test('one pick: full for the best and for what cannot be told from it, else at most 45', () => {
-    const scores = [10, 9, 4, 0];
-    expect(pickMark(10, scores, 2)).toEqual({ mark: 100, tooCloseToCall: false });
-    expect(pickMark(9, scores, 2)).toEqual({ mark: 100, tooCloseToCall: true });
-    expect(pickMark(9, scores, 0.5)).toEqual({ mark: 41, tooCloseToCall: false });
-    expect(pickMark(0, scores, 2)).toEqual({ mark: 0, tooCloseToCall: false });
-  });
-
-  test('a step: full in the band and within the error, a half half a step further, none at a whole one', () => {
-    expect(scoreStep(5, [4, 5], 0.2)).toEqual({ score: 1, tooCloseToCall: false });
-    expect(scoreStep(5.2, [4, 5], 0.21)).toEqual({ score: 1, tooCloseToCall: true });
-    expect(scoreStep(5.5, [4, 5], 0).score).toBeCloseTo(0.5, 9);
-    expect(scoreStep(3, [4, 5], 0).score).toBeCloseTo(0, 9);
-  });
-});
 
 const CHOOSE = `
 by: most-chroma
@@ -43,7 +18,7 @@ describe('choose', () => {
     expect(gradeOf(drill, { pick: 'blue' })).toMatchObject({ verdict: 'off', idea: 'went-across' });
     expect(gradeOf(drill, { pick: 'black' })).toMatchObject({ verdict: 'off', idea: 'took-a-neutral' });
     expect(gradeOf(drill, { pick: 'blue' }).explanation.join(' ')).toMatch(
-      /opposites: each swallows what the other sends back/,
+      /go across the wheel: each swallows what the other sends back/,
     );
   });
 
@@ -59,7 +34,7 @@ options:
     expect(grade.mark).toBe(100);
     expect(grade.explanation.join(' ')).toMatch(/too close to call, so yours counts/);
     // Then there is no trap left, and the checker does not let it pass.
-    expect(checkDrill(drill).faults.join()).toMatch(/nothing tempts/);
+    expect(checkDrill(STUDIO, drill).faults.join()).toMatch(/nothing tempts/);
   });
 
   test('keeps-colour counts chroma against a plain shade, not chroma alone', () => {
@@ -110,7 +85,9 @@ test('an order with nothing to tell apart is a fault of the drill', () => {
     'order',
     ORDER.replaceAll(/laid: .*$/gm, 'laid: { paints: { burnt-sienna: 1 }, strength: 0.4 } }'),
   );
-  expect(checkDrill(same).faults.join()).toMatch(/no order to find.*three answers too close to call/s);
+  expect(checkDrill(STUDIO, same).faults.join()).toMatch(
+    /no order to find.*three answers too close to call/s,
+  );
 });
 
 describe('washes', () => {

@@ -1,8 +1,8 @@
 import { neighbours } from '../../../src/drills/check.js';
 import { parseDrillFile } from '../../../src/drills/format.js';
-import type { Drill } from '../../../src/drills/kinds.js';
-import { kindOf } from '../../../src/drills/kinds.js';
+import type { Drill } from '../../../src/drills/kinds/index.js';
 import type { Answer, Grade } from '../../../src/drills/types.js';
+import { kindOf, STUDIO } from '../../studio.js';
 
 /** One drill from the YAML of its own lines; id, level, title and scene are filled in. */
 export function drillOf(kind: string, lines: string, family = 'around-across'): Drill {
@@ -12,7 +12,7 @@ export function drillOf(kind: string, lines: string, family = 'around-across'): 
     .map((line) => `    ${line}`)
     .join('\n');
   const text = `format: 1\nfamily: ${family}\ndrills:\n  - id: sample\n    level: 3\n    kind: ${kind}\n    title: Sample\n    scene: A sample.\n${body}\n`;
-  return parseDrillFile(text, 'sample.yaml')[0] as Drill;
+  return parseDrillFile(STUDIO, text, 'sample.yaml')[0] as Drill;
 }
 
 /** Grades an answer; what is not said is taken from the best one. */

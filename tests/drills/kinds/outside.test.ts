@@ -3,21 +3,29 @@ import { shadingLine } from '../../../src/colour/chroma.js';
 import { hueDifference } from '../../../src/colour/lab.js';
 import { readColour } from '../../../src/colour/reading.js';
 import { lightnessFromMunsellValue, painterStep, valueFromStep } from '../../../src/colour/value.js';
-import { seeLaid, seeWet } from '../../../src/drills/laid/predict.js';
-import type { Laid } from '../../../src/drills/laid/types.js';
-import { fittingTurn } from '../../../src/drills/shade-chroma/answers.js';
-import { inShade, withChroma } from '../../../src/drills/shade-chroma/light.js';
-import { shadowBand, shadowStep } from '../../../src/drills/shadow-values/rules.js';
-import { BOUNDS } from '../../../src/drills/sort-values/classes.js';
-import { WATERS, waterStrength } from '../../../src/drills/washes/waters.js';
-import { LIBRARY } from '../../../src/paints/index.js';
+import { fittingTurn } from '../../../src/drills/kinds/shade-chroma/answers.js';
+import { inShade, withChroma } from '../../../src/drills/kinds/shade-chroma/light.js';
+import { shadowBand, shadowStep } from '../../../src/drills/kinds/shadow-values/rules.js';
+import { VALUE_BOUNDS } from '../../../src/judgement/index.js';
+import {
+  type Laid,
+  seeLaid,
+  seeWet,
+  strokesReflectance,
+  WATERS,
+  type Wash,
+  washLoads,
+  waterStrength,
+} from '../../../src/washes/index.js';
+import { STUDIO } from '../../studio.js';
 
-const MEASURED = LIBRARY.filter(({ evidence, id }) => evidence === 'measured' && !id.includes('white')).map(
-  ({ id }) => id,
-);
+const MEASURED = STUDIO.paints
+  .filter(({ evidence, id }) => evidence === 'measured' && !id.includes('white'))
+  .map(({ id }) => id);
 const HUED = MEASURED.filter((id) => !id.includes('black'));
-const one = (id: string, strength: number): Laid => ({ paints: { [id]: 1 }, strength });
-const colour = (laid: Laid) => seeLaid(laid).colour;
+const one = (id: string, strength: number): Wash => ({ paints: { [id]: 1 }, strength });
+const colour = (laid: Laid) => seeLaid(STUDIO, laid).colour;
+const wetColour = (laid: Laid) => seeWet(STUDIO, laid).colour;
 const mean = (list: readonly number[]): number => list.reduce((sum, x) => sum + x, 0) / list.length;
 
 // Source: B. MacEvoy, handprint.com, color11.html (value): in direct sun a shaded side near six tenths of the lit
@@ -54,7 +62,7 @@ describe('a surface in shade', () => {
   test('the shade of every measured paint lies on its line, with its hue', () => {
     for (const id of HUED) {
       const lit = colour(one(id, 0.2));
-      const shade = readColour(inShade(seeLaid(one(id, 0.2)).reflectance, lit.step + 2));
+      const shade = readColour(inShade(seeLaid(STUDIO, one(id, 0.2)).reflectance, lit.step + 2));
       expect(shade.step, id).toBeCloseTo(lit.step + 2, 6);
       // The line is exact while all tristimulus ratios stay above 0.0089; strong yellows leave that range.
       const line = shadingLine(lit.chroma, lit.lab.l, shade.lab.l);
@@ -64,7 +72,7 @@ describe('a surface in shade', () => {
   });
 
   test('a swatch gets the chroma that is wanted and keeps its value', () => {
-    const shade = inShade(seeLaid(one('burnt-sienna', 0.3)).reflectance, 6);
+    const shade = inShade(seeLaid(STUDIO, one('burnt-sienna', 0.3)).reflectance, 6);
     const before = readColour(shade);
     for (const chroma of [10, 25, 40]) {
       const after = readColour(withChroma(shade, chroma));
@@ -85,7 +93,7 @@ describe('a surface in shade', () => {
 describe('what drying does', () => {
   const full = MEASURED.map((id) => {
     const laid = one(id, 1);
-    const [dry, wet] = [colour(laid), seeWet(laid)];
+    const [dry, wet] = [colour(laid), wetColour(laid)];
     return { id, rise: dry.lab.l - wet.lab.l, lost: wet.chroma - dry.chroma };
   });
 
@@ -105,7 +113,7 @@ describe('what drying does', () => {
   test('a dilute wash changes less than a strong one, in every measured paint', () => {
     for (const id of MEASURED) {
       const loss = (strength: number): number =>
-        seeWet(one(id, strength)).chroma - colour(one(id, strength)).chroma;
+        wetColour(one(id, strength)).chroma - colour(one(id, strength)).chroma;
       expect(loss(0.08), id).toBeLessThan(loss(0.9));
     }
   });
@@ -113,9 +121,9 @@ describe('what drying does', () => {
   // Sources: the same guide, waterw.html: lamp black as the extreme of lightness change; second-hand figures (a painter's
   // page of 2017 quoting the guide): ultramarine shifts three times as far as a hansa yellow.
   test('lamp black lightens most; ultramarine changes more than a hansa yellow', () => {
-    const rise = (id: string): number => colour(one(id, 1)).lab.l - seeWet(one(id, 1)).lab.l;
+    const rise = (id: string): number => colour(one(id, 1)).lab.l - wetColour(one(id, 1)).lab.l;
     const shift = (id: string): number => {
-      const [dry, wet] = [colour(one(id, 1)).lab, seeWet(one(id, 1)).lab];
+      const [dry, wet] = [colour(one(id, 1)).lab, wetColour(one(id, 1)).lab];
       return Math.hypot(dry.l - wet.l, dry.a - wet.a, dry.b - wet.b);
     };
     const most = Math.max(...MEASURED.map(rise));
@@ -130,8 +138,8 @@ describe('strokes, puddle and glaze', () => {
     for (const [index, a] of MEASURED.entries()) {
       for (const b of MEASURED.slice(index + 1)) {
         const both = { paints: { [a]: 1, [b]: 1 }, strength: 0.5 };
-        const strokes = colour({ ...both, way: 'strokes' });
-        expect(strokes.step, `${a} ${b}`).toBeLessThanOrEqual(colour({ ...both, way: 'puddle' }).step);
+        const strokes = readColour(strokesReflectance(washLoads(STUDIO, both), STUDIO.paper));
+        expect(strokes.step, `${a} ${b}`).toBeLessThanOrEqual(colour(both).step);
         const parts = [colour(one(a, 0.5)).chroma, colour(one(b, 0.5)).chroma];
         expect(strokes.chroma, `${a} ${b}`).toBeLessThanOrEqual(Math.max(...parts));
       }
@@ -159,9 +167,11 @@ describe('strokes, puddle and glaze', () => {
   // Source: D. Briggs, section 6.1, and B. MacEvoy, color18a.html: a transparent glaze can only darken. To one unit of L*:
   // clear paints of the library still scatter a little.
   test('a glaze of a transparent paint does not lighten what lies below', () => {
-    const clear = LIBRARY.filter(
-      ({ handling, evidence }) => (handling.transparency?.value ?? 0) >= 3 && evidence !== 'estimated',
-    ).map(({ id }) => id);
+    const clear = STUDIO.paints
+      .filter(
+        ({ handling, evidence }) => (handling.transparency?.value ?? 0) >= 3 && evidence !== 'estimated',
+      )
+      .map(({ id }) => id);
     expect(clear.length).toBeGreaterThan(3);
     for (const glaze of clear) {
       for (const below of MEASURED) {
@@ -232,6 +242,10 @@ test('water: the middle one of the measured colours is strongest at 1:4 to 1:6',
 // Source: B. MacEvoy, handprint.com, color11.html: usable range on paper L* 97 to 20; cut in three even parts by us.
 test('light, middle and dark share the range of watercolour evenly', () => {
   const third = (97 - 20) / 3;
-  expect(Math.abs(lightnessFromMunsellValue(valueFromStep(BOUNDS[0])) - (97 - third))).toBeLessThan(0.5);
-  expect(Math.abs(lightnessFromMunsellValue(valueFromStep(BOUNDS[1])) - (20 + third))).toBeLessThan(0.5);
+  expect(Math.abs(lightnessFromMunsellValue(valueFromStep(VALUE_BOUNDS[0])) - (97 - third))).toBeLessThan(
+    0.5,
+  );
+  expect(Math.abs(lightnessFromMunsellValue(valueFromStep(VALUE_BOUNDS[1])) - (20 + third))).toBeLessThan(
+    0.5,
+  );
 });

@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { seededDraw } from '../../../src/chance/draw.js';
 import { IDEAS } from '../../../src/drills/ideas.js';
-import { type Drill, kindOf } from '../../../src/drills/kinds.js';
-import { randomAnswer } from '../../../src/drills/random-answer.js';
+import type { Drill } from '../../../src/drills/kinds/index.js';
+import { randomAnswer, seededDraw } from '../../../src/drills/random-answer.js';
 import type { Answer, Grade } from '../../../src/drills/types.js';
 import { readDrillFolder } from '../../../src/files/exercises.js';
+import { kindOf, STUDIO } from '../../studio.js';
 import { nearMisses } from './helpers.js';
 
 const FAMILIES = [
@@ -19,7 +20,7 @@ const FAMILIES = [
   'wet-and-dry',
   'diagnosis',
 ];
-const ALL = readDrillFolder('exercises');
+const ALL = readDrillFolder(STUDIO, 'exercises');
 const DRILLS = ALL.filter(({ kind }) => kind !== 'mix');
 const KINDS = [...new Set(DRILLS.map(({ kind }) => kind))].sort();
 

@@ -1,7 +1,14 @@
 /** How an area stands against its plan. */
 
 import { hueDifference } from '../../../colour/lab.js';
-import { NO_HUE_CHROMA, outside, type PartScore, scoreChroma, scoreValue } from '../../../judgement/index.js';
+import {
+  NO_HUE_CHROMA,
+  outside,
+  type PartScore,
+  PLAN_HUE_FALL,
+  scoreChroma,
+  scoreValue,
+} from '../../../judgement/index.js';
 import { once, type Studio } from '../../../paints/index.js';
 import type { Laid } from '../../../washes/index.js';
 import { type Seen, seeLaid } from '../../../washes/index.js';
@@ -11,9 +18,6 @@ import type { DiagnosisDrill, Plan, PlannedArea, RepairOption } from './schema.j
 
 export const FAULTS = ['value', 'chroma', 'hue', 'none'] as const;
 export type FaultName = (typeof FAULTS)[number];
-
-/** Degrees beyond the plan at which a hue scores nothing. */
-const HUE_FALL = 40;
 
 /** An area's colour, each part scored against the plan, 0-1. */
 export interface Standing {
@@ -28,7 +32,7 @@ export interface Standing {
 function hueScore({ colour }: Seen, { hue }: Plan): number {
   if (hue === undefined || colour.chroma < NO_HUE_CHROMA) return 1;
   const gap = Math.abs(hueDifference(hue.near, colour.hue)) - hue.within;
-  return gap <= 0 ? 1 : Math.max(0, 1 - gap / HUE_FALL);
+  return gap <= 0 ? 1 : Math.max(0, 1 - gap / PLAN_HUE_FALL);
 }
 
 /** Scores what lies there against a plan. */

@@ -1,11 +1,10 @@
 /** What a repair does to what lies there. */
+import { STAINS } from '../../../judgement/index.js';
 import { paintOf, type Studio } from '../../../paints/index.js';
 import { type Laid, type Wash, washesOf } from '../../../washes/index.js';
 import { laidLabel, laidNote, paintsLabel, strengthWords } from '../../../words/laid.js';
 import type { PlannedArea, Repair, RepairOption } from './schema.js';
 
-/** Staining, 0-4, from which a paint holds on to the paper. */
-const STAINS = 3;
 /**
  * Share of the wanted lifting that a staining paint gives: lifting works only for paints that do not stain
  * (B. MacEvoy, handprint.com, intstud.html). The fifth that still comes off is ours (common practice, no source).
@@ -14,13 +13,15 @@ const STAIN_GIVES = 0.2;
 
 /** True when a paint of the passage stains by the published rating; unrated paints are taken to lift. */
 export function stains(studio: Studio, laid: Laid): boolean {
-  return washesOf(laid).some(({ paints }) =>
-    Object.keys(paints).some((id) => (paintOf(studio, id).handling.staining?.value ?? 0) >= STAINS),
+  return washesOf(laid).some(({ paints, add }) =>
+    Object.keys({ ...paints, ...add }).some(
+      (id) => (paintOf(studio, id).handling.staining?.value ?? 0) >= STAINS,
+    ),
   );
 }
 
 const weaker = (wash: Wash, share: number): Wash => ({
-  paints: wash.paints,
+  ...wash,
   strength: Math.max(0.001, wash.strength * (1 - share)),
 });
 

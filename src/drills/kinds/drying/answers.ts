@@ -1,6 +1,6 @@
 /** The questions of a drying drill, their options and their scores: direction and rough size, no more than the model is good for. */
 
-import { criterionOf, MODEL_ERROR, pickMark } from '../../../judgement/index.js';
+import { criterionOf, DRYING_LOSS, MODEL_ERROR, pickMark, SAME_VALUE } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import type { Laid, Wash } from '../../../washes/index.js';
 import { seeLaid, seeWet } from '../../../washes/index.js';
@@ -8,12 +8,6 @@ import { asShown, stepsWords } from '../../../words/laid.js';
 import type { Field } from '../../types.js';
 import rules from './rules.json' with { type: 'json' };
 import type { DryingAsk, DryingDrill } from './schema.js';
-
-/** One step of change in value counts as lighter or darker from here, in painter's steps. */
-const SAME_VALUE = 0.5;
-/** Loss of chroma, as a share, from which it is more than a little; within {@link SIZE_ROOM} both sizes count. */
-const CLEAR_LOSS = 0.08;
-const SIZE_ROOM = 0.02;
 
 /** How far "more paint" and "more water" go: a fifth. */
 const MEND = 1.2;
@@ -109,9 +103,16 @@ function valueResult(studio: Studio, drill: DryingDrill, option: string): AskRes
 function chromaResult(studio: Studio, drill: DryingDrill, option: string): AskResult {
   const { wet, dry, lost } = changeOf(studio, drill);
   const is =
-    lost < 0 ? 'rises' : lost < CLEAR_LOSS ? 'falls-little' : lost < 0.5 ? 'falls-clearly' : 'falls-half';
+    lost < 0
+      ? 'rises'
+      : lost < DRYING_LOSS.clear
+        ? 'falls-little'
+        : lost < 0.5
+          ? 'falls-clearly'
+          : 'falls-half';
   const isClose =
-    Math.abs(lost - CLEAR_LOSS) <= SIZE_ROOM && (option === 'falls-little' || option === 'falls-clearly');
+    Math.abs(lost - DRYING_LOSS.clear) <= DRYING_LOSS.room &&
+    (option === 'falls-little' || option === 'falls-clearly');
   const isDirection = option !== 'rises' && is !== 'rises';
   const score = option === is || isClose ? 1 : isDirection ? (option === 'falls-half' ? 0.2 : 0.4) : 0;
   const moved = `from ${wet.chroma.toFixed(0)} wet to ${dry.chroma.toFixed(0)} dry, ${Math.round(100 * lost)} % lost`;
@@ -127,8 +128,8 @@ function chromaResult(studio: Studio, drill: DryingDrill, option: string): AskRe
   };
 }
 
-const stronger = (wash: Wash, times: number): Wash => ({
-  paints: wash.paints,
+const stronger = <W extends Wash>(wash: W, times: number): W => ({
+  ...wash,
   strength: Math.min(1, wash.strength * times),
 });
 
@@ -140,11 +141,9 @@ function mended(laid: Laid, times: number): Laid {
     };
   }
   if ('strokes' in laid) {
-    return {
-      strokes: laid.strokes.map((stroke) => ({ ...stroke, strength: Math.min(1, stroke.strength * times) })),
-    };
+    return { strokes: laid.strokes.map((stroke) => stronger(stroke, times)) };
   }
-  return { ...laid, strength: Math.min(1, laid.strength * times) };
+  return stronger(laid, times);
 }
 
 function mendResult(studio: Studio, drill: DryingDrill, option: string): AskResult {

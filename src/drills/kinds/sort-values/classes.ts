@@ -1,6 +1,6 @@
 /** Light, middle and dark, and what a plan of them has to do. */
 
-import { MODEL_ERROR } from '../../../judgement/index.js';
+import { MODEL_ERROR, VALUE_BOUNDS } from '../../../judgement/index.js';
 import type { Evidence, Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
 import type { Area } from './schema.js';
@@ -8,19 +8,9 @@ import type { Area } from './schema.js';
 export const CLASSES = ['light', 'middle', 'dark'] as const;
 export type ValueClass = (typeof CLASSES)[number];
 
-/**
- * Painter's steps at which light gives way to middle and middle to dark.
- * The range of watercolour from paper (L* 97) to the darkest masstone (L* 20) cut in three even parts: L* 71 and 46,
- * which are steps 3.5 and 6.0. Range: B. MacEvoy, handprint.com, color11.html (value).
- */
-export const BOUNDS = [3.5, 6] as const;
-
-/** Least span of a plan from lightest to darkest, L*, of the 77 that paper to black offers. Common practice, no source. */
-export const LEAST_SPAN = 60;
-
 /** Class of a step. */
 export function classOf(step: number): ValueClass {
-  return step < BOUNDS[0] ? 'light' : step < BOUNDS[1] ? 'middle' : 'dark';
+  return step < VALUE_BOUNDS[0] ? 'light' : step < VALUE_BOUNDS[1] ? 'middle' : 'dark';
 }
 
 /** True when the class is right, or the value lies so near to a boundary that the model cannot tell. */

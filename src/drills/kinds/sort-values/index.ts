@@ -1,14 +1,21 @@
 /** The sort-values kind: see schema.ts. */
 
 import { hueName } from '../../../colour/hue.js';
-import { MODEL_ERROR, NEUTRAL_CHROMA, overall, pickMark, togetherMark } from '../../../judgement/index.js';
+import {
+  LEAST_SPAN,
+  MODEL_ERROR,
+  NEUTRAL_CHROMA,
+  overall,
+  pickMark,
+  togetherMark,
+} from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid, washesOf } from '../../../washes/index.js';
 import { listWords, strengthWords } from '../../../words/laid.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { IDEAS } from '../../ideas.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
-import { CLASSES, classFits, classOf, LEAST_SPAN, sharesOf, spanOf, type ValueClass } from './classes.js';
+import { CLASSES, classFits, classOf, sharesOf, spanOf, type ValueClass } from './classes.js';
 import type { Area, SortAsk, SortValuesDrill } from './schema.js';
 
 const areaField = (index: number): string => `area-${index + 1}`;
@@ -22,8 +29,8 @@ function localWords(studio: Studio, { laid }: Area): string {
   return `${hue}, ${listWords(strengths)} strong`;
 }
 
-/** L* that the model may be off on a span: both ends by a step's error. */
-const SPAN_ROOM = 2 * 10 * MODEL_ERROR.measured.step;
+/** L* that the model may be off on a span: the dark end by a step's error; the light one lies next to paper and is hardly off. */
+const SPAN_ROOM = 10 * MODEL_ERROR.measured.step;
 
 function fields(drill: SortValuesDrill): readonly Field[] {
   const classes = CLASSES.map((id) => ({ id, label: id }));

@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { seededDraw } from '../../../src/chance/draw.js';
-import { IDEAS } from '../../../src/drills/ideas.js';
-import { type Drill, kindOf } from '../../../src/drills/kinds.js';
-import { mixKind } from '../../../src/drills/mix/index.js';
-import type { MixDrill } from '../../../src/drills/mix/schema.js';
-import { randomAnswer } from '../../../src/drills/random-answer.js';
-import { readDrillFolder } from '../../../src/files/exercises.js';
-import { roof, wide } from '../sample.js';
+import { IDEAS } from '../../../../src/drills/ideas.js';
+import type { Drill } from '../../../../src/drills/kinds/index.js';
+import { mixKind as mixKindIn } from '../../../../src/drills/kinds/mix/index.js';
+import type { MixDrill } from '../../../../src/drills/kinds/mix/schema.js';
+import { randomAnswer, seededDraw } from '../../../../src/drills/random-answer.js';
+import { readDrillFolder } from '../../../../src/files/exercises.js';
+import { kindOf, STUDIO } from '../../../studio.js';
+import { roof, wide } from '../../sample.js';
+
+const mixKind = mixKindIn(STUDIO);
 
 const GREY = wide({
   start: { paints: { 'ivory-black': 1 }, strength: 0.3 },
@@ -17,7 +19,9 @@ const WITH_WHITE = wide({
   tray: ['chinese-white', 'cadmium-red', 'ivory-black', 'burnt-sienna'],
   painting: ['cadmium-red'],
 });
-const SHIPPED = readDrillFolder('exercises').filter((drill): drill is MixDrill => drill.kind === 'mix');
+const SHIPPED = readDrillFolder(STUDIO, 'exercises').filter(
+  (drill): drill is MixDrill => drill.kind === 'mix',
+);
 
 describe('an explanation', () => {
   test('is made of whole, clean, short sentences, whatever was answered', () => {
@@ -25,7 +29,9 @@ describe('an explanation', () => {
     const isSound = (line: string): boolean =>
       /^[A-Z].*[.]$/.test(line) &&
       !/NaN|undefined|Infinity|null|-0\b|\s{2}|\bsteps? steps?\b/.test(line) &&
-      line.length <= 230;
+      // The reason takes two sentences in its line, with the stretches of light that it names.
+      line.split(/(?<=\.) /).every((sentence) => sentence.length <= 180) &&
+      line.length <= 330;
     const unsound: string[] = [];
     for (const drill of [...SHIPPED, GREY, WITH_WHITE, roof(), wide()]) {
       const fields = mixKind.fields(drill);
@@ -61,41 +67,32 @@ describe('an explanation', () => {
     kindOf(drill).grade(drill, answer).explanation.join(' ');
 
   test('names the neighbour, the opposite, the black and the white for what they are', () => {
-    expect(words(roof(), { second: 'alizarin-crimson', amount: '1:2' })).toMatch(
-      /\d+° round the wheel.*a neighbour/,
+    expect(words(roof(), { second: 'alizarin-crimson', amount: '1:1' })).toMatch(
+      /go around the wheel: .*the colour is kept/,
     );
     expect(words(roof(), { second: 'ultramarine-blue', amount: '1:2' })).toMatch(
-      /\d+° away, across the wheel/,
+      /go across the wheel: each swallows what the other sends back/,
     );
-    expect(words(roof(), { second: 'ivory-black', amount: '1:2' })).toContain('nearly neutral');
-    const pale = words(WITH_WHITE, { second: 'chinese-white', amount: '1:1', way: 'glaze', strength: '0.9' });
+    expect(words(roof(), { second: 'ivory-black', amount: '1:2' })).toContain('close to neutral');
+    const pale = words(WITH_WHITE, { second: 'chinese-white', amount: '1:1' });
     expect(pale).toContain('already in the wash');
+    // Over the dry wash it is a layer like any other.
+    expect(words(WITH_WHITE, { second: 'chinese-white', amount: 'glaze-0.8' })).toMatch(
+      /The last layer, chinese white, covers/i,
+    );
     const white = roof({ tray: ['chinese-white', 'ivory-black'] });
     expect(words(white, { second: 'chinese-white', amount: '1:1' })).toContain('paler and chalkier');
   });
 
   test('a nearly neutral start has no way round the wheel', () => {
-    const text = words(GREY, { second: 'cadmium-red', amount: '1:1', way: 'puddle', strength: '0.3' });
+    const text = words(GREY, { second: 'cadmium-red', amount: '1:1' });
     expect(text).toContain('sets the hue');
-    expect(text).not.toContain('round the wheel');
-  });
-
-  test('a paint that took over is said to have', () => {
-    const yellow = roof({
-      start: { paints: { 'lemon-yellow': 1 }, strength: 0.3 },
-      tray: ['prussian-blue', 'ivory-black'],
-      strengths: [0.3],
-    });
-    expect(words(yellow, { second: 'prussian-blue', amount: '1:1' })).toContain('taken over');
+    expect(text).not.toMatch(/around|across/);
   });
 
   test('strokes share no light, so no light is said to be swallowed by both', () => {
-    const text = words(wide(), {
-      second: 'ultramarine-blue',
-      amount: '1:1',
-      way: 'strokes',
-      strength: '0.65',
-    });
+    const text = words(wide(), { second: 'ultramarine-blue', amount: 'strokes-0.25-0.65' });
+    expect(text).toContain('The eye averages the light of the strokes');
     expect(text).not.toContain('Both swallow');
   });
 

@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { seededDraw } from '../../../src/chance/draw.js';
-import { checkDrill, neighbours } from '../../../src/drills/check.js';
-import { mixKind } from '../../../src/drills/mix/index.js';
-import type { MixDrill } from '../../../src/drills/mix/schema.js';
-import { challenge, solve, solved } from '../../../src/drills/mix/search.js';
-import type { Answer, Field } from '../../../src/drills/types.js';
-import { roof, wide } from '../sample.js';
+import { checkDrill, neighbours } from '../../../../src/drills/check.js';
+import { mixKind as mixKindIn } from '../../../../src/drills/kinds/mix/index.js';
+import type { MixDrill } from '../../../../src/drills/kinds/mix/schema.js';
+import { challenge, solve, solved } from '../../../../src/drills/kinds/mix/solve.js';
+import { seededDraw } from '../../../../src/drills/random-answer.js';
+import type { Answer, Field } from '../../../../src/drills/types.js';
+import { STUDIO } from '../../../studio.js';
+import { roof, wide } from '../../sample.js';
+
+const mixKind = mixKindIn(STUDIO);
 
 function allAnswers(fields: readonly Field[]): Answer[] {
   return fields.reduce<Answer[]>(
@@ -36,27 +39,27 @@ describe('the best answer', () => {
   });
 
   test.each(GOALS)('is not beaten by amounts between the touches: %j', (goal) => {
-    expect(challenge(wide({ goal }), seededDraw(11), 3000)).toBeLessThan(0.05);
+    expect(challenge(STUDIO, wide({ goal }), seededDraw(11), 3000)).toBeLessThan(0.05);
   });
 
   test('is the same each time', () => {
-    const one = solve(wide());
-    const two = solve(wide());
-    expect(two.best.outcome.choice).toEqual(one.best.outcome.choice);
+    const one = solve(STUDIO, wide());
+    const two = solve(STUDIO, wide());
+    expect(two.best.choice).toEqual(one.best.choice);
     expect(two.reach).toEqual(one.reach);
   });
 
   test('the brightest and the dullest of the tray hold every mixture in the value band', () => {
-    const { reach } = solved(wide());
+    const { reach } = solved(STUDIO, wide());
     expect(reach.best).toBeGreaterThan(reach.dullest);
     expect(reach.dullest).toBeGreaterThanOrEqual(0);
   });
 
   test('a value that no mixture has leaves the start’s own chroma as the measure, without a fault', () => {
     const drill = roof({ goal: { value: [9.5, 10.5], chroma: 'bright' } });
-    const { start, reach } = solved(drill);
+    const { start, reach } = solved(STUDIO, drill);
     expect(reach).toEqual({ best: start.chroma, dullest: 0 });
-    expect(checkDrill(drill).faults.join()).toContain('cannot be reached');
+    expect(checkDrill(STUDIO, drill).faults.join()).toContain('cannot be reached');
   });
 });
 
@@ -65,7 +68,7 @@ describe('one choice away', () => {
     const fields = mixKind.fields(roof());
     const best = mixKind.best(roof());
     const near = neighbours(fields, best);
-    expect(near).toHaveLength(3 + 5);
+    expect(near).toHaveLength(3 + 7);
     for (const answer of near) {
       expect(Object.keys(best).filter((key) => answer[key] !== best[key])).toHaveLength(1);
     }

@@ -1,20 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { labToXyz } from '../../../src/colour/lab.js';
-import { type ColourReading, readXyz } from '../../../src/colour/reading.js';
-import { whiteOf } from '../../../src/colour/xyz.js';
+import { labToXyz } from '../../src/colour/lab.js';
+import { type ColourReading, readXyz } from '../../src/colour/reading.js';
+import { whiteOf } from '../../src/colour/xyz.js';
 import {
   brightBand,
   chromaMargin,
+  type Goal,
+  type Judged,
   judgeChroma,
   judgeHue,
   judgeValue,
   MODEL_ERROR,
   markOf,
   overall,
-  valueScore,
-} from '../../../src/drills/mix/score.js';
-import { roof } from '../sample.js';
+  type Reach,
+  scoreStep,
+} from '../../src/judgement/index.js';
 
 const colour = (l: number, chroma: number, hue = 50): ColourReading =>
   readXyz(
@@ -25,7 +27,14 @@ const colour = (l: number, chroma: number, hue = 50): ColourReading =>
   );
 
 const START = colour(60, 60);
-const REACH = { best: 60, dullest: 8 };
+const BRIGHT: Goal = { value: [5.3, 6.3], chroma: 'bright' };
+
+/** A goal as it is judged, from the start above. */
+const judged = (goal: Goal = BRIGHT, reach: Reach = { best: 60, dullest: 8 }): Judged => ({
+  goal,
+  start: START,
+  reach,
+});
 const unit = fc.double({ min: 0, max: 1, noNaN: true });
 
 describe('the mark', () => {
@@ -65,17 +74,17 @@ describe('the mark', () => {
 
 describe('value', () => {
   test('is good in the band, fair half a step outside, nothing a step outside', () => {
-    expect(valueScore(5, [4.5, 5.5])).toBe(1);
-    expect(valueScore(6, [4.5, 5.5])).toBeCloseTo(0.5, 12);
-    expect(valueScore(6.5, [4.5, 5.5])).toBeCloseTo(0, 12);
-    expect(valueScore(4, [4.5, 5.5])).toBeCloseTo(0.5, 12);
+    expect(scoreStep(5, [4.5, 5.5], 0).score).toBe(1);
+    expect(scoreStep(6, [4.5, 5.5], 0).score).toBeCloseTo(0.5, 12);
+    expect(scoreStep(6.5, [4.5, 5.5], 0).score).toBeCloseTo(0, 12);
+    expect(scoreStep(4, [4.5, 5.5], 0).score).toBeCloseTo(0.5, 12);
   });
 
   test('within the model’s error of the band is too close to call and costs nothing', () => {
     for (const evidence of ['measured', 'transferred', 'estimated'] as const) {
       const edge = START.step - 0.9 * MODEL_ERROR[evidence].step;
-      const drill = roof({ goal: { value: [edge - 1, edge], chroma: 'bright' } });
-      const { result, score } = judgeValue(START, START, drill, evidence);
+      const goal: Goal = { value: [edge - 1, edge], chroma: 'bright' };
+      const { result, score } = judgeValue(judged(goal), START, evidence);
       expect(result).toMatchObject({ verdict: 'good', tooCloseToCall: true });
       expect(score).toBe(1);
     }
@@ -85,8 +94,7 @@ describe('value', () => {
     const { step } = MODEL_ERROR.measured;
     const at = (beyond: number): number => {
       const edge = START.step - step - beyond;
-      return judgeValue(START, START, roof({ goal: { value: [1, edge], chroma: 'bright' } }), 'measured')
-        .score;
+      return judgeValue(judged({ value: [1, edge], chroma: 'bright' }), START, 'measured').score;
     };
     expect(at(1e-6)).toBeGreaterThan(0.9999);
     expect(at(0.5)).toBeCloseTo(0.5, 9);
@@ -96,24 +104,24 @@ describe('value', () => {
 describe('chroma that stays bright', () => {
   test('is asked on the shading line where the tray can hold it: C* 60 at L* 60 is 44.2 at L* 40', () => {
     // 60 · (40 + 16) / (60 + 16) = 44.21; the margin is 15 % of it.
-    const [low] = brightBand(START, colour(40, 20), { best: 50, dullest: 8 });
+    const [low] = brightBand(judged(BRIGHT, { best: 50, dullest: 8 }), colour(40, 20));
     expect(low).toBeCloseTo(0.85 * 44.21, 1);
   });
 
   test('asks no more than the tray can reach', () => {
-    const [low] = brightBand(START, colour(40, 20), { best: 20, dullest: 8 });
+    const [low] = brightBand(judged(BRIGHT, { best: 20, dullest: 8 }), colour(40, 20));
     expect(low).toBeCloseTo(20 - chromaMargin(20), 9);
   });
 
   test('asks three quarters of what the tray can reach where that is far above the line', () => {
-    const [low] = brightBand(START, colour(40, 20), { best: 80, dullest: 8 });
+    const [low] = brightBand(judged(BRIGHT, { best: 80, dullest: 8 }), colour(40, 20));
     expect(low).toBeCloseTo(0.85 * 60, 9);
   });
 
   test('a colour that lost half of what was asked scores nothing, and one that kept it scores all', () => {
-    const dull = judgeChroma(START, colour(40, 15), roof(), 'measured', REACH);
+    const dull = judgeChroma(judged(), colour(40, 15), 'measured');
     expect(dull).toMatchObject({ score: 0, result: { verdict: 'off' } });
-    const kept = judgeChroma(START, colour(40, 44), roof(), 'measured', REACH);
+    const kept = judgeChroma(judged(), colour(40, 44), 'measured');
     expect(kept).toMatchObject({ score: 1, result: { verdict: 'good' } });
   });
 
@@ -124,7 +132,7 @@ describe('chroma that stays bright', () => {
         fc.double({ min: 0, max: 20, noNaN: true }),
         (c, more) => {
           const score = (chroma: number): number =>
-            judgeChroma(START, colour(45, chroma), roof(), 'measured', REACH).score;
+            judgeChroma(judged(), colour(45, chroma), 'measured').score;
           expect(score(c + more)).toBeGreaterThanOrEqual(score(c) - 1e-9);
         },
       ),
@@ -133,7 +141,7 @@ describe('chroma that stays bright', () => {
 });
 
 describe('a chroma band', () => {
-  const drill = roof({ goal: { value: [4, 5], chroma: [20, 32] } });
+  const band = judged({ value: [4, 5], chroma: [20, 32] });
   test.each([
     [26, 'good'],
     [34, 'good'],
@@ -142,23 +150,23 @@ describe('a chroma band', () => {
     [14, 'fair'],
     [5, 'off'],
   ] as const)('C* %d in 20-32 is %s', (chroma, verdict) => {
-    expect(judgeChroma(START, colour(50, chroma), drill, 'measured', REACH).result.verdict).toBe(verdict);
+    expect(judgeChroma(band, colour(50, chroma), 'measured').result.verdict).toBe(verdict);
   });
 });
 
 describe('hue', () => {
-  const near = roof({ goal: { value: [4, 5], chroma: 'bright', hue: { near: 'start', within: 20 } } });
+  const near = judged({ value: [4, 5], chroma: 'bright', hue: { near: 'start', within: 20 } });
   test('is judged only where the drill asks for it', () => {
-    expect(judgeHue(START, colour(50, 40, 200), roof())).toBeUndefined();
+    expect(judgeHue(judged(), colour(50, 40, 200))).toBeUndefined();
   });
   test('fades over two margins of 15 degrees', () => {
-    expect(judgeHue(START, colour(50, 40, 65), near)?.score).toBe(1);
-    expect(judgeHue(START, colour(50, 40, 85), near)?.score).toBeCloseTo(0.5, 2);
-    expect(judgeHue(START, colour(50, 40, 170), near)?.score).toBe(0);
+    expect(judgeHue(near, colour(50, 40, 65))?.score).toBe(1);
+    expect(judgeHue(near, colour(50, 40, 85))?.score).toBeCloseTo(0.5, 2);
+    expect(judgeHue(near, colour(50, 40, 170))?.score).toBe(0);
   });
   test('a grey has none to miss, unless its lean is the question', () => {
-    expect(judgeHue(START, colour(50, 3, 230), near)?.score).toBe(1);
-    const lean = roof({ goal: { value: [4, 5], chroma: [3, 14], hue: { near: 55, within: 50 } } });
-    expect(judgeHue(START, colour(50, 4, 230), lean)?.score).toBe(0);
+    expect(judgeHue(near, colour(50, 3, 230))?.score).toBe(1);
+    const lean = judged({ value: [4, 5], chroma: [3, 14], hue: { near: 55, within: 50 } });
+    expect(judgeHue(lean, colour(50, 4, 230))?.score).toBe(0);
   });
 });

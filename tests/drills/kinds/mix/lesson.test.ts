@@ -1,19 +1,23 @@
 import { describe, expect, test } from 'vitest';
-import { lessonFaults } from '../../../src/drills/mix/lesson.js';
-import { roof } from '../sample.js';
+import { lessonFaults as lessonFaultsIn } from '../../../../src/drills/kinds/mix/lesson.js';
+import type { MixDrill } from '../../../../src/drills/kinds/mix/schema.js';
+import { STUDIO } from '../../../studio.js';
+import { roof } from '../../sample.js';
+
+const lessonFaults = (drill: MixDrill): string[] => lessonFaultsIn(STUDIO, drill);
 
 describe('the checker refuses a drill that teaches the wrong thing', () => {
   test('a sound one passes', () => {
     expect(lessonFaults(roof({ amounts: ['1:8', '1:4', '1:2', '1:1'] }))).toEqual([]);
   });
 
-  test('darken and keep it bright: the best must be a neighbour, and no opposite or black may do', () => {
+  test('darken and keep it bright: the best must go around, and no opposite or black may do', () => {
     const across = roof({
       tray: ['ultramarine-blue', 'sap-green'],
       goal: { value: [6.3, 7.3], chroma: 'bright' },
     });
-    expect(lessonFaults(across).join()).toMatch(/no neighbour of the start/);
-    const touch = roof({ strengths: [0.3], goal: { value: [4.2, 5.2], chroma: 'bright' } });
+    expect(lessonFaults(across).join()).toMatch(/does not go around the wheel \(across\)/);
+    const touch = roof({ goal: { value: [4.2, 5.2], chroma: 'bright' } });
     expect(lessonFaults(touch).join()).toMatch(/a paint that should dull marks well: .*ultramarine-blue/);
     expect(lessonFaults(roof({ tray: ['alizarin-crimson', 'cadmium-red'] })).join()).toMatch(/tempts/);
   });
@@ -21,10 +25,11 @@ describe('the checker refuses a drill that teaches the wrong thing', () => {
   test('dull it on purpose: the best must lie across', () => {
     const near = roof({
       family: 'dull-on-purpose',
-      goal: { value: [4.2, 5.2], chroma: [55, 70] },
-      strengths: [0.3],
+      goal: { value: [4.5, 5.5], chroma: [45, 61] },
     });
-    expect(lessonFaults(near).join()).toMatch(/does not lie across the wheel|a neighbour marks well/);
+    const faults = lessonFaults(near).join();
+    expect(faults).toMatch(/alizarin-crimson, does not go across the wheel \(around\)/);
+    expect(faults).toMatch(/a neighbour marks well: alizarin-crimson/);
   });
 
   test('a band tighter than the model’s own error', () => {

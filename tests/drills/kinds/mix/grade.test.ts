@@ -1,17 +1,22 @@
 import { describe, expect, test } from 'vitest';
-import { mixKind } from '../../../src/drills/mix/index.js';
-import { roof, wide } from '../sample.js';
+import { mixKind as mixKindIn } from '../../../../src/drills/kinds/mix/index.js';
+import { washLoads } from '../../../../src/washes/index.js';
+import { STUDIO } from '../../../studio.js';
+import { roof, wide } from '../../sample.js';
+
+const mixKind = mixKindIn(STUDIO);
 
 describe('a graded answer', () => {
   test('going round the wheel beats going across it and beats black', () => {
     const mark = (second: string, amount: string): number => mixKind.grade(roof(), { second, amount }).mark;
-    expect(mark('alizarin-crimson', '1:2')).toBe(100);
+    // As much crimson as sienna: the puddle is not made up again to a strength, so less of it would stay too light.
+    expect(mark('alizarin-crimson', '1:1')).toBe(100);
     expect(mark('ultramarine-blue', '1:2')).toBeLessThan(50);
     expect(mark('ivory-black', '1:2')).toBeLessThan(50);
   });
 
   test('reports value and chroma apart: the first may be good while the second is off', () => {
-    const grade = mixKind.grade(roof({ strengths: [0.3], goal: { value: [5, 6], chroma: 'bright' } }), {
+    const grade = mixKind.grade(roof({ goal: { value: [5, 6], chroma: 'bright' } }), {
       second: 'ultramarine-blue',
       amount: '1:4',
     });
@@ -32,9 +37,9 @@ describe('a graded answer', () => {
   });
 
   test('a paint that the painting does not have costs and the words say why', () => {
-    const free = mixKind.grade(roof(), { second: 'alizarin-crimson', amount: '1:2' });
+    const free = mixKind.grade(roof(), { second: 'alizarin-crimson', amount: '1:1' });
     const drill = roof({ painting: ['burnt-sienna', 'ultramarine-blue'] });
-    const costly = mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:2' });
+    const costly = mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:1' });
     expect(costly.mark).toBe(free.mark - 8);
     expect(costly.explanation.join(' ')).toContain('nowhere else in this painting');
     const known = mixKind.grade(drill, { second: 'ultramarine-blue', amount: '1:8' });
@@ -54,17 +59,27 @@ describe('a graded answer', () => {
   test('what a drill fixes is no choice, and is told with the goal', () => {
     const fixed = roof({ amounts: ['1:4'] });
     expect(mixKind.fields(fixed).map(({ id }) => id)).toEqual(['second']);
-    expect(mixKind.goalLines(fixed).at(-1)).toBe('fixed: amount 1:4, strength 65 %, stirred in');
-    expect(mixKind.fields(wide()).map(({ id }) => id)).toEqual(['second', 'amount', 'way', 'strength']);
+    expect(mixKind.goalLines(fixed)[0]).toBe('first wash: burnt sienna at 30 %, thick as milk');
+    expect(mixKind.goalLines(fixed).at(-1)).toMatch(/^fixed: .*1:4/);
+    expect(mixKind.fields(roof({ thins: [1, 2] })).map(({ id }) => id)).toEqual(['second', 'amount', 'thin']);
+    // The ways are among the amounts, each with amounts of its own.
+    expect(mixKind.fields(wide()).map(({ id }) => id)).toEqual(['second', 'amount']);
+    const ids = mixKind.fields(wide())[1]?.options.map(({ id }) => id);
+    expect(ids).toEqual(expect.arrayContaining(['1:4', 'glaze-0.2', 'strokes-0.25-0.3']));
     expect(mixKind.goalLines(wide()).join()).not.toContain('fixed');
   });
 
-  test('more of the same paint is named without an amount, which would change nothing', () => {
-    const drill = roof({ tray: ['burnt-sienna', 'ivory-black'], strengths: [0.3, 0.65] });
-    const answer = { second: 'burnt-sienna', amount: '1:4', strength: '0.65' };
-    expect(mixKind.label(drill, answer)).toBe('burnt sienna alone, strength 65 %');
-    const other = mixKind.grade(drill, { ...answer, amount: '1:1' });
-    expect(other.mark).toBe(mixKind.grade(drill, answer).mark);
+  test('more of the same paint is named so, and makes the wash stronger', () => {
+    const drill = roof({ tray: ['burnt-sienna', 'ivory-black'] });
+    const answer = { second: 'burnt-sienna', amount: '1:4' };
+    expect(mixKind.label(drill, answer)).toBe('more burnt sienna 1:4');
+    // Nothing of it is water: stirring in a quarter more leaves a quarter more, less the volume that came in.
+    const [laid] = mixKind.grade(drill, answer).laid ?? [];
+    const [alone] = washLoads(STUDIO, drill.start);
+    expect(laid?.load).toBeCloseTo((1.25 / (1 + (0.25 * 0.3) / 4)) * (alone?.load ?? 0), 9);
+    expect(mixKind.grade(drill, { ...answer, amount: '1:1' }).value?.after).toBeGreaterThan(
+      mixKind.grade(drill, answer).value?.after ?? 10,
+    );
   });
 });
 
@@ -73,7 +88,7 @@ describe('the mistaken idea', () => {
     mixKind.grade(roof(change), { second, amount }).idea;
 
   test('is none for a good answer', () => {
-    expect(idea('alizarin-crimson', '1:2')).toBeUndefined();
+    expect(idea('alizarin-crimson', '1:1')).toBeUndefined();
   });
   test('names the paint where no amount of it would do', () => {
     const coarse = { amounts: ['1:4', '1:2', '1:1'] as const };
@@ -81,11 +96,15 @@ describe('the mistaken idea', () => {
     expect(idea('ivory-black', '1:2', coarse)).toBe('took-a-neutral');
   });
   test('names the amount where another would do', () => {
-    expect(idea('ultramarine-blue', '1:1')).toBe('too-much');
+    // A touch of the blue darkens by a quarter of a step and keeps most of the chroma.
+    const near = { goal: { value: [4.2, 5.2], chroma: 'bright' } } as const;
+    expect(idea('ultramarine-blue', '1:32', near)).toBeUndefined();
+    expect(idea('ultramarine-blue', '1:1', near)).toBe('too-much');
+    expect(idea('alizarin-crimson', '1:8')).toBe('too-little');
   });
   test('names the water where only that is wrong', () => {
-    const drill = roof({ strengths: [0.2, 0.65] });
-    const grade = mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:2', strength: '0.2' });
+    const drill = roof({ thins: [1, 4] });
+    const grade = mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:1', thin: '4' });
     expect(grade.idea).toBe('too-light');
   });
   test('names the nearness where colour had to go', () => {
@@ -93,15 +112,14 @@ describe('the mistaken idea', () => {
       goal: { value: [5.3, 6.3], chroma: [15, 27] },
       tray: ['alizarin-crimson', 'ultramarine-blue'],
     });
-    expect(mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:2' }).idea).toBe('stayed-near');
+    expect(mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:1' }).idea).toBe('stayed-near');
   });
   test('names the lean where value and chroma are right', () => {
     const drill = roof({
       start: { paints: { 'cadmium-red': 1 }, strength: 0.2 },
-      goal: { value: [4.7, 5.7], chroma: [5, 20], hue: { near: 55, within: 50 } },
+      goal: { value: [6.5, 7.7], chroma: [5, 25], hue: { near: 55, within: 50 } },
       tray: ['prussian-blue'],
-      strengths: [0.2],
     });
-    expect(mixKind.grade(drill, { amount: '1:1' }).idea).toBe('wrong-lean');
+    expect(mixKind.grade(drill, { amount: '1:2' }).idea).toBe('wrong-lean');
   });
 });

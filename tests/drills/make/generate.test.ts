@@ -24,18 +24,23 @@ describe('made-up drills', () => {
   test('the same seed makes the same drill, another seed another', () => {
     for (const family of MIX_FAMILIES) {
       const request = { seed: 77, family, level: 3, palette: BOXES[1] as readonly string[] };
-      expect(generateDrill(request)).toEqual(generateDrill(request));
-      expect(generateDrill({ ...request, palette: [...request.palette].reverse() })).toEqual(
-        generateDrill(request),
+      expect(generateDrill(STUDIO, request)).toEqual(generateDrill(STUDIO, request));
+      expect(generateDrill(STUDIO, { ...request, palette: [...request.palette].reverse() })).toEqual(
+        generateDrill(STUDIO, request),
       );
-      expect(generateDrill({ ...request, seed: 78 }).id).not.toBe(generateDrill(request).id);
+      expect(generateDrill(STUDIO, { ...request, seed: 78 }).id).not.toBe(generateDrill(STUDIO, request).id);
     }
   });
 
   test('the drills of these seeds are those of every other machine', () => {
     // Made once and written down. They change with the generator and with the paints, and then on purpose.
     const hashes = MIX_FAMILIES.map((family) => {
-      const drill = generateDrill({ seed: 2024, family, level: 4, palette: BOXES[0] as readonly string[] });
+      const drill = generateDrill(STUDIO, {
+        seed: 2024,
+        family,
+        level: 4,
+        palette: BOXES[0] as readonly string[],
+      });
       return createHash('sha256').update(JSON.stringify(drill)).digest('hex').slice(0, 12);
     });
     expect(hashes).toMatchInlineSnapshot(`
@@ -52,7 +57,7 @@ describe('made-up drills', () => {
 
   test('levels open more: one choice of two at first, all four at the last', () => {
     const fields = (family: string, level: number): string[] => {
-      const drill = generateDrill({ seed: 5, family, level, palette: ALL });
+      const drill = generateDrill(STUDIO, { seed: 5, family, level, palette: ALL });
       return kindOf(drill)
         .fields(drill)
         .map(({ id }) => id);
@@ -65,13 +70,17 @@ describe('made-up drills', () => {
   });
 
   test('no hint at the last level', () => {
-    expect(generateDrill({ seed: 5, family: 'neutraliser', level: 5, palette: ALL }).hint).toBeUndefined();
-    expect(generateDrill({ seed: 5, family: 'neutraliser', level: 4, palette: ALL }).hint).toBeDefined();
+    expect(
+      generateDrill(STUDIO, { seed: 5, family: 'neutraliser', level: 5, palette: ALL }).hint,
+    ).toBeUndefined();
+    expect(
+      generateDrill(STUDIO, { seed: 5, family: 'neutraliser', level: 4, palette: ALL }).hint,
+    ).toBeDefined();
   });
 
   test('paints seen just before are left alone while there are others', () => {
     for (let seed = 0; seed < 10; seed++) {
-      const drill = generateDrill({
+      const drill = generateDrill(STUDIO, {
         seed,
         family: 'dull-on-purpose',
         level: 3,
@@ -95,6 +104,6 @@ describe('made-up drills', () => {
     [{ palette: [] }, /palette/],
   ])('refuses %j', (change, message) => {
     const request = { seed: 1, family: 'darken-bright', level: 3, palette: ALL, ...change };
-    expect(() => generateDrill(request)).toThrow(message);
+    expect(() => generateDrill(STUDIO, request)).toThrow(message);
   });
 });
