@@ -1,5 +1,6 @@
 /** Pieces of schema that every kind of drill shares. */
 import * as v from 'valibot';
+import { pictureSchema } from './picture-list.js';
 
 /** Control, escape and direction-changing characters: nothing that a scene needs, everything that a terminal obeys. */
 const UNSAFE = /[\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069\u061c]/u;
@@ -87,4 +88,5 @@ export const commonEntries = {
   scene: textSchema(400),
   ask: v.optional(textSchema(200)),
   hint: v.optional(textSchema(300)),
+  picture: v.optional(pictureSchema),
 };

@@ -1,6 +1,6 @@
 /** The words that drills, their screens, quizzes and the record share. Everything here is plain data. */
 
-import type { ChromaResult, HueResult, ValueResult, Verdict } from '../judgement/index.js';
+import type { Aim, ChromaResult, HueResult, ValueResult, Verdict } from '../judgement/index.js';
 import type { Spectrum } from '../optics/index.js';
 import type { Evidence } from '../paints/index.js';
 
@@ -53,6 +53,8 @@ export interface Grade {
   readonly hue?: HueResult;
   /** Short lines, in order: what was chosen and what it gives, the gap, one reason, the better choice, what to try next. */
   readonly explanation: readonly string[];
+  /** What the colour was changed for; absent where no colour is changed. */
+  readonly aim?: Aim;
   /** The mistaken idea that the answer shows, an id of `IDEAS`; absent for a good answer. */
   readonly idea?: string;
   readonly best: { readonly answer: Answer; readonly label: string; readonly mark: number };
@@ -80,6 +82,8 @@ export interface DrillCommon {
   /** The one question. */
   readonly ask: string;
   readonly hint?: string;
+  /** The picture that the scene is set in. */
+  readonly picture?: string | undefined;
 }
 
 /**

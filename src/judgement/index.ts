@@ -5,3 +5,4 @@ export * from './relation.js';
 export * from './score.js';
 export * from './table.js';
 export type * from './types.js';
+export { AIMS } from './types.js';

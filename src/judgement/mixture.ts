@@ -3,8 +3,16 @@ import { shadingLine } from '../colour/chroma.js';
 import { hueDifference } from '../colour/lab.js';
 import type { ColourReading } from '../colour/reading.js';
 import type { Evidence } from '../paints/index.js';
-import { chromaMargin, scoreChroma, scoreGap, scoreValue, verdictOf } from './score.js';
-import { COHESION_COST, GOOD_MARK, HUE_MARGIN_DEG, NO_HUE_CHROMA, TRAY_SHARE } from './table.js';
+import { aroundChroma, chromaMargin, scoreChroma, scoreGap, scoreValue, verdictOf } from './score.js';
+import {
+  COHESION_COST,
+  GOOD_MARK,
+  HUE_BOUND_DEG,
+  HUE_MARGIN_DEG,
+  NEUTRAL_CHROMA,
+  NO_HUE_CHROMA,
+  TRAY_SHARE,
+} from './table.js';
 import type { ChromaResult, Goal, HueResult, ValueResult } from './types.js';
 
 /** What can be reached within the value asked, C*: the brightest and the dullest of all mixtures that are open. */
@@ -44,14 +52,22 @@ export function brightBand({ start, reach }: Judged, after: ColourReading): read
   return [Math.max(0, aim - chromaMargin(aim)), Number.POSITIVE_INFINITY];
 }
 
-/** Chroma: against the asked band, or against what counts as bright. */
+/** The chroma that counts at the value reached: by the aim, or the band that the goal states. */
+export function chromaAsked(judged: Judged, after: ColourReading): readonly [number, number] {
+  const { goal, start } = judged;
+  if (goal.chroma !== undefined) return goal.chroma;
+  if (goal.aim !== 'shade') return brightBand(judged, after);
+  return aroundChroma(shadingLine(start.chroma, start.lab.l, after.lab.l));
+}
+
+/** Chroma: against what the aim asks at the value reached. */
 export function judgeChroma(
   judged: Judged,
   after: ColourReading,
   evidence: Evidence,
 ): { result: Omit<ChromaResult, 'best'>; score: number } {
-  const { goal, start, reach } = judged;
-  const asked = goal.chroma === 'bright' ? brightBand(judged, after) : goal.chroma;
+  const { start, reach } = judged;
+  const asked = chromaAsked(judged, after);
   const { score, tooCloseToCall } = scoreChroma(after.chroma, asked, evidence);
   return {
     score,
@@ -68,31 +84,32 @@ export function judgeChroma(
   };
 }
 
-/** Hue, where asked: against the angle; a mixture that is nearly grey has no hue to miss. */
-export function judgeHue(
-  { goal, start }: Pick<Judged, 'goal' | 'start'>,
-  after: ColourReading,
-): { result: HueResult; score: number } | undefined {
-  const asked = goal.hue;
-  if (asked === undefined) return undefined;
-  const near = asked.near === 'start' ? start.hue : asked.near;
-  const turned = Math.abs(hueDifference(near, after.hue));
-  const gap = after.chroma < NO_HUE_CHROMA && !isLean(goal) ? 0 : Math.max(0, turned - asked.within);
-  const { score } = scoreGap(gap, 0, HUE_MARGIN_DEG);
-  return {
-    score,
-    result: {
-      before: start.hue,
-      after: after.hue,
-      asked: { near, within: asked.within },
-      verdict: verdictOf(score),
-    },
-  };
+/** The hue that a goal asks: its own, or the start's within the bound of the aim; undefined where there is none to hold. */
+export function hueAsked({
+  goal,
+  start,
+}: Pick<Judged, 'goal' | 'start'>): { readonly near: number; readonly within: number } | undefined {
+  const { hue, aim } = goal;
+  if (hue !== undefined) return { near: hue.near === 'start' ? start.hue : hue.near, within: hue.within };
+  const within = HUE_BOUND_DEG[aim];
+  return within === undefined || start.chroma < NEUTRAL_CHROMA ? undefined : { near: start.hue, within };
 }
 
-/** True when a grey is asked to lean: then even a weak hue counts. */
-function isLean({ chroma, hue }: Goal): boolean {
-  return chroma !== 'bright' && chroma[0] > 0 && hue !== undefined;
+/** Hue: against the angle asked; a mixture that is nearly grey has no hue to miss, unless its lean is the point. */
+export function judgeHue(
+  judged: Pick<Judged, 'goal' | 'start'>,
+  after: ColourReading,
+): { result: HueResult; score: number } | undefined {
+  const asked = hueAsked(judged);
+  if (asked === undefined) return undefined;
+  const { goal, start } = judged;
+  const turned = Math.abs(hueDifference(asked.near, after.hue));
+  const isGrey = after.chroma < NO_HUE_CHROMA && goal.aim !== 'lean';
+  const { score } = scoreGap(isGrey ? 0 : Math.max(0, turned - asked.within), 0, HUE_MARGIN_DEG);
+  return {
+    score,
+    result: { before: start.hue, after: after.hue, asked, turned, verdict: verdictOf(score) },
+  };
 }
 
 /**
@@ -123,15 +140,16 @@ export function scoreColour(
   const hue = judgeHue(judged, colour);
   const mark = markOf(value.score, chroma.score * (hue?.score ?? 1), isNew);
   const onEdge = value.result.tooCloseToCall || chroma.result.tooCloseToCall ? 0.5 : 0;
-  return { mark, merit: mark + 0.5 * centredness(judged.goal, colour) - onEdge };
+  return { mark, merit: mark + 0.5 * centredness(judged, colour) - onEdge };
 }
 
-/** 0-1 within one mark: brighter is better where bright is asked, else nearer the middle of both bands. */
-function centredness({ value, chroma: asked }: Goal, { step, chroma }: ColourReading): number {
+/** 0-1 within one mark: brighter is better where a rich colour is asked, else nearer the middle of what is asked. */
+function centredness(judged: Judged, colour: ColourReading): number {
   const off = (x: number, [low, high]: readonly [number, number]): number =>
     Math.min(1, Math.abs(x - (low + high) / 2) / (high - low));
-  const centred = 1 - off(step, value);
-  return asked === 'bright'
-    ? 0.9 * Math.min(1, chroma / 120) + 0.1 * centred
-    : 0.5 * (centred + 1 - off(chroma, asked));
+  const centred = 1 - off(colour.step, judged.goal.value);
+  const asked = chromaAsked(judged, colour);
+  return asked[1] === Number.POSITIVE_INFINITY
+    ? 0.9 * Math.min(1, colour.chroma / 120) + 0.1 * centred
+    : 0.5 * (centred + 1 - off(colour.chroma, asked));
 }

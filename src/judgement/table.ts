@@ -3,6 +3,7 @@
  * not stand here. Value is in painter's steps (1 paper, 10 darkest), chroma in C*ab, hue in CIELAB degrees, marks 0-100.
  */
 import type { Evidence } from '../paints/index.js';
+import type { Aim } from './types.js';
 
 /** A mark of this or more is good: every part of the answer is. */
 export const GOOD_MARK = 85;
@@ -26,6 +27,18 @@ export const NEUTRAL_CHROMA = 12;
 export const NO_HUE_CHROMA = 5;
 /** A neutral paint lighter than this step is a white. */
 export const WHITE_STEP = 2;
+
+/** How far the hue may turn from the start's, degrees, where a drill asks no hue of its own; only where the start is a colour. */
+export const HUE_BOUND_DEG: Readonly<Partial<Record<Aim, number>>> = {
+  shade: 25,
+  rich: 40,
+  dull: 25,
+  distance: 30,
+};
+/** A shade is at least so much darker than its start, a distance so much lighter, steps. */
+export const LEAST_MOVE = { shade: 0.5, distance: 0.3 } as const;
+/** A dulled colour keeps at most this share of the start's chroma. */
+export const DULLED_SHARE = 0.75;
 
 /** Marks taken for a paint that the painting does not have yet. */
 export const COHESION_COST = 8;

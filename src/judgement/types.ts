@@ -29,17 +29,34 @@ export interface ChromaResult {
   readonly tooCloseToCall: boolean;
 }
 
-/** Hue, CIELAB degrees; only where it is asked for. */
+/** Hue, CIELAB degrees; absent where the goal has none to hold. */
 export interface HueResult {
   readonly before: number;
   readonly after: number;
   readonly asked: { readonly near: number; readonly within: number };
+  /** Degrees between what was asked for and what came out. */
+  readonly turned: number;
   readonly verdict: Verdict;
 }
 
-/** What a mixture has to do. Value in painter's steps (1 paper, 10 dark); chroma as C*, or `bright`: as much as can be kept. */
+/**
+ * What a colour is changed for; never mixed up, since each asks something else of value, chroma and hue:
+ * - `shade`: the same surface with less light; chroma goes down the shading line with the value;
+ * - `rich`: another colour, deep and strong; as much chroma as can be had;
+ * - `dull`: greyer, not another colour; value as asked;
+ * - `distance`: lighter, greyer, the hue held or cooler;
+ * - `neutral`: to grey;
+ * - `lean`: a grey that is to be warm or cool.
+ */
+export const AIMS = ['shade', 'rich', 'dull', 'distance', 'neutral', 'lean'] as const;
+export type Aim = (typeof AIMS)[number];
+
+/** What a mixture has to do. Value in painter's steps (1 paper, 10 dark), chroma as C*, hue in CIELAB degrees. */
 export interface Goal {
+  readonly aim: Aim;
   readonly value: readonly [number, number];
-  readonly chroma: 'bright' | readonly [number, number];
+  /** Asked of dull, distance, neutral and lean; a shade has the shading line, a rich dark what the tray can reach. */
+  readonly chroma?: readonly [number, number] | undefined;
+  /** The hue asked, where it is not the start's within the usual bound of the aim. */
   readonly hue?: { readonly near: 'start' | number; readonly within: number } | undefined;
 }

@@ -1,6 +1,6 @@
 /** One answer as the record keeps it: the type, its line of JSON, and the strict reading of a line. Pure. */
 import type { Answer, Grade } from '../drills/types.js';
-import type { Verdict } from '../judgement/index.js';
+import { AIMS, type Aim, type Verdict } from '../judgement/index.js';
 
 /** Longest line of a record, bytes of UTF-8 with its newline. A longer line is foreign. */
 export const MAX_LINE_BYTES = 16_384;
@@ -44,6 +44,8 @@ export interface HistoryEntry {
   readonly guess?: number;
   /** How hard the drill is within its level, 0-1. */
   readonly difficulty?: number;
+  /** What the colour was changed for: chroma counts as kept for a shade or a rich dark, as dulled for the rest. */
+  readonly aim?: Aim;
   /** The mistaken idea that the answer shows. */
   readonly idea?: string;
 }
@@ -87,7 +89,7 @@ const pair = (p: readonly [number, number]): [number, number] => [round3(p[0]), 
 
 /** Makes the entry for a graded answer; numbers are kept to three decimals. */
 export function entryFromGrade(
-  grade: Pick<Grade, 'mark' | 'verdict' | 'value' | 'chroma' | 'idea'>,
+  grade: Pick<Grade, 'mark' | 'verdict' | 'value' | 'chroma' | 'idea' | 'aim'>,
   told: Circumstance,
 ): HistoryEntry {
   const { value, chroma } = grade;
@@ -117,6 +119,7 @@ export function entryFromGrade(
     engine: told.engine,
     ...(told.guess !== undefined && { guess: round3(told.guess) }),
     ...(told.drill.difficulty !== undefined && { difficulty: round3(told.drill.difficulty) }),
+    ...(grade.aim !== undefined && { aim: grade.aim }),
     ...(grade.idea !== undefined && { idea: grade.idea }),
   };
 }
@@ -196,6 +199,7 @@ export function isEntry(x: unknown): x is HistoryEntry {
     isText(x['engine'], 60) &&
     (x['guess'] === undefined || isNumber(x['guess'], 0, 1)) &&
     (x['difficulty'] === undefined || isNumber(x['difficulty'], 0, 1)) &&
+    (x['aim'] === undefined || AIMS.some((aim) => aim === x['aim'])) &&
     (x['idea'] === undefined || isText(x['idea'], 100))
   );
 }

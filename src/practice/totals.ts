@@ -22,6 +22,9 @@ export interface Totals {
   /** Share of the chroma kept, summed; and the answers that asked to keep it. */
   chromaKept: number;
   chromaAnswers: number;
+  /** Share of the chroma taken away, summed; and the answers that asked to dull. */
+  chromaTaken: number;
+  dulledAnswers: number;
 }
 
 /** Means over answers; absent where nothing was asked. */
@@ -34,8 +37,10 @@ export interface Figures {
   readonly mark: number;
   /** Steps outside the band asked, 0 is inside. */
   readonly valueError?: number;
-  /** 1 is all of it. */
+  /** Where it was to be kept; 1 is all of it. */
   readonly chromaKept?: number;
+  /** Where it was to be dulled: the share taken away, 0-1. */
+  readonly chromaTaken?: number;
 }
 
 /**
@@ -65,6 +70,8 @@ export function newTotals(set: string, model: string, startMs: number): Totals {
     valueAnswers: 0,
     chromaKept: 0,
     chromaAnswers: 0,
+    chromaTaken: 0,
+    dulledAnswers: 0,
   };
 }
 
@@ -75,14 +82,14 @@ function valueErrorOf({ value }: HistoryEntry): number | undefined {
   return Math.max(0, low - value.after, value.after - high);
 }
 
-/**
- * Share of the chroma kept, where keeping it was asked. Dulling on purpose and greys do not count: there a small
- * share is the aim. Asked to keep: the band reaches half of what there was; below C* 5 there is nothing to keep.
- */
-function chromaKeptOf({ chroma }: HistoryEntry): number | undefined {
+/** Whether chroma was to be kept or taken away; undefined where neither was the point. Records without an aim go by the band. */
+function chromaWas({ chroma, aim }: HistoryEntry): 'kept' | 'dulled' | undefined {
   if (chroma === undefined || chroma.before < 5) return undefined;
-  if (chroma.asked !== undefined && chroma.asked[1] < chroma.before / 2) return undefined;
-  return chroma.kept;
+  if (aim === 'shade' || aim === 'rich') return 'kept';
+  if (aim === 'dull' || aim === 'distance') return 'dulled';
+  if (aim !== undefined) return undefined;
+  // Asked to keep: the band reaches half of what there was.
+  return chroma.asked !== undefined && chroma.asked[1] < chroma.before / 2 ? undefined : 'kept';
 }
 
 /** Adds a first answer. */
@@ -95,10 +102,14 @@ export function addToTotals(totals: Totals, entry: HistoryEntry): void {
     totals.valueError += error;
     totals.valueAnswers += 1;
   }
-  const kept = chromaKeptOf(entry);
-  if (kept !== undefined) {
+  const was = chromaWas(entry);
+  const kept = entry.chroma?.kept ?? 1;
+  if (was === 'kept') {
     totals.chromaKept += kept;
     totals.chromaAnswers += 1;
+  } else if (was === 'dulled') {
+    totals.chromaTaken += Math.max(0, 1 - kept);
+    totals.dulledAnswers += 1;
   }
 }
 
@@ -127,6 +138,8 @@ export function figuresOf(sets: readonly Totals[]): Figures | undefined {
     sum.valueAnswers += totals.valueAnswers;
     sum.chromaKept += totals.chromaKept;
     sum.chromaAnswers += totals.chromaAnswers;
+    sum.chromaTaken += totals.chromaTaken;
+    sum.dulledAnswers += totals.dulledAnswers;
   }
   if (sum.answers === 0) return undefined;
   return {
@@ -137,5 +150,6 @@ export function figuresOf(sets: readonly Totals[]): Figures | undefined {
     mark: sum.mark / sum.answers,
     ...(sum.valueAnswers > 0 && { valueError: sum.valueError / sum.valueAnswers }),
     ...(sum.chromaAnswers > 0 && { chromaKept: sum.chromaKept / sum.chromaAnswers }),
+    ...(sum.dulledAnswers > 0 && { chromaTaken: sum.chromaTaken / sum.dulledAnswers }),
   };
 }

@@ -154,7 +154,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
       colour.step >= start.step + 0.7 &&
       colour.chroma >= 0.95 * shadingLine(start.chroma, start.lab.l, colour.lab.l) &&
       Math.abs(hueDifference(start.hue, colour.hue)) <= 50,
-    goal: (_start, { colour }) => ({ value: valueAround(colour.step), chroma: 'bright' }),
+    goal: (_start, { colour }) => ({ aim: 'rich', value: valueAround(colour.step) }),
     tempts: isFar,
     least: '1:8',
     ways: ['puddle', 'glaze'],
@@ -168,6 +168,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
       colour.chroma >= 10 &&
       colour.chroma <= 0.65 * start.chroma,
     goal: (_start, { colour }) => ({
+      aim: 'dull',
       value: valueAround(colour.step),
       chroma: chromaAround(colour.chroma, HALF_CHROMA),
     }),
@@ -182,6 +183,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     aim: (_start, { partner, colour }) =>
       partner.place !== 'black' && partner.place !== 'white' && partner.place !== 'own' && colour.chroma <= 6,
     goal: (_start, { colour }) => ({
+      aim: 'neutral',
       value: valueAround(colour.step),
       chroma: [0, HALF_CHROMA],
     }),
@@ -199,6 +201,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
       colour.chroma <= 13 &&
       Math.min(...LEANS.map((angle) => Math.abs(hueDifference(angle, colour.hue)))) <= 40,
     goal: (_start, { colour }) => ({
+      aim: 'lean',
       value: valueAround(colour.step),
       chroma: [3, 3 + 2 * HALF_CHROMA],
       hue: { near: nearestLean(colour.hue), within: 50 },
@@ -214,6 +217,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     aim: (_start, { partner, colour }) =>
       partner.place !== 'black' && partner.place !== 'own' && colour.step >= 8 && colour.chroma <= 24,
     goal: (_start, { colour }) => ({
+      aim: 'neutral',
       value: [Math.min(8, Math.round((colour.step - 0.3) * 10) / 10), 10.5],
       chroma: chromaAround(colour.chroma, HALF_CHROMA),
     }),
@@ -232,6 +236,7 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
       colour.chroma >= 12 &&
       (Math.abs(hueDifference(start.hue, colour.hue)) >= 12 || Math.abs(colour.step - start.step) >= 0.7),
     goal: (_start, { colour }) => ({
+      aim: 'rich',
       value: valueAround(colour.step),
       chroma: chromaAround(colour.chroma, Math.max(HALF_CHROMA, Math.round(0.2 * colour.chroma))),
       hue: { near: Math.round(colour.hue) % 360, within: 15 },

@@ -1,6 +1,5 @@
 /** What happened and why, in words, computed from the prediction. */
 import { hueName } from '../../../colour/hue.js';
-import { hueDifference } from '../../../colour/lab.js';
 import { colourInWords } from '../../../colour/words.js';
 import {
   type ChromaResult,
@@ -82,9 +81,24 @@ function brightLine(chroma: ChromaResult): string {
     : `${change}, so it has gone dull.${tray}`;
 }
 
-function hueLine({ after, asked, verdict }: HueResult, chroma: ChromaResult): string | undefined {
-  if (verdict === 'good') return undefined;
-  const turned = Math.abs(hueDifference(asked.near, after)).toFixed(0);
+/** A shade is told by what light does, a rich dark by what the tray can do, the rest by the band asked. */
+function chromaLine({ goal }: MixDrill, chroma: ChromaResult): string {
+  if (goal.chroma !== undefined) return bandLine(chroma);
+  return goal.aim === 'shade' ? shadeLine(chroma) : brightLine(chroma);
+}
+
+function shadeLine(chroma: ChromaResult): string {
+  const { after, asked, shadingLine: line, verdict, tooCloseToCall } = chroma;
+  const change = `${chromaChange(chroma)}; less light alone would leave ${line.toFixed(0)}`;
+  if (tooCloseToCall) return `${change}: too close to call, so it counts.`;
+  if (verdict === 'good') return `${change}, so it reads as the same thing in shade.`;
+  return after > asked[1] ? `${change}, so the shade glows.` : `${change}, so it has gone to mud.`;
+}
+
+function hueLine({ after, asked, turned: by, verdict }: HueResult, chroma: ChromaResult): string | undefined {
+  if (chroma.after < NO_HUE_CHROMA && verdict === 'good') return undefined;
+  const turned = by.toFixed(0);
+  if (verdict === 'good') return `Hue: ${hueName(after)}, ${turned}° from what was asked.`;
   const reads = chroma.after < NO_HUE_CHROMA ? 'leans to' : 'reads as';
   return `The hue ${reads} ${hueName(after)}, ${turned}° from what was asked; ${asked.within}° is allowed.`;
 }
@@ -108,7 +122,7 @@ export function explain(studio: Studio, findings: Findings): string[] {
   const lines: (string | undefined)[] = [
     `${sentence(choiceLabel(studio, drill, choice))} gives ${colourInWords(seen.colour.lab)}.`,
     valueLine(value),
-    drill.goal.chroma === 'bright' ? brightLine(chroma) : bandLine(chroma),
+    chromaLine(drill, chroma),
     hue === undefined ? undefined : hueLine(hue, chroma),
     mixReason(studio, drill, outcome),
   ];

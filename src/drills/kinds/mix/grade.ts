@@ -36,6 +36,7 @@ export function gradeMix(studio: Studio, drill: MixDrill, answer: Answer): Grade
     chroma,
     ...(hue === undefined ? {} : { hue }),
     explanation: explain(studio, { drill, outcome, solved: known, value, chroma, hue, idea, mark }),
+    aim: drill.goal.aim,
     ...(idea === undefined ? {} : { idea }),
     best: {
       answer: answerOf(studio, drill, best.choice),

@@ -1,5 +1,11 @@
 /** The mistaken idea behind an answer: found by asking which one change would have mended it. */
-import { COHESION_COST, GOOD_MARK, scoreColour, type Verdict } from '../../../judgement/index.js';
+import {
+  COHESION_COST,
+  chromaAsked,
+  GOOD_MARK,
+  scoreColour,
+  type Verdict,
+} from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeAlone } from '../../../washes/index.js';
 import { type Choice, type How, howsOf } from './choice.js';
@@ -47,15 +53,22 @@ function isTooPale(studio: Studio, drill: MixDrill, id: string): boolean {
 }
 
 /** The idea that explains a paint which cannot do it, whatever the amount. */
-function paintIdea(studio: Studio, drill: MixDrill, { choice, seen }: Outcome, verdicts: Verdicts): string {
+function paintIdea(
+  studio: Studio,
+  drill: MixDrill,
+  known: Solved,
+  { choice, seen }: Outcome,
+  verdicts: Verdicts,
+): string {
   const { place } = seatOf(studio, drill.start, choice.second);
   const { colour } = seen;
-  const asked = drill.goal.chroma;
-  if (verdicts.chroma !== 'good' && (asked === 'bright' || colour.chroma < asked[0])) {
+  const asked = chromaAsked(known, colour);
+  if (verdicts.chroma !== 'good' && colour.chroma < asked[0]) {
     if (place === 'black') return 'took-a-neutral';
     if (place === 'white') return 'took-a-white';
     return place === 'across' || place === 'between' ? 'went-across' : 'dull-neighbour';
   }
+  if (verdicts.chroma !== 'good' && drill.goal.aim === 'shade') return 'shade-glows';
   if (verdicts.chroma !== 'good') {
     return place === 'around' || place === 'own' ? 'stayed-near' : 'wrong-partner';
   }
@@ -108,6 +121,6 @@ export function ideaOf(
     .map(highest)
     .find((one) => one !== undefined && one.mark >= GOOD_MARK - cost);
   return nearest === undefined
-    ? paintIdea(studio, drill, outcome, verdicts)
+    ? paintIdea(studio, drill, known, outcome, verdicts)
     : handlingIdea(drill, choice, nearest.choice, verdicts, seen.colour.step);
 }

@@ -1,6 +1,6 @@
 /** The mix kind: see schema.ts. */
 import { hueName } from '../../../colour/hue.js';
-import { brightBand, COHESION_COST } from '../../../judgement/index.js';
+import { type Aim, COHESION_COST, chromaAsked, hueAsked } from '../../../judgement/index.js';
 import { paintOf, type Studio } from '../../../paints/index.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../../types.js';
 import { answerOf, choiceOf, howsOf, howWords, mixFields } from './choice.js';
@@ -8,25 +8,48 @@ import { gradeMix } from './grade.js';
 import { choiceLabel, firstWords, fixedWords } from './label.js';
 import { lessonFaults } from './lesson.js';
 import { type MixDrill, TOUCHES, type Touch } from './schema.js';
-import { challenge, type Outcome, outcomeOf, solved, startOf } from './solve.js';
+import { challenge, type Outcome, outcomeOf, type Solved, solved, startOf } from './solve.js';
+
+/** What each aim asks, in a painter's words. */
+const AIM_WORDS: Readonly<Record<Aim, string>> = {
+  shade: 'a shade: the same thing in less light',
+  rich: 'a rich dark: deep, and still a colour',
+  dull: 'dull it on purpose: greyer, not another colour',
+  distance: 'farther off: lighter and greyer',
+  neutral: 'bring it to grey',
+  lean: 'a grey that leans',
+};
+
+function chromaGoal({ start, goal }: Solved): string {
+  const from = start.chroma.toFixed(0);
+  if (goal.chroma !== undefined && goal.chroma[0] === 0)
+    return `chroma: from ${from} to ${goal.chroma[1]} at most`;
+  if (goal.chroma !== undefined)
+    return `chroma: from ${from} to between ${goal.chroma[0]} and ${goal.chroma[1]}`;
+  return goal.aim === 'shade'
+    ? `chroma: from ${from}, what the light leaves and no more`
+    : `chroma: keep as much as you can of ${from}`;
+}
+
+function hueGoal(judged: Solved): string | undefined {
+  const asked = hueAsked(judged);
+  if (asked === undefined) return undefined;
+  const isStart = judged.goal.hue === undefined || judged.goal.hue.near === 'start';
+  return isStart
+    ? `hue: stays ${hueName(judged.start.hue)}, within ${asked.within}°`
+    : `hue: towards ${hueName(asked.near)}, within ${asked.within}°`;
+}
 
 function goalLines(studio: Studio, drill: MixDrill): string[] {
-  const start = startOf(studio, drill).colour;
+  const known = solved(studio, drill);
   const [light, dark] = drill.goal.value;
+  const hue = hueGoal(known);
   const lines = [
-    firstWords(studio, drill),
-    `value: from step ${start.step.toFixed(1)} to between ${light} and ${dark}`,
+    `${firstWords(studio, drill)}; ${AIM_WORDS[drill.goal.aim]}`,
+    `value: from step ${known.start.step.toFixed(1)} to between ${light} and ${dark}`,
+    chromaGoal(known),
+    ...(hue === undefined ? [] : [hue]),
   ];
-  if (drill.goal.chroma === 'bright')
-    lines.push(`chroma: keep as much as you can of ${start.chroma.toFixed(0)}`);
-  else
-    lines.push(
-      `chroma: from ${start.chroma.toFixed(0)} to between ${drill.goal.chroma[0]} and ${drill.goal.chroma[1]}`,
-    );
-  const { hue } = drill.goal;
-  if (hue?.near === 'start') lines.push(`hue: within ${hue.within}° of where it is`);
-  else if (hue !== undefined)
-    lines.push(`hue: towards ${hueName(hue.near)} (within ${hue.within}° of ${hue.near}°)`);
   if (drill.painting !== undefined) {
     const names = drill.painting.map((id) => paintOf(studio, id).name).join(', ');
     lines.push(`painting: has ${names}; any other paint costs ${COHESION_COST} marks`);
@@ -35,6 +58,9 @@ function goalLines(studio: Studio, drill: MixDrill): string[] {
   if (fixed !== '') lines.push(`fixed: ${fixed}`);
   return lines;
 }
+
+/** Chroma at which an open-ended goal ends on the plane. */
+const MOST_SHOWN = 120;
 
 function point({ seen }: Outcome, label: string): PlanePoint {
   return { step: seen.colour.step, chroma: seen.colour.chroma, label };
@@ -53,16 +79,13 @@ function plane(studio: Studio, drill: MixDrill, answer: Answer): PlaneView {
     along.length > 1 || choice.how.way !== 'puddle'
       ? along
       : howsOf({ ...drill, amounts: ALL_TOUCHES, glazes: [], strokes: [] });
-  const asked =
-    drill.goal.chroma === 'bright'
-      ? ([brightBand(known, known.best.seen.colour)[0], 120] as const)
-      : drill.goal.chroma;
+  const [least, most] = chromaAsked(known, known.best.seen.colour);
   return {
     start: { step: known.start.step, chroma: known.start.chroma, label: 'start' },
     path: path.map((how) => point(outcomeOf(studio, drill, { ...choice, how }), howWords(how))),
     yours: point(outcomeOf(studio, drill, choice), 'yours'),
     best: point(known.best, 'best'),
-    goal: { step: drill.goal.value, chroma: asked },
+    goal: { step: drill.goal.value, chroma: [least, Math.min(most, MOST_SHOWN)] },
   };
 }
 

@@ -1,16 +1,25 @@
 /** Whether a drill teaches what its family is for: the checker's questions about mix drills. */
+import { shadingLine } from '../../../colour/chroma.js';
+import { hueDifference } from '../../../colour/lab.js';
 import {
+  type Aim,
   CHROMATIC_START,
+  chromaMargin,
   DEEP_STEP,
+  DULLED_SHARE,
   FAIR_MARK,
   GOOD_MARK,
+  hueAsked,
   LEAN_CHROMA,
   LEAST_BAND,
   LEAST_FACTOR,
+  LEAST_MOVE,
   NEUTRAL_CHROMA,
+  NO_HUE_CHROMA,
   scoreColour,
 } from '../../../judgement/index.js';
 import { paintOf, type Studio } from '../../../paints/index.js';
+import { subjectFault } from '../../lexicon.js';
 import { howsOf } from './choice.js';
 import { withPaint } from './idea.js';
 import type { MixDrill } from './schema.js';
@@ -40,7 +49,7 @@ function brightFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayP
   const traps = paints.filter(({ place }) => place === 'across' || place === 'black');
   const open = traps.filter((paint) => paint.best >= GOOD_MARK);
   return [
-    drill.goal.chroma === 'bright' ? '' : 'the goal’s chroma is not `bright`',
+    drill.goal.aim === 'rich' || drill.goal.aim === 'shade' ? '' : 'the aim is not `rich` or `shade`',
     best.place === 'around' || best.place === 'between' || best.place === 'own'
       ? ''
       : `the best second paint, ${best.id}, does not go around the wheel (${best.place})`,
@@ -53,7 +62,7 @@ function dullFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayPai
   const near = paints.filter(({ place }) => place === 'around' || place === 'own');
   const open = near.filter((paint) => paint.best >= GOOD_MARK);
   return [
-    drill.goal.chroma === 'bright' ? 'the goal’s chroma is `bright`' : '',
+    drill.goal.aim === 'dull' || drill.goal.aim === 'distance' ? '' : 'the aim is not `dull` or `distance`',
     best.place === 'across' || best.place === 'between'
       ? ''
       : `the best second paint, ${best.id}, does not go across the wheel (${best.place})`,
@@ -63,26 +72,13 @@ function dullFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayPai
 }
 
 function greyFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayPaint): string[] {
-  const { chroma } = drill.goal;
   const traps = paints.filter((paint) => paint.id !== best.id && paint.best < FAIR_MARK);
   return [
-    chroma !== 'bright' && chroma[1] <= NEUTRAL_CHROMA
-      ? ''
-      : `the goal’s chroma must end at ${NEUTRAL_CHROMA} or below`,
+    drill.goal.aim === 'neutral' ? '' : 'the aim is not `neutral`',
     best.place === 'black' || best.place === 'white'
       ? `the best second paint, ${best.id}, is neutral itself`
       : '',
     traps.length > 0 ? '' : 'every partner goes grey: none is a trap',
-  ];
-}
-
-function leanFaults(drill: MixDrill): string[] {
-  const { chroma, hue } = drill.goal;
-  return [
-    chroma !== 'bright' && chroma[1] <= LEAN_CHROMA
-      ? ''
-      : `a lean needs a chroma band that ends at ${LEAN_CHROMA} or below`,
-    hue === undefined || hue.near === 'start' ? 'a lean needs a hue, near an angle' : '',
   ];
 }
 
@@ -124,7 +120,7 @@ function bandFaults(studio: Studio, drill: MixDrill): string[] {
   // A strength known to a factor of two still tells amounts a factor of four apart.
   const least = LEAST_BAND[amountsApart(drill, LEAST_FACTOR) ? 'measured' : evidence];
   const halfChroma =
-    chroma === 'bright' ? least.chroma : chroma[0] === 0 ? chroma[1] : (chroma[1] - chroma[0]) / 2;
+    chroma === undefined ? least.chroma : chroma[0] === 0 ? chroma[1] : (chroma[1] - chroma[0]) / 2;
   const second = paintOf(studio, best.choice.second);
   return [
     howsOf(drill).length > 1 && second.strengthEvidence === 'assumed'
@@ -132,12 +128,57 @@ function bandFaults(studio: Studio, drill: MixDrill): string[] {
       : '',
     (value[1] - value[0]) / 2 >= least.step - 1e-9 ? '' : 'the value band is tighter than the model can tell',
     halfChroma >= least.chroma - 1e-9 ? '' : 'the chroma band is tighter than the model can tell',
-    chroma === 'bright' && start.chroma < CHROMATIC_START
-      ? 'bright is asked of a start that has little chroma'
+    chroma === undefined && start.chroma < CHROMATIC_START
+      ? 'chroma is to be kept of a start that has little'
       : '',
     hue?.near === 'start' && start.chroma < CHROMATIC_START
       ? 'the start has too little chroma to hold a hue'
       : '',
+  ];
+}
+
+/** Whether the best answer does what the aim says, and is a colour that the subject can have. */
+function aimFaults(studio: Studio, drill: MixDrill): string[] {
+  const known = solved(studio, drill);
+  const { start, best } = known;
+  const { aim, chroma, value } = drill.goal;
+  const after = best.seen.colour;
+  const line = shadingLine(start.chroma, start.lab.l, after.lab.l);
+  const room = chromaMargin(line);
+  const hue = hueAsked(known);
+  const isColour = after.chroma >= NO_HUE_CHROMA || aim === 'lean';
+  const turned = hue === undefined || !isColour ? 0 : Math.abs(hueDifference(hue.near, after.hue));
+  const subject = drill.subject === undefined ? undefined : subjectFault(drill.subject, aim, after);
+  const byAim: Readonly<Record<Aim, () => string[]>> = {
+    shade: () => [
+      after.step >= start.step + LEAST_MOVE.shade ? '' : 'a shade has to be darker than its start',
+      after.chroma <= line + room ? '' : 'the best answer lies above the shading line: the shade glows',
+      after.chroma >= line - room ? '' : 'the best answer lies below the shading line: it is mud',
+    ],
+    rich: () => [
+      chroma !== undefined || after.chroma >= line - room
+        ? ''
+        : 'the best answer lies below the shading line',
+    ],
+    dull: () => [
+      after.chroma <= DULLED_SHARE * start.chroma ? '' : 'the best answer is hardly duller than the start',
+    ],
+    distance: () => [
+      after.step <= start.step - LEAST_MOVE.distance ? '' : 'what is farther off has to be lighter',
+      value[1] <= start.step + 0.5 ? '' : 'the value asked of a distance may not be darker than the start',
+      after.chroma <= DULLED_SHARE * start.chroma ? '' : 'the best answer is hardly duller than the start',
+    ],
+    neutral: () => [
+      chroma !== undefined && chroma[1] <= NEUTRAL_CHROMA + 4 ? '' : 'a neutral ends at a lower chroma',
+    ],
+    lean: () => [
+      chroma !== undefined && chroma[1] <= LEAN_CHROMA ? '' : `a lean ends at chroma ${LEAN_CHROMA} or below`,
+    ],
+  };
+  return [
+    hue === undefined || turned <= hue.within ? '' : `the best answer turns the hue by ${turned.toFixed(0)}°`,
+    subject ?? '',
+    ...byAim[aim](),
   ];
 }
 
@@ -150,11 +191,13 @@ export function lessonFaults(studio: Studio, drill: MixDrill): string[] {
     'darken-bright': () => brightFaults(drill, paints, best),
     'dull-on-purpose': () => dullFaults(drill, paints, best),
     neutraliser: () => greyFaults(drill, paints, best),
-    'grey-lean': () => leanFaults(drill),
+    'grey-lean': () => (drill.goal.aim === 'lean' ? [] : ['the aim is not `lean`']),
     'deep-dark': () => darkFaults(studio, drill, best),
     'tinting-strength': () => strengthFaults(studio, drill),
   };
-  return [...bandFaults(studio, drill), ...(byFamily[drill.family]?.() ?? [])].filter(
-    (fault) => fault !== '',
-  );
+  return [
+    ...bandFaults(studio, drill),
+    ...aimFaults(studio, drill),
+    ...(byFamily[drill.family]?.() ?? []),
+  ].filter((fault) => fault !== '');
 }

@@ -1,6 +1,6 @@
 /** The drill that darkens or dulls a colour: which second paint, how much of it, how it goes on, and how much water. */
 import * as v from 'valibot';
-import type { Goal } from '../../../judgement/index.js';
+import { AIMS, type Goal } from '../../../judgement/index.js';
 import type { FirstWash, StrokeAmount } from '../../../washes/index.js';
 import {
   bandSchema,
@@ -12,6 +12,7 @@ import {
   textSchema,
 } from '../../fields-schema.js';
 import { shareSchema } from '../../laid-schema.js';
+import { subjectSchema } from '../../lexicon.js';
 import type { DrillCommon } from '../../types.js';
 
 /** Amounts stirred in, parts of the second paint to one part of the paint of the wash, least first: what painters call touches. */
@@ -30,6 +31,8 @@ export interface MixDrill extends DrillCommon {
   readonly kind: 'mix';
   readonly start: FirstWash;
   readonly goal: Goal;
+  /** What is painted, an entry of the lexicon: the best answer must be a colour that it can have. */
+  readonly subject?: string | undefined;
   /** Second paints to choose from; one alone is given, and the rest is the question. */
   readonly tray: readonly string[];
   /** Paints that the painting already has: free, where any other costs cohesion. Absent: no cost. */
@@ -44,6 +47,35 @@ export interface MixDrill extends DrillCommon {
   readonly thins: readonly number[];
 }
 
+const goalSchema = v.pipe(
+  v.strictObject({
+    aim: v.picklist(AIMS, `aim must be one of ${AIMS.join(', ')}`),
+    value: bandSchema(0.5, 10.5, 'value (painter’s steps, 1 paper to 10 dark)'),
+    chroma: v.optional(bandSchema(0, 150, 'chroma')),
+    hue: v.optional(
+      v.strictObject({
+        near: v.union(
+          [v.literal('start'), v.pipe(v.number(), v.minValue(0), v.maxValue(360))],
+          'near must be `start` or an angle 0 to 360',
+        ),
+        within: v.pipe(
+          v.number('within must be degrees'),
+          v.minValue(5, 'within is 5 to 180'),
+          v.maxValue(180, 'within is 5 to 180'),
+        ),
+      }),
+    ),
+  }),
+  v.check(
+    ({ aim, chroma }) => aim === 'rich' || (aim === 'shade') === (chroma === undefined),
+    'a shade has its chroma from the light: leave chroma out; dull, distance, neutral and lean need it',
+  ),
+  v.check(
+    ({ aim, hue }) => aim !== 'lean' || typeof hue?.near === 'number',
+    'a lean needs a hue, near an angle',
+  ),
+);
+
 const thinSchema = v.pipe(
   v.number('a thinning must be a number'),
   v.check((thin) => thin >= 1 && thin <= 16, 'a thinning is 1 (no water) to 16'),
@@ -55,26 +87,8 @@ export const mixSchema = v.pipe(
     kind: v.literal('mix'),
     ...commonEntries,
     start: v.strictObject({ paints: paintsSchema, strength: strengthSchema }),
-    goal: v.strictObject({
-      value: bandSchema(0.5, 10.5, 'value (painter’s steps, 1 paper to 10 dark)'),
-      chroma: v.union(
-        [v.literal('bright'), bandSchema(0, 150, 'chroma')],
-        'chroma must be `bright` or a pair like [0, 12]',
-      ),
-      hue: v.optional(
-        v.strictObject({
-          near: v.union(
-            [v.literal('start'), v.pipe(v.number(), v.minValue(0), v.maxValue(360))],
-            'near must be `start` or an angle 0 to 360',
-          ),
-          within: v.pipe(
-            v.number('within must be degrees'),
-            v.minValue(5, 'within is 5 to 180'),
-            v.maxValue(180, 'within is 5 to 180'),
-          ),
-        }),
-      ),
-    }),
+    goal: goalSchema,
+    subject: v.optional(subjectSchema),
     tray: distinctList(paintIdSchema, 1, 12),
     painting: v.optional(distinctList(paintIdSchema, 1, 12)),
     amounts: v.optional(

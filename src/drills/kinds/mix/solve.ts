@@ -1,6 +1,13 @@
 /** The best that a drill allows: every answer tried, and what lies between the amounts found to a ten-thousandth. */
 import type { ColourReading } from '../../../colour/reading.js';
-import { type Judged, judgeHue, type Reach, type Scored, scoreColour } from '../../../judgement/index.js';
+import {
+  chromaAsked,
+  type Judged,
+  judgeHue,
+  type Reach,
+  type Scored,
+  scoreColour,
+} from '../../../judgement/index.js';
 import { type Evidence, evidenceOf, once, paintOf, type Studio } from '../../../paints/index.js';
 import {
   amountsOf,
@@ -99,6 +106,11 @@ function reachOf(judged: Pick<Judged, 'goal' | 'start'>, lines: readonly Tried[]
   return best < 0 ? { best: judged.start.chroma, dullest: 0 } : { best, dullest };
 }
 
+/** True where the more chroma the better. */
+function isOpenEnded(judged: Judged): boolean {
+  return chromaAsked(judged, judged.start)[1] === Number.POSITIVE_INFINITY;
+}
+
 /** Finds the best answer on the drill's own scales, and what the tray can reach between them. */
 export function solve(studio: Studio, drill: MixDrill): Solved {
   const { goal } = drill;
@@ -140,7 +152,7 @@ export function challenge(
     const { second, amounts, trial } = lines[draw(lines.length - 1)] as Tried;
     const [low, high] = [Math.log(amounts[0] as number), Math.log(amounts.at(-1) as number)];
     const colour = trial([Math.exp(low + ((high - low) * draw(1_000_000)) / 1_000_000)]);
-    if (drill.goal.chroma === 'bright') {
+    if (isOpenEnded(known)) {
       beaten = Math.max(beaten, heightOf(known, colour) - known.reach.best);
     } else {
       const { mark } = scoreColour(known, colour, ratingOf(studio, drill, second));

@@ -1,0 +1,78 @@
+/**
+ * What scenes are made of: subjects with the colours that they can have, in light and in shade. A scene, written or made up,
+ * that names its subject is held to them, so that no brick is turquoise and no ivy lemon.
+ */
+import * as v from 'valibot';
+import { hueDifference } from '../colour/lab.js';
+import type { ColourReading } from '../colour/reading.js';
+import { type Aim, NEUTRAL_CHROMA } from '../judgement/index.js';
+import { didYouMean } from '../text/nearest.js';
+import data from './data/lexicon.json' with { type: 'json' };
+
+/** Painter's steps and C* that a thing can have. */
+export interface Range {
+  readonly step: readonly [number, number];
+  readonly chroma: readonly [number, number];
+}
+
+export interface Subject {
+  readonly id: string;
+  /** "the tiled roof"; with its article. */
+  readonly name: string;
+  /** "above the harbour". */
+  readonly where: string;
+  readonly plural: boolean;
+  /** Middle and reach of its hues, CIELAB degrees; absent for greys. */
+  readonly hue?: { readonly near: number; readonly within: number };
+  readonly lit: Range;
+  /** Turned away, in shade, in folds, wet. */
+  readonly shaded: Range;
+  /** The picture that shows it. */
+  readonly picture: string;
+}
+
+/** All subjects, each id once. */
+export const SUBJECTS = data.subjects as unknown as readonly Subject[];
+
+const BY_ID = new Map(SUBJECTS.map((subject) => [subject.id, subject]));
+
+/** The subject with this id, or undefined. */
+export function findSubject(id: string): Subject | undefined {
+  return BY_ID.get(id);
+}
+
+export const subjectSchema = v.pipe(
+  v.string('must be the id of a subject'),
+  v.check(
+    (id) => BY_ID.has(id),
+    ({ input }) =>
+      `no subject is called "${String(input).slice(0, 60)}".${didYouMean(String(input), [...BY_ID.keys()])}`,
+  ),
+);
+
+/** Which range of a subject an aim is held to: what is farther off or dulled may leave its chroma below. */
+function fits(range: Range, { step, chroma }: ColourReading, mayBeGrey: boolean): boolean {
+  const [light, dark] = range.step;
+  const [dull, strong] = range.chroma;
+  return step >= light && step <= dark && chroma <= strong && (mayBeGrey || chroma >= dull);
+}
+
+/** Whether a subject can have a colour, lit or shaded. @param mayBeGrey chroma may fall below its own, as with distance */
+export function canBe(subject: Subject, colour: ColourReading, mayBeGrey: boolean): boolean {
+  const { hue, lit, shaded } = subject;
+  const isHue =
+    hue === undefined ||
+    colour.chroma < NEUTRAL_CHROMA ||
+    Math.abs(hueDifference(hue.near, colour.hue)) <= hue.within;
+  return isHue && (fits(lit, colour, mayBeGrey) || fits(shaded, colour, mayBeGrey));
+}
+
+/** What is wrong with a colour as that of a subject, or undefined. */
+export function subjectFault(id: string, aim: Aim, colour: ColourReading): string | undefined {
+  const subject = findSubject(id);
+  if (subject === undefined) return `no subject is called ${id}`;
+  const mayBeGrey = aim === 'dull' || aim === 'distance' || aim === 'neutral' || aim === 'lean';
+  if (canBe(subject, colour, mayBeGrey)) return undefined;
+  const { step, chroma, hue } = colour;
+  return `the best answer, step ${step.toFixed(1)}, chroma ${chroma.toFixed(0)}, hue ${hue.toFixed(0)}, is no colour of ${id}`;
+}
