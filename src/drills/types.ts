@@ -39,8 +39,11 @@ export interface LaidPart {
 export interface ResultSwatch {
   readonly label: string;
   readonly reflectance: Spectrum;
-  /** Set where reading its value is the exercise: a screen shows or speaks its colour in words, but no numbers. */
-  readonly unread?: true;
+  /**
+   * What may not be said of it before the answer: `value`: reading it is the exercise, so only its hue is said; `figures`: it is to be
+   * looked at, so its colour is said in words, without numbers.
+   */
+  readonly unread?: 'value' | 'figures';
 }
 
 /** A graded answer. Everything in it is computed from the prediction. */

@@ -87,6 +87,9 @@ export function spokenLook(look: Look, scale: ValueScaleId): string {
 /** What may be said of a colour whose value and chroma the learner has to judge: its hue. */
 export const unreadWords = (look: Look): string => (look.hueName === 'no hue' ? 'a grey' : look.hueName);
 
-/** A swatch in one line: all of its colour, or its hue alone where reading it is the exercise. */
-export const swatchWords = ({ reflectance, unread }: ResultSwatch, scale: ValueScaleId): string =>
-  unread === true ? unreadWords(lookOf(reflectance)) : spokenLook(lookOf(reflectance), scale);
+/** A swatch in one line: all of its colour, or what may be said of it before the answer. */
+export function swatchWords({ reflectance, unread }: ResultSwatch, scale: ValueScaleId): string {
+  const look = lookOf(reflectance);
+  if (unread === undefined) return spokenLook(look, scale);
+  return unread === 'figures' ? look.words : unreadWords(look);
+}

@@ -1,6 +1,7 @@
 /** A colour with its words and numbers. Where there are no colours, the words are all there is. */
 import { Box } from 'ink';
 import type { ValueScaleId } from '../../colour/index.js';
+import type { ResultSwatch } from '../../drills/types.js';
 import type { Spectrum } from '../../optics/index.js';
 import { wrapText } from '../../text/wrap.js';
 import { type Look, lookOf, scaleUnit, unreadWords, valueText } from '../look.js';
@@ -31,7 +32,7 @@ interface PatchWithFactsProps {
   readonly reflectance: Spectrum;
   readonly columns: number;
   readonly rows: number;
-  readonly unread?: boolean;
+  readonly unread?: ResultSwatch['unread'];
 }
 
 /** Without colours and with little room: everything on one line, then broken to it. */
@@ -44,7 +45,7 @@ export function PatchWithFacts({
   reflectance,
   columns,
   rows,
-  unread = false,
+  unread,
 }: PatchWithFactsProps): React.JSX.Element {
   const { state } = useSurroundings();
   const look = lookOf(reflectance);
@@ -53,11 +54,14 @@ export function PatchWithFacts({
   const patchColumns = flat ? 0 : Math.min(20, Math.max(10, Math.floor(columns * 0.36)));
   const room = columns - (flat ? 0 : patchColumns + 2);
   const outside = look.inScreenGamut || flat ? [] : ['nearest this screen has'];
-  const texts = unread
-    ? [unreadWords(look)]
-    : flat && rows < 4
-      ? inOneBreath(look, scale, room)
-      : [...wrapText(look.words, room), ...factLines(look, scale, room), ...outside];
+  const texts =
+    unread === 'value'
+      ? [unreadWords(look)]
+      : unread === 'figures'
+        ? wrapText(look.words, room)
+        : flat && rows < 4
+          ? inOneBreath(look, scale, room)
+          : [...wrapText(look.words, room), ...factLines(look, scale, room), ...outside];
   const lines = texts
     .slice(0, rows)
     .map((text, index): Piece[] => [{ text, role: index === 0 ? 'plain' : 'muted' }]);
@@ -87,30 +91,24 @@ interface PatchColumnProps {
   readonly wordRows: number;
   /** Leaves chroma out where lines are short. */
   readonly valueOnly?: boolean;
-  /** Says the hue alone: reading value and chroma is the exercise. */
-  readonly unread?: boolean;
+  /** What may not be said of it yet. */
+  readonly unread?: ResultSwatch['unread'];
 }
 
 /** One of several patches side by side: the colour, the same in grey, then value, chroma and words. */
 export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
-  const {
-    label,
-    reflectance,
-    columns,
-    patchRows,
-    greyRows,
-    wordRows,
-    valueOnly = false,
-    unread = false,
-  } = props;
+  const { label, reflectance, columns, patchRows, greyRows, wordRows, valueOnly = false, unread } = props;
   const { state } = useSurroundings();
   const look = lookOf(reflectance);
   const { valueScale } = state.settings;
-  const words = unread ? [] : wrapText(look.words, columns).slice(0, wordRows);
+  const words = unread === 'value' ? [] : wrapText(look.words, columns).slice(0, wordRows);
   const value = `${scaleUnit(valueScale)} ${valueText(look.value, valueScale)}`;
-  const numbers = unread
-    ? [unreadWords(look)]
-    : [value, ...(valueOnly ? [] : [`chroma ${look.chroma.toFixed(0)}`])];
+  const numbers =
+    unread === 'figures'
+      ? []
+      : unread === 'value'
+        ? [unreadWords(look)]
+        : [value, ...(valueOnly ? [] : [`chroma ${look.chroma.toFixed(0)}`])];
   const mark = look.inScreenGamut || state.colourLevel === 0 ? '' : ' ~';
   return (
     <Box flexDirection="column" width={columns} marginRight={1} flexShrink={0}>

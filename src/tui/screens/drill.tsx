@@ -30,7 +30,7 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
         reflectance={only.reflectance}
         columns={columns}
         rows={rows}
-        unread={only.unread === true}
+        {...(only.unread === undefined ? {} : { unread: only.unread })}
       />
     );
   }
@@ -48,7 +48,7 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
           greyRows={0}
           wordRows={state.colourLevel === 0 && givenLabel ? 2 : 0}
           valueOnly={!givenLabel}
-          unread={unread === true}
+          {...(unread === undefined ? {} : { unread })}
         />
       ))}
     </Box>

@@ -59,7 +59,7 @@ function given(studio: Studio, drill: ChooseDrill): ResultSwatch[] {
       (option): ResultSwatch => ({
         label: labelOf(studio, option),
         reflectance: seeLaid(studio, option.laid).reflectance,
-        unread: true,
+        unread: 'value',
       }),
     ),
   ];

@@ -22,9 +22,6 @@ import {
 import { repairLabel, repairNote, stains } from './repairs.js';
 import type { DiagnosisDrill, PlannedArea, RepairOption } from './schema.js';
 
-/** From this level on the question tells no numbers of what lies there. */
-const COLD = 5;
-
 function fields(studio: Studio, drill: DiagnosisDrill): readonly Field[] {
   return [
     {
@@ -173,15 +170,13 @@ function label(studio: Studio, drill: DiagnosisDrill, answer: Answer): string {
   return `${area}, ${fault}: ${repair}`;
 }
 
-function goalLine(studio: Studio, { level }: DiagnosisDrill, area: PlannedArea): string {
+/** The plan, and what lies there in words: how far it is off is to be seen, its figures come after the answer. */
+function goalLine(studio: Studio, area: PlannedArea): string {
   const { step, chroma, hue } = area.plan;
   const { colour } = seeLaid(studio, area.laid);
   const strong = chroma === undefined ? '' : `, chroma ${chroma[0]}-${chroma[1]}`;
   const turned = hue === undefined ? '' : `, hue ${hue.near}° ± ${hue.within}`;
-  const now =
-    level >= COLD
-      ? colourInWords(colour.lab)
-      : `is ${colour.step.toFixed(1)}, ${colour.chroma.toFixed(0)}${hue === undefined ? '' : `, ${colour.hue.toFixed(0)}°`}`;
+  const now = `now ${colourInWords(colour.lab)}`;
   return `${area.name}: plan step ${step[0]}-${step[1]}${strong}${turned}; ${now}`;
 }
 
@@ -199,8 +194,12 @@ export const diagnosisKind = (studio: Studio): Kind<DiagnosisDrill> => ({
   kind: 'diagnosis',
   fields: (drill) => fields(studio, drill),
   given: ({ areas }) =>
-    areas.map(({ name, laid }) => ({ label: name, reflectance: seeLaid(studio, laid).reflectance })),
-  goalLines: (drill) => drill.areas.map((area) => goalLine(studio, drill, area)),
+    areas.map(({ name, laid }) => ({
+      label: name,
+      reflectance: seeLaid(studio, laid).reflectance,
+      unread: 'figures',
+    })),
+  goalLines: (drill) => drill.areas.map((area) => goalLine(studio, area)),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(studio, drill, answer),

@@ -202,7 +202,7 @@ export const sortValuesKind = (studio: Studio): Kind<SortValuesDrill> => ({
     areas.map(({ name, laid }) => ({
       label: name,
       reflectance: seeLaid(studio, laid).reflectance,
-      unread: true,
+      unread: 'value',
     })),
   goalLines: ({ areas }) => areas.map((area) => `${area.name}: ${localWords(studio, area)}`),
   grade: (drill, answer) => grade(studio, drill, answer),

@@ -3,7 +3,7 @@
 import { overall } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { laidLabel, readingWords, sentence } from '../../../words/laid.js';
+import { laidLabel, laidNote, sentence } from '../../../words/laid.js';
 import { reasonFor } from '../../../words/reasons.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { IDEAS } from '../../ideas.js';
@@ -87,14 +87,14 @@ export const workedKind = (studio: Studio): Kind<WorkedDrill> => ({
   kind: 'worked',
   fields: (drill) => fields(studio, drill),
   given: (drill) =>
-    drill.case.map((item) => ({ label: item.name, reflectance: seeLaid(studio, item.laid).reflectance })),
-  goalLines: (drill) => [
-    ...drill.case.map((item) => {
-      const label = laidLabel(studio, item.laid);
-      const paints = label === item.name ? '' : `${label}: `;
-      return `${item.name}: ${paints}${readingWords(seeLaid(studio, item.laid).colour)}`;
-    }),
-  ],
+    drill.case.map((item) => ({
+      label: item.name,
+      reflectance: seeLaid(studio, item.laid).reflectance,
+      unread: 'figures',
+    })),
+  // What lies there, not what it measures: the figures come after the answer.
+  goalLines: (drill) =>
+    drill.case.map(({ name, laid }) => `${name}: ${laidLabel(studio, laid)}, ${laidNote(laid)}`),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => ({ why: bestOf(studio, drill).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'why').label,
