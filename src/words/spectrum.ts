@@ -36,11 +36,11 @@ function partOf(nm: number): string {
   return (PARTS.find(({ toNm }) => nm < toNm) ?? PARTS[PARTS.length - 1])?.name ?? '';
 }
 
-/** "violet to green (400-550 nm)". */
+/** "violet to green". */
 export function runWords({ fromNm, toNm }: Run): string {
   const first = partOf(fromNm);
   const last = partOf(toNm);
-  return `${first === last ? first : `${first} to ${last}`} (${fromNm}-${toNm} nm)`;
+  return first === last ? first : `${first} to ${last}`;
 }
 
 /** The eye makes next to nothing of what lies outside 400-700 nm. */
@@ -64,7 +64,7 @@ export function leftBy(film: Spectrum): Run[] {
   );
 }
 
-/** Joins runs into words: "violet to green (400-550 nm) and red (650-750 nm)"; short runs are left out. */
+/** Joins runs into words: "violet to green and red"; short runs are left out. */
 export function runsWords(runs: readonly Run[]): string {
   const wide = runs.filter(({ fromNm, toNm }) => toNm - fromNm >= 20);
   return wide.map(runWords).join(' and ');

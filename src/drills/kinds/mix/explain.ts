@@ -30,55 +30,42 @@ export interface Findings {
 
 function valueLine({ before, after, asked, verdict, tooCloseToCall }: ValueResult): string {
   const moved = Math.abs(asShown(after) - asShown(before));
-  const change =
-    moved < 0.05
-      ? `Value stays at step ${after.toFixed(1)}`
-      : `Value: ${stepsWords(moved)} ${after > before ? 'darker' : 'lighter'}, to step ${after.toFixed(1)}`;
+  const is = `Value: step ${after.toFixed(1)}`;
   const band = `${asked[0]} to ${asked[1]}`;
-  if (tooCloseToCall) return `${change}, at the edge of ${band}: too close to call, so it counts.`;
-  if (verdict === 'good') return `${change}, within the ${band} asked.`;
-  return after < asked[0]
-    ? `${change}: ${stepsWords(asked[0] - asShown(after))} too light for the ${band} asked.`
-    : `${change}: ${stepsWords(asShown(after) - asked[1])} too dark for the ${band} asked.`;
+  if (tooCloseToCall) return `${is}, at the edge of ${band}: too close to call, so it counts.`;
+  if (verdict === 'good')
+    return moved < 0.05
+      ? `${is}, as before, and as asked.`
+      : `${is}, ${stepsWords(moved)} ${after > before ? 'darker' : 'lighter'}, as asked.`;
+  const gap = after < asked[0] ? asked[0] - asShown(after) : asShown(after) - asked[1];
+  return `${is}, ${stepsWords(gap)} too ${after < asked[0] ? 'light' : 'dark'} for ${band}.`;
 }
 
-function chromaChange({ before, after, kept }: ChromaResult): string {
+/** "Chroma: 17, from 53". A rise is brighter than before, never more than all of it. */
+function chromaIs({ before, after }: ChromaResult): string {
   const [from, to] = [before.toFixed(0), after.toFixed(0)];
-  if (from === to) return `Chroma stays at ${to}`;
-  if (after > before) return `Chroma rises from ${from} to ${to}, brighter than before`;
-  return before < NO_HUE_CHROMA
-    ? `Chroma: ${from} to ${to}`
-    : `Chroma: ${from} to ${to}, ${Math.round(100 * kept)} % kept`;
+  if (from === to) return `Chroma: ${to}, as before`;
+  return after > before ? `Chroma: ${to}, brighter than before (${from})` : `Chroma: ${to}, from ${from}`;
 }
 
 function bandLine(chroma: ChromaResult): string {
   const { after, asked, verdict, tooCloseToCall } = chroma;
-  const band = asked[0] === 0 ? `${asked[1]} at most` : `${asked[0]} to ${asked[1]}`;
-  const change = chromaChange(chroma);
-  if (tooCloseToCall)
-    return `${change}, at the edge of what was asked (${band}): too close to call, so it counts.`;
-  if (verdict === 'good') return `${change}, as asked (${band}).`;
+  const is = chromaIs(chroma);
+  if (tooCloseToCall) return `${is}, at the edge of what was asked: too close to call, so it counts.`;
+  if (verdict === 'good') return `${is}, as asked.`;
   return after > asked[1]
-    ? `${change}: ${Math.max(1, Math.round(after - asked[1]))} too bright (${band} was asked).`
-    : `${change}: ${Math.max(1, Math.round(asked[0] - after))} too dull (${band} was asked).`;
+    ? `${is}, ${Math.max(1, Math.round(after - asked[1]))} too bright.`
+    : `${is}, ${Math.max(1, Math.round(asked[0] - after))} too dull.`;
 }
 
 function brightLine(chroma: ChromaResult): string {
-  const { shadingLine: line, best, dullest, verdict, tooCloseToCall } = chroma;
-  const measure = `a plain shade of the same colour would have ${line.toFixed(0)} here`;
-  const tray =
-    dullest === undefined || best - dullest < 5
-      ? ''
-      : ` At the value asked this tray runs from ${dullest.toFixed(0)} to ${best.toFixed(0)}.`;
-  const change = `${chromaChange(chroma)}; ${measure}`;
-  if (tooCloseToCall) return `${change}. Whether that is bright enough is too close to call, so it counts.`;
+  const { shadingLine: line, verdict, tooCloseToCall } = chroma;
+  const is = `${chromaIs(chroma)}; less light alone would leave ${line.toFixed(0)}`;
+  if (tooCloseToCall) return `${is}. Whether that is rich enough is too close to call, so it counts.`;
   const onLine = chroma.after >= line - 0.5;
-  if (verdict === 'good')
-    return onLine ? `${change}, so nothing was lost.` : `${change}, so it still reads as bright.`;
-  if (onLine) return `${change}, so nothing was lost, but far more could be had.${tray}`;
-  return verdict === 'fair'
-    ? `${change}, so it has dulled a little.${tray}`
-    : `${change}, so it has gone dull.${tray}`;
+  if (verdict === 'good') return onLine ? `${is}: nothing was lost.` : `${is}: it still reads as a colour.`;
+  if (onLine) return `${is}: nothing was lost, but far more could be had.`;
+  return verdict === 'fair' ? `${is}: it has dulled a little.` : `${is}: it has gone dull.`;
 }
 
 /** A shade is told by what light does, a rich dark by what the tray can do, the rest by the band asked. */
@@ -89,18 +76,17 @@ function chromaLine({ goal }: MixDrill, chroma: ChromaResult): string {
 
 function shadeLine(chroma: ChromaResult): string {
   const { after, asked, shadingLine: line, verdict, tooCloseToCall } = chroma;
-  const change = `${chromaChange(chroma)}; less light alone would leave ${line.toFixed(0)}`;
+  const change = `${chromaIs(chroma)}; less light alone would leave ${line.toFixed(0)}`;
   if (tooCloseToCall) return `${change}: too close to call, so it counts.`;
-  if (verdict === 'good') return `${change}, so it reads as the same thing in shade.`;
-  return after > asked[1] ? `${change}, so the shade glows.` : `${change}, so it has gone to mud.`;
+  if (verdict === 'good') return `${change}: the same thing in shade.`;
+  return after > asked[1] ? `${change}: the shade glows.` : `${change}: it has gone to mud.`;
 }
 
-function hueLine({ after, asked, turned: by, verdict }: HueResult, chroma: ChromaResult): string | undefined {
-  if (chroma.after < NO_HUE_CHROMA && verdict === 'good') return undefined;
-  const turned = by.toFixed(0);
-  if (verdict === 'good') return `Hue: ${hueName(after)}, ${turned}° from what was asked.`;
-  const reads = chroma.after < NO_HUE_CHROMA ? 'leans to' : 'reads as';
-  return `The hue ${reads} ${hueName(after)}, ${turned}° from what was asked; ${asked.within}° is allowed.`;
+function hueLine({ after, asked, turned, verdict }: HueResult, chroma: ChromaResult): string {
+  const where = `${turned.toFixed(0)}° from what was asked`;
+  if (verdict === 'good') return `Hue: ${hueName(after)}, ${turned < 5 ? 'as asked' : where}.`;
+  const reads = chroma.after < NO_HUE_CHROMA ? 'leans to' : 'has become';
+  return `Hue: it ${reads} ${hueName(after)}, ${where}; ${asked.within}° is allowed.`;
 }
 
 function bestLine(studio: Studio, { drill, outcome, solved, mark }: Findings): string {

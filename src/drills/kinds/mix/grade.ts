@@ -1,5 +1,12 @@
 /** Grades an answer to a mix drill. */
-import { judgeChroma, judgeHue, judgeValue, overall, scoreColour } from '../../../judgement/index.js';
+import {
+  judgeChroma,
+  judgeHue,
+  judgeValue,
+  NO_HUE_CHROMA,
+  overall,
+  scoreColour,
+} from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade } from '../../types.js';
@@ -22,7 +29,9 @@ export function gradeMix(studio: Studio, drill: MixDrill, answer: Answer): Grade
     ...judgeChroma(known, colour, rating.evidence).result,
     best: best.seen.colour.chroma,
   };
-  const hue = judgeHue(known, colour)?.result;
+  // A colour that is nearly grey has no hue to report, unless its lean is the point.
+  const isGrey = colour.chroma < NO_HUE_CHROMA && drill.goal.aim !== 'lean';
+  const hue = isGrey ? undefined : judgeHue(known, colour)?.result;
   const { mark } = scoreColour(known, colour, rating);
   const idea = ideaOf(studio, drill, outcome, known, {
     value: value.verdict,

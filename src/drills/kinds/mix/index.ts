@@ -12,11 +12,11 @@ import { challenge, type Outcome, outcomeOf, type Solved, solved, startOf } from
 
 /** What each aim asks, in a painter's words. */
 const AIM_WORDS: Readonly<Record<Aim, string>> = {
-  shade: 'a shade: the same thing in less light',
-  rich: 'a rich dark: deep, and still a colour',
-  dull: 'dull it on purpose: greyer, not another colour',
-  distance: 'farther off: lighter and greyer',
-  neutral: 'bring it to grey',
+  shade: 'a shade',
+  rich: 'a rich dark',
+  dull: 'duller',
+  distance: 'farther off',
+  neutral: 'a grey',
   lean: 'a grey that leans',
 };
 
