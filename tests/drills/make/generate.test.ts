@@ -69,17 +69,17 @@ describe('made-up drills', () => {
     });
     expect(hashes).toMatchInlineSnapshot(`
       [
-        "3283602e0844",
-        "16d8e161d35e",
-        "ae61aa77690c",
-        "7d8ad872d175",
-        "7d5800b3c4b0",
-        "a1164ececf20",
+        "1bb79270316d",
+        "76b96a9f5810",
+        "9cf16c132207",
+        "fa8fd7cca055",
+        "a6814aa12c59",
+        "ec3e3489cce7",
       ]
     `);
   }, 30_000);
 
-  test('levels open more: one choice of two at first, all four at the last', () => {
+  test('levels open more: one choice of two at first, then the amount, then the water or another way', () => {
     const fields = (family: string, level: number): string[] => {
       const drill = generateDrill(STUDIO, { seed: 5, family, level, palette: ALL });
       return kindOf(drill)
@@ -88,8 +88,12 @@ describe('made-up drills', () => {
     };
     expect(fields('dull-on-purpose', 2)).toEqual(['second']);
     expect(fields('dull-on-purpose', 3)).toEqual(['second', 'amount']);
-    expect(fields('dull-on-purpose', 4)).toEqual(['second', 'amount', 'strength']);
-    expect(fields('dull-on-purpose', 5)).toEqual(['second', 'amount', 'way', 'strength']);
+    expect(fields('dull-on-purpose', 4)).toEqual(['second', 'amount', 'thin']);
+    for (const seed of [5, 6, 7, 8]) {
+      const drill = generateDrill(STUDIO, { seed, family: 'dull-on-purpose', level: 5, palette: ALL });
+      const { amounts = [], glazes = [], thins = [] } = drill.kind === 'mix' ? drill : {};
+      expect(thins.length > 1 || (amounts.length > 1 && glazes.length > 1)).toBe(true);
+    }
     expect(fields('tinting-strength', 2)).toEqual(['amount']);
   });
 
