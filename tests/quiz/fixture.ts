@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { seededDraw } from '../../src/chance/draw.js';
 import { withFamily } from '../../src/drills/format.js';
 import { type Drill, drillSchema } from '../../src/drills/kinds/index.js';
-import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';
+import { randomAnswer } from '../../src/drills/random-answer.js';
 import type { Answer } from '../../src/drills/types.js';
 import { readDrillFolder } from '../../src/files/exercises.js';
 import type { Sitting } from '../../src/quiz/answers.js';
