@@ -1,10 +1,10 @@
-/** The settings file: one JSON object, only in ours to change where a setting is set. */
+/** The settings file, kept by conf. It is loaded only when there is a file, or one has to be written. */
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { StoreError } from '../errors.js';
 import { faultWords, shownPath } from '../files/faults.js';
 import { readWhole } from '../files/read.js';
-import { makeFolder, moveAside, PRIVATE, replaceWhole } from '../files/write.js';
+import { makeFolder, moveAside } from '../files/write.js';
 import type { SettingSpec, SettingValues } from './settings-keys.js';
 import { SETTING_KEYS, SETTINGS } from './settings-keys.js';
 
@@ -22,15 +22,26 @@ export const settingsPath = (configFolder: string): string => join(configFolder,
 const MOST_BYTES = 1_000_000;
 
 /**
- * Everything in the file, also what a newer version has put there.
+ * The file through conf, which keeps what it does not know, and replaces it whole. conf reads whatever stands there to its
+ * end, so the file is read bounded first.
  * @throws the fault of the file system; SyntaxError or RangeError when the file is damaged
  */
-function readAll(path: string): Readonly<Record<string, unknown>> {
-  if (!existsSync(path)) return {};
-  const read: unknown = JSON.parse(readWhole(path, MOST_BYTES));
-  if (typeof read !== 'object' || read === null || Array.isArray(read))
-    throw new SyntaxError('not an object');
-  return { ...read };
+async function openConf(configFolder: string) {
+  const path = settingsPath(configFolder);
+  if (existsSync(path)) {
+    const read: unknown = JSON.parse(readWhole(path, MOST_BYTES));
+    if (typeof read !== 'object' || read === null || Array.isArray(read))
+      throw new SyntaxError('not an object');
+  }
+  const { default: Conf } = await import('conf');
+  return new Conf<Record<string, unknown>>({
+    projectName: 'mudlark',
+    projectSuffix: '',
+    cwd: configFolder,
+    configName: 'settings',
+    accessPropertiesByDotNotation: false,
+    configFileMode: 0o600,
+  });
 }
 
 /** The settings in it. @throws RangeError when one is of the wrong type, or not what it takes */
@@ -45,10 +56,11 @@ function settingsIn(all: Readonly<Record<string, unknown>>): Stored {
 }
 
 /** Reads the settings; a damaged file is kept under another name, said so, and the defaults hold. Never throws. */
-export function readStored(configFolder: string): StoredSettings {
+export async function readStored(configFolder: string): Promise<StoredSettings> {
   const path = settingsPath(configFolder);
+  if (!existsSync(path)) return { values: {} };
   try {
-    return { values: settingsIn(readAll(path)) };
+    return { values: settingsIn((await openConf(configFolder)).store) };
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== undefined)
       return {
@@ -76,16 +88,16 @@ export function readStored(configFolder: string): StoredSettings {
  * Writes settings; those not named stay.
  * @throws StoreError when they cannot be written
  */
-export function writeStored(configFolder: string, patch: Stored): void {
-  const path = settingsPath(configFolder);
+export async function writeStored(configFolder: string, patch: Stored): Promise<void> {
   try {
     makeFolder(configFolder, 0o700);
-    const all = { ...readAll(path), ...patch };
-    settingsIn(all);
-    replaceWhole(path, `${JSON.stringify(all, undefined, 2)}\n`, PRIVATE);
+    const conf = await openConf(configFolder);
+    settingsIn({ ...conf.store, ...patch });
+    conf.set(patch as Record<string, unknown>);
   } catch (error) {
-    throw new StoreError(`${shownPath(path)}: ${faultWords(error)}; the setting was not kept`, {
-      cause: error,
-    });
+    throw new StoreError(
+      `${shownPath(settingsPath(configFolder))}: ${faultWords(error)}; the setting was not kept`,
+      { cause: error },
+    );
   }
 }

@@ -1,7 +1,7 @@
 /** Settings in force, and where each comes from: flag, environment, settings file, default, in this order. */
 import { StoreError, UsageError } from '../errors.js';
 import { cleanText } from '../text/sanitize.js';
-import { readStored, settingsPath, writeStored } from './settings-file.js';
+import { readStored, type StoredSettings, settingsPath, writeStored } from './settings-file.js';
 import type { SettingKey, SettingSpec, SettingValues } from './settings-keys.js';
 import { findSetting, readSetting, SETTING_KEYS, SETTINGS, showSetting } from './settings-keys.js';
 
@@ -83,7 +83,7 @@ export async function resolveSettings(
   flags: SettingFlags = {},
   env: Env = process.env,
 ): Promise<ResolvedSettings> {
-  const stored = configFolder === undefined ? { values: {} } : readStored(configFolder);
+  const stored: StoredSettings = configFolder === undefined ? { values: {} } : await readStored(configFolder);
   const notices = stored.notice === undefined ? [] : [stored.notice];
   const list = SETTING_KEYS.map((key) =>
     resolveOne(SETTINGS[key] as SettingSpec, flags, env, stored.values, notices),
@@ -104,7 +104,7 @@ export async function keepSettings(
     throw new StoreError(
       'there is no place for settings: set HOME or XDG_CONFIG_HOME; the setting was not kept',
     );
-  writeStored(configFolder, patch);
+  await writeStored(configFolder, patch);
 }
 
 /**
