@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { seededDraw } from '../../src/chance/draw.js';
 import { hueDifference } from '../../src/colour/lab.js';
 import type { ColourReading } from '../../src/colour/reading.js';
-import { seededDraw } from '../../src/drills/random-answer.js';
 import {
   amountsOf,
   bestBetween,
