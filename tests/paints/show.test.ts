@@ -19,13 +19,17 @@ const SOME = [
 ];
 
 describe('pigments show', () => {
-  test.each([60, 80, 120])('keeps to %i columns without colour', (columns) => {
-    for (const { id } of SOME) {
-      const text = pigmentShowText(STUDIO, id, { columns, colour: false });
-      expect(text).not.toContain('\u001b');
-      for (const line of text.split('\n')) expect(widthOf(line), line).toBeLessThanOrEqual(columns);
-    }
-  });
+  test.each([60, 80, 120])(
+    'keeps to %i columns without colour',
+    (columns) => {
+      for (const { id } of SOME) {
+        const text = pigmentShowText(STUDIO, id, { columns, colour: false });
+        expect(text).not.toContain('\u001b');
+        for (const line of text.split('\n')) expect(widthOf(line), line).toBeLessThanOrEqual(columns);
+      }
+    },
+    60_000,
+  );
 
   test('colours only the ladder', () => {
     const lines = pigmentShowText(STUDIO, 'viridian', { columns: 80, colour: true }).split('\n');
@@ -41,7 +45,7 @@ describe('pigments show', () => {
         'The label of your paint, its safety data sheet and your local rules on waste come before anything said here.',
       );
     }
-  });
+  }, 60_000);
 
   test('burnt sienna greys ultramarine, alizarin crimson does not (common practice, no source)', () => {
     const partners = neutralisersOf(STUDIO, paint('ultramarine-blue')).map(({ id }) => id);
