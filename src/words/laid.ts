@@ -70,7 +70,7 @@ export function laidLabel(studio: Studio, laid: Laid): string {
 }
 
 function strengthNote({ strength, thin = 1 }: Pick<Wash, 'strength' | 'thin'>): string {
-  return thin === 1 ? strengthWords(strength) : `${strengthWords(strength)}, ${thinWords(thin)}`;
+  return thin === 1 ? strengthWords(strength) : `${strengthWords(strength)} ${thinWords(thin)}`;
 }
 
 /** A second line: how it is laid and how strong. */
@@ -79,7 +79,8 @@ export function laidNote(laid: Laid): string {
   if ('strokes' in laid)
     return `side by side; ${laid.strokes.map(({ share }) => strengthWords(share)).join(' and ')} of the paper`;
   const many = Object.keys(laid.paints).length + Object.keys(laid.add ?? {}).length > 1;
-  return `${many ? 'stirred, ' : ''}${strengthNote(laid)} strong`;
+  const water = laid.thin === undefined || laid.thin === 1 ? '' : `, ${thinWords(laid.thin)}`;
+  return `${many ? 'stirred, ' : ''}${strengthWords(laid.strength)} strong${water}`;
 }
 
 /** "step 5.2, chroma 30, dark reddish brown". */

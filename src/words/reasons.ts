@@ -20,16 +20,20 @@ import {
   washLoads,
 } from '../washes/index.js';
 import { asShown, namesOf, sentence, stepsWords } from './laid.js';
-import { leftBy, runsWords, swallowedByAll } from './spectrum.js';
+import { leftBy, runsWords, swallowedByAll, without } from './spectrum.js';
 
 /** What two paints did to each other in one mixture. */
 export interface PairFigures {
   readonly names: readonly [string, string];
   readonly relation: Relation;
+  /** Share of the second in the film, by strength. */
+  readonly share: number;
   /** C* of the mixture as a share of the mean of its two parts at the mixture's own strength, weighed by their shares. */
   readonly left: number;
   readonly mixture: ColourReading;
-  /** Parts of the light that both swallow, in words; empty where there is none. */
+  /** Is there any part of the light that both swallow? */
+  readonly isShared: boolean;
+  /** Parts of the light that both swallow, in words, but for what still comes back in a colour; empty where there is none. */
   readonly both: string;
   /** What comes back from the mixture, in words. */
   readonly back: string;
@@ -54,26 +58,29 @@ export function pairFigures(
   const reflectance = puddleReflectance(mixed, paper);
   const mean = (1 - share) * readColour(a).chroma + share * readColour(b).chroma;
   const mixture = readColour(reflectance);
+  const shared = swallowedByAll([a, b], paper.reflectance);
+  const back = leftBy(reflectance);
   return {
     names,
     relation: relationBetween(studio, one, other),
+    share,
     left: mean > 0 ? mixture.chroma / mean : 1,
     mixture,
-    both: runsWords(swallowedByAll([a, b], paper.reflectance)),
-    back: runsWords(leftBy(reflectance)),
+    isShared: runsWords(shared) !== '',
+    both: runsWords(mixture.chroma < NEUTRAL_CHROMA ? shared : without(shared, back)),
+    back: runsWords(back),
   };
 }
 
 /** "Both swallow blue to green (450-550 nm); mostly red (610-700 nm) comes back." */
-function lightWords({ both, back, mixture }: PairFigures): string {
+function lightWords({ isShared, both, back, mixture }: PairFigures): string {
   if (back === '') return '';
   const comes =
     mixture.chroma < NEUTRAL_CHROMA
       ? 'what comes back is spread over the whole spectrum, so it looks grey'
       : `mostly ${back} comes back`;
-  return both === ''
-    ? ` No part of the light is swallowed strongly by both; ${comes}.`
-    : ` Both swallow ${both}; ${comes}.`;
+  if (!isShared) return ` No part of the light is swallowed strongly by both; ${comes}.`;
+  return both === '' ? ` ${sentence(comes)}.` : ` Both swallow ${both}; ${comes}.`;
 }
 
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
@@ -85,13 +92,13 @@ function neutralSentence({ relation, names }: PairFigures): string {
     return `${sentence(names[0])} is close to neutral, so ${names[1]} sets the hue.`;
   const [neutral, reading] = b.chroma < NEUTRAL_CHROMA ? [names[1], b] : [names[0], a];
   return reading.step < WHITE_STEP
-    ? `${sentence(neutral)} sends all parts of the light back alike: it makes a colour paler and chalkier, never darker.`
+    ? `${sentence(neutral)} sends all parts of the light back alike: it makes a colour paler and chalkier.`
     : `${sentence(neutral)} is close to neutral: it swallows all parts of the light alike, and the colour goes with the value.`;
 }
 
 /** How two paints stand to each other, and what that did here. */
 export function pairSentence(figures: PairFigures): string {
-  const { relation, left, mixture, names } = figures;
+  const { relation, share, left, mixture, names } = figures;
   const [first, second] = names;
   if (relation.kind === 'neutral') return neutralSentence(figures);
   const kept = left >= KEPT_LINE;
@@ -102,9 +109,9 @@ export function pairSentence(figures: PairFigures): string {
     return `${sentence(first)} and ${second} go around the wheel: ${end}.${lightWords(figures)}`;
   }
   if (relation.kind === 'across') {
-    const end = kept
-      ? 'but this little of it leaves most of the colour'
-      : `each swallows what the other sends back, and ${lost}`;
+    const little =
+      share <= 0.5 ? 'this little of it leaves most of the colour' : `${second} has nearly taken over`;
+    const end = kept ? `but ${little}` : `each swallows what the other sends back, and ${lost}`;
     return `${sentence(first)} and ${second} go across the wheel: ${end}.${lightWords(figures)}`;
   }
   const end = kept ? 'most of the colour is kept' : lost;
@@ -134,7 +141,8 @@ function layersReason(studio: Studio, layers: readonly Wash[]): string {
     Math.abs(chroma) < 2
       ? 'leaves the chroma'
       : `${chroma > 0 ? 'adds' : 'takes'} ${Math.abs(chroma).toFixed(0)} chroma`;
-  return `The last layer, ${paint}, filters what comes back from below: ${stepsWords(moved)} darker, and it ${change}.`;
+  const value = moved < 0.05 ? 'the value hardly moves' : `${stepsWords(moved)} darker`;
+  return `The last layer, ${paint}, filters what comes back from below: ${value}, and it ${change}.`;
 }
 
 function strokesReason(studio: Studio, laid: Laid): string {

@@ -1,5 +1,6 @@
 /** Which part of the light paints swallow or leave, in words. */
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
+import { listWords } from './laid.js';
 
 /** Usual names of the spectrum's parts; bounds in nm differ a little from book to book (common practice, no source). */
 const PARTS: readonly { readonly name: string; readonly toNm: number }[] = [
@@ -64,8 +65,18 @@ export function leftBy(film: Spectrum): Run[] {
   );
 }
 
+/** What is left of runs without the bands of others. */
+export function without(runs: readonly Run[], others: readonly Run[]): Run[] {
+  const isIn = (list: readonly Run[], nm: number): boolean =>
+    list.some(({ fromNm, toNm }) => nm >= fromNm && nm <= toNm);
+  return runsWhere((band) => {
+    const nm = WAVELENGTHS_NM[band] as number;
+    return isIn(runs, nm) && !isIn(others, nm);
+  });
+}
+
 /** Joins runs into words: "violet to green and red"; short runs are left out. */
 export function runsWords(runs: readonly Run[]): string {
   const wide = runs.filter(({ fromNm, toNm }) => toNm - fromNm >= 20);
-  return wide.map(runWords).join(' and ');
+  return listWords(wide.map(runWords));
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { seededDraw } from '../../src/chance/draw.js';
 import { checkDrill } from '../../src/drills/check.js';
-import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';
+import { randomAnswer } from '../../src/drills/random-answer.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { roof } from './sample.js';
 

@@ -6,9 +6,10 @@
 import { describe, expect, test } from 'vitest';
 import { accuracyReport } from '../../src/accuracy/index.js';
 import { painterStep, readColour } from '../../src/colour/index.js';
-import { LIBRARY, predict } from '../../src/paints/index.js';
+import { puddleReflectance } from '../../src/washes/index.js';
+import { paintOf, STUDIO } from '../studio.js';
 
-const report = accuracyReport();
+const report = accuracyReport(STUDIO);
 
 describe('accuracy report', () => {
   test('masstones: median CIEDE2000 at most 1.2, 90th percentile at most 2.8, largest at most 4.9', () => {
@@ -54,10 +55,9 @@ describe('accuracy report', () => {
   });
 
   test('a burnt sienna wash keeps its colour: C* 45-60 at step 3.9-4.6 at 0.3, no yellow at 0.06 (common practice, no source)', () => {
-    const pigment = LIBRARY.find(({ id }) => id === 'burnt-sienna');
-    if (pigment === undefined) throw new Error('no burnt sienna');
+    const pigment = paintOf('burnt-sienna');
     const at = (strength: number) =>
-      readColour(predict([{ pigment, load: strength * pigment.fullStrength }], 'puddle'));
+      readColour(puddleReflectance([{ pigment, load: strength * pigment.fullStrength }], STUDIO.paper));
     const wash = at(0.3);
     expect(wash.chroma).toBeGreaterThanOrEqual(45);
     expect(wash.chroma).toBeLessThanOrEqual(60);
@@ -69,7 +69,7 @@ describe('accuracy report', () => {
 
 describe('report format', () => {
   test('errors of a change cover all strengths, each with all measured paints', () => {
-    const measured = LIBRARY.filter(({ evidence }) => evidence === 'measured').map(({ id }) => id);
+    const measured = STUDIO.paints.filter(({ evidence }) => evidence === 'measured').map(({ id }) => id);
     const { modelError } = report;
     expect(modelError[0]?.from).toBe(0);
     expect(modelError.at(-1)?.to).toBeNull();
@@ -82,7 +82,7 @@ describe('report format', () => {
   });
 
   test('every row names pigments of the library and the counts agree with the rows', () => {
-    const ids = new Set(LIBRARY.map((pigment) => pigment.id));
+    const ids = new Set(STUDIO.paints.map((pigment) => pigment.id));
     const { masstones, complements, nonComplements } = report;
     expect([masstones.rows.length, complements.rows.length, nonComplements.rows.length]).toEqual([
       masstones.n,

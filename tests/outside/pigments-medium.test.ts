@@ -14,7 +14,7 @@ import {
   visibleMean,
 } from '../../src/paints/calibration/medium.js';
 import { appearanceOf, type SpectrumSet } from '../../src/paints/catalogue.js';
-import { findPigment, LIBRARY } from '../../src/paints/index.js';
+import { paintOf, STUDIO } from '../studio.js';
 
 /** 420-690 nm. */
 const visible = (values: Float64Array) => [...values].slice(4, 32);
@@ -74,13 +74,14 @@ test('a share added to K before the slope is taken makes the shared pigments fit
 });
 
 test('inside a watercolour film log S rises slowly with log K', () => {
-  const slopes = LIBRARY.filter(({ evidence, id }) => evidence === 'measured' && id !== 'chinese-white').map(
-    ({ K, S }) =>
+  const slopes = STUDIO.paints
+    .filter(({ evidence, id }) => evidence === 'measured' && id !== 'chinese-white')
+    .map(({ K, S }) =>
       slope(
         K,
         S.map((value) => Math.max(value, 1e-3)),
       ),
-  );
+    );
   expect(Math.abs(median(slopes) - SCATTER_FOLLOWS)).toBeLessThan(0.04);
 });
 
@@ -96,8 +97,7 @@ test('S of a masstone film falls with the transparency rating', () => {
     'ivory-black',
   ];
   const points = ids.map((id) => {
-    const pigment = findPigment(id);
-    if (pigment === undefined) throw new Error(id);
+    const pigment = paintOf(id);
     return [
       appearanceOf(id).transparency ?? Number.NaN,
       Math.log(visibleMean(pigment.S) * pigment.fullStrength),

@@ -10,18 +10,12 @@ import { sourceSpectrum } from '../../src/paints/calibration/carried-spectra.js'
 import { greatestK } from '../../src/paints/calibration/medium.js';
 import { USUAL_FULL_STRENGTH } from '../../src/paints/calibration/tinting.js';
 import acrylics from '../../src/paints/data/tinting-strength.json' with { type: 'json' };
-import { findPigment, LIBRARY } from '../../src/paints/index.js';
+import { paintOf, STUDIO } from '../studio.js';
 
-const report = accuracyReport().tintingStrength;
+const report = accuracyReport(STUDIO).tintingStrength;
 
 function againstUltramarine(id: string): number {
-  return greatestK(paint(id).K) / greatestK(paint('ultramarine-blue').K);
-}
-
-function paint(id: string) {
-  const pigment = findPigment(id);
-  if (pigment === undefined) throw new Error(id);
-  return pigment;
+  return greatestK(paintOf(id).K) / greatestK(paintOf('ultramarine-blue').K);
 }
 
 describe('the table of acrylics', () => {
@@ -74,7 +68,7 @@ describe('strength against ultramarine blue', () => {
     ['cobalt-aluminate-blue', 0.46, 0.65],
     ['cerulean-blue-chromium', 0.36, 0.46],
   ])('%s lies between the two acrylics', (id, least, most) => {
-    expect(paint(id).strengthEvidence).toBe('anchored');
+    expect(paintOf(id).strengthEvidence).toBe('anchored');
     expect(againstUltramarine(id)).toBeGreaterThan(least);
     expect(againstUltramarine(id)).toBeLessThan(most);
   });
@@ -101,7 +95,7 @@ describe('strength against ultramarine blue', () => {
 
 test('the usual loads of a masstone are those in the middle of the measured and anchored paints', () => {
   const ORGANIC = /^P(Y74|O73|R83|R254|V19|R122|V23|B60|B15|G7$|G36)/;
-  const known = LIBRARY.filter(
+  const known = STUDIO.paints.filter(
     ({ strengthEvidence, ci, id }) =>
       strengthEvidence !== 'assumed' && ci.length > 0 && id !== 'chinese-white',
   );

@@ -9,7 +9,8 @@ import { chromaOf, hueDifference, hueOf, type Lab, reflectanceToLab } from '../.
 import { masstoneReflectance } from '../../src/optics/film.js';
 import { DRY_WATERCOLOUR, throughSurface } from '../../src/optics/surface.js';
 import { sourceSpectrum } from '../../src/paints/calibration/carried-spectra.js';
-import { findPigment, predict } from '../../src/paints/index.js';
+import { puddleReflectance } from '../../src/washes/index.js';
+import { paintOf, STUDIO } from '../studio.js';
 
 const WHITE = sourceSpectrum('acrylic-2016', 'PW6');
 
@@ -25,9 +26,11 @@ function tint(pigment: string, parts: number): Lab {
 }
 
 function wash(id: string, strength: number): Lab {
-  const pigment = findPigment(id);
-  if (pigment === undefined) throw new Error(id);
-  return reflectanceToLab(predict([{ pigment, load: strength * pigment.fullStrength }], 'puddle'), 'D65-2');
+  const pigment = paintOf(id);
+  return reflectanceToLab(
+    puddleReflectance([{ pigment, load: strength * pigment.fullStrength }], STUDIO.paper),
+    'D65-2',
+  );
 }
 
 /** The colour with this L* among ever more of a paint. */

@@ -2,10 +2,11 @@
 import { expect } from 'vitest';
 import { pigmentShowText } from '../../src/commands/pigments.js';
 import { widthOf } from '../../src/text/wrap.js';
+import { STUDIO } from '../studio.js';
 
 /** Looks at a page without colour: its width, and that it defers to the label. */
 export function expectPage(id: string, columns: number): void {
-  const text = pigmentShowText(id, { columns, colour: false });
+  const text = pigmentShowText(STUDIO, id, { columns, colour: false });
   expect(text).not.toContain('\u001b');
   for (const line of text.split('\n')) expect(widthOf(line), line).toBeLessThanOrEqual(columns);
   expect(text.replace(/\s+/g, ' ')).toContain(

@@ -8,20 +8,14 @@ import {
   pigmentsJson,
   pigmentsText,
 } from '../../src/commands/pigments.js';
-import { findPigment, LIBRARY, type Pigment } from '../../src/paints/index.js';
+import { paintOf, STUDIO } from '../studio.js';
 import { expectPage } from './page.js';
-
-function paint(id: string): Pigment {
-  const found = findPigment(id);
-  if (found === undefined) throw new Error(id);
-  return found;
-}
 
 /** Measured, transferred and estimated, a mixture and a white; the long run looks at every page. */
 const SOME = [
-  ...LIBRARY.filter((_, index) => index % 27 === 0),
-  paint('neutral-tint'),
-  paint('titanium-white'),
+  ...STUDIO.paints.filter((_, index) => index % 27 === 0),
+  paintOf('neutral-tint'),
+  paintOf('titanium-white'),
 ];
 
 describe('pigments show', () => {
@@ -30,37 +24,43 @@ describe('pigments show', () => {
   });
 
   test('colours only the ladder', () => {
-    const lines = pigmentShowText('viridian', { columns: 80, colour: true }).split('\n');
+    const lines = pigmentShowText(STUDIO, 'viridian', { columns: 80, colour: true }).split('\n');
     const coloured = lines.filter((line) => line.includes('\u001b['));
     expect(coloured).toHaveLength(6);
     for (const line of coloured) expect(line).toContain('\u001b[49m');
   });
 
   test('burnt sienna greys ultramarine, alizarin crimson does not (common practice, no source)', () => {
-    const partners = neutralisersOf(paint('ultramarine-blue')).map(({ id }) => id);
+    const partners = neutralisersOf(STUDIO, paintOf('ultramarine-blue')).map(({ id }) => id);
     expect(partners).toContain('burnt-sienna');
     expect(partners).not.toContain('alizarin-crimson');
-    expect(neutralisersOf(paint('ivory-black'))).toEqual([]);
+    expect(neutralisersOf(STUDIO, paintOf('ivory-black'))).toEqual([]);
   });
 
   test('says how the strength is known', () => {
-    const text = (id: string) => pigmentShowText(id, { columns: 120, colour: false }).replace(/\s+/g, ' ');
+    const text = (id: string) =>
+      pigmentShowText(STUDIO, id, { columns: 120, colour: false }).replace(/\s+/g, ' ');
     expect(text('ultramarine-blue')).toContain('strength measured:');
     expect(text('pyrrole-red')).toMatch(/strength anchored:.*factor of two/);
     expect(text('viridian')).toMatch(/strength assumed:.*a guess/);
   });
 
   test('an unknown id is a usage error that names the nearest', () => {
-    expect(() => pigmentShowText('burnt-siena', { columns: 80, colour: false })).toThrow(/burnt-sienna/);
-    expect(() => pigmentShowJson('x'.repeat(5000))).toThrow(/no pigment is called/);
+    expect(() => pigmentShowText(STUDIO, 'burnt-siena', { columns: 80, colour: false })).toThrow(
+      /burnt-sienna/,
+    );
+    expect(() => pigmentShowJson(STUDIO, 'x'.repeat(5000))).toThrow(/no pigment is called/);
   });
 });
 
 describe('lists', () => {
   test('JSON has every pigment with its masstone', () => {
-    const { schemaVersion, pigments } = pigmentsJson() as { schemaVersion: number; pigments: unknown[] };
+    const { schemaVersion, pigments } = pigmentsJson(STUDIO) as {
+      schemaVersion: number;
+      pigments: unknown[];
+    };
     expect(schemaVersion).toBe(1);
-    expect(pigments).toHaveLength(LIBRARY.length);
+    expect(pigments).toHaveLength(STUDIO.paints.length);
     for (const pigment of pigments) {
       expect(pigment).toMatchObject({
         id: expect.any(String),
@@ -71,12 +71,12 @@ describe('lists', () => {
   });
 
   test('text has a line for every pigment', () => {
-    const text = pigmentsText();
-    for (const { id } of LIBRARY) expect(text).toContain(`\n${id} `);
+    const text = pigmentsText(STUDIO);
+    for (const { id } of STUDIO.paints) expect(text).toContain(`\n${id} `);
   });
 
   test('accuracy as text ends with what no prediction can do', () => {
-    expect(accuracyText()).toMatch(/Makers differ[\s\S]*closer than that\.\n$/);
+    expect(accuracyText(STUDIO)).toMatch(/Makers differ[\s\S]*closer than that\.\n$/);
   }, 60_000);
 });
 

@@ -10,7 +10,7 @@ interface GradeDocument {
   mark: number;
   value: { before: number; after: number; asked: number[]; verdict: string };
   chroma: { kept: number; shadingLine: number; best: number; verdict: string };
-  best: { second: string; amount: string; apply: string; mark: number; strength?: string };
+  best: { second: string; amount: string; thin: string; mark: number };
   explanation: string[];
 }
 
@@ -34,8 +34,7 @@ drills:
     start: { paints: { burnt-sienna: 1 }, strength: 0.3 }
     goal: { value: [5.3, 6.3], chroma: bright }
     tray: [alizarin-crimson, ultramarine-blue, ivory-black]
-    amounts: ['1:4', '1:2', '1:1']
-    strengths: [0.65]
+    amounts: ['1:8', '1:4', '1:2', '1:1']
 `;
 
 describe('mudlark grade', () => {
@@ -43,8 +42,7 @@ describe('mudlark grade', () => {
     const args = ['grade', 'harbour-roof-shade'];
     const first = mudlark([...args, '--second', 'nonsense', '--amount', '1:4']);
     expect(first.code).toBe(2);
-    const strength = ['--strength', '0.3'];
-    const some = mudlark([...args, '--second', 'ultramarine-blue', '--amount', '1:2', ...strength, '--json']);
+    const some = mudlark([...args, '--second', 'ultramarine-blue', '--amount', '1:2', '--json']);
     const grade = JSON.parse(some.out) as GradeDocument;
     expect(grade.schemaVersion).toBe(1);
     const { best } = grade;
@@ -54,7 +52,9 @@ describe('mudlark grade', () => {
       best.second,
       '--amount',
       best.amount,
-      ...(best.strength === undefined ? [] : ['--strength', best.strength]),
+      // What the drill fixes may be said, too.
+      '--thin',
+      best.thin,
     ]);
     expect(again.mark).toBe(100);
     expect(again.mark).toBe(best.mark);

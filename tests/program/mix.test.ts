@@ -4,8 +4,10 @@ import { mudlark, mudlarkJson } from './run-cli.js';
 
 interface MixDocument {
   schemaVersion: number;
-  parts: { pigment: string; parts: number; load: number }[];
+  parts: { pigment: string; parts?: number; added?: number; load: number }[];
   apply: string;
+  strength: number;
+  loads: { pigment: string; load: number }[];
   value: number;
   step: number;
   chroma: number;
@@ -63,6 +65,23 @@ describe('mudlark mix', () => {
     expect(dark.lab.l).toBeLessThan(30);
   });
 
+  it('stirs in without water, then thins', () => {
+    const first = ['mix', 'burnt-sienna=1', '--strength', '0.3'];
+    const stirred = mudlarkJson<MixDocument>([...first, '--add', 'alizarin-crimson=0.5']);
+    expect(stirred.parts.map(({ pigment, parts, added }) => [pigment, parts, added])).toEqual([
+      ['burnt-sienna', 1, undefined],
+      ['alizarin-crimson', undefined, 0.5],
+    ]);
+    const [sienna, crimson] = stirred.loads.map(({ load }) => load);
+    expect(crimson).toBeCloseTo(0.5 * (sienna ?? 0), 10);
+    // The sienna gives way to the volume of the crimson alone: 0.5 · 0.3 / 4 of the puddle.
+    const [alone] = mudlarkJson<MixDocument>(first).loads;
+    expect(sienna).toBeCloseTo((alone?.load ?? 0) / (1 + (0.5 * 0.3) / 4), 10);
+    const thinned = mudlarkJson<MixDocument>([...first, '--add', 'alizarin-crimson=0.5', '--thin', '2']);
+    expect(thinned.strength).toBeCloseTo(stirred.strength / 2, 10);
+    expect(thinned.lab.l).toBeGreaterThan(stirred.lab.l);
+  });
+
   it('takes absolute loads, whatever the strength', () => {
     const given = mudlarkJson<MixDocument>([
       'mix',
@@ -99,6 +118,12 @@ describe('mudlark mix', () => {
     [['burnt-sienna=1', '--strength', '1.5'], /at most 1/],
     [['burnt-sienna=1', '--strength', 'thick'], /must be a number/],
     [['burnt-sienna=1', '--apply', 'spray'], /--apply takes puddle, glaze, strokes/],
+    [['burnt-sienna=1', '--add', 'sap-green=0'], /parts of sap-green must be above 0/],
+    [['burnt-sienna=1', '--add', 'sap-green'], /paint=parts/],
+    [['burnt-sienna=1', '--add', 'sap-green=1', '--add', 'sap-green=1'], /named twice/],
+    [['burnt-sienna=1', '--add', 'sap-green=1', '--apply', 'glaze'], /--add stirs into the puddle/],
+    [['burnt-sienna=1', '--thin', '0.5'], /thin must be 1/],
+    [['burnt-sienna=1', '--thin', '1e9'], /thin must be 1/],
     [['\u001b[31mred=1'], /no paint is called/],
     [['__proto__=1'], /no paint is called/],
     [[], /missing required argument/],

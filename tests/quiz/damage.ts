@@ -5,6 +5,7 @@ import { MudlarkError } from '../../src/errors.js';
 import { parseSitting, sittingText } from '../../src/quiz/answers.js';
 import { parseHandout } from '../../src/quiz/handout.js';
 import { parsePlan, planText } from '../../src/quiz/plan.js';
+import { STUDIO } from '../studio.js';
 import { bestAnswers, sittingOf, someHandout, someHandoutText } from './fixture.js';
 
 /** What tends to upset readers. */
@@ -136,7 +137,11 @@ function survives(
 const handout = someHandout(2);
 /** Each reader with a sound file. */
 export const READERS = [
-  { what: 'handout', read: parseHandout, text: someHandoutText(2, { timePerQuestionSeconds: 60 }) },
+  {
+    what: 'handout',
+    read: (text: string, name: string) => parseHandout(STUDIO, text, name),
+    text: someHandoutText(2, { timePerQuestionSeconds: 60 }),
+  },
   {
     what: 'answers',
     read: parseSitting,

@@ -1,6 +1,5 @@
 /** Cross-validation by pair: each pair of paints is predicted by a fit that saw no mixture of the two. */
-import { uniformInt } from 'pure-rand/distribution/uniformInt';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { seededDraw, shuffled } from '../../chance/draw.js';
 import { fitTable } from './fit.js';
 import { type MeasuredFilm, MIXTURE_FILMS, PAINT_IDS } from './measurements.js';
 import { ALL_EVIDENCE, type FitModel } from './model.js';
@@ -22,12 +21,8 @@ function keyOf(pair: PairOfPaints): string {
 
 /** All measured pairs dealt out to the folds, shuffled from the seed. */
 export function foldPairs(seed = FOLD_SEED): PairOfPaints[][] {
-  const pairs = [...new Map(MIXTURE_FILMS.map((film) => [keyOf(pairOf(film)), pairOf(film)])).values()];
-  const chance = xoroshiro128plus(seed);
-  for (let last = pairs.length - 1; last > 0; last--) {
-    const other = uniformInt(chance, 0, last);
-    [pairs[last], pairs[other]] = [pairs[other] as PairOfPaints, pairs[last] as PairOfPaints];
-  }
+  const known = new Map(MIXTURE_FILMS.map((film) => [keyOf(pairOf(film)), pairOf(film)]));
+  const pairs = shuffled([...known.values()], seededDraw(seed));
   return Array.from({ length: FOLDS }, (_, fold) => pairs.filter((_pair, index) => index % FOLDS === fold));
 }
 

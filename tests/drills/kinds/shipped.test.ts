@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { seededDraw } from '../../../src/chance/draw.js';
 import { IDEAS } from '../../../src/drills/ideas.js';
 import type { Drill } from '../../../src/drills/kinds/index.js';
-import { randomAnswer, seededDraw } from '../../../src/drills/random-answer.js';
+import { randomAnswer } from '../../../src/drills/random-answer.js';
 import type { Answer, Grade } from '../../../src/drills/types.js';
 import { readDrillFolder } from '../../../src/files/exercises.js';
 import { kindOf, STUDIO } from '../../studio.js';

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { generateDrill } from '../../../src/drills/generate/index.js';
-import { type Drill, kindOf } from '../../../src/drills/kinds.js';
+import type { Drill } from '../../../src/drills/kinds/index.js';
+import { generateDrill } from '../../../src/drills/make/index.js';
+import { kindOf, STUDIO } from '../../studio.js';
 import { ALL, BOXES, faultsOf, MIX_FAMILIES, made, oddWords } from './made.js';
 
 describe('made-up drills', () => {
@@ -13,7 +14,7 @@ describe('made-up drills', () => {
     });
 
     test('a seed at each level passes the checker and the file format', () => {
-      expect(faultsOf(family, drills)).toEqual([]);
+      expect(faultsOf(drills, 2)).toEqual([]);
     });
 
     test('scenes read well', () => {
@@ -45,12 +46,12 @@ describe('made-up drills', () => {
     });
     expect(hashes).toMatchInlineSnapshot(`
       [
-        "00b56b1258f9",
-        "39430cc60a20",
-        "17f648683b58",
-        "874dc516630d",
-        "373f7e2f0369",
-        "0c4707089076",
+        "2b3f8c4612ec",
+        "b74b5aef58d6",
+        "b56343e34f8f",
+        "7a755b80edb9",
+        "0a65c4a9f028",
+        "ad323f2c53ab",
       ]
     `);
   });
@@ -64,8 +65,9 @@ describe('made-up drills', () => {
     };
     expect(fields('dull-on-purpose', 2)).toEqual(['second']);
     expect(fields('dull-on-purpose', 3)).toEqual(['second', 'amount']);
-    expect(fields('dull-on-purpose', 4)).toEqual(['second', 'amount', 'strength']);
-    expect(fields('dull-on-purpose', 5)).toEqual(['second', 'amount', 'way', 'strength']);
+    expect(fields('dull-on-purpose', 4)).toEqual(['second', 'amount', 'thin']);
+    // At the last level either the water is open, or a glaze stands among the amounts.
+    expect(fields('dull-on-purpose', 5).slice(0, 2)).toEqual(['second', 'amount']);
     expect(fields('tinting-strength', 2)).toEqual(['amount']);
   });
 

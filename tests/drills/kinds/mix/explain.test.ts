@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { seededDraw } from '../../../../src/chance/draw.js';
 import { IDEAS } from '../../../../src/drills/ideas.js';
 import type { Drill } from '../../../../src/drills/kinds/index.js';
 import { mixKind as mixKindIn } from '../../../../src/drills/kinds/mix/index.js';
 import type { MixDrill } from '../../../../src/drills/kinds/mix/schema.js';
-import { randomAnswer, seededDraw } from '../../../../src/drills/random-answer.js';
+import { randomAnswer } from '../../../../src/drills/random-answer.js';
 import { readDrillFolder } from '../../../../src/files/exercises.js';
 import { kindOf, STUDIO } from '../../../studio.js';
 import { roof, wide } from '../../sample.js';
