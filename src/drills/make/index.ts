@@ -9,12 +9,14 @@ import { DIAGNOSIS_GENERATORS } from './diagnosis-generators.js';
 import { DRYING_GENERATORS } from './drying-generators.js';
 import type { Level } from './levels.js';
 import { MIX_GENERATORS } from './mix-generators.js';
+import { holdsSubject } from './mix-plan.js';
 import { SHADOW_GENERATORS } from './shadow-generators.js';
 import type { Generator } from './types.js';
 import { VALUE_GENERATORS } from './value-generators.js';
 import { WHEEL_GENERATORS } from './wheel-generators.js';
 
 export type { Level } from './levels.js';
+export { usedBy } from './sentences.js';
 export type { DrillDraft, Generator, Wanted } from './types.js';
 
 /** Generators by family. */
@@ -43,7 +45,7 @@ export interface Request {
   readonly level: number;
   /** Ids of the paints to use, two or more. */
   readonly palette: readonly string[];
-  /** Paints that the drills just before began with. */
+  /** What the drills just before used: paints of the first wash, subjects, sentences (`usedBy`). */
   readonly avoid?: readonly string[];
 }
 
@@ -73,6 +75,8 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
   if (paints.length < 2) throw new RangeError(`a palette needs two paints, got ${paints.length}`);
   const key = seedOf(seed, family, level, ...paints);
   const draw = seededDraw(key);
+  // Another drill where other things are avoided, and so another id.
+  const name = avoid.length === 0 ? key : seedOf(key, ...[...avoid].sort());
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
     // A palette of few paints may have no other start: after half of the attempts any will do.
     const wanted = {
@@ -84,14 +88,15 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
     if (draft === undefined) continue;
     const drill = {
       ...draft,
-      id: `made-${family}-${level}-${(key >>> 0).toString(36)}`,
+      id: `made-${family}-${level}-${(name >>> 0).toString(36)}`,
       family,
       level,
       ask: draft.ask ?? findFamily(family)?.ask ?? '',
     } as Drill;
     // The lesson first: it costs a tenth of the whole check and fails most.
     const isLesson = (kindOf(studio, drill).faults?.(drill) ?? []).length === 0;
-    if (isLesson && isSound(studio, drill)) return drill;
+    const isSubject = drill.kind !== 'mix' || holdsSubject(studio, drill);
+    if (isLesson && isSubject && isSound(studio, drill)) return drill;
   }
   throw new RangeError(
     `${family}, level ${level}: no drill found for a palette of ${paints.length} paints; try a larger one`,

@@ -9,7 +9,7 @@ export interface Wanted {
   readonly level: Level;
   /** Ids of the paints to use. */
   readonly palette: readonly string[];
-  /** Paints that should not make the start on their own, because the drills just before began with them. */
+  /** What the drills just before used, see `usedBy`: paints should not make the start on their own, subjects and sentences not come again. */
   readonly avoid: readonly string[];
 }
 
