@@ -10,8 +10,16 @@ import { seatOf } from '../kinds/mix/seat.js';
 import { solved } from '../kinds/mix/solve.js';
 import { findSubject, type Subject } from '../lexicon.js';
 import { GLAZES, type Level, openingsAt, THINS, TRAY_SIZE, touchesRound } from './levels.js';
-import { type Candidate, goalOf, IS_AIM, MOST_HELD_STEP, type Partner, type PlanRules } from './mix-rules.js';
-import { subjectsFor, suits } from './subjects.js';
+import {
+  type Candidate,
+  goalOf,
+  IS_AIM,
+  MOST_HELD_STEP,
+  meets,
+  type Partner,
+  type PlanRules,
+} from './mix-rules.js';
+import { canBegin, subjectsFor, suits } from './subjects.js';
 
 /** All of a mix drill but its words. */
 export type MixPlan = Pick<
@@ -60,7 +68,6 @@ function candidates(
 
 /** A mixture that is what an aim means, with the subjects that can have its colours. */
 interface Prospect extends Candidate {
-  readonly aim: Aim;
   readonly subjects: readonly Subject[];
 }
 
@@ -68,22 +75,14 @@ function prospects(
   studio: Studio,
   start: FirstWash,
   partner: Partner,
+  aim: Aim,
   rules: PlanRules,
   avoid: readonly string[],
 ): Prospect[] {
   const { colour } = seeLaid(studio, start);
-  const first = Object.keys(start.paints).map((id) => paintOf(studio, id));
   return candidates(studio, start, partner, rules)
-    .filter((candidate) => rules.worth(colour, candidate, first))
-    .flatMap((candidate) =>
-      rules.aims
-        .filter((aim) => IS_AIM[aim](colour, candidate.colour))
-        .map((aim) => ({
-          ...candidate,
-          aim,
-          subjects: subjectsFor(aim, colour, candidate.colour, avoid),
-        })),
-    )
+    .filter((candidate) => IS_AIM[aim](colour, candidate.colour) && (rules.worth?.(candidate) ?? true))
+    .map((candidate) => ({ ...candidate, subjects: subjectsFor(aim, colour, candidate.colour, avoid) }))
     .filter(({ subjects }) => subjects.length > 0);
 }
 
@@ -92,35 +91,52 @@ function firstProspect(
   studio: Studio,
   start: FirstWash,
   partners: readonly Partner[],
+  aim: Aim,
   rules: PlanRules,
   avoid: readonly string[],
   draw: Draw,
 ): Prospect | undefined {
-  for (const partner of shuffled(partners, draw)) {
-    const found = prospects(studio, start, partner, rules, avoid);
-    if (found.length === 0) continue;
-    const aim = pick([...new Set(found.map((each) => each.aim))], draw);
-    return pick(
-      found.filter((each) => each.aim === aim),
-      draw,
-    );
+  const { colour } = seeLaid(studio, start);
+  if (!canBegin(aim, colour, avoid)) return undefined;
+  const first = Object.keys(start.paints).map((id) => paintOf(studio, id));
+  const serving = partners.filter((partner) => rules.serves(partner, colour, first));
+  for (const partner of shuffled(serving, draw)) {
+    const found = prospects(studio, start, partner, aim, rules, avoid);
+    if (found.length > 0) return pick(found, draw);
   }
   return undefined;
 }
 
+/** What a level leaves open of the candidates beside a choice; only to foresee what the checker would refuse. */
+function openAt(level: Level, { how, thin }: Candidate['choice'], all: readonly Candidate[]): Candidate[] {
+  return all.filter(
+    ({ choice }) =>
+      (level > 3 || choice.thin === thin) && choice.how.way === how.way && (level > 2 || choice.how === how),
+  );
+}
+
 function trayFor(
-  { partner, ...candidate }: Candidate,
+  studio: Studio,
+  { start, goal }: Pick<MixPlan, 'start' | 'goal'>,
+  level: Level,
+  { partner, choice }: Candidate,
   partners: readonly Partner[],
-  size: number,
   rules: PlanRules,
   draw: Draw,
 ): string[] | undefined {
+  const { colour } = seeLaid(studio, start);
+  // A paint that is there to fail must fail, whatever else is open.
+  const fails = (each: Partner): boolean =>
+    !openAt(level, choice, candidates(studio, start, each, rules)).some((open) =>
+      meets(goal, colour, open.colour),
+    );
   const others = shuffled(
     partners.filter((each) => each !== partner),
     draw,
-  );
-  const tempting = others.find((each) => rules.tempts(each, { partner, ...candidate }));
+  ).filter((each) => !rules.mustFail(each) || fails(each));
+  const tempting = others.find(rules.tempts);
   if (tempting === undefined) return undefined;
+  const size = TRAY_SIZE[rules.asks][level];
   const rest = others.filter((each) => each !== tempting);
   const tray = [partner, tempting, ...rest].slice(0, size).map(({ pigment }) => pigment.id);
   return shuffled(tray, draw);
@@ -149,19 +165,21 @@ export function planMix(
   const { colour } = seeLaid(studio, start);
   if (!rules.start(colour)) return undefined;
   const partners = paints.map((pigment): Partner => ({ pigment, ...seatOf(studio, start, pigment.id) }));
-  const found = firstProspect(studio, start, partners, rules, avoid, draw);
+  const aim = pick(rules.aims, draw);
+  const found = firstProspect(studio, start, partners, aim, rules, avoid, draw);
   if (found === undefined) return undefined;
-  const { aim, choice } = found;
+  const { choice } = found;
   const evidence = evidenceOf([...Object.keys(start.paints), choice.second].map((id) => paintOf(studio, id)));
   // Equal parts are the temptation: they have to be among the amounts that can be told apart.
   if (rules.asks === 'amount' && choice.how.way === 'puddle') {
     if (!touchesRound(choice.how.id as Touch, rules.least, evidence).includes('1:1')) return undefined;
   }
-  const tray = trayFor(found, partners, TRAY_SIZE[rules.asks][level], rules, draw);
+  const goal = { ...goalOf(aim, colour, found.colour), ...rules.goal?.(colour, found.colour, aim) };
+  const tray = trayFor(studio, { start, goal }, level, found, partners, rules, draw);
   if (tray === undefined) return undefined;
   return {
     start,
-    goal: { ...goalOf(aim, colour, found.colour), ...rules.goal?.(colour, found.colour, aim) },
+    goal,
     subject: pick(found.subjects, draw).id,
     tray,
     ...openingsAt(level, choice, { ...rules, evidence }, draw),

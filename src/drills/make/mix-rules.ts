@@ -2,7 +2,15 @@
 import { shadingLine } from '../../colour/chroma.js';
 import { hueDifference } from '../../colour/lab.js';
 import type { ColourReading } from '../../colour/reading.js';
-import { type Aim, chromaMargin, DEEP_STEP, type Goal, LEAST_BAND } from '../../judgement/index.js';
+import {
+  type Aim,
+  chromaMargin,
+  DEEP_STEP,
+  type Goal,
+  HUE_BOUND_DEG,
+  LEAST_BAND,
+  MODEL_ERROR,
+} from '../../judgement/index.js';
 import type { Pigment } from '../../paints/index.js';
 import type { Way } from '../../washes/index.js';
 import type { Choice } from '../kinds/mix/choice.js';
@@ -35,12 +43,16 @@ export interface PlanRules {
   readonly start: (colour: ColourReading) => boolean;
   /** May this paint be there at all, in the first wash or in the tray? */
   readonly allows?: (pigment: Pigment) => boolean;
+  /** May this paint be the answer? */
+  readonly serves: (partner: Partner, start: ColourReading, first: readonly Pigment[]) => boolean;
   /** Is this mixture worth asking for, beside what its aim wants? */
-  readonly worth: (start: ColourReading, candidate: Candidate, first: readonly Pigment[]) => boolean;
+  readonly worth?: (candidate: Candidate) => boolean;
   /** Where a family asks for more or less than the aim does by itself. */
   readonly goal?: (start: ColourReading, colour: ColourReading, aim: Aim) => Partial<Goal>;
   /** Must this paint be in the tray to tempt? */
-  readonly tempts: (partner: Partner, candidate: Candidate) => boolean;
+  readonly tempts: (partner: Partner) => boolean;
+  /** May this paint not reach the goal, lest the drill teach the opposite? */
+  readonly mustFail: (partner: Partner) => boolean;
   readonly least: Touch;
   readonly ways: readonly Way[];
 }
@@ -133,6 +145,18 @@ export function goalOf(aim: Aim, start: ColourReading, colour: ColourReading): G
   }
 }
 
+/** Whether a colour would do for a goal, roughly: what the checker then judges in full. */
+export function meets(goal: Goal, start: ColourReading, colour: ColourReading): boolean {
+  const [light, dark] = goal.value;
+  const room = MODEL_ERROR.measured;
+  if (colour.step < light - room.step || colour.step > dark + room.step) return false;
+  if (goal.chroma === undefined) return IS_AIM[goal.aim](start, colour);
+  const [dull, strong] = goal.chroma;
+  if (colour.chroma < dull - room.chroma || colour.chroma > strong + room.chroma) return false;
+  const within = HUE_BOUND_DEG[goal.aim];
+  return within === undefined || turned(start, colour) <= within;
+}
+
 /** True when a paint holds a black: one of its Colour Index names is a pigment black. */
 export function holdsBlack({ ci }: Pigment): boolean {
   return ci.some((name) => name.startsWith('PBk'));
@@ -163,11 +187,12 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     aims: ['shade', 'rich'],
     strengths: [0.1, 0.15, 0.2, 0.3],
     start: ({ chroma, step }) => chroma >= 28 && step <= 6,
-    worth: (start, { partner, colour }) =>
+    serves: (partner, start) =>
       (isNear(partner) || partner.place === 'between') &&
-      (partner.place === 'own' || partner.alone.step >= start.step + 0.3) &&
-      colour.chroma >= 12,
+      (partner.place === 'own' || partner.alone.step >= start.step + 0.3),
+    worth: ({ colour }) => colour.chroma >= 12,
     tempts: isFar,
+    mustFail: isFar,
     least: '1:8',
     ways: ['puddle', 'glaze'],
   },
@@ -176,8 +201,9 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     aims: ['dull', 'distance'],
     strengths: [0.15, 0.2, 0.3, 0.45],
     start: ({ chroma }) => chroma >= 30,
-    worth: (_start, { partner }) => partner.place === 'across' || partner.place === 'between',
+    serves: ({ place }) => place === 'across' || place === 'between',
     tempts: isNear,
+    mustFail: isNear,
     least: '1:32',
     ways: ['puddle'],
   },
@@ -187,8 +213,9 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     strengths: [0.2, 0.3, 0.45],
     start: ({ chroma }) => chroma >= 25,
     allows: (pigment) => !holdsBlack(pigment),
-    worth: (_start, { partner, colour }) =>
-      partner.place !== 'white' && partner.place !== 'own' && colour.step < DEEP_STEP,
+    serves: ({ place }) => place !== 'white' && place !== 'own',
+    worth: ({ colour }) => colour.step < DEEP_STEP,
+    mustFail: () => false,
     tempts: ({ place }) => place === 'between' || place === 'across' || place === 'around',
     least: '1:32',
     ways: ['puddle'],
@@ -198,7 +225,8 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     aims: ['lean'],
     strengths: [0.15, 0.2, 0.3, 0.45],
     start: ({ chroma }) => chroma >= 25,
-    worth: (_start, { partner }) => partner.place === 'across' || partner.place === 'between',
+    serves: ({ place }) => place === 'across' || place === 'between',
+    mustFail: () => false,
     tempts: ({ place }) => place !== 'own' && place !== 'white',
     least: '1:32',
     ways: ['puddle'],
@@ -209,11 +237,13 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     strengths: [0.3, 0.45, 0.65, 0.9],
     start: ({ chroma, step }) => chroma >= 25 && step >= 4,
     allows: (pigment) => !holdsBlack(pigment),
-    worth: (_start, { partner, colour }) => partner.place !== 'own' && colour.step >= 8,
+    serves: ({ place }) => place !== 'white' && place !== 'own',
+    worth: ({ colour }) => colour.step >= 8,
     goal: (_start, colour, aim) => ({
       value: [Math.min(8, Math.round((colour.step - 0.3) * 10) / 10), 10.5],
       ...(aim === 'neutral' ? { chroma: [0, 2 * HALF_CHROMA] as const } : {}),
     }),
+    mustFail: () => false,
     tempts: ({ place }) => place === 'around' || place === 'between' || place === 'white',
     least: '1:32',
     ways: ['puddle', 'glaze'],
@@ -223,17 +253,15 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     aims: ['rich', 'dull'],
     strengths: [0.15, 0.2, 0.3],
     start: ({ chroma }) => chroma >= 20,
-    worth: (_start, { choice, partner, colour }, first) =>
-      partner.place !== 'own' &&
-      partner.place !== 'white' &&
-      isStrong(partner.pigment, first) &&
-      choice.how.amount <= 0.25 &&
-      colour.chroma >= 12,
+    serves: ({ place, pigment }, _start, first) =>
+      place !== 'own' && place !== 'white' && isStrong(pigment, first),
+    worth: ({ choice, colour }) => choice.how.amount <= 0.25 && colour.chroma >= 12,
     goal: (_start, colour) => ({
       chroma: chromaAround(colour.chroma, Math.max(HALF_CHROMA, Math.round(0.2 * colour.chroma))),
       hue: { near: Math.round(colour.hue) % 360, within: 15 },
     }),
     tempts: () => true,
+    mustFail: () => false,
     least: '1:32',
     ways: ['puddle'],
   },

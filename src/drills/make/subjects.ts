@@ -39,6 +39,15 @@ export function suits(subject: Subject, aim: Aim, start: ColourReading, after: C
   }
 }
 
+/** Whether any subject can have the colour of a first wash, for an aim that begins with the subject's own. */
+export function canBegin(aim: Aim, start: ColourReading, avoid: readonly string[]): boolean {
+  return (
+    aim === 'neutral' ||
+    aim === 'lean' ||
+    SUBJECTS.some((subject) => !avoid.includes(subject.id) && canBeIn(subject, 'lit', start))
+  );
+}
+
 /** The subjects that suit, without those to be avoided. */
 export function subjectsFor(
   aim: Aim,
