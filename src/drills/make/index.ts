@@ -36,6 +36,10 @@ export const GENERATED_FAMILIES: readonly string[] = Object.keys(GENERATORS);
 /** Attempts before a palette is held unfit; most families need fewer than ten. */
 const MOST_ATTEMPTS = 400;
 
+/** Attempts at one aim before the next is tried; and how many ways of asking there may be. */
+const ATTEMPTS_A_TURN = 40;
+const MOST_TURN = 59;
+
 /** What to make. */
 export interface Request {
   /** Any whole number. */
@@ -77,11 +81,13 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
   const draw = seededDraw(key);
   // Another drill where other things are avoided, and so another id.
   const name = avoid.length === 0 ? key : seedOf(key, ...[...avoid].sort());
+  const turn = draw(MOST_TURN);
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
     // A palette of few paints may have no other start: after half of the attempts any will do.
     const wanted = {
       level: level as Level,
       palette: paints,
+      turn: turn + Math.floor(attempt / ATTEMPTS_A_TURN),
       avoid: attempt < MOST_ATTEMPTS / 2 ? avoid : [],
     };
     const draft = make(studio, wanted, draw);

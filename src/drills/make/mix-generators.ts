@@ -6,8 +6,9 @@ import { mixScene } from './scene.js';
 import type { Generator } from './types.js';
 
 function generatorOf(family: string, rules: PlanRules): Generator {
-  return (studio, { level, palette, avoid }, draw) => {
-    const plan = planMix(studio, { level, palette, avoid }, rules, draw);
+  return (studio, wanted, draw) => {
+    const { level, avoid } = wanted;
+    const plan = planMix(studio, wanted, rules, draw);
     if (plan === undefined) return undefined;
     const words = mixScene(studio, family, plan, findSubject(plan.subject ?? '') as Subject, avoid, draw);
     if (words === undefined) return undefined;

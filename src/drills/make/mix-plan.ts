@@ -20,20 +20,13 @@ import {
   type PlanRules,
 } from './mix-rules.js';
 import { canBegin, subjectsFor, suits } from './subjects.js';
+import type { Wanted } from './types.js';
 
 /** All of a mix drill but its words. */
 export type MixPlan = Pick<
   MixDrill,
   'start' | 'goal' | 'subject' | 'tray' | 'amounts' | 'glazes' | 'strokes' | 'thins'
 >;
-
-/** What a plan needs to know. */
-export interface PlanRequest {
-  readonly palette: readonly string[];
-  readonly level: Level;
-  /** Paints that the start should not be made of alone; subjects not to show. */
-  readonly avoid: readonly string[];
-}
 
 function startFrom(palette: readonly string[], { strengths }: PlanRules, draw: Draw): FirstWash {
   const [one, two] = shuffled(palette, draw) as [string, string | undefined];
@@ -92,6 +85,7 @@ function firstProspect(
   start: FirstWash,
   partners: readonly Partner[],
   aim: Aim,
+  level: Level,
   rules: PlanRules,
   avoid: readonly string[],
   draw: Draw,
@@ -99,7 +93,12 @@ function firstProspect(
   const { colour } = seeLaid(studio, start);
   if (!canBegin(aim, colour, avoid)) return undefined;
   const first = Object.keys(start.paints).map((id) => paintOf(studio, id));
-  const serving = partners.filter((partner) => rules.serves(partner, colour, first));
+  // An amount is asked of known strengths alone.
+  const asksAmount = level > 2 || rules.asks === 'amount';
+  const serving = partners.filter(
+    (partner) =>
+      !(asksAmount && partner.pigment.strengthEvidence === 'assumed') && rules.serves(partner, colour, first),
+  );
   for (const partner of shuffled(serving, draw)) {
     const found = prospects(studio, start, partner, aim, rules, avoid);
     if (found.length > 0) return pick(found, draw);
@@ -111,7 +110,9 @@ function firstProspect(
 function openAt(level: Level, { how, thin }: Candidate['choice'], all: readonly Candidate[]): Candidate[] {
   return all.filter(
     ({ choice }) =>
-      (level > 3 || choice.thin === thin) && choice.how.way === how.way && (level > 2 || choice.how === how),
+      (level > 3 || choice.thin === thin) &&
+      choice.how.way === how.way &&
+      (level > 2 || choice.how.id === how.id),
   );
 }
 
@@ -150,7 +151,7 @@ function allowed(studio: Studio, palette: readonly string[], { allows }: PlanRul
 /** @returns undefined when this draw leads nowhere; try again */
 export function planMix(
   studio: Studio,
-  { palette, level, avoid }: PlanRequest,
+  { palette, level, avoid, turn }: Wanted,
   rules: PlanRules,
   draw: Draw,
 ): MixPlan | undefined {
@@ -165,8 +166,8 @@ export function planMix(
   const { colour } = seeLaid(studio, start);
   if (!rules.start(colour)) return undefined;
   const partners = paints.map((pigment): Partner => ({ pigment, ...seatOf(studio, start, pigment.id) }));
-  const aim = pick(rules.aims, draw);
-  const found = firstProspect(studio, start, partners, aim, rules, avoid, draw);
+  const aim = rules.aims[turn % rules.aims.length] as Aim;
+  const found = firstProspect(studio, start, partners, aim, level, rules, avoid, draw);
   if (found === undefined) return undefined;
   const { choice } = found;
   const evidence = evidenceOf([...Object.keys(start.paints), choice.second].map((id) => paintOf(studio, id)));
