@@ -158,7 +158,8 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   const [sa, sb] = [pick([0.3, 0.5, 0.8], draw), pick([0.3, 0.5, 0.8], draw)];
   const first: Laid = { layers: [wash(a, sa), wash(b, sb)] };
   const second: Laid = { layers: [wash(b, sb), wash(a, sa)] };
-  const thing = someSubject(colourOf(studio, first), avoid, draw);
+  // Where glazes are still to come, the subject is what lies there dry.
+  const thing = someSubject(colourOf(studio, level >= 3 ? wash(a, sa) : first), avoid, draw);
   if (thing === undefined) return undefined;
   const { picture } = thing;
   const title = `${capitalised(bare(thing))}, in layers`.slice(0, 60);

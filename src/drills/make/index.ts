@@ -10,13 +10,14 @@ import { DRYING_GENERATORS } from './drying-generators.js';
 import type { Level } from './levels.js';
 import { MIX_GENERATORS } from './mix-generators.js';
 import { holdsSubject } from './mix-plan.js';
+import { usedBy } from './sentences.js';
 import { SHADOW_GENERATORS } from './shadow-generators.js';
+
 import type { Generator } from './types.js';
 import { VALUE_GENERATORS } from './value-generators.js';
 import { WHEEL_GENERATORS } from './wheel-generators.js';
 
 export type { Level } from './levels.js';
-export { usedBy } from './sentences.js';
 export type { DrillDraft, Generator, Wanted } from './types.js';
 
 /** Generators by family. */
@@ -64,6 +65,24 @@ function isSound(studio: Studio, drill: Drill): boolean {
   return faults.length === 0 && (luck <= MOST_LUCK || answers <= 2);
 }
 
+/** A palette of few paints may have no other start, and after many attempts what was seen before is better than nothing. */
+function stillAvoided(
+  avoid: readonly string[],
+  paints: readonly string[],
+  attempt: number,
+): readonly string[] {
+  if (attempt < MOST_ATTEMPTS / 4) return avoid;
+  return attempt < (MOST_ATTEMPTS * 3) / 4 ? avoid.filter((used) => !paints.includes(used)) : [];
+}
+
+/** Drills in a row that share no subject and no sentence. */
+const ROW = 8;
+
+/** What to avoid after these drills. */
+export function usedBefore(drills: readonly Drill[]): string[] {
+  return [...new Set(drills.slice(1 - ROW).flatMap(usedBy))];
+}
+
 /**
  * Makes a drill that passes the checker.
  * @throws RangeError for an unknown family, a level outside 1-5, a seed that is no whole number, or a palette from
@@ -83,12 +102,11 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
   const name = avoid.length === 0 ? key : seedOf(key, ...[...avoid].sort());
   const turn = draw(MOST_TURN);
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-    // A palette of few paints may have no other start: after half of the attempts any will do.
     const wanted = {
       level: level as Level,
       palette: paints,
       turn: turn + Math.floor(attempt / ATTEMPTS_A_TURN),
-      avoid: attempt < MOST_ATTEMPTS / 2 ? avoid : [],
+      avoid: stillAvoided(avoid, paints, attempt),
     };
     const draft = make(studio, wanted, draw);
     if (draft === undefined) continue;

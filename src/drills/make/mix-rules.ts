@@ -89,24 +89,24 @@ const lineAt = (start: ColourReading, colour: ColourReading): number =>
 const HELD_STEP = 0.4;
 /** How far the best answer of a drill may lie from a value that is to be held, steps. */
 export const MOST_HELD_STEP = 0.6;
-/** A colour dulled keeps from `least` C* to this share of the start's. */
-const DULLED = { least: 8, share: 0.65 } as const;
+/** A colour dulled is still one: at least this C*, and from `least` to `most` of the start's. */
+const DULLED = { chroma: 12, least: 0.3, most: 0.65 } as const;
 
 const isDulled = (start: ColourReading, { chroma }: ColourReading): boolean =>
-  chroma >= DULLED.least && chroma <= DULLED.share * start.chroma;
+  chroma >= Math.max(DULLED.chroma, DULLED.least * start.chroma) && chroma <= DULLED.most * start.chroma;
 
 /** Whether a mixture is what an aim means; inside the bounds of judgement, so that its neighbours on the scale are too. */
 export const IS_AIM: Readonly<Record<Aim, (start: ColourReading, colour: ColourReading) => boolean>> = {
   shade: (start, colour) => {
     const line = lineAt(start, colour);
     return (
-      colour.step >= start.step + 0.7 &&
+      colour.step >= start.step + 0.9 &&
       Math.abs(colour.chroma - line) <= 0.7 * chromaMargin(line) &&
       turned(start, colour) <= 20
     );
   },
   rich: (start, colour) =>
-    colour.step >= start.step + 0.7 &&
+    colour.step >= start.step + 1.1 &&
     colour.chroma >= 0.95 * lineAt(start, colour) &&
     turned(start, colour) <= 35,
   dull: (start, colour) =>

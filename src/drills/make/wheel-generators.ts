@@ -154,7 +154,7 @@ const shadeChroma: Generator = (studio, { level, palette, avoid }, draw) => {
     kind: 'shade-chroma',
     picture: thing.picture,
     title: `${capitalised(bare(thing))}, in the shade`.slice(0, 60),
-    scene: `${opening(thing, 'sun', avoid, draw)}${capitalised(placed(thing))}: the lit side is a ${hueName(colour.hue)} and the shade stands at step ${shade.toFixed(1)}.`,
+    scene: `${opening(thing, 'sun', avoid, draw)}${capitalised(placed(thing))}: the lit side is ${hueName(colour.hue)} and the shade stands at step ${shade.toFixed(1)}.`,
     ...(isSwatch ? { ask: 'Which swatch is the shade?' } : {}),
     ...(level < 5
       ? { hint: 'Multiply the lit chroma by the shade’s L* plus 16 over the lit L* plus 16.' }
