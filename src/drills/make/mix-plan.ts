@@ -9,16 +9,9 @@ import { type MixDrill, TOUCHES, type Touch, touchRatio } from '../kinds/mix/sch
 import { seatOf } from '../kinds/mix/seat.js';
 import { solved } from '../kinds/mix/solve.js';
 import { findSubject, type Subject } from '../lexicon.js';
+import { goalOf, IS_AIM, MOST_HELD_STEP, meets } from './aims.js';
 import { GLAZES, type Level, openingsAt, THINS, TRAY_SIZE, touchesRound } from './levels.js';
-import {
-  type Candidate,
-  goalOf,
-  IS_AIM,
-  MOST_HELD_STEP,
-  meets,
-  type Partner,
-  type PlanRules,
-} from './mix-rules.js';
+import type { Candidate, Partner, PlanRules } from './mix-rules.js';
 import { canBegin, subjectsFor, suits } from './subjects.js';
 import type { Wanted } from './types.js';
 
@@ -194,5 +187,5 @@ export function holdsSubject(studio: Studio, drill: MixDrill): boolean {
   const { aim } = drill.goal;
   const subject = findSubject(drill.subject ?? '');
   if (subject === undefined || !suits(subject, aim, start, after)) return false;
-  return aim !== 'dull' || Math.abs(after.step - start.step) <= MOST_HELD_STEP;
+  return (aim !== 'dull' && aim !== 'lean') || Math.abs(after.step - start.step) <= MOST_HELD_STEP;
 }

@@ -45,6 +45,11 @@ export const bare = ({ name }: Subject): string => name.replace(/^the /, '');
 /** "the mooring buoy in the harbour". */
 export const placed = ({ name, where }: Subject): string => `${name} ${where}`;
 
+/** How a title calls a subject: a grey or a dark is nothing by itself, so its place is told with it. */
+function titled(subject: Subject): string {
+  return capitalised(subject.hue === undefined ? `${bare(subject)} ${subject.where}` : bare(subject));
+}
+
 /** What the light does over a subject, with a blank after it; empty when all that fits was said just before. */
 export function opening(
   subject: Subject,
@@ -101,7 +106,7 @@ export function sceneOf(
   const sentence = pick(fit, draw);
   const light = opening(subject, sentence.light, avoid, draw);
   return {
-    title: `${capitalised(bare(subject))}, ${sentence.aspect}`.slice(0, 60),
+    title: `${titled(subject)}, ${sentence.aspect}`.slice(0, 60),
     scene: light + filled(sentence.text, subject, paints),
   };
 }

@@ -2,54 +2,17 @@
 
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
-import { WATERS, type Water, waterStrength } from '../../washes/index.js';
+import { WATERS, type Wash, type Water, waterStrength } from '../../washes/index.js';
 import { listWords } from '../../words/laid.js';
+import rows from '../data/rows.json' with { type: 'json' };
 import { classOf } from '../kinds/sort-values/classes.js';
 import type { Area } from '../kinds/sort-values/schema.js';
 import type { Block } from '../kinds/washes/schema.js';
+import type { Subject } from '../lexicon.js';
 import { colourOf, LONGEST, paintNames, tenth, wash, workedDraft } from './made.js';
 import { bare, capitalised } from './sentences.js';
 import { SUBJECT_PLACES, someSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
-
-/** Rows of like things that go from light to dark. */
-const ROWS: readonly {
-  readonly title: string;
-  readonly scene: string;
-  readonly picture: string;
-  readonly names: readonly string[];
-}[] = [
-  {
-    title: 'Ridges in haze',
-    picture: 'hives-on-the-slope',
-    scene: 'Ridges lie one behind the other in haze, the nearest darkest.',
-    names: ['farthest', 'fourth', 'third', 'second', 'nearest'],
-  },
-  {
-    title: 'Posts of a jetty',
-    picture: 'under-the-jetty',
-    scene: 'The posts of a jetty come out of the mist towards you.',
-    names: ['first post', 'second post', 'third post', 'fourth post', 'last post'],
-  },
-  {
-    title: 'Quarry terraces',
-    picture: 'quarry-face',
-    scene: 'The terraces of a quarry step down out of the sun.',
-    names: ['rim', 'upper', 'middle', 'lower', 'floor'],
-  },
-  {
-    title: 'Rows of trees',
-    picture: 'orchard-rows',
-    scene: 'Rows of an orchard at dusk, the far ones pale.',
-    names: ['far row', 'fourth row', 'third row', 'second row', 'near row'],
-  },
-  {
-    title: 'Crates in a stack',
-    picture: 'fruit-stall',
-    scene: 'Crates behind a market stall, stacked into the shadow.',
-    names: ['top crate', 'second crate', 'third crate', 'fourth crate', 'lowest crate'],
-  },
-];
 
 const stepAt = (studio: Studio, paint: string, water: Water): number =>
   colourOf(studio, wash(paint, waterStrength(water))).step;
@@ -74,7 +37,7 @@ function blocksFor(
 const ladder: Generator = (studio, { level, palette, avoid }, draw) => {
   const fit = palette.filter((id) => !avoid.includes(id));
   const paint = pick(fit.length > 0 ? fit : palette, draw);
-  const row = pick(ROWS, draw);
+  const row = pick(rows.rows, draw);
   const name = paintNames(studio, wash(paint, 1));
   if (level === 1) return workedLadder(studio, paint, name, draw);
   if (level === 3 && draw(1) === 0) return strongestOrder(paint, name, draw);
@@ -149,6 +112,26 @@ function strongestOrder(paint: string, name: string, draw: Draw): DrillDraft {
   };
 }
 
+/** Draws of a wash before a place is held to have nothing of such colours. */
+const MOST_WASHES = 12;
+
+/** A wash of the palette with something at a place that has its colour. */
+function areaAt(
+  studio: Studio,
+  palette: readonly string[],
+  place: string,
+  avoid: readonly string[],
+  draw: Draw,
+): { readonly name: string; readonly laid: Wash; readonly subject: Subject } | undefined {
+  for (let tries = 0; tries < MOST_WASHES; tries++) {
+    const laid = wash(pick(palette, draw), pick([0.03, 0.06, 0.12, 0.25, 0.5, 0.8, 1], draw));
+    const subject = someSubject(colourOf(studio, laid), avoid, draw, place);
+    if (subject !== undefined && bare(subject).length <= LONGEST)
+      return { name: bare(subject), laid, subject };
+  }
+  return undefined;
+}
+
 /** Washes of the palette with things that have their colours, no thing twice. */
 function areasFrom(
   studio: Studio,
@@ -165,14 +148,13 @@ function areasFrom(
   const place = pick(SUBJECT_PLACES, draw);
   const areas: Area[] = [];
   const pictures: string[] = [];
+  const shown: string[] = [];
   for (const weight of weights) {
-    const laid = wash(pick(palette, draw), pick([0.03, 0.06, 0.12, 0.25, 0.5, 0.8, 1], draw));
-    const subject = someSubject(colourOf(studio, laid), avoid, draw, place);
-    if (subject === undefined) return undefined;
-    const name = bare(subject);
-    if (name.length > LONGEST || areas.some((area) => area.name === name)) return undefined;
-    areas.push({ name, laid, share: weight / 20 });
-    pictures.push(subject.picture);
+    const area = areaAt(studio, palette, place, [...avoid, ...shown], draw);
+    if (area === undefined || areas.some(({ name }) => name === area.name)) return undefined;
+    areas.push({ name: area.name, laid: area.laid, share: weight / 20 });
+    pictures.push(area.subject.picture);
+    shown.push(area.subject.id);
   }
   return { areas, picture: pictures[0] as string };
 }

@@ -81,8 +81,9 @@ function mixFaults(drill: MixDrill): string[] {
   }
   if (aim === 'shade' || aim === 'rich') say(value.after < value.before + 0.5, 'hardly darker');
   if (aim === 'distance') say(value.after > value.before - 0.3, 'farther off and no lighter');
+  if (aim === 'dull' || aim === 'lean')
+    say(Math.abs(value.after - value.before) > 0.6, 'the value is not held');
   if (aim === 'dull') {
-    say(Math.abs(value.after - value.before) > 0.6, 'dulled, and the value lost');
     say(chroma.after > 0.75 * chroma.before, 'hardly duller');
   }
   if (drill.family === 'deep-dark') {
