@@ -2,7 +2,7 @@
 
 import { seedOf } from '../chance/draw.js';
 import type { Drill } from '../drills/kinds/index.js';
-import { GENERATED_FAMILIES, generateDrill } from '../drills/make/index.js';
+import { GENERATED_FAMILIES, generateDrill, usedBefore } from '../drills/make/index.js';
 import type { Studio } from '../paints/index.js';
 import {
   chooseSet,
@@ -97,17 +97,23 @@ export class PracticeRun {
       plan === undefined
         ? chooseSet({ ...request, count, ...(family === undefined ? {} : { family }) })
         : planPicks(plan, request);
-    return picks.flatMap((pick) => this.#item(pick, paints));
+    const items: SetItem[] = [];
+    for (const pick of picks) items.push(...this.#item(pick, paints, [...items]));
+    return items;
   }
 
-  #item({ family, level, drill, make, feedback, reason }: Pick, paints: readonly string[]): SetItem[] {
+  #item(
+    { family, level, drill, make, feedback, reason }: Pick,
+    paints: readonly string[],
+    before: readonly SetItem[],
+  ): SetItem[] {
     const common = { feedback: TIMINGS[feedback], why: REASONS[reason] };
     if (drill !== undefined) return [{ drillId: drill, ...common }];
     if (make === undefined) return [];
     // Made when it is shown: making a whole set takes longer than drawing the first screen.
     let made: Drill | undefined;
     const drillNow = (): Drill => {
-      made ??= this.#make(family, level, make.seed, paints);
+      made ??= this.#make(family, level, make.seed, paints, this.#drillsOf(before));
       return made;
     };
     return [
@@ -121,10 +127,24 @@ export class PracticeRun {
     ];
   }
 
+  /** The drills of items, made where they have to be: a set shows no subject and no sentence twice. */
+  #drillsOf(items: readonly SetItem[]): Drill[] {
+    return items.flatMap((item) => {
+      const drill = item.drill ?? this.#drills.find(({ id }) => id === item.drillId);
+      return drill === undefined ? [] : [drill as Drill];
+    });
+  }
+
   /** A box of few paints may hold no drill of a kind: then a written one stands in, whatever its paints. */
-  #make(family: string, level: number, seed: number, palette: readonly string[]): Drill {
+  #make(
+    family: string,
+    level: number,
+    seed: number,
+    palette: readonly string[],
+    before: readonly Drill[],
+  ): Drill {
     try {
-      return generateDrill(this.#studio, { seed, family, level, palette });
+      return generateDrill(this.#studio, { seed, family, level, palette, avoid: usedBefore(before) });
     } catch (error) {
       const written = this.#drills.filter((drill) => drill.family === family);
       written.sort((one, other) => Math.abs(one.level - level) - Math.abs(other.level - level));

@@ -2,7 +2,7 @@
 import { checkDrill } from '../drills/check.js';
 import { FAMILIES, findFamily } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
-import { GENERATED_FAMILIES, generateDrill } from '../drills/make/index.js';
+import { GENERATED_FAMILIES, generateDrill, usedBefore } from '../drills/make/index.js';
 import { DataError, UsageError } from '../errors.js';
 import { writeNamed } from '../files/named.js';
 import { findPalette, libraryStudio, type Studio } from '../paints/index.js';
@@ -56,10 +56,14 @@ export function quizMaker({
   readonly level?: number;
   readonly paints: readonly string[];
 }): MakeDrill {
+  const made: Drill[] = [];
   return (family, seed) => {
     if (!GENERATED_FAMILIES.includes(family)) return undefined;
     try {
-      return generateDrill(libraryStudio(), { seed, family, level, palette: paints });
+      const avoid = usedBefore(made);
+      const drill = generateDrill(libraryStudio(), { seed, family, level, palette: paints, avoid });
+      made.push(drill);
+      return drill;
     } catch (error) {
       // No such drill can be made from these paints: the caller counts what it has.
       if (error instanceof RangeError) return undefined;

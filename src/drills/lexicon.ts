@@ -31,6 +31,17 @@ export interface Subject {
   readonly picture: string;
 }
 
+/**
+ * What may be said of some subjects: `far` may lie farther off, `cloth` has folds, `painted` takes a new coat, `porous` darkens
+ * when wet, `ripe` ripens, `round` has an underside, `indoors` has no sky over it.
+ */
+export type Trait = keyof typeof data.traits;
+
+/** True when a subject has a trait. */
+export function hasTrait({ id }: Subject, trait: Trait): boolean {
+  return data.traits[trait].includes(id);
+}
+
 /** All subjects, each id once. */
 export const SUBJECTS = data.subjects as unknown as readonly Subject[];
 
@@ -57,14 +68,27 @@ function fits(range: Range, { step, chroma }: ColourReading, mayBeGrey: boolean)
   return step >= light && step <= dark && chroma <= strong && (mayBeGrey || chroma >= dull);
 }
 
-/** Whether a subject can have a colour, lit or shaded. @param mayBeGrey chroma may fall below its own, as with distance */
+function isHue({ hue }: Subject, colour: ColourReading): boolean {
+  if (hue === undefined || colour.chroma < NEUTRAL_CHROMA) return true;
+  return Math.abs(hueDifference(hue.near, colour.hue)) <= hue.within;
+}
+
+/**
+ * Whether a subject can have a colour in one of its two lights.
+ * @param mayBeGrey chroma may fall below its own, as with distance
+ */
+export function canBeIn(
+  subject: Subject,
+  light: 'lit' | 'shaded',
+  colour: ColourReading,
+  mayBeGrey = false,
+): boolean {
+  return isHue(subject, colour) && fits(subject[light], colour, mayBeGrey);
+}
+
+/** Whether a subject can have a colour, lit or shaded. @param mayBeGrey as for {@link canBeIn} */
 export function canBe(subject: Subject, colour: ColourReading, mayBeGrey: boolean): boolean {
-  const { hue, lit, shaded } = subject;
-  const isHue =
-    hue === undefined ||
-    colour.chroma < NEUTRAL_CHROMA ||
-    Math.abs(hueDifference(hue.near, colour.hue)) <= hue.within;
-  return isHue && (fits(lit, colour, mayBeGrey) || fits(shaded, colour, mayBeGrey));
+  return canBeIn(subject, 'lit', colour, mayBeGrey) || canBeIn(subject, 'shaded', colour, mayBeGrey);
 }
 
 /** What is wrong with a colour as that of a subject, or undefined. */

@@ -2,19 +2,9 @@
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
 import { type Laid, strokeShares, WATERS, type Wash, washLoads, waterStrength } from '../../washes/index.js';
-import {
-  bare,
-  capitalised,
-  colourOf,
-  colours,
-  nameOf,
-  placed,
-  tenth,
-  thingOf,
-  wash,
-  workedDraft,
-} from './made.js';
-import { LIGHTS } from './scene-words.js';
+import { colourOf, colours, nameOf, tenth, wash, workedDraft } from './made.js';
+import { bare, capitalised, opening, placed } from './sentences.js';
+import { someSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
 /** Two colours of the palette in random order. */
@@ -79,15 +69,17 @@ function glazeLadder(
   };
 }
 
-const ways: Generator = (studio, { level, palette }, draw) => {
+const ways: Generator = (studio, { level, palette, avoid }, draw) => {
   const two = twoColours(studio, palette, draw);
   if (two === undefined) return undefined;
   const [a, b] = two;
   const strength = pick([0.25, 0.35, 0.5], draw);
   const { puddle, strokes, layers } = threeWays(studio, a, b, strength);
-  const thing = thingOf(colourOf(studio, puddle), draw);
+  const thing = someSubject(colourOf(studio, puddle), avoid, draw);
+  if (thing === undefined) return undefined;
+  const { picture } = thing;
   const title = `${capitalised(bare(thing))}, which way?`.slice(0, 60);
-  const scene = `${pick(LIGHTS, draw)} ${capitalised(placed(thing))}, in ${nameOf(studio, a)} and ${nameOf(studio, b)}.`;
+  const scene = `${opening(thing, 'any', avoid, draw)}${capitalised(placed(thing))}, in ${nameOf(studio, a)} and ${nameOf(studio, b)}.`;
   const hint = 'Strokes average the light, a puddle shares the paint, two washes filter twice.';
   if (level === 1) {
     return workedDraft(
@@ -97,6 +89,7 @@ const ways: Generator = (studio, { level, palette }, draw) => {
         scene: `A worked case. ${scene} Stirred, laid as fine strokes, and as two full washes.`,
         ask: 'Which of these does the case show?',
         hint,
+        picture,
       },
       [
         { id: 'puddle', name: 'puddle', laid: puddle },
@@ -127,6 +120,7 @@ const ways: Generator = (studio, { level, palette }, draw) => {
     );
     return {
       kind: 'choose',
+      picture,
       title,
       scene,
       ask: `Which way comes out ${by.replace('est', 'er')}?`,
@@ -139,6 +133,7 @@ const ways: Generator = (studio, { level, palette }, draw) => {
   const by = pick(['lightest', 'darkest', 'most-chroma'] as const, draw);
   return {
     kind: 'order',
+    picture,
     title,
     scene,
     ask: 'In what order do the three ways come out?',
@@ -156,16 +151,19 @@ const ways: Generator = (studio, { level, palette }, draw) => {
   };
 };
 
-const layerOrder: Generator = (studio, { level, palette }, draw) => {
+const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   const two = twoColours(studio, palette, draw);
   if (two === undefined) return undefined;
   const [a, b] = two;
   const [sa, sb] = [pick([0.3, 0.5, 0.8], draw), pick([0.3, 0.5, 0.8], draw)];
   const first: Laid = { layers: [wash(a, sa), wash(b, sb)] };
   const second: Laid = { layers: [wash(b, sb), wash(a, sa)] };
-  const thing = thingOf(colourOf(studio, first), draw);
+  // Where glazes are still to come, the subject is what lies there dry.
+  const thing = someSubject(colourOf(studio, level >= 3 ? wash(a, sa) : first), avoid, draw);
+  if (thing === undefined) return undefined;
+  const { picture } = thing;
   const title = `${capitalised(bare(thing))}, in layers`.slice(0, 60);
-  const scene = `${pick(LIGHTS, draw)} ${capitalised(placed(thing))}, in films of ${nameOf(studio, a)} and ${nameOf(studio, b)}, each dry before the next.`;
+  const scene = `${opening(thing, 'any', avoid, draw)}${capitalised(placed(thing))}, in films of ${nameOf(studio, a)} and ${nameOf(studio, b)}, each dry before the next.`;
   const hint =
     'Ask of the upper film whether it filters or covers; light before dark, covering before clear.';
   if (level === 1) {
@@ -176,6 +174,7 @@ const layerOrder: Generator = (studio, { level, palette }, draw) => {
         scene: `A worked case. ${scene} The order was changed.`,
         ask: 'Which of these does the case show?',
         hint,
+        picture,
       },
       [
         { id: 'one', name: 'one order', laid: first },
@@ -200,7 +199,7 @@ const layerOrder: Generator = (studio, { level, palette }, draw) => {
       { id: 'one', label: `${nameOf(studio, b)} on top`, laid: first },
       { id: 'other', label: `${nameOf(studio, a)} on top`, laid: second },
     ];
-    return { kind: 'choose', title, scene, ask, hint, by, options };
+    return { kind: 'choose', picture, title, scene, ask, hint, by, options };
   }
   if (level === 4 && draw(1) === 0) return glazeLadder(studio, palette, 4, draw);
   const glazes = shuffled(
@@ -209,10 +208,11 @@ const layerOrder: Generator = (studio, { level, palette }, draw) => {
   ).slice(0, level === 3 ? 4 : 3);
   if (glazes.length < (level === 3 ? 4 : 3)) return undefined;
   const laid = (glaze: string): Laid => ({ layers: [wash(a, sa), wash(glaze, sb)] });
-  const over = `${pick(LIGHTS, draw)} A wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes could go over it, all equally strong.`;
+  const over = `${capitalised(placed(thing))}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes could go over it, all equally strong.`;
   if (level === 3) {
     return {
       kind: 'choose',
+      picture,
       title,
       scene: over,
       ask,
@@ -227,6 +227,7 @@ const layerOrder: Generator = (studio, { level, palette }, draw) => {
   }
   return {
     kind: 'order',
+    picture,
     title,
     scene: `${over} ${glazes.map((id, index) => `${'ABC'[index]}: ${nameOf(studio, id)}`).join(', ')}.`,
     ask: 'In what order do the three come out?',

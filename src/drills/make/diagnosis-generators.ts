@@ -6,20 +6,10 @@ import { listWords } from '../../words/laid.js';
 import { bestRepair, type FaultName, faultsOf, standing } from '../kinds/diagnosis/judge.js';
 import { repaired } from '../kinds/diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';
-import {
-  bare,
-  capitalised,
-  colourOf,
-  colours,
-  paintNames,
-  pair,
-  placed,
-  tenth,
-  thingOf,
-  wash,
-  workedDraft,
-} from './made.js';
-import { LIGHTS } from './scene-words.js';
+import { canBe, type Subject } from '../lexicon.js';
+import { colourOf, colours, paintNames, pair, tenth, wash, workedDraft } from './made.js';
+import { bare, capitalised, placed } from './sentences.js';
+import { litSubject, SUBJECT_PLACES, someSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
 /** Longest name of an area. */
@@ -37,14 +27,18 @@ function areaOf(
   studio: Studio,
   palette: readonly string[],
   index: number,
+  place: string,
+  avoid: readonly string[],
   draw: Draw,
-): PlannedArea | undefined {
+): { readonly area: PlannedArea; readonly subject: Subject } | undefined {
   const laid = wash(pick(palette, draw), pick([0.05, 0.1, 0.2, 0.35, 0.6], draw));
   const colour = colourOf(studio, laid);
-  const name = bare(thingOf(colour, draw));
-  return name.length > LONGEST
-    ? undefined
-    : { id: `area-${index + 1}`, name, laid, plan: planAround(colour) };
+  const subject = someSubject(colour, avoid, draw, place);
+  if (subject === undefined || bare(subject).length > LONGEST) return undefined;
+  return {
+    area: { id: `area-${index + 1}`, name: bare(subject), laid, plan: planAround(colour) },
+    subject,
+  };
 }
 
 /** Glazes and liftings that could be tried. */
@@ -58,32 +52,37 @@ function pool(palette: readonly string[], draw: Draw): Repair[] {
 /** The plan of what would lie there after a repair: so that there is one, and the area is out of it now by what is wanted. */
 function faultyArea(
   studio: Studio,
-  area: PlannedArea,
+  { area, subject }: { readonly area: PlannedArea; readonly subject: Subject },
   repairs: readonly Repair[],
   fault: FaultName,
 ): { readonly area: PlannedArea; readonly right: Repair } | undefined {
   for (const repair of repairs) {
-    const plan = planAround(colourOf(studio, repaired(studio, area.laid, repair)));
+    const mended = colourOf(studio, repaired(studio, area.laid, repair));
+    if (!canBe(subject, mended, false)) continue;
+    const plan = planAround(mended);
     const now = standing(studio, area.laid, plan);
     if (now.score < 0.4 && faultsOf(now)[0] === fault) return { area: { ...area, plan }, right: repair };
   }
   return undefined;
 }
 
-const diagnosis: Generator = (studio, { level, palette }, draw) => {
-  if (level === 1) return workedPassage(studio, palette, draw);
+const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
+  if (level === 1) return workedPassage(studio, palette, avoid, draw);
   const count = [3, 3, 3, 4, 5][level - 1] as number;
+  const place = pick(SUBJECT_PLACES, draw);
   const areas: PlannedArea[] = [];
+  const subjects: Subject[] = [];
   for (let index = 0; index < count; index++) {
-    const area = areaOf(studio, palette, index, draw);
-    if (area === undefined || areas.some(({ name }) => name === area.name)) return undefined;
-    areas.push(area);
+    const found = areaOf(studio, palette, index, place, avoid, draw);
+    if (found === undefined || areas.some(({ name }) => name === found.area.name)) return undefined;
+    areas.push(found.area);
+    subjects.push(found.subject);
   }
   const repairs = pool(palette, draw);
   const at = draw(count - 1);
   const fault = faultyArea(
     studio,
-    areas[at] as PlannedArea,
+    { area: areas[at] as PlannedArea, subject: subjects[at] as Subject },
     repairs,
     pick(['value', 'chroma'] as const, draw),
   );
@@ -103,8 +102,9 @@ const diagnosis: Generator = (studio, { level, palette }, draw) => {
   const placedAreas = areas.map((area, index) => (index === at ? fault.area : area));
   const draft = {
     kind: 'diagnosis' as const,
+    picture: (subjects[0] as Subject).picture,
     title: `${capitalised((areas[0] as PlannedArea).name)} and ${count - 1} more`,
-    scene: `${pick(LIGHTS, draw)} A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. One of them is out of its plan.`,
+    scene: `A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. One of them is out of its plan.`,
     ...(level < 5 ? { hint: 'Compare each area with its plan: value first, then chroma, then hue.' } : {}),
     areas: placedAreas,
     repairs: options,
@@ -113,7 +113,12 @@ const diagnosis: Generator = (studio, { level, palette }, draw) => {
   return best.repair === fault.right ? draft : undefined;
 };
 
-function workedPassage(studio: Studio, palette: readonly string[], draw: Draw): DrillDraft | undefined {
+function workedPassage(
+  studio: Studio,
+  palette: readonly string[],
+  avoid: readonly string[],
+  draw: Draw,
+): DrillDraft | undefined {
   const [start, other] = shuffled(colours(studio, palette), draw);
   if (start === undefined || other === undefined) return undefined;
   const lit: Wash = wash(start, pick([0.1, 0.15, 0.25], draw));
@@ -129,7 +134,8 @@ function workedPassage(studio: Studio, palette: readonly string[], draw: Draw): 
     ),
     pick([0.4, 0.6, 0.8], draw),
   );
-  const thing = thingOf(colourOf(studio, lit), draw);
+  const thing = litSubject(colourOf(studio, lit), avoid, draw);
+  if (thing === undefined) return undefined;
   const them = thing.plural === true ? 'their' : 'its';
   return workedDraft(
     studio,
@@ -138,6 +144,7 @@ function workedPassage(studio: Studio, palette: readonly string[], draw: Draw): 
       scene: `A worked case. ${capitalised(placed(thing))}: ${them} shadow, ${paintNames(studio, lit)} with ${paintNames(studio, wash(other, 1))}, felt wrong. Both have been read.`,
       ask: 'Which of these does the case show?',
       hint: 'Value first. If it is right, look at the chroma.',
+      picture: thing.picture,
     },
     [
       { id: 'lit', name: 'lit side', laid: lit },

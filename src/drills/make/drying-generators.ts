@@ -1,17 +1,8 @@
 /** Generator of the family of drying. */
 import { pick, shuffled } from '../../chance/draw.js';
-import {
-  bare,
-  capitalised,
-  colourOf,
-  colours,
-  nameOf,
-  placed,
-  tenth,
-  thingOf,
-  wash,
-  workedDraft,
-} from './made.js';
+import { colourOf, colours, nameOf, tenth, wash, workedDraft } from './made.js';
+import { bare, capitalised, placed } from './sentences.js';
+import { someSubject } from './subjects.js';
 import type { Generator } from './types.js';
 
 const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
@@ -20,7 +11,9 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
   const paint = pick(fit, draw);
   const strength = pick([0.08, 0.15, 0.3, 0.5, 0.7, 0.9], draw);
   const laid = wash(paint, strength);
-  const thing = thingOf(colourOf(studio, laid), draw);
+  const thing = someSubject(colourOf(studio, laid), avoid, draw);
+  if (thing === undefined) return undefined;
+  const { picture } = thing;
   const title = `${capitalised(bare(thing))}, still wet`.slice(0, 60);
   const scene = `${capitalised(placed(thing))}, in ${nameOf(studio, paint)}, ${thing.plural === true ? 'lie' : 'lies'} wet on the block.`;
   const hint = 'What drying takes is mostly chroma, most from dark and strong washes.';
@@ -35,6 +28,7 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
         scene: `A worked case. ${scene} A deep wash and a pale one were read wet and dry.`,
         ask: 'Which of these does the case show?',
         hint,
+        picture,
       },
       [deep, pale],
       [
@@ -54,6 +48,7 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
     }));
     return {
       kind: 'choose',
+      picture,
       title,
       scene: `${scene} Beside the deep wash there is a pale one.`,
       ask: 'Which loses more chroma as it dries?',
@@ -65,6 +60,7 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
   if (level === 3 && draw(1) === 0) {
     return {
       kind: 'order',
+      picture,
       title,
       scene: `${scene} Three strengths of it.`,
       ask: 'In what order, by the chroma that drying takes?',
@@ -82,6 +78,7 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
         : (['value', 'chroma', 'mend', 'wait'] as const);
   return {
     kind: 'drying',
+    picture,
     title,
     scene,
     ...(level < 5 ? { hint } : {}),

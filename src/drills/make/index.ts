@@ -9,7 +9,10 @@ import { DIAGNOSIS_GENERATORS } from './diagnosis-generators.js';
 import { DRYING_GENERATORS } from './drying-generators.js';
 import type { Level } from './levels.js';
 import { MIX_GENERATORS } from './mix-generators.js';
+import { holdsSubject } from './mix-plan.js';
+import { usedBy } from './sentences.js';
 import { SHADOW_GENERATORS } from './shadow-generators.js';
+
 import type { Generator } from './types.js';
 import { VALUE_GENERATORS } from './value-generators.js';
 import { WHEEL_GENERATORS } from './wheel-generators.js';
@@ -34,6 +37,10 @@ export const GENERATED_FAMILIES: readonly string[] = Object.keys(GENERATORS);
 /** Attempts before a palette is held unfit; most families need fewer than ten. */
 const MOST_ATTEMPTS = 400;
 
+/** Attempts at one aim before the next is tried; and how many ways of asking there may be. */
+const ATTEMPTS_A_TURN = 40;
+const MOST_TURN = 59;
+
 /** What to make. */
 export interface Request {
   /** Any whole number. */
@@ -43,7 +50,7 @@ export interface Request {
   readonly level: number;
   /** Ids of the paints to use, two or more. */
   readonly palette: readonly string[];
-  /** Paints that the drills just before began with. */
+  /** What the drills just before used: paints of the first wash, subjects, sentences (`usedBy`). */
   readonly avoid?: readonly string[];
 }
 
@@ -56,6 +63,24 @@ function isSound(studio: Studio, drill: Drill): boolean {
     .fields(drill)
     .reduce((product, { options }) => product * options.length, 1);
   return faults.length === 0 && (luck <= MOST_LUCK || answers <= 2);
+}
+
+/** A palette of few paints may have no other start, and after many attempts what was seen before is better than nothing. */
+function stillAvoided(
+  avoid: readonly string[],
+  paints: readonly string[],
+  attempt: number,
+): readonly string[] {
+  if (attempt < MOST_ATTEMPTS / 4) return avoid;
+  return attempt < (MOST_ATTEMPTS * 3) / 4 ? avoid.filter((used) => !paints.includes(used)) : [];
+}
+
+/** Drills in a row that share no subject and no sentence. */
+const ROW = 8;
+
+/** What to avoid after these drills. */
+export function usedBefore(drills: readonly Drill[]): string[] {
+  return [...new Set(drills.slice(1 - ROW).flatMap(usedBy))];
 }
 
 /**
@@ -73,25 +98,29 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
   if (paints.length < 2) throw new RangeError(`a palette needs two paints, got ${paints.length}`);
   const key = seedOf(seed, family, level, ...paints);
   const draw = seededDraw(key);
+  // Another drill where other things are avoided, and so another id.
+  const name = avoid.length === 0 ? key : seedOf(key, ...[...avoid].sort());
+  const turn = draw(MOST_TURN);
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-    // A palette of few paints may have no other start: after half of the attempts any will do.
     const wanted = {
       level: level as Level,
       palette: paints,
-      avoid: attempt < MOST_ATTEMPTS / 2 ? avoid : [],
+      turn: turn + Math.floor(attempt / ATTEMPTS_A_TURN),
+      avoid: stillAvoided(avoid, paints, attempt),
     };
     const draft = make(studio, wanted, draw);
     if (draft === undefined) continue;
     const drill = {
       ...draft,
-      id: `made-${family}-${level}-${(key >>> 0).toString(36)}`,
+      id: `made-${family}-${level}-${(name >>> 0).toString(36)}`,
       family,
       level,
       ask: draft.ask ?? findFamily(family)?.ask ?? '',
     } as Drill;
     // The lesson first: it costs a tenth of the whole check and fails most.
     const isLesson = (kindOf(studio, drill).faults?.(drill) ?? []).length === 0;
-    if (isLesson && isSound(studio, drill)) return drill;
+    const isSubject = drill.kind !== 'mix' || holdsSubject(studio, drill);
+    if (isLesson && isSubject && isSound(studio, drill)) return drill;
   }
   throw new RangeError(
     `${family}, level ${level}: no drill found for a palette of ${paints.length} paints; try a larger one`,

@@ -1,6 +1,6 @@
 /** What the generators of the kinds beside `mix` share: washes, things to paint, cases with one true statement. */
 
-import { type Draw, pick, shuffled } from '../../chance/draw.js';
+import { type Draw, shuffled } from '../../chance/draw.js';
 import type { ColourReading } from '../../colour/reading.js';
 import type { Studio } from '../../paints/index.js';
 import type { Laid, Wash } from '../../washes/index.js';
@@ -8,8 +8,6 @@ import { seeLaid } from '../../washes/index.js';
 import { namesOf } from '../../words/laid.js';
 import type { CaseItem, Statement } from '../kinds/worked/schema.js';
 import { weigh } from '../kinds/worked/weigh.js';
-import { hueClass } from './scene.js';
-import { THINGS, type Thing } from './scene-words.js';
 import type { DrillDraft } from './types.js';
 
 /** One paint at a strength. */
@@ -48,22 +46,6 @@ export const LONGEST = 24;
 /** To a tenth. */
 export const tenth = (x: number): number => Math.round(10 * x) / 10;
 
-/** The text with its first letter large. */
-export function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** Name of a thing without its article. */
-export const bare = ({ name }: Thing): string => name.replace(/^the /, '');
-
-/** Something that could have this colour. */
-export function thingOf(colour: ColourReading, draw: Draw): Thing {
-  return pick(THINGS[hueClass(colour)], draw);
-}
-
-/** "the mooring buoy in the harbour". */
-export const placed = ({ name, where }: Thing): string => `${name} ${where}`;
-
 /** Name of a paint. */
 export const nameOf = (studio: Studio, paint: string): string => namesOf(studio, wash(paint, 1));
 
@@ -76,7 +58,13 @@ export const paintNames = (studio: Studio, of: Wash): string => namesOf(studio, 
  */
 export function workedDraft(
   studio: Studio,
-  words: { readonly title: string; readonly scene: string; readonly ask: string; readonly hint: string },
+  words: {
+    readonly title: string;
+    readonly scene: string;
+    readonly ask: string;
+    readonly hint: string;
+    readonly picture?: string;
+  },
   items: readonly CaseItem[],
   candidates: readonly Statement[],
   draw: Draw,

@@ -1,23 +1,23 @@
 /** Generators of the families that are made of mix drills. */
-import { seeLaid } from '../../washes/index.js';
-import { MIX_RULES, planMix } from './mix-plan.js';
-import { SCENES } from './scene.js';
+import { findSubject, type Subject } from '../lexicon.js';
+import { planMix } from './mix-plan.js';
+import { MIX_RULES, type PlanRules } from './mix-rules.js';
+import { mixScene } from './scene.js';
 import type { Generator } from './types.js';
 
-function generatorOf(family: string): Generator {
-  const rules = MIX_RULES[family];
-  const scene = SCENES[family];
-  if (rules === undefined || scene === undefined) throw new RangeError(`no rules for ${family}`);
-  return (studio, { level, palette, avoid }, draw) => {
-    const plan = planMix(studio, palette, level, rules, draw);
-    if (plan === undefined || Object.keys(plan.start.paints).every((id) => avoid.includes(id)))
-      return undefined;
-    const { hint, ...words } = scene(studio, seeLaid(studio, plan.start).colour, plan, draw);
+function generatorOf(family: string, rules: PlanRules): Generator {
+  return (studio, wanted, draw) => {
+    const { level, avoid } = wanted;
+    const plan = planMix(studio, wanted, rules, draw);
+    if (plan === undefined) return undefined;
+    const words = mixScene(studio, family, plan, findSubject(plan.subject ?? '') as Subject, avoid, draw);
+    if (words === undefined) return undefined;
+    const { hint, ...scene } = words;
     // The last level is cold: no hint.
-    return { kind: 'mix', ...words, ...(level < 5 ? { hint } : {}), ...plan };
+    return { kind: 'mix', ...scene, ...(level < 5 ? { hint } : {}), ...plan };
   };
 }
 
 export const MIX_GENERATORS: Readonly<Record<string, Generator>> = Object.fromEntries(
-  Object.keys(MIX_RULES).map((family) => [family, generatorOf(family)]),
+  Object.entries(MIX_RULES).map(([family, rules]) => [family, generatorOf(family, rules)]),
 );

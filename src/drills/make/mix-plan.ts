@@ -1,63 +1,25 @@
-/** Plans of mix drills: a start, a mixture worth reaching, a goal around it and a tray that tempts. */
+/** Plans of mix drills: a start, a mixture worth reaching, a subject that has both colours, a goal and a tray that tempts. */
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
-import { shadingLine } from '../../colour/chroma.js';
-import { hueDifference } from '../../colour/lab.js';
 import type { ColourReading } from '../../colour/reading.js';
-import { type Goal, LEAST_BAND } from '../../judgement/index.js';
-import { evidenceOf, paintOf, type Studio } from '../../paints/index.js';
-import { type FirstWash, seeLaid, trialOf, type Way } from '../../washes/index.js';
-import { type Choice, howsOf } from '../kinds/mix/choice.js';
+import type { Aim } from '../../judgement/index.js';
+import { evidenceOf, type Pigment, paintOf, type Studio } from '../../paints/index.js';
+import { type FirstWash, seeLaid, trialOf } from '../../washes/index.js';
+import { howsOf } from '../kinds/mix/choice.js';
 import { type MixDrill, TOUCHES, type Touch, touchRatio } from '../kinds/mix/schema.js';
-import { type Place, seatOf } from '../kinds/mix/seat.js';
-import { type Asks, GLAZES, type Level, openingsAt, THINS, TRAY_SIZE, touchesRound } from './levels.js';
+import { seatOf } from '../kinds/mix/seat.js';
+import { solved } from '../kinds/mix/solve.js';
+import { findSubject, type Subject } from '../lexicon.js';
+import { goalOf, IS_AIM, MOST_HELD_STEP, meets } from './aims.js';
+import { GLAZES, type Level, openingsAt, THINS, TRAY_SIZE, touchesRound } from './levels.js';
+import type { Candidate, Partner, PlanRules } from './mix-rules.js';
+import { canBegin, subjectsFor, suits } from './subjects.js';
+import type { Wanted } from './types.js';
 
 /** All of a mix drill but its words. */
-export type MixPlan = Pick<MixDrill, 'start' | 'goal' | 'tray' | 'amounts' | 'glazes' | 'strokes' | 'thins'>;
-
-/** A paint of the palette beside the start. */
-interface Partner {
-  readonly id: string;
-  readonly place: Place;
-  /** Alone, at the strength that its place is told at. */
-  readonly alone: ColourReading;
-}
-
-/** A mixture that a plan may aim at. */
-interface Aim {
-  readonly choice: Choice;
-  readonly partner: Partner;
-  readonly colour: ColourReading;
-}
-
-/** What a family asks of its plans. */
-export interface PlanRules {
-  readonly asks: Asks;
-  /** Strengths of the start. */
-  readonly strengths: readonly number[];
-  readonly start: (colour: ColourReading) => boolean;
-  /** Is this mixture worth asking for? */
-  readonly aim: (start: ColourReading, aim: Aim) => boolean;
-  readonly goal: (start: ColourReading, aim: Aim, draw: Draw) => Goal;
-  /** Must this paint be in the tray to tempt? */
-  readonly tempts: (partner: Partner, aim: Aim) => boolean;
-  readonly least: Touch;
-  readonly ways: readonly Way[];
-}
-
-/** Half the narrowest band of chroma; amounts of weaker evidence lie far enough apart for it, too. */
-const HALF_CHROMA = LEAST_BAND.measured.chroma;
-
-/** A band of one step around a value, to a tenth of a step. */
-export function valueAround(step: number): [number, number] {
-  const low = Math.max(0.5, Math.min(9.5, Math.round((step - 0.5) * 10) / 10));
-  return [low, Math.round((low + 1) * 10) / 10];
-}
-
-/** A band around a chroma, in whole numbers. */
-export function chromaAround(chroma: number, half: number): [number, number] {
-  const low = Math.max(0, Math.round(chroma - half));
-  return [low, Math.max(low + 2 * half, Math.round(chroma + half))];
-}
+export type MixPlan = Pick<
+  MixDrill,
+  'start' | 'goal' | 'subject' | 'tray' | 'amounts' | 'glazes' | 'strokes' | 'thins'
+>;
 
 function startFrom(palette: readonly string[], { strengths }: PlanRules, draw: Draw): FirstWash {
   const [one, two] = shuffled(palette, draw) as [string, string | undefined];
@@ -67,190 +29,163 @@ function startFrom(palette: readonly string[], { strengths }: PlanRules, draw: D
   return { paints: { [one]: pick([2, 3, 4], draw), [two]: 1 }, strength };
 }
 
-/** Everything that a made drill may want done with a second paint. */
-function aims(studio: Studio, start: FirstWash, partners: readonly Partner[], rules: PlanRules): Aim[] {
-  const touches = TOUCHES.slice(0, 6).filter((touch) => touchRatio(touch) >= touchRatio(rules.least));
+/** Everything that may be done with one second paint. */
+function candidates(
+  studio: Studio,
+  start: FirstWash,
+  partner: Partner,
+  { least, ways }: PlanRules,
+): Candidate[] {
+  const second = partner.pigment.id;
   const hows = howsOf({
-    amounts: rules.ways.includes('puddle') ? touches : [],
-    glazes: rules.ways.includes('glaze') ? GLAZES : [],
+    amounts: TOUCHES.slice(0, 6).filter((touch) => touchRatio(touch) >= touchRatio(least)),
+    glazes: GLAZES,
     strokes: [],
   });
-  return partners.flatMap((partner) =>
-    rules.ways.flatMap((way) =>
-      (way === 'puddle' ? THINS : [1]).flatMap((thin) => {
-        const trial = trialOf(studio, start, { way, ids: [partner.id], strength: 0, thin });
-        return hows
-          .filter((how) => how.way === way)
-          .map((how) => ({
-            choice: { second: partner.id, how, thin },
-            partner,
-            colour: trial([how.amount]),
-          }));
-      }),
-    ),
+  return ways.flatMap((way) =>
+    (way === 'puddle' ? THINS : [1]).flatMap((thin) => {
+      const trial = trialOf(studio, start, { way, ids: [second], strength: 0, thin });
+      return hows
+        .filter((how) => how.way === way)
+        .map((how) => ({ choice: { second, how, thin }, partner, colour: trial([how.amount]) }));
+    }),
   );
+}
+
+/** A mixture that is what an aim means, with the subjects that can have its colours. */
+interface Prospect extends Candidate {
+  readonly subjects: readonly Subject[];
+}
+
+function prospects(
+  studio: Studio,
+  start: FirstWash,
+  partner: Partner,
+  aim: Aim,
+  rules: PlanRules,
+  avoid: readonly string[],
+): Prospect[] {
+  const { colour } = seeLaid(studio, start);
+  return candidates(studio, start, partner, rules)
+    .filter((candidate) => IS_AIM[aim](colour, candidate.colour) && (rules.worth?.(candidate) ?? true))
+    .map((candidate) => ({ ...candidate, subjects: subjectsFor(aim, colour, candidate.colour, avoid) }))
+    .filter(({ subjects }) => subjects.length > 0);
+}
+
+/** The first partner, in an order by chance, with which something can be done: one with many good amounts comes no oftener. */
+function firstProspect(
+  studio: Studio,
+  start: FirstWash,
+  partners: readonly Partner[],
+  aim: Aim,
+  level: Level,
+  rules: PlanRules,
+  avoid: readonly string[],
+  draw: Draw,
+): Prospect | undefined {
+  const { colour } = seeLaid(studio, start);
+  if (!canBegin(aim, colour, avoid)) return undefined;
+  const first = Object.keys(start.paints).map((id) => paintOf(studio, id));
+  // An amount is asked of known strengths alone.
+  const asksAmount = level > 2 || rules.asks === 'amount';
+  const serving = partners.filter(
+    (partner) =>
+      !(asksAmount && partner.pigment.strengthEvidence === 'assumed') && rules.serves(partner, colour, first),
+  );
+  for (const partner of shuffled(serving, draw)) {
+    const found = prospects(studio, start, partner, aim, rules, avoid);
+    if (found.length > 0) return pick(found, draw);
+  }
+  return undefined;
+}
+
+/** What a level leaves open of the candidates beside a choice; only to foresee what the checker would refuse. */
+function openAt(level: Level, { how, thin }: Candidate['choice'], all: readonly Candidate[]): Candidate[] {
+  return all.filter(
+    ({ choice }) =>
+      (level > 3 || choice.thin === thin) &&
+      choice.how.way === how.way &&
+      (level > 2 || choice.how.id === how.id),
+  );
+}
+
+function trayFor(
+  studio: Studio,
+  { start, goal }: Pick<MixPlan, 'start' | 'goal'>,
+  level: Level,
+  { partner, choice }: Candidate,
+  partners: readonly Partner[],
+  rules: PlanRules,
+  draw: Draw,
+): string[] | undefined {
+  const { colour } = seeLaid(studio, start);
+  // A paint that is there to fail must fail, whatever else is open.
+  const fails = (each: Partner): boolean =>
+    !openAt(level, choice, candidates(studio, start, each, rules)).some((open) =>
+      meets(goal, colour, open.colour),
+    );
+  const others = shuffled(
+    partners.filter((each) => each !== partner),
+    draw,
+  ).filter((each) => !rules.mustFail(each) || fails(each));
+  const tempting = others.find(rules.tempts);
+  if (tempting === undefined) return undefined;
+  const size = TRAY_SIZE[rules.asks][level];
+  const rest = others.filter((each) => each !== tempting);
+  const tray = [partner, tempting, ...rest].slice(0, size).map(({ pigment }) => pigment.id);
+  return shuffled(tray, draw);
+}
+
+function allowed(studio: Studio, palette: readonly string[], { allows }: PlanRules): Pigment[] {
+  const paints = palette.map((id) => paintOf(studio, id));
+  return allows === undefined ? paints : paints.filter(allows);
 }
 
 /** @returns undefined when this draw leads nowhere; try again */
 export function planMix(
   studio: Studio,
-  palette: readonly string[],
-  level: Level,
+  { palette, level, avoid, turn }: Wanted,
   rules: PlanRules,
   draw: Draw,
 ): MixPlan | undefined {
-  const start = startFrom(palette, rules, draw);
+  const paints = allowed(studio, palette, rules);
+  if (paints.length < 2) return undefined;
+  const start = startFrom(
+    paints.map(({ id }) => id),
+    rules,
+    draw,
+  );
+  if (Object.keys(start.paints).every((id) => avoid.includes(id))) return undefined;
   const { colour } = seeLaid(studio, start);
   if (!rules.start(colour)) return undefined;
-  const partners = palette.map((id): Partner => ({ id, ...seatOf(studio, start, id) }));
-  // Water is open from level 4 on; before that the second paint alone has to do it.
-  const worth = aims(studio, start, partners, rules).filter(
-    (aim) => (level > 3 || aim.choice.thin === 1) && rules.aim(colour, aim),
-  );
-  if (worth.length === 0) return undefined;
-  // A paint first, so that one with many good amounts is not asked for more often.
-  const second = pick([...new Set(worth.map(({ choice }) => choice.second))], draw);
-  const aim = pick(
-    worth.filter(({ choice }) => choice.second === second),
-    draw,
-  );
-  const evidence = evidenceOf([...Object.keys(start.paints), second].map((id) => paintOf(studio, id)));
-  const { how } = aim.choice;
+  const partners = paints.map((pigment): Partner => ({ pigment, ...seatOf(studio, start, pigment.id) }));
+  const aim = rules.aims[turn % rules.aims.length] as Aim;
+  const found = firstProspect(studio, start, partners, aim, level, rules, avoid, draw);
+  if (found === undefined) return undefined;
+  const { choice } = found;
+  const evidence = evidenceOf([...Object.keys(start.paints), choice.second].map((id) => paintOf(studio, id)));
   // Equal parts are the temptation: they have to be among the amounts that can be told apart.
-  if (rules.asks === 'amount' && how.way === 'puddle') {
-    if (!touchesRound(how.id as Touch, rules.least, evidence).includes('1:1')) return undefined;
+  if (rules.asks === 'amount' && choice.how.way === 'puddle') {
+    if (!touchesRound(choice.how.id as Touch, rules.least, evidence).includes('1:1')) return undefined;
   }
-  const others = shuffled(
-    partners.filter(({ id }) => id !== second),
-    draw,
-  );
-  const tempting = others.filter((partner) => rules.tempts(partner, aim));
-  if (tempting.length === 0) return undefined;
-  const rest = others.filter((partner) => partner !== tempting[0]);
-  const tray = [second, ...[tempting[0] as Partner, ...rest].map(({ id }) => id)].slice(
-    0,
-    TRAY_SIZE[rules.asks][level],
-  );
+  const goal = { ...goalOf(aim, colour, found.colour), ...rules.goal?.(colour, found.colour, aim) };
+  const tray = trayFor(studio, { start, goal }, level, found, partners, rules, draw);
+  if (tray === undefined) return undefined;
   return {
     start,
-    goal: rules.goal(colour, aim, draw),
-    tray: shuffled(tray, draw),
-    ...openingsAt(level, aim.choice, { ...rules, evidence }, draw),
+    goal,
+    subject: pick(found.subjects, draw).id,
+    tray,
+    ...openingsAt(level, choice, { ...rules, evidence }, draw),
   };
 }
 
-const isFar = ({ place }: Partner): boolean => place === 'across' || place === 'black';
-const isNear = ({ place }: Partner): boolean => place === 'around' || place === 'own';
-
-/** The rules of each family that is made of mix drills. */
-export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
-  'darken-bright': {
-    asks: 'paint',
-    strengths: [0.15, 0.2, 0.3],
-    start: ({ chroma, step }) => chroma >= 28 && step <= 6,
-    aim: (start, { partner, colour }) =>
-      isNear(partner) &&
-      (partner.place === 'own' || partner.alone.step >= start.step + 0.3) &&
-      colour.step >= start.step + 0.7 &&
-      colour.chroma >= 0.95 * shadingLine(start.chroma, start.lab.l, colour.lab.l) &&
-      Math.abs(hueDifference(start.hue, colour.hue)) <= 50,
-    goal: (_start, { colour }) => ({ aim: 'rich', value: valueAround(colour.step) }),
-    tempts: isFar,
-    least: '1:8',
-    ways: ['puddle', 'glaze'],
-  },
-  'dull-on-purpose': {
-    asks: 'paint',
-    strengths: [0.15, 0.2, 0.3, 0.45],
-    start: ({ chroma }) => chroma >= 35,
-    aim: (start, { partner, colour }) =>
-      (partner.place === 'across' || partner.place === 'between') &&
-      colour.chroma >= 10 &&
-      colour.chroma <= 0.65 * start.chroma,
-    goal: (_start, { colour }) => ({
-      aim: 'dull',
-      value: valueAround(colour.step),
-      chroma: chromaAround(colour.chroma, HALF_CHROMA),
-    }),
-    tempts: isNear,
-    least: '1:32',
-    ways: ['puddle', 'glaze'],
-  },
-  neutraliser: {
-    asks: 'paint',
-    strengths: [0.2, 0.3, 0.45],
-    start: ({ chroma }) => chroma >= 25,
-    aim: (_start, { partner, colour }) =>
-      partner.place !== 'black' && partner.place !== 'white' && partner.place !== 'own' && colour.chroma <= 6,
-    goal: (_start, { colour }) => ({
-      aim: 'neutral',
-      value: valueAround(colour.step),
-      chroma: [0, HALF_CHROMA],
-    }),
-    tempts: ({ place }) => place === 'between' || place === 'across' || place === 'around',
-    least: '1:32',
-    ways: ['puddle'],
-  },
-  'grey-lean': {
-    asks: 'amount',
-    strengths: [0.15, 0.2, 0.3, 0.45],
-    start: ({ chroma }) => chroma >= 25,
-    aim: (_start, { partner, colour }) =>
-      (partner.place === 'across' || partner.place === 'between') &&
-      colour.chroma >= 5 &&
-      colour.chroma <= 13 &&
-      Math.min(...LEANS.map((angle) => Math.abs(hueDifference(angle, colour.hue)))) <= 40,
-    goal: (_start, { colour }) => ({
-      aim: 'lean',
-      value: valueAround(colour.step),
-      chroma: [3, 3 + 2 * HALF_CHROMA],
-      hue: { near: nearestLean(colour.hue), within: 50 },
-    }),
-    tempts: ({ place }) => place !== 'own' && place !== 'white',
-    least: '1:32',
-    ways: ['puddle'],
-  },
-  'deep-dark': {
-    asks: 'paint',
-    strengths: [0.45, 0.65, 0.9],
-    start: ({ chroma, step }) => chroma >= 25 && step >= 4,
-    aim: (_start, { partner, colour }) =>
-      partner.place !== 'black' && partner.place !== 'own' && colour.step >= 8 && colour.chroma <= 24,
-    goal: (_start, { colour }) => ({
-      aim: 'neutral',
-      value: [Math.min(8, Math.round((colour.step - 0.3) * 10) / 10), 10.5],
-      chroma: chromaAround(colour.chroma, HALF_CHROMA),
-    }),
-    tempts: ({ place }) => place === 'around' || place === 'between' || place === 'white',
-    least: '1:32',
-    ways: ['puddle', 'glaze'],
-  },
-  'tinting-strength': {
-    asks: 'amount',
-    strengths: [0.15, 0.2, 0.3],
-    start: ({ chroma }) => chroma >= 20,
-    aim: (start, { choice, partner, colour }) =>
-      partner.place !== 'own' &&
-      partner.place !== 'white' &&
-      choice.how.amount <= 0.25 &&
-      colour.chroma >= 12 &&
-      (Math.abs(hueDifference(start.hue, colour.hue)) >= 12 || Math.abs(colour.step - start.step) >= 0.7),
-    goal: (_start, { colour }) => ({
-      aim: 'rich',
-      value: valueAround(colour.step),
-      chroma: chromaAround(colour.chroma, Math.max(HALF_CHROMA, Math.round(0.2 * colour.chroma))),
-      hue: { near: Math.round(colour.hue) % 360, within: 15 },
-    }),
-    tempts: () => true,
-    least: '1:32',
-    ways: ['puddle'],
-  },
-};
-
-/** Middle of the warm and of the cool side of the wheel, degrees. */
-const LEANS = [55, 235] as const;
-
-function nearestLean(hue: number): number {
-  const [warm, cool] = LEANS;
-  return Math.abs(hueDifference(warm, hue)) <= Math.abs(hueDifference(cool, hue)) ? warm : cool;
+/** Whether the best answer to a made drill, and not only the mixture that it was planned around, is a colour of its subject. */
+export function holdsSubject(studio: Studio, drill: MixDrill): boolean {
+  const { start, best } = solved(studio, drill);
+  const after: ColourReading = best.seen.colour;
+  const { aim } = drill.goal;
+  const subject = findSubject(drill.subject ?? '');
+  if (subject === undefined || !suits(subject, aim, start, after)) return false;
+  return (aim !== 'dull' && aim !== 'lean') || Math.abs(after.step - start.step) <= MOST_HELD_STEP;
 }

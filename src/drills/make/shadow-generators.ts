@@ -7,19 +7,9 @@ import { WATERS } from '../../washes/index.js';
 import { listWords } from '../../words/laid.js';
 import { LEFT_IN_SUN } from '../kinds/shadow-values/rules.js';
 import type { LitThing } from '../kinds/shadow-values/schema.js';
-import {
-  bare,
-  capitalised,
-  colourOf,
-  deepOnes,
-  LONGEST,
-  paintNames,
-  placed,
-  thingOf,
-  wash,
-  workedDraft,
-} from './made.js';
-import { LIGHTS } from './scene-words.js';
+import { colourOf, deepOnes, LONGEST, paintNames, wash, workedDraft } from './made.js';
+import { bare, capitalised, placed } from './sentences.js';
+import { litSubject, SUBJECT_PLACES } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
 /** Steps of lit things, halves from near paper to a light middle. */
@@ -30,27 +20,37 @@ function litThing(
   palette: readonly string[],
   index: number,
   shadow: LitThing['shadow'],
+  place: string,
+  avoid: readonly string[],
   draw: Draw,
-): LitThing | undefined {
+): { readonly thing: LitThing; readonly picture: string } | undefined {
   const laid = wash(pick(palette, draw), pick([0.03, 0.06, 0.1, 0.16], draw));
   const colour = colourOf(studio, laid);
-  const name = bare(thingOf(colour, draw));
-  if (name.length > LONGEST || colour.step > 4.6) return undefined;
+  const subject = litSubject(colour, avoid, draw, place);
+  if (subject === undefined || colour.step > 4.6) return undefined;
+  const name = bare(subject);
+  if (name.length > LONGEST) return undefined;
+  const steps = LIT.filter((step) => step >= subject.lit.step[0] && step <= subject.lit.step[1]);
+  if (steps.length === 0) return undefined;
   // Half of the time a plain step, half of the time a wash to be read.
-  return { name, shadow, lit: index % 2 === 0 ? pick(LIT, draw) : laid };
+  const thing: LitThing = { name, shadow, lit: index % 2 === 0 ? pick(steps, draw) : laid };
+  return { thing, picture: subject.picture };
 }
 
-const lightAndShadow: Generator = (studio, { level, palette }, draw) => {
-  if (level === 1) return workedShadow(studio, palette, draw);
+const lightAndShadow: Generator = (studio, { level, palette, avoid }, draw) => {
+  if (level === 1) return workedShadow(studio, palette, avoid, draw);
   if (level === 4 && draw(1) === 0) return shadowWashes(studio, palette, draw);
   const light = level === 3 && draw(2) === 0 ? 'overcast' : level === 5 && draw(1) === 0 ? 'hard-sun' : 'sun';
   const count = level <= 3 ? 1 : level === 4 ? 2 : 3;
+  const place = pick(SUBJECT_PLACES, draw);
   const things: LitThing[] = [];
+  let picture = '';
   for (let index = 0; index < count; index++) {
     const shadow = light === 'overcast' || (index + draw(1)) % 2 === 0 ? 'shade' : 'cast';
-    const thing = litThing(studio, palette, index, shadow, draw);
-    if (thing === undefined || things.some(({ name }) => name === thing.name)) return undefined;
-    things.push(thing);
+    const found = litThing(studio, palette, index, shadow, place, avoid, draw);
+    if (found === undefined || things.some(({ name }) => name === found.thing.name)) return undefined;
+    things.push(found.thing);
+    if (index === 0) picture = found.picture;
   }
   const first = things[0] as LitThing;
   const steps =
@@ -67,6 +67,7 @@ const lightAndShadow: Generator = (studio, { level, palette }, draw) => {
         : 'Direct sun, pale ground all round.';
   return {
     kind: 'shadow-values',
+    picture,
     title: `${capitalised(first.name)}, light and shadow`.slice(0, 60),
     scene: `${opening} Give a value to what the light does not reach: ${listWords(things.map(({ name, shadow }) => (shadow === 'cast' ? `the shadow on the ${name}` : `the turned side of the ${name}`)))}.`,
     ...(level < 5
@@ -90,14 +91,20 @@ function strengthFor(studio: Studio, paint: string, value: number): number | und
   return Math.abs(colourOf(studio, wash(paint, best)).value - value) < 0.2 ? best : undefined;
 }
 
-function workedShadow(studio: Studio, palette: readonly string[], draw: Draw): DrillDraft | undefined {
+function workedShadow(
+  studio: Studio,
+  palette: readonly string[],
+  avoid: readonly string[],
+  draw: Draw,
+): DrillDraft | undefined {
   const shadow = pick(['shade', 'cast'] as const, draw);
   const lit = wash(pick(palette, draw), pick([0.03, 0.05, 0.08], draw));
   const colour = colourOf(studio, lit);
   const paint = shadow === 'shade' ? (Object.keys(lit.paints)[0] as string) : pick(palette, draw);
   const strength = strengthFor(studio, paint, LEFT_IN_SUN[shadow] * valueFromStep(colour.step));
   if (strength === undefined) return undefined;
-  const thing = thingOf(colour, draw);
+  const thing = litSubject(colour, avoid, draw);
+  if (thing === undefined) return undefined;
   const fall = shadow === 'shade' ? 'its shaded side' : 'the shadow that falls on it';
   return workedDraft(
     studio,
@@ -106,6 +113,7 @@ function workedShadow(studio: Studio, palette: readonly string[], draw: Draw): D
       scene: `A worked case. ${capitalised(placed(thing))} in direct sun: the lit side and ${thing.plural === true ? fall.replace('its', 'their').replace('on it', 'on them') : fall} have been measured.`,
       ask: 'Which of these does the case show?',
       hint: 'Value is counted from black, 10 is white. Divide the two.',
+      picture: thing.picture,
     },
     [
       { id: 'lit', name: 'lit side', laid: lit },
@@ -129,7 +137,7 @@ function shadowWashes(studio: Studio, palette: readonly string[], draw: Draw): D
   return {
     kind: 'washes',
     title: 'Shade and shadow in one paint',
-    scene: `${pick(LIGHTS, draw)} A pale block and the ground it stands on are lit at steps ${lit} and ${lit + 0.5}. ${capitalised(paintNames(studio, wash(paint, 1)))} alone gives both shadows.`,
+    scene: `Direct sun. A pale block and the ground it stands on are lit at steps ${lit} and ${lit + 0.5}. ${capitalised(paintNames(studio, wash(paint, 1)))} alone gives both shadows.`,
     ask: 'How strong must each wash be?',
     hint: 'Six tenths for the side turned away, four tenths for the shadow that falls; the water comes after.',
     paint,

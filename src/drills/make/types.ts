@@ -9,7 +9,9 @@ export interface Wanted {
   readonly level: Level;
   /** Ids of the paints to use. */
   readonly palette: readonly string[];
-  /** Paints that should not make the start on their own, because the drills just before began with them. */
+  /** Drawn once for the whole drill: which of its aims a family tries, so that the easy one does not crowd out the others. */
+  readonly turn: number;
+  /** What the drills just before used, see `usedBy`: paints should not make the start on their own, subjects and sentences not come again. */
   readonly avoid: readonly string[];
 }
 

@@ -2,54 +2,17 @@
 
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
-import { WATERS, type Water, waterStrength } from '../../washes/index.js';
+import { WATERS, type Wash, type Water, waterStrength } from '../../washes/index.js';
 import { listWords } from '../../words/laid.js';
+import rows from '../data/rows.json' with { type: 'json' };
 import { classOf } from '../kinds/sort-values/classes.js';
 import type { Area } from '../kinds/sort-values/schema.js';
 import type { Block } from '../kinds/washes/schema.js';
-import {
-  bare,
-  capitalised,
-  colourOf,
-  LONGEST,
-  paintNames,
-  tenth,
-  thingOf,
-  wash,
-  workedDraft,
-} from './made.js';
-import { LIGHTS } from './scene-words.js';
+import type { Subject } from '../lexicon.js';
+import { colourOf, LONGEST, paintNames, tenth, wash, workedDraft } from './made.js';
+import { bare, capitalised } from './sentences.js';
+import { SUBJECT_PLACES, someSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
-
-/** Rows of like things that go from light to dark. */
-const ROWS: readonly { readonly title: string; readonly scene: string; readonly names: readonly string[] }[] =
-  [
-    {
-      title: 'Ridges in haze',
-      scene: 'Ridges lie one behind the other in haze, the nearest darkest.',
-      names: ['farthest', 'fourth', 'third', 'second', 'nearest'],
-    },
-    {
-      title: 'Posts of a jetty',
-      scene: 'The posts of a jetty come out of the mist towards you.',
-      names: ['first post', 'second post', 'third post', 'fourth post', 'last post'],
-    },
-    {
-      title: 'Quarry terraces',
-      scene: 'The terraces of a quarry step down out of the sun.',
-      names: ['rim', 'upper', 'middle', 'lower', 'floor'],
-    },
-    {
-      title: 'Rows of trees',
-      scene: 'Rows of an orchard at dusk, the far ones pale.',
-      names: ['far row', 'fourth row', 'third row', 'second row', 'near row'],
-    },
-    {
-      title: 'Crates in a stack',
-      scene: 'Crates behind a market stall, stacked into the shadow.',
-      names: ['top crate', 'second crate', 'third crate', 'fourth crate', 'lowest crate'],
-    },
-  ];
 
 const stepAt = (studio: Studio, paint: string, water: Water): number =>
   colourOf(studio, wash(paint, waterStrength(water))).step;
@@ -74,7 +37,7 @@ function blocksFor(
 const ladder: Generator = (studio, { level, palette, avoid }, draw) => {
   const fit = palette.filter((id) => !avoid.includes(id));
   const paint = pick(fit.length > 0 ? fit : palette, draw);
-  const row = pick(ROWS, draw);
+  const row = pick(rows.rows, draw);
   const name = paintNames(studio, wash(paint, 1));
   if (level === 1) return workedLadder(studio, paint, name, draw);
   if (level === 3 && draw(1) === 0) return strongestOrder(paint, name, draw);
@@ -89,6 +52,7 @@ const ladder: Generator = (studio, { level, palette, avoid }, draw) => {
   if ((blocks.at(-1)?.step ?? 0) > 10.3) return undefined;
   return {
     kind: 'washes',
+    picture: row.picture,
     title: row.title,
     scene: `${row.scene} ${capitalised(name)} alone, parted by nothing but water.`,
     ...(level < 5
@@ -148,37 +112,62 @@ function strongestOrder(paint: string, name: string, draw: Draw): DrillDraft {
   };
 }
 
+/** Draws of a wash before a place is held to have nothing of such colours. */
+const MOST_WASHES = 12;
+
+/** A wash of the palette with something at a place that has its colour. */
+function areaAt(
+  studio: Studio,
+  palette: readonly string[],
+  place: string,
+  avoid: readonly string[],
+  draw: Draw,
+): { readonly name: string; readonly laid: Wash; readonly subject: Subject } | undefined {
+  for (let tries = 0; tries < MOST_WASHES; tries++) {
+    const laid = wash(pick(palette, draw), pick([0.03, 0.06, 0.12, 0.25, 0.5, 0.8, 1], draw));
+    const subject = someSubject(colourOf(studio, laid), avoid, draw, place);
+    if (subject !== undefined && bare(subject).length <= LONGEST)
+      return { name: bare(subject), laid, subject };
+  }
+  return undefined;
+}
+
 /** Washes of the palette with things that have their colours, no thing twice. */
 function areasFrom(
   studio: Studio,
   palette: readonly string[],
   count: number,
+  avoid: readonly string[],
   draw: Draw,
-): Area[] | undefined {
+): { readonly areas: Area[]; readonly picture: string } | undefined {
   const weights = Array.from({ length: count }, () => 1);
   for (let left = 20 - count; left > 0; left--) {
     const at = draw(count - 1);
     weights[at] = (weights[at] ?? 0) + 1;
   }
+  const place = pick(SUBJECT_PLACES, draw);
   const areas: Area[] = [];
+  const pictures: string[] = [];
+  const shown: string[] = [];
   for (const weight of weights) {
-    const laid = wash(pick(palette, draw), pick([0.03, 0.06, 0.12, 0.25, 0.5, 0.8, 1], draw));
-    const name = bare(thingOf(colourOf(studio, laid), draw));
-    if (name.length > LONGEST || areas.some((area) => area.name === name)) return undefined;
-    areas.push({ name, laid, share: weight / 20 });
+    const area = areaAt(studio, palette, place, [...avoid, ...shown], draw);
+    if (area === undefined || areas.some(({ name }) => name === area.name)) return undefined;
+    areas.push({ name: area.name, laid: area.laid, share: weight / 20 });
+    pictures.push(area.subject.picture);
+    shown.push(area.subject.id);
   }
-  return areas;
+  return { areas, picture: pictures[0] as string };
 }
 
-const threeValues: Generator = (studio, { level, palette }, draw) => {
-  const areas = areasFrom(studio, palette, [2, 2, 4, 5, 6][level - 1] as number, draw);
-  if (areas === undefined) return undefined;
+const threeValues: Generator = (studio, { level, palette, avoid }, draw) => {
+  const sheet = areasFrom(studio, palette, [2, 2, 4, 5, 6][level - 1] as number, avoid, draw);
+  if (sheet === undefined) return undefined;
+  const { areas, picture } = sheet;
   // A sheet of one value has no plan to find.
   const classes = new Set(areas.map(({ laid }) => classOf(colourOf(studio, laid).step))).size;
   if (classes < (level >= 4 ? 3 : level === 3 ? 2 : 1)) return undefined;
-  const light = pick(LIGHTS, draw);
   const names = areas.map(({ name }) => name);
-  const scene = `${light} On the sheet are ${listWords(names.map((name) => `the ${name}`))}.`;
+  const scene = `On the sheet are ${listWords(names.map((name) => `the ${name}`))}.`;
   const title = `${capitalised(names[0] as string)} and ${level <= 2 ? names[1] : 'the rest'}`.slice(0, 60);
   if (level === 1) {
     const items = areas.map(({ name, laid }, index) => ({
@@ -194,6 +183,7 @@ const threeValues: Generator = (studio, { level, palette }, draw) => {
         scene: `A worked case. First the ${names[0]}, second the ${names[1]}. Squint at the two, then read the numbers.`,
         ask: 'Which of these does the case show?',
         hint: 'Strong colour fools the eye; only the step counts here.',
+        picture,
       },
       items.map(({ id, name, laid }) => ({ id, name, laid })),
       [
@@ -211,6 +201,7 @@ const threeValues: Generator = (studio, { level, palette }, draw) => {
     const by = pick(['darkest', 'lightest'] as const, draw);
     return {
       kind: 'choose',
+      picture,
       title,
       scene,
       ask: `Which is ${level === 2 ? by.replace('est', 'er') : by}?`,
@@ -222,6 +213,7 @@ const threeValues: Generator = (studio, { level, palette }, draw) => {
   }
   return {
     kind: 'sort-values',
+    picture,
     title,
     scene,
     ...(level < 5 ? { hint } : {}),

@@ -6,20 +6,9 @@ import type { Studio } from '../../paints/index.js';
 import type { Wash } from '../../washes/index.js';
 import { shadeOf } from '../kinds/shade-chroma/answers.js';
 import type { ShadeChromaDrill } from '../kinds/shade-chroma/schema.js';
-import {
-  bare,
-  capitalised,
-  colourOf,
-  colours,
-  paintNames,
-  pair,
-  placed,
-  tenth,
-  thingOf,
-  wash,
-  workedDraft,
-} from './made.js';
-import { LIGHTS } from './scene-words.js';
+import { colourOf, colours, paintNames, pair, tenth, wash, workedDraft } from './made.js';
+import { bare, capitalised, opening, placed } from './sentences.js';
+import { litSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
 const PROPORTIONS = [
@@ -63,11 +52,13 @@ const aroundAcross: Generator = (studio, { level, palette, avoid }, draw) => {
   const { start, helpers } = found;
   const strength = pick([0.2, 0.3, 0.4, 0.5], draw);
   const parts = pick(PROPORTIONS, draw);
-  const thing = thingOf(colourOf(studio, wash(start, strength)), draw);
   const name = paintNames(studio, wash(start, 1));
   if (level === 1) return workedWheel(studio, start, helpers[0] as string, strength, parts, draw);
+  const thing = litSubject(colourOf(studio, wash(start, strength)), avoid, draw);
+  if (thing === undefined) return undefined;
+  const { picture } = thing;
   const by = pick(['most-chroma', 'greyest'] as const, draw);
-  const scene = `${pick(LIGHTS, draw)} ${capitalised(placed(thing))}, in ${name}. ${count === 2 ? 'Two' : count === 3 ? 'Three' : 'Four'} mixtures of it lie ready, ${parts.join(' to ')}.`;
+  const scene = `${opening(thing, 'any', avoid, draw)}${capitalised(placed(thing))}, in ${name}. ${count === 2 ? 'Two' : count === 3 ? 'Three' : 'Four'} mixtures of it lie ready, ${parts.join(' to ')}.`;
   const title = `${capitalised(bare(thing))}, ${count} helpers`.slice(0, 60);
   const hint =
     'Around the wheel keeps the colour, between costs some and brings a third colour, across takes most.';
@@ -75,6 +66,7 @@ const aroundAcross: Generator = (studio, { level, palette, avoid }, draw) => {
   if (count !== 3) {
     return {
       kind: 'choose',
+      picture,
       title,
       scene,
       ask: by === 'greyest' ? 'Which is the greyest?' : 'Which keeps the most chroma?',
@@ -93,6 +85,7 @@ const aroundAcross: Generator = (studio, { level, palette, avoid }, draw) => {
         : pick(['darkest', 'warmest', 'coolest'] as const, draw);
   return {
     kind: 'order',
+    picture,
     title,
     scene,
     ask: 'In what order, and why?',
@@ -145,7 +138,8 @@ const shadeChroma: Generator = (studio, { level, palette, avoid }, draw) => {
   if (level === 1) return workedShade(studio, lit, palette, draw);
   const shade = tenth(Math.round(2 * (colour.step + pick([1.5, 2, 2.5, 3], draw))) / 2);
   if (shade > 8) return undefined;
-  const thing = thingOf(colour, draw);
+  const thing = litSubject(colour, avoid, draw);
+  if (thing === undefined) return undefined;
   const { line } = shadeOf(studio, { lit, shade } as unknown as ShadeChromaDrill);
   const offered = [
     Math.round(line),
@@ -158,8 +152,9 @@ const shadeChroma: Generator = (studio, { level, palette, avoid }, draw) => {
   const isSwatch = level === 3 && draw(1) === 0;
   return {
     kind: 'shade-chroma',
+    picture: thing.picture,
     title: `${capitalised(bare(thing))}, in the shade`.slice(0, 60),
-    scene: `${pick(LIGHTS, draw)} ${capitalised(placed(thing))}: the lit side is a ${hueName(colour.hue)} and the shade stands at step ${shade.toFixed(1)}.`,
+    scene: `${opening(thing, 'sun', avoid, draw)}${capitalised(placed(thing))}: the lit side is ${hueName(colour.hue)} and the shade stands at step ${shade.toFixed(1)}.`,
     ...(isSwatch ? { ask: 'Which swatch is the shade?' } : {}),
     ...(level < 5
       ? { hint: 'Multiply the lit chroma by the shade’s L* plus 16 over the lit L* plus 16.' }

@@ -1,0 +1,137 @@
+/** Sentences of made-up scenes: patterns held as data, filled in for one thing or several; and which of them a scene was made of. */
+import { type Draw, pick } from '../../chance/draw.js';
+import data from '../data/sentences.json' with { type: 'json' };
+import type { Drill } from '../kinds/index.js';
+import { hasTrait, SUBJECTS, type Subject, type Trait } from '../lexicon.js';
+import { placeOf } from './subjects.js';
+
+/** What a sentence is about: an aim, and for some aims how it is reached. */
+export type Theme = keyof typeof data.sentences;
+
+/** A pattern. */
+export interface Sentence {
+  readonly id: string;
+  /** Second half of the title. */
+  readonly aspect: string;
+  readonly text: string;
+  readonly for?: Trait;
+  /** Which opening goes before it; none where the sentence says what the light does. */
+  readonly light?: 'sun' | 'any';
+}
+
+interface Opening {
+  readonly id: string;
+  readonly text: string;
+  readonly sun: boolean;
+  readonly places?: readonly string[];
+  readonly indoors?: true;
+}
+
+const OPENINGS = data.lights as readonly Opening[];
+const SENTENCES = Object.entries(data.sentences as Readonly<Record<Theme, readonly Sentence[]>>).flatMap(
+  ([theme, list]) => list.map((sentence) => ({ ...sentence, theme, key: `${theme}/${sentence.id}` })),
+);
+
+const SUN = 'sun';
+
+/** The text with its first letter large. */
+export function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Name of a thing without its article. */
+export const bare = ({ name }: Subject): string => name.replace(/^the /, '');
+
+/** "the mooring buoy in the harbour". */
+export const placed = ({ name, where }: Subject): string => `${name} ${where}`;
+
+/** How a title calls a subject: a grey or a dark is nothing by itself, so its place is told with it. */
+function titled(subject: Subject): string {
+  return capitalised(subject.hue === undefined ? `${bare(subject)} ${subject.where}` : bare(subject));
+}
+
+/** What the light does over a subject, with a blank after it; empty when all that fits was said just before. */
+export function opening(
+  subject: Subject,
+  light: Sentence['light'],
+  avoid: readonly string[],
+  draw: Draw,
+): string {
+  if (light === undefined) return '';
+  const place = placeOf(subject);
+  const isIndoors = hasTrait(subject, 'indoors');
+  const fit = OPENINGS.filter(
+    ({ id, sun, places, indoors }) =>
+      (indoors === true) === isIndoors &&
+      (light === SUN ? sun : place !== 'weather' || !sun) &&
+      (places === undefined || places.includes(place)) &&
+      !avoid.includes(`light/${id}`),
+  );
+  return fit.length === 0 ? '' : `${pick(fit, draw).text} `;
+}
+
+/** The paints of a first wash, in words. */
+export interface PaintWords {
+  readonly names: string;
+  readonly several: boolean;
+}
+
+function filled(text: string, subject: Subject, { names, several }: PaintWords): string {
+  return text
+    .replaceAll('{the}', placed(subject))
+    .replaceAll('{The}', capitalised(placed(subject)))
+    .replaceAll('{paints}', names)
+    .replaceAll('{Paints}', capitalised(names))
+    .replace(/\[([^|\]]*)\|([^\]]*)\]/g, (_, one: string, many: string) => (subject.plural ? many : one))
+    .replace(/<([^|>]*)\|([^>]*)>/g, (_, one: string, many: string) => (several ? many : one));
+}
+
+/** Title and scene of a theme for a subject; undefined when every sentence that fits was used just before. */
+export function sceneOf(
+  theme: Theme,
+  subject: Subject,
+  paints: PaintWords,
+  avoid: readonly string[],
+  draw: Draw,
+): { readonly title: string; readonly scene: string } | undefined {
+  const fit = SENTENCES.filter(
+    (sentence) =>
+      sentence.theme === theme &&
+      (sentence.for === undefined || hasTrait(subject, sentence.for)) &&
+      // What is painted for rain and fog has no sun to turn away from.
+      (sentence.light !== SUN || placeOf(subject) !== 'weather') &&
+      !avoid.includes(sentence.key),
+  );
+  if (fit.length === 0) return undefined;
+  const sentence = pick(fit, draw);
+  const light = opening(subject, sentence.light, avoid, draw);
+  return {
+    title: `${titled(subject)}, ${sentence.aspect}`.slice(0, 60),
+    scene: light + filled(sentence.text, subject, paints),
+  };
+}
+
+/** A pattern as what it looks like filled in. */
+const SHAPES: readonly (readonly [string, RegExp])[] = SENTENCES.map(({ key, text }) => {
+  const shape = text
+    .replace(/[.*+?^$()\\]/g, '\\$&')
+    .replace(/\{\w+\}/g, '.+')
+    .replace(/\[([^|\]]*)\|([^\]]*)\]|<([^|>]*)\|([^>]*)>/g, (_, a, b, c, d) => `(?:${a ?? c}|${b ?? d})`);
+  return [key, new RegExp(`${shape}$`, 'u')] as const;
+});
+
+/**
+ * What a drill, made or written, has used up for those that follow it: the paints of its first wash, its subjects, its
+ * sentence and its opening. A request takes it as `avoid`.
+ */
+export function usedBy(drill: Drill): string[] {
+  const { title, scene } = drill;
+  const text = `${title}. ${scene}`.toLowerCase();
+  const named = SUBJECTS.filter(({ name }) => new RegExp(`\\b${name.replace(/^the /, '')}\\b`).test(text));
+  return [
+    ...(drill.kind === 'mix' ? Object.keys(drill.start.paints) : []),
+    ...named.map(({ id }) => id),
+    ...SHAPES.filter(([, shape]) => shape.test(scene)).map(([key]) => key),
+    ...OPENINGS.filter((one) => scene.startsWith(one.text)).map(({ id }) => `light/${id}`),
+  ];
+}
