@@ -10,6 +10,7 @@ import {
   FAIR_MARK,
   GOOD_MARK,
   hueAsked,
+  isSeenApart,
   LEAN_CHROMA,
   LEAST_BAND,
   LEAST_FACTOR,
@@ -21,7 +22,7 @@ import {
 import { paintOf, type Studio } from '../../../paints/index.js';
 import { subjectFault } from '../../lexicon.js';
 import { howsOf } from './choice.js';
-import { withPaint } from './idea.js';
+import { type Rated, withPaint } from './idea.js';
 import type { MixDrill } from './schema.js';
 import { type Place, seatOf } from './seat.js';
 import { outcomeOf, ratingOf, solved } from './solve.js';
@@ -30,20 +31,38 @@ interface TrayPaint {
   readonly id: string;
   readonly place: Place;
   readonly chroma: number;
+  /** Every answer with it. */
+  readonly rated: readonly Rated[];
   readonly best: number;
-  readonly worst: number;
 }
 
 function trayPaints(studio: Studio, drill: MixDrill): TrayPaint[] {
   const known = solved(studio, drill);
   return drill.tray.map((id) => {
-    const marks = withPaint(studio, drill, known, id).map(({ mark }) => mark);
+    const rated = withPaint(studio, drill, known, id);
     const { place, alone } = seatOf(studio, drill.start, id);
-    return { id, place, chroma: alone.chroma, best: Math.max(...marks), worst: Math.min(...marks) };
+    return { id, place, chroma: alone.chroma, rated, best: Math.max(...rated.map(({ mark }) => mark)) };
   });
 }
 
 const list = (paints: readonly TrayPaint[]): string => paints.map(({ id }) => id).join(', ');
+
+/**
+ * A mistake has to be seen, not only marked. Where a paint is wrong whatever its amount, one such paint has to look wrong and mark
+ * below fair even when its amount is mended as far as it can be; where none is, or the amount is the lesson, some amount has to.
+ */
+function trapFaults(studio: Studio, drill: MixDrill, paints: readonly TrayPaint[]): string[] {
+  const best = solved(studio, drill).best.seen.colour;
+  const wrong = drill.family === 'tinting-strength' ? [] : paints.filter((paint) => paint.best < GOOD_MARK);
+  const mended = wrong.flatMap((paint) => paint.rated.filter(({ mark }) => mark === paint.best));
+  const traps = wrong.length > 0 ? mended : paints.flatMap(({ rated }) => rated);
+  const isSeen = ({ choice, mark }: Rated): boolean =>
+    mark < FAIR_MARK && isSeenApart(best, outcomeOf(studio, drill, choice).seen.colour);
+  if (traps.some(isSeen)) return [];
+  return wrong.length > 0
+    ? [`no wrong paint looks wrong and marks below ${FAIR_MARK} once its amount is mended: ${list(wrong)}`]
+    : [`no amount looks wrong and marks below ${FAIR_MARK}`];
+}
 
 function brightFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayPaint): string[] {
   const traps = paints.filter(({ place }) => place === 'across' || place === 'black');
@@ -198,6 +217,7 @@ export function lessonFaults(studio: Studio, drill: MixDrill): string[] {
   return [
     ...bandFaults(studio, drill),
     ...aimFaults(studio, drill),
+    ...trapFaults(studio, drill, paints),
     ...(byFamily[drill.family]?.() ?? []),
   ].filter((fault) => fault !== '');
 }
