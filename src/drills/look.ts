@@ -32,7 +32,7 @@ export interface DrillLook {
   /** C* that a plain shade of the start has at the value of the best mixture. */
   readonly shadingLine?: number;
   readonly best: SeenAnswer;
-  /** Wrong answers that tempt, in the order of the choices; the worst neighbour of the best is among them. */
+  /** Wrong answers that tempt, in the order of the choices; of those that a kind names the worst neighbour of the best stands last. */
   readonly traps: readonly SeenAnswer[];
   /** The worst answer that differs from the best in one choice only; the best where there is no other. */
   readonly worst: SeenAnswer;
@@ -64,10 +64,13 @@ function seen(kind: Kind<Drill>, drill: Drill, answer: Answer): SeenAnswer {
   };
 }
 
-function shown(kind: Kind<Drill>, drill: Drill, { grade }: SeenAnswer): ResultSwatch[] {
-  const given = kind.given(drill);
+const areAlike = (one: ResultSwatch, other: ResultSwatch): boolean =>
+  one.reflectance.every((band, at) => band === other.reflectance[at]);
+
+/** The colours given, and what the result adds whatever was answered: the same colour is shown once. */
+function shown(given: readonly ResultSwatch[], { grade }: SeenAnswer): ResultSwatch[] {
   const after = grade.swatches.filter(
-    ({ label }) => !OF_AN_ANSWER.test(label) && !given.some((swatch) => swatch.label === label),
+    (swatch) => !OF_AN_ANSWER.test(swatch.label) && !given.some((one) => areAlike(one, swatch)),
   );
   return [...given, ...after];
 }
@@ -89,22 +92,23 @@ const STARTS = ['start', 'lit'];
 export function lookAt(studio: Studio, drill: Drill): DrillLook {
   const kind = kindOf(studio, drill);
   const fields = kind.fields(drill);
+  const isSame = (one: Answer, other: Answer): boolean => answerKey(fields, one) === answerKey(fields, other);
   const best = seen(kind, drill, kind.best(drill));
   const near = neighbours(fields, best.answer).map((answer) => seen(kind, drill, answer));
   const worst = near.reduce((low, next) => (next.grade.mark < low.grade.mark ? next : low), near[0] ?? best);
-  const tempting = kind.tempting?.(drill).map((answer) => seen(kind, drill, answer));
-  const isTold = tempting?.some(
-    ({ answer }) => answerKey(fields, answer) === answerKey(fields, worst.answer),
-  );
-  const swatches = shown(kind, drill, best);
-  const first = swatches.find(({ label }) => STARTS.includes(label));
+  const given = kind.given(drill);
+  const first = given.find(({ label }) => STARTS.includes(label));
   const start = first === undefined ? undefined : readColour(first.reflectance);
+  const tempting = kind
+    .tempting?.(drill)
+    .filter((answer) => !isSame(answer, best.answer) && !isSame(answer, worst.answer))
+    .map((answer) => seen(kind, drill, answer));
   return {
-    swatches,
+    swatches: shown(given, best),
     ...(start === undefined ? {} : { start }),
     ...asked(drill, start, best),
     best,
-    traps: tempting === undefined ? near : isTold || worst === best ? tempting : [...tempting, worst],
+    traps: tempting === undefined ? near : worst === best ? tempting : [...tempting, worst],
     worst,
   };
 }

@@ -34,24 +34,23 @@ function given({ label, reflectance }: ResultSwatch): Markup {
 function answer(role: 'best' | 'trap', { label, grade, swatch, colour }: SeenAnswer): Markup {
   // A swatch of one part of an answer says of which: "yours, left block".
   const of = swatch?.label.replace(/^yours(, )?/, '') ?? '';
-  const seen =
-    colour === undefined
-      ? html``
-      : html`<p class="figures">${of === '' ? '' : `${of}: `}${figures(colour)}</p>`;
   const said = grade.explanation.map((line) => html`<li>${line}</li>`);
-  return html`<div class="answer ${role}${colour === undefined ? ' plain' : ''}">
-${colour === undefined ? html`` : pair(colour)}
-<div><p><span class="mark">${role === 'best' ? 'best, ' : ''}mark ${grade.mark}, ${grade.verdict}</span><strong>${label}</strong></p>
-${seen}
-<ul class="said">${join(said)}</ul></div>
-</div>`;
+  const text = html`<p class="mark">${role === 'best' ? `best, mark ${grade.mark}` : `mark ${grade.mark}, ${grade.verdict}`}</p>
+<p><strong>${label}</strong></p>
+${colour === undefined ? html`` : html`<p class="figures">${of === '' ? figures(colour) : `${of}: ${figures(colour)}`}</p>`}
+<ul class="said">${join(said)}</ul>`;
+  return colour === undefined
+    ? html`<div class="answer plain ${role}">${text}</div>`
+    : html`<div class="answer ${role}">${pair(colour)}<div>${text}</div></div>`;
 }
 
 /** What stands beside the title: where a drill belongs and what it shows. */
 function facts(drill: Drill, { goal, hueBound, shadingLine }: DrillLook, luck: number): string {
   const subject = drill.kind === 'mix' ? drill.subject : undefined;
   return [
-    drill.kind,
+    `level ${drill.level}`,
+    `family ${drill.family}`,
+    `kind ${drill.kind}`,
     goal === undefined ? '' : `aim ${goal.aim}`,
     `picture ${drill.picture ?? 'none'}`,
     drill.kind === 'mix' ? `subject ${subject ?? 'none'}` : '',
@@ -64,13 +63,13 @@ function facts(drill: Drill, { goal, hueBound, shadingLine }: DrillLook, luck: n
 }
 
 function article(studio: Studio, drill: Drill, { look, luck, faults }: DrillCheck): Markup {
-  const { id, level, title, scene, ask, hint } = drill;
+  const { id, title, scene, ask, hint } = drill;
   const goal = kindOf(studio, drill)
     .goalLines(drill)
     .map((line) => html`<li>${line}</li>`);
   return html`<article id="${id}">
 <h3>${title}</h3>
-<p class="family"><code>${id}</code> level ${level}; ${facts(drill, look, luck)}</p>
+<p class="family"><code>${id}</code> ${facts(drill, look, luck)}</p>
 ${join(faults.map((fault) => html`<p class="fault">${fault}</p>`))}
 <p>${scene}</p>
 <p><strong>${ask}</strong></p>
@@ -103,8 +102,8 @@ ${join(own.map(({ drill, check }) => article(studio, drill, check)))}
 </section>`;
   });
   const body = html`<h1>Contact sheet</h1>
-<p>${drills.length} drill${drills.length === 1 ? '' : 's'}, ${faulty.length} with faults. Each colour stands beside the grey of its value. Under the best answer stand the wrong ones that tempt: in a mixture what every second paint does at its nearest, and the worst of one wrong choice; elsewhere every answer one choice away. What the program says of an answer is under it.</p>
-<ul class="toc">${join(links)}</ul>
+<p>${drills.length} drill${drills.length === 1 ? '' : 's'}, ${faulty.length} with faults. Each colour stands beside the grey of its value, each answer over what the program says of it: the best first, then the wrong ones that tempt. In a mixture those are the nearest that each second paint comes, and the worst that one wrong choice gives; elsewhere every answer one choice away.</p>
+${families.length > 1 ? html`<ul class="toc">${join(links)}</ul>` : html``}
 ${faulty.length === 0 ? html`` : html`<p>With faults: ${join(faulty.map(({ id }) => html`<a href="#${id}">${id}</a>`))}</p>`}
 ${join(sections)}
 <p class="family">Colours on this page are what a screen or printer makes of a prediction; go by the words and the value steps.</p>`;

@@ -15,11 +15,11 @@ code { font: .85em ui-monospace, monospace; background: #f0f0f0; padding: 0 .25e
 .given { display: flex; flex-wrap: wrap; gap: .5rem 1.25rem; margin: .6rem 0; padding: 0; list-style: none; }
 .given li { width: 11.5rem; font-size: .85rem; line-height: 1.35; }
 .answer { display: grid; grid-template-columns: 11rem 1fr; gap: 0 1rem; padding: .5rem 0; border-top: 1px solid #ddd; }
-.answer.plain { grid-template-columns: 1fr; }
+.answer.plain { display: block; }
 .answer p { margin: 0; } .answer .mark { float: right; margin-left: 1rem; }
 .best { border-top: 2px solid #777; }
 .pair { display: flex; height: 3.5rem; border: 1px solid #777; } .answer .pair { height: 5rem; }
 .swatch { flex: 2; } .swatch + .swatch { flex: 1; }
-@media print { main { font-size: 9.5pt; } article, .answer, .given li { break-inside: avoid; } .long { break-inside: auto; } h2, h3 { break-after: avoid; } }
+@media print { :root { font-size: 9pt; } body { font-size: 1rem; } .answer, .given, .goal { break-inside: avoid; } h2, h3, article > p { break-after: avoid; } }
 `,
 };
