@@ -48,20 +48,27 @@ function trayPaints(studio: Studio, drill: MixDrill): TrayPaint[] {
 const list = (paints: readonly TrayPaint[]): string => paints.map(({ id }) => id).join(', ');
 
 /**
- * A mistake has to be seen, not only marked. Where a paint is wrong whatever its amount, one such paint has to look wrong and mark
- * below fair even when its amount is mended as far as it can be; where none is, or the amount is the lesson, some amount has to.
+ * A mistake has to be seen, not only marked. Where a paint is wrong whatever its amount, one such paint has to mark below fair and to
+ * look wrong even when its amount is mended as far as it can be; where none is, or the amount is the lesson, some amount has to.
  */
 function trapFaults(studio: Studio, drill: MixDrill, paints: readonly TrayPaint[]): string[] {
   const best = solved(studio, drill).best.seen.colour;
+  const isSeen = ({ choice }: Rated): boolean =>
+    isSeenApart(best, outcomeOf(studio, drill, choice).seen.colour);
+  const isOff = ({ mark }: Rated): boolean => mark < FAIR_MARK;
   const wrong = drill.family === 'tinting-strength' ? [] : paints.filter((paint) => paint.best < GOOD_MARK);
-  const mended = wrong.flatMap((paint) => paint.rated.filter(({ mark }) => mark === paint.best));
-  const traps = wrong.length > 0 ? mended : paints.flatMap(({ rated }) => rated);
-  const isSeen = ({ choice, mark }: Rated): boolean =>
-    mark < FAIR_MARK && isSeenApart(best, outcomeOf(studio, drill, choice).seen.colour);
-  if (traps.some(isSeen)) return [];
-  return wrong.length > 0
-    ? [`no wrong paint looks wrong and marks below ${FAIR_MARK} once its amount is mended: ${list(wrong)}`]
-    : [`no amount looks wrong and marks below ${FAIR_MARK}`];
+  if (wrong.length === 0) {
+    const isTrap = paints.some(({ rated }) => rated.some((one) => isOff(one) && isSeen(one)));
+    return isTrap ? [] : [`no amount marks below ${FAIR_MARK} and looks wrong`];
+  }
+  const isTrap = wrong.some(
+    ({ rated, best: most }) => rated.some(isOff) && rated.some((one) => one.mark === most && isSeen(one)),
+  );
+  return isTrap
+    ? []
+    : [
+        `no wrong paint that marks below ${FAIR_MARK} still looks wrong once its amount is mended: ${list(wrong)}`,
+      ];
 }
 
 function brightFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayPaint): string[] {
