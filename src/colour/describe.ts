@@ -2,7 +2,7 @@
 import type { Spectrum } from '../optics/grid.js';
 import { munsellNotation } from './munsell-notation.js';
 import { type ColourReading, readColour } from './reading.js';
-import { toScreen } from './screen.js';
+import { greyOfValue, toScreen } from './screen.js';
 import { colourInWords } from './words.js';
 
 /** A reading, with its notation, its words and its colour on a screen. */
@@ -13,6 +13,8 @@ export interface ColourDescription extends ColourReading {
   readonly words: string;
   /** '#rrggbb', nearest that an sRGB screen can show. */
   readonly hex: string;
+  /** '#rrggbb', the grey of the same value. */
+  readonly grey: string;
   /** False when the screen colour had to be brought in and so differs from the paint. */
   readonly inScreenGamut: boolean;
 }
@@ -26,6 +28,7 @@ export function describeColour(reflectance: Spectrum): ColourDescription {
   return {
     ...reading,
     ...toScreen(reading.xyz),
+    grey: greyOfValue(reading.value),
     munsell: munsellNotation(reading.xyz),
     words: colourInWords(reading.lab),
   };

@@ -1,5 +1,6 @@
 /** The screen colour of a paint. Imports culori: keep it out of what a search runs. */
 import { clampChroma, converter, formatHex } from 'culori';
+import { yFromMunsellValue } from './value.js';
 import { whiteOf, type Xyz } from './xyz.js';
 
 /** A colour as an sRGB screen can show it. */
@@ -42,4 +43,10 @@ export function toScreen(xyz: Xyz): ScreenColour {
   const { r, g, b } = toRgb(colour);
   const inScreenGamut = Math.min(r, g, b) >= -CHANNEL_SLACK && Math.max(r, g, b) <= 1 + CHANNEL_SLACK;
   return { hex: formatHex(inScreenGamut ? colour : clampChroma(colour, 'lch65', 'rgb')), inScreenGamut };
+}
+
+/** Screen grey of a Munsell value, 0 black to 10 white: '#rrggbb'. */
+export function greyOfValue(value: number): string {
+  const y = yFromMunsellValue(value) / WHITE.y;
+  return toScreen({ x: WHITE.x * y, y: WHITE.y * y, z: WHITE.z * y }).hex;
 }

@@ -1,9 +1,12 @@
 /** `mudlark drills` and `mudlark drills check`. */
 
+import type { ColourReading } from '../colour/reading.js';
 import { checkDrill, type DrillCheck } from '../drills/check.js';
 import { findFamily } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
+import type { DrillLook, SeenAnswer } from '../drills/look.js';
 import { DataError } from '../errors.js';
+import { requireOutputs, writeNamed } from '../files/named.js';
 import type { Studio } from '../paints/index.js';
 import { document } from './run.js';
 
@@ -33,26 +36,77 @@ export function drillsCommand(drills: readonly Drill[], options: { readonly json
   return `${blocks.join('\n\n')}\n`;
 }
 
-function row({ id, best, bestMark, trap, trapMark, luck, faults }: DrillCheck): string {
-  const head = `${faults.length === 0 ? 'ok   ' : 'fault'} ${id}: best ${best} (${bestMark}); trap ${trap} (${trapMark}); luck ${Math.round(luck * 100)} %`;
+/** "burnt sienna 1:4 (100)". */
+const marked = ({ label, grade }: SeenAnswer): string => `${label} (${grade.mark})`;
+
+/** What a check says of a best answer and its worst neighbour, in one line. */
+export const bestAndTrap = ({ best, worst }: DrillLook): string =>
+  `best ${marked(best)}; trap ${marked(worst)}`;
+
+function row({ id, look, luck, faults }: DrillCheck): string {
+  const head = `${faults.length === 0 ? 'ok   ' : 'fault'} ${id}: ${bestAndTrap(look)}; luck ${Math.round(luck * 100)} %`;
   return [head, ...faults.map((fault) => `      ${fault}`)].join('\n');
+}
+
+const figures = (colour: ColourReading | undefined) => ({
+  step: colour?.step ?? null,
+  chroma: colour?.chroma ?? null,
+  hue: colour?.hue ?? null,
+});
+
+const answerJson = ({ answer, grade, colour }: SeenAnswer) => ({
+  answer,
+  mark: grade.mark,
+  ...figures(colour),
+});
+
+/** A check as JSON documents hold it; what a kind of drill does not have is null. */
+export function checkJson({ id, family, level, look, luck, faults }: DrillCheck): object {
+  const { start, goal, hueBound, shadingLine, best, traps, worst } = look;
+  return {
+    id,
+    family,
+    level,
+    goal: goal ?? null,
+    start: start === undefined ? null : figures(start),
+    hueBound: hueBound ?? null,
+    shadingLine: shadingLine ?? null,
+    best: answerJson(best),
+    bestLabel: best.label,
+    bestMark: best.grade.mark,
+    traps: traps.map(answerJson),
+    trapLabel: worst.label,
+    trapMark: worst.grade.mark,
+    luck,
+    faults,
+  };
 }
 
 /**
  * Checks every drill. The report is printed by the caller either way.
+ * @param options.sheet file for the contact sheet; @param read files that must not be written over
  * @returns the text and whether all passed
+ * @throws DataError when the sheet cannot be written; asked for before anything is checked
  */
-export function checkCommand(
+export async function checkCommand(
   studio: Studio,
   drills: readonly Drill[],
-  options: { readonly json?: boolean },
-): { readonly text: string; readonly passed: boolean } {
+  options: { readonly json?: boolean; readonly sheet?: string; readonly force?: boolean },
+  read: readonly string[] = [],
+): Promise<{ readonly text: string; readonly passed: boolean }> {
+  const { sheet, force = false } = options;
+  if (sheet !== undefined) requireOutputs([sheet], read, force);
   const checks = drills.map((drill) => checkDrill(studio, drill));
   const faulty = checks.filter(({ faults }) => faults.length > 0).length;
+  const written: string[] = [];
+  if (sheet !== undefined) {
+    const { sheetHtml } = await import('../drills/sheet/index.js');
+    written.push(writeNamed(sheet, sheetHtml(studio, drills, checks), force));
+  }
   const text =
     options.json === true
-      ? document({ checked: checks.length, faulty, drills: checks })
-      : `${[...checks.map(row), `${checks.length} drills checked, ${faulty} with faults`].join('\n')}\n`;
+      ? document({ checked: checks.length, faulty, drills: checks.map(checkJson), written })
+      : `${[...checks.map(row), `${checks.length} drills checked, ${faulty} with faults`, ...written].join('\n')}\n`;
   return { text, passed: faulty === 0 };
 }
 

@@ -147,20 +147,34 @@ Examples:
     .description('prove that every drill can be solved, that a mistake costs and that luck does not win')
     .argument('[folder]', 'folder of drill files; the shipped drills when left out')
     .option('--json', 'print one JSON document')
-    .addHelpText('after', '\nExamples:\n  mudlark drills check\n  mudlark drills check my-drills/ --json')
+    .option(
+      '--sheet <file>',
+      'write one page that shows every drill, its best answer and the wrong ones that tempt',
+    )
+    .option('--force', 'replace the page when it is there already')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark drills check\n  mudlark drills check my-drills/ --json\n  mudlark drills check my-drills/ --sheet my-drills.html',
+    )
     .action(async (folder: string | undefined, _options, self) => {
-      const [{ checkCommand, checkFault }, { readDrillFolder }, { shippedDrills }, { report }, studio] =
-        await Promise.all([
-          import('./drills.js'),
-          import('../files/exercises.js'),
-          import('../files/shipped.js'),
-          import('./run.js'),
-          openStudio(),
-        ]);
-      const { text, passed } = checkCommand(
+      const [
+        { checkCommand, checkFault },
+        { drillFiles, readDrillFolder },
+        { shippedDrills },
+        { report },
+        studio,
+      ] = await Promise.all([
+        import('./drills.js'),
+        import('../files/exercises.js'),
+        import('../files/shipped.js'),
+        import('./run.js'),
+        openStudio(),
+      ]);
+      const { text, passed } = await checkCommand(
         studio,
         folder === undefined ? await shippedDrills(studio) : readDrillFolder(studio, folder),
         self.optsWithGlobals(),
+        folder === undefined ? [] : drillFiles(folder),
       );
       print(text);
       if (!passed) exit(report(checkFault()));

@@ -13,6 +13,7 @@ import { handoutText } from '../quiz/handout-text.js';
 import { isInstant } from '../quiz/instant.js';
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
+import { bestAndTrap, checkJson } from './drills.js';
 import { document, usage } from './run.js';
 
 /** Options as typed. */
@@ -212,12 +213,15 @@ export function checkQuizCommand(
       ? []
       : [`written by version ${handout.engine}, checked by ${version}: marks go by the version that marks`];
   if (options.json === true) {
-    return { text: document({ ...summary(handout, path), checks, faulty, notes }), passed: faulty === 0 };
+    return {
+      text: document({ ...summary(handout, path), checks: checks.map(checkJson), faulty, notes }),
+      passed: faulty === 0,
+    };
   }
   const rows = handout.questions.map(({ drill, points }, index) => {
     const check = checks[index] as (typeof checks)[number];
     const family = findFamily(drill.family)?.name ?? drill.family;
-    const head = `${check.faults.length === 0 ? 'ok   ' : 'fault'} ${drill.id}: ${family}, level ${drill.level}, ${points} point${points === 1 ? '' : 's'}; best ${check.best}; trap ${check.trap} (${check.trapMark})`;
+    const head = `${check.faults.length === 0 ? 'ok   ' : 'fault'} ${drill.id}: ${family}, level ${drill.level}, ${points} point${points === 1 ? '' : 's'}; ${bestAndTrap(check.look)}`;
     return [head, ...check.faults.map((fault) => `      ${fault}`)].join('\n');
   });
   const lines = [

@@ -3,6 +3,7 @@ import { type Draw, seededDraw } from '../chance/draw.js';
 import { BETWEEN_ROOM, GOOD_MARK, MOST_LUCK, POOR_MARK } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
 import { type Drill, kindOf } from './kinds/index.js';
+import { answerKey, type DrillLook, lookAt } from './look.js';
 import { randomAnswer } from './random-answer.js';
 import type { Answer, Field } from './types.js';
 
@@ -14,21 +15,11 @@ export interface DrillCheck {
   readonly id: string;
   readonly family: string;
   readonly level: number;
-  readonly best: string;
-  readonly bestMark: number;
-  /** The worst answer that differs from the best in one choice only. */
-  readonly trap: string;
-  readonly trapMark: number;
+  /** What it shows, its best answer and the wrong ones that tempt. */
+  readonly look: DrillLook;
   /** Share of random answers with a good mark, 0-1. */
   readonly luck: number;
   readonly faults: readonly string[];
-}
-
-/** Answers that differ from a given one in a single field. */
-export function neighbours(fields: readonly Field[], answer: Answer): Answer[] {
-  return fields.flatMap(({ id, options }) =>
-    options.filter((option) => option.id !== answer[id]).map((option) => ({ ...answer, [id]: option.id })),
-  );
 }
 
 /** Most luck that a drill may leave: with two answers open one in two is unavoidable. */
@@ -41,13 +32,14 @@ function mostLuck(fields: readonly Field[]): number {
 export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
   const kind = kindOf(studio, drill);
   const fields = kind.fields(drill);
-  const best = kind.best(drill);
-  const bestMark = kind.grade(drill, best).mark;
+  const look = lookAt(studio, drill);
+  const bestMark = look.best.grade.mark;
+  const trapMark = look.worst.grade.mark;
   const draw: Draw = seededDraw(seed);
   // Small drills draw the same answer many times over.
   const marks = new Map<string, number>();
   const markOf = (answer: Answer): number => {
-    const key = Object.values(answer).join(' ');
+    const key = answerKey(fields, answer);
     let mark = marks.get(key);
     if (mark === undefined) {
       mark = kind.grade(drill, answer).mark;
@@ -62,11 +54,6 @@ export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
     luckiest = Math.max(luckiest, mark);
     if (mark >= GOOD_MARK) good++;
   }
-  const traps = neighbours(fields, best).map((answer) => ({ answer, mark: markOf(answer) }));
-  const trap = traps.reduce(
-    (worst, next) => (next.mark < worst.mark ? next : worst),
-    traps[0] ?? { answer: best, mark: bestMark },
-  );
   const luck = good / RANDOM_ANSWERS;
   const beaten = kind.challenge?.(drill, draw, RANDOM_ANSWERS) ?? 0;
   const faults = [
@@ -74,8 +61,8 @@ export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
     bestMark < 100
       ? `the best answer marks ${bestMark}, not 100: the goal cannot be reached with this tray`
       : '',
-    trap.mark >= POOR_MARK
-      ? `every answer one choice away from the best marks ${trap.mark} or more: nothing tempts`
+    trapMark >= POOR_MARK
+      ? `every answer one choice away from the best marks ${trapMark} or more: nothing tempts`
       : '',
     luckiest > bestMark ? `a random answer marks ${luckiest}, above the best` : '',
     beaten > BETWEEN_ROOM ? `an amount between the touches beats the best by ${beaten.toFixed(2)}` : '',
@@ -85,10 +72,7 @@ export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
     id: drill.id,
     family: drill.family,
     level: drill.level,
-    best: kind.label(drill, best),
-    bestMark,
-    trap: kind.label(drill, trap.answer),
-    trapMark: trap.mark,
+    look,
     luck,
     faults,
   };

@@ -61,7 +61,7 @@ export interface Grade {
   /** The mistaken idea that the answer shows, an id of `IDEAS`; absent for a good answer. */
   readonly idea?: string;
   readonly best: { readonly answer: Answer; readonly label: string; readonly mark: number };
-  /** Start, yours, best, as far as the kind of drill has them. */
+  /** Start, yours, best, as far as the kind of drill has them; `yours` is the answer's own, with what it is of behind a comma. */
   readonly swatches: readonly ResultSwatch[];
   readonly laid?: readonly LaidPart[];
   readonly evidence: Evidence;
@@ -104,6 +104,8 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   /** @throws RangeError when the answer does not fit the fields */
   grade(drill: D, answer: Answer): Grade;
   best(drill: D): Answer;
+  /** The wrong answers that tempt; where a kind has no such list, every answer one choice away from the best. */
+  tempting?(drill: D): readonly Answer[];
   /** Short words for an answer, in tables and tallies: "alizarin crimson 1:4". */
   label(drill: D, answer: Answer): string;
   /** Where the goal and the mixture's path lie on the value-chroma plane, for kinds that have one. */

@@ -12,7 +12,8 @@ import { readText } from './read.js';
 /** Most drill files that one folder may hold. */
 const MOST_FILES = 500;
 
-function drillFiles(folder: string): string[] {
+/** The drill files below a folder, in order. @throws DataError when it is none or cannot be read */
+export function drillFiles(folder: string): string[] {
   try {
     if (!statSync(folder).isDirectory()) throw new DataError(`${folder}: this is not a folder`);
     return readdirSync(folder, { recursive: true, encoding: 'utf8' })

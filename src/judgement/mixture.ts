@@ -11,6 +11,7 @@ import {
   HUE_MARGIN_DEG,
   NEUTRAL_CHROMA,
   NO_HUE_CHROMA,
+  SEEN_APART,
   TRAY_SHARE,
 } from './table.js';
 import type { ChromaResult, Goal, HueResult, ValueResult } from './types.js';
@@ -152,4 +153,16 @@ function centredness(judged: Judged, colour: ColourReading): number {
   return asked[1] === Number.POSITIVE_INFINITY
     ? 0.9 * Math.min(1, colour.chroma / 120) + 0.1 * centred
     : 0.5 * (centred + 1 - off(colour.chroma, asked));
+}
+
+/** True when anyone sees that a colour is not the best one: by its value, its chroma or its hue. */
+export function isSeenApart(best: ColourReading, other: ColourReading): boolean {
+  const { step, chroma, hueDeg } = SEEN_APART;
+  const gap = Math.min(chroma.most, Math.max(chroma.least, chroma.share * best.chroma));
+  const haveHue = Math.min(best.chroma, other.chroma) >= NO_HUE_CHROMA;
+  return (
+    Math.abs(best.step - other.step) >= step ||
+    Math.abs(best.chroma - other.chroma) >= gap ||
+    (haveHue && Math.abs(hueDifference(best.hue, other.hue)) >= hueDeg)
+  );
 }

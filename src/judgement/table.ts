@@ -40,6 +40,12 @@ export const LEAST_MOVE = { shade: 0.5, distance: 0.3 } as const;
 /** A dulled colour keeps at most this share of the start's chroma. */
 export const DULLED_SHARE = 0.75;
 
+/**
+ * Two answers differ so that it is seen: by so many steps; by a third of the better one's C*, from `most` in any case and never by
+ * less than `least`; or by so many degrees of hue, where both have one.
+ */
+export const SEEN_APART = { step: 0.5, chroma: { share: 1 / 3, least: 5, most: 10 }, hueDeg: 20 } as const;
+
 /** Marks taken for a paint that the painting does not have yet. */
 export const COHESION_COST = 8;
 /** Share of the tray's brightest that is asked where it can do better than hold the shading line. */

@@ -3,9 +3,10 @@ import { describeColour } from '../colour/describe.js';
 import { findFamily } from '../drills/families.js';
 import { kindOf } from '../drills/kinds/index.js';
 import type { ResultSwatch } from '../drills/types.js';
+import { html, join, type Markup } from '../text/html.js';
+import { htmlPage } from '../text/page.js';
 import type { ClassAnalysis, FieldCounts, QuestionAnalysis } from './analysis.js';
 import type { ClassResult, Student } from './class.js';
-import { html, join, type Markup } from './html.js';
 import { REPORT_STYLE } from './report-style.js';
 import { reliabilityLines } from './report-text.js';
 import { figureLines, remarks, shownPoints } from './report-words.js';
@@ -98,28 +99,13 @@ function ideasSection({ ideas }: ClassAnalysis): Markup {
 export function reportHtml(result: ClassResult, analysis: ClassAnalysis, lang = 'en'): string {
   const { handout, students } = result;
   const mean = analysis.meanPercent === undefined ? '' : `, mean ${analysis.meanPercent.toFixed(1)} %`;
-  const page = html`<!doctype html>
-<html lang="${lang}">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${handout.title}: results</title>
-<style>${REPORT_STYLE}</style>
-</head>
-<body>
-<main>
-<h1>${handout.title}</h1>
+  const body = html`<h1>${handout.title}</h1>
 <p>${students.length} sitting${students.length === 1 ? '' : 's'} counted, ${result.setAside.length} set aside${mean}.</p>
 ${setAsideSection(result)}
 ${students.length === 0 ? html`` : classTable(result)}
 ${ideasSection(analysis)}
 ${join(analysis.questions.map((question, index) => questionSection(question, index, result, analysis.sittings)))}
 ${students.length === 0 ? html`` : html`<section><h2>Reliability</h2>${join(reliabilityLines(analysis).map((line) => html`<p>${line}</p>`))}</section>`}
-<p class="family">Colours on this page are what a screen or printer makes of a prediction; go by the words and the value steps.</p>
-</main>
-</body>
-</html>
-`;
-  return page.markup;
+<p class="family">Colours on this page are what a screen or printer makes of a prediction; go by the words and the value steps.</p>`;
+  return htmlPage({ title: `${handout.title}: results`, style: REPORT_STYLE, body, lang });
 }

@@ -1,8 +1,8 @@
 /** The goal as a picture: a staircase of ten greys and a bar of chroma, as lines of pieces. */
 import type { ValueScaleId } from '../colour/index.js';
+import { greyOfValue } from '../colour/screen.js';
 import type { Piece } from './components/row.js';
 import type { Glyphs } from './glyphs.js';
-import { greyOfValue } from './look.js';
 import { patchStyle } from './theme.js';
 
 const STEPS = 10;

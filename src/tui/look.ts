@@ -9,10 +9,8 @@ import {
   type ValueScaleId,
   valueFromStep,
   valueWord,
-  whiteOf,
-  yFromMunsellValue,
 } from '../colour/index.js';
-import { toScreen } from '../colour/screen.js';
+import { greyOfValue, toScreen } from '../colour/screen.js';
 import type { ResultSwatch } from '../drills/types.js';
 import type { Spectrum } from '../optics/index.js';
 
@@ -56,14 +54,6 @@ export function lookOf(reflectance: Spectrum): Look {
   };
   known.set(reflectance, look);
   return look;
-}
-
-const WHITE = whiteOf('D65-2');
-
-/** Screen grey of a Munsell value. */
-export function greyOfValue(value: number): string {
-  const y = yFromMunsellValue(value) / WHITE.y;
-  return toScreen({ x: WHITE.x * y, y: WHITE.y * y, z: WHITE.z * y }).hex;
 }
 
 /** A value on the learner's scale, from a painter's step: "6.5". */

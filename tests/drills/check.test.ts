@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { seededDraw } from '../../src/chance/draw.js';
+import type { ColourReading } from '../../src/colour/reading.js';
 import { checkDrill } from '../../src/drills/check.js';
 import { randomAnswer } from '../../src/drills/random-answer.js';
+import { isSeenApart } from '../../src/judgement/index.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { roof } from './sample.js';
 
@@ -9,23 +11,42 @@ const sound = roof({ amounts: ['1:8', '1:4', '1:2', '1:1'] });
 
 describe('the checker', () => {
   test('passes a sound drill and says what it found', () => {
-    expect(checkDrill(STUDIO, sound)).toMatchObject({ id: 'roof', bestMark: 100, faults: [] });
-    expect(checkDrill(STUDIO, sound).trapMark).toBeLessThan(50);
+    const { id, look, faults } = checkDrill(STUDIO, sound);
+    expect({ id, faults, best: look.best.grade.mark }).toEqual({ id: 'roof', faults: [], best: 100 });
+    expect(look.worst.grade.mark).toBeLessThan(50);
   });
 
   test('faults a goal out of reach', () => {
-    const faults = checkDrill(STUDIO, roof({ goal: { value: [9, 10], chroma: 'bright' } })).faults.join();
+    const faults = checkDrill(STUDIO, roof({ goal: { aim: 'rich', value: [9, 10] } })).faults.join();
     expect(faults).toMatch(/cannot be reached/);
   });
 
   test('faults a drill in which nothing tempts, or luck does', () => {
     const open = roof({
       family: 'one-paint-ladder',
-      goal: { value: [0.5, 10.5], chroma: [0, 150] },
+      goal: { aim: 'dull', value: [0.5, 10.5], chroma: [0, 150], hue: { near: 'start', within: 180 } },
     });
     const faults = checkDrill(STUDIO, open).faults.join();
     expect(faults).toMatch(/nothing tempts/);
     expect(faults).toMatch(/too easy/);
+  });
+
+  test('faults a tray whose wrong paints look like the best once their amount is mended', () => {
+    const said = /still looks wrong once its amount is mended: /;
+    // A yellow thinned until it is pale: whatever was stirred in, a sixteenth of it looks the same.
+    const pale = roof({
+      family: 'dull-on-purpose',
+      start: { paints: { 'cadmium-yellow': 1 }, strength: 0.2 },
+      goal: { aim: 'dull', value: [1.8, 2.8], chroma: [9, 25], hue: { near: 'start', within: 25 } },
+      tray: ['alizarin-crimson', 'burnt-sienna'],
+      amounts: ['1:16', '1:8', '1:4', '1:2', '1:1'],
+      thins: [1, 2, 4],
+    });
+    const { look, faults } = checkDrill(STUDIO, pale);
+    const sienna = look.traps.find(({ answer }) => answer['second'] === 'burnt-sienna');
+    expect(isSeenApart(look.best.colour as ColourReading, sienna?.colour as ColourReading)).toBe(false);
+    expect(faults.join()).toMatch(said);
+    expect(checkDrill(STUDIO, sound).faults.join()).not.toMatch(said);
   });
 
   test('finds the same for the same seed', () => {

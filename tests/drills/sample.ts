@@ -13,7 +13,7 @@ export function roof(change: Partial<MixDrill> = {}): MixDrill {
     scene: 'A roof in the sun.',
     ask: 'Which second paint?',
     start: { paints: { 'burnt-sienna': 1 }, strength: 0.3 },
-    goal: { value: [5.3, 6.3], chroma: 'bright' },
+    goal: { aim: 'rich', value: [5.3, 6.3] },
     tray: ['alizarin-crimson', 'ultramarine-blue', 'sap-green', 'ivory-black'],
     amounts: TOUCHES,
     glazes: [],

@@ -34,7 +34,7 @@ export function someDrill(index: number): Drill {
     title: `Question ${index}`,
     scene: 'A quarry wall in the evening.',
     start: { paints: { [STARTS[index % STARTS.length] as string]: 1 }, strength: 0.3 },
-    goal: dulls ? { value: [3, 8], chroma: [0, 20] } : { value: [4, 7], chroma: 'bright' },
+    goal: dulls ? { aim: 'dull', value: [3, 8], chroma: [0, 20] } : { aim: 'rich', value: [4, 7] },
     tray: TRAY,
   });
   return withFamily(drill, dulls ? 'dull-on-purpose' : 'darken-bright');

@@ -4,12 +4,12 @@ import { analyseClass } from '../../src/quiz/analysis.js';
 import type { Sitting } from '../../src/quiz/answers.js';
 import { markClass } from '../../src/quiz/class.js';
 import { parseHandout } from '../../src/quiz/handout.js';
-import { escapeHtml } from '../../src/quiz/html.js';
 import { shownName } from '../../src/quiz/names.js';
 import { reportCsv } from '../../src/quiz/report-data.js';
 import { reportHtml } from '../../src/quiz/report-html.js';
 import { bar, reportText } from '../../src/quiz/report-text.js';
 import { discriminationWords, twoDecimals } from '../../src/quiz/report-words.js';
+import { escapeHtml } from '../../src/text/html.js';
 import { widthOf } from '../../src/text/wrap.js';
 import { STUDIO } from '../studio.js';
 import {

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
+import { greyOfValue } from '../../src/colour/screen.js';
 import { Canvas } from '../../src/tui/canvas.js';
 import { ASCII, inAscii, UNICODE } from '../../src/tui/glyphs.js';
 import { chromaBar, greyRamp, legend, staircase } from '../../src/tui/goal-picture.js';
-import { greyOfValue, lookOf, stepText } from '../../src/tui/look.js';
+import { lookOf, stepText } from '../../src/tui/look.js';
 import { planePicture } from '../../src/tui/plane-picture.js';
 import { spectraOf, spectraPicture } from '../../src/tui/spectra.js';
 import { STUDIO } from '../studio.js';

@@ -1,6 +1,6 @@
-import { neighbours } from '../../../src/drills/check.js';
 import { parseDrillFile } from '../../../src/drills/format.js';
 import type { Drill } from '../../../src/drills/kinds/index.js';
+import { neighbours } from '../../../src/drills/look.js';
 import type { Answer, Grade } from '../../../src/drills/types.js';
 import { kindOf, STUDIO } from '../../studio.js';
 

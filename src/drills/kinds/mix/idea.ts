@@ -12,7 +12,7 @@ import { type Choice, type How, howsOf } from './choice.js';
 import { isMoreOfTheSame } from './label.js';
 import type { MixDrill } from './schema.js';
 import { seatOf } from './seat.js';
-import { isNewPaint, type Outcome, ratingOf, type Solved, triedLines } from './solve.js';
+import { isNewPaint, type Outcome, ratingOf, type Solved, solved, triedLines } from './solve.js';
 
 /** Verdicts on the parts of an answer. */
 export interface Verdicts {
@@ -21,7 +21,8 @@ export interface Verdicts {
   readonly hue: Verdict;
 }
 
-interface Rated {
+/** A choice with its mark. */
+export interface Rated {
   readonly choice: Choice;
   readonly mark: number;
 }
@@ -45,6 +46,16 @@ function highest(rated: readonly Rated[]): Rated | undefined {
     (top, next) => (top === undefined || next.mark > top.mark ? next : top),
     undefined,
   );
+}
+
+/** Of every second paint the answer that comes nearest to good without being so: the amount mended as far as that paint lets it. */
+export function temptingChoices(studio: Studio, drill: MixDrill): Choice[] {
+  const known = solved(studio, drill);
+  return drill.tray.flatMap((id) => {
+    const wrong = withPaint(studio, drill, known, id).filter(({ mark }) => mark < GOOD_MARK);
+    const nearest = highest(wrong);
+    return nearest === undefined ? [] : [nearest.choice];
+  });
 }
 
 /** True when the paint by itself, as thick as it goes, stays lighter than the goal. */

@@ -5,6 +5,7 @@ import { paintOf, type Studio } from '../../../paints/index.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../../types.js';
 import { answerOf, choiceOf, howsOf, howWords, mixFields } from './choice.js';
 import { gradeMix } from './grade.js';
+import { temptingChoices } from './idea.js';
 import { choiceLabel, firstWords, fixedWords } from './label.js';
 import { lessonFaults } from './lesson.js';
 import { type MixDrill, TOUCHES, type Touch } from './schema.js';
@@ -96,6 +97,7 @@ export const mixKind = (studio: Studio): Kind<MixDrill> => ({
   goalLines: (drill) => goalLines(studio, drill),
   grade: (drill, answer) => gradeMix(studio, drill, answer),
   best: (drill) => answerOf(studio, drill, solved(studio, drill).best.choice),
+  tempting: (drill) => temptingChoices(studio, drill).map((choice) => answerOf(studio, drill, choice)),
   label: (drill, answer) => choiceLabel(studio, drill, choiceOf(studio, drill, answer)),
   plane: (drill, answer) => plane(studio, drill, answer),
   faults: (drill) => lessonFaults(studio, drill),

@@ -10,6 +10,7 @@ import {
   FAIR_MARK,
   GOOD_MARK,
   hueAsked,
+  isSeenApart,
   LEAN_CHROMA,
   LEAST_BAND,
   LEAST_FACTOR,
@@ -21,7 +22,7 @@ import {
 import { paintOf, type Studio } from '../../../paints/index.js';
 import { subjectFault } from '../../lexicon.js';
 import { howsOf } from './choice.js';
-import { withPaint } from './idea.js';
+import { type Rated, withPaint } from './idea.js';
 import type { MixDrill } from './schema.js';
 import { type Place, seatOf } from './seat.js';
 import { outcomeOf, ratingOf, solved } from './solve.js';
@@ -30,20 +31,45 @@ interface TrayPaint {
   readonly id: string;
   readonly place: Place;
   readonly chroma: number;
+  /** Every answer with it. */
+  readonly rated: readonly Rated[];
   readonly best: number;
-  readonly worst: number;
 }
 
 function trayPaints(studio: Studio, drill: MixDrill): TrayPaint[] {
   const known = solved(studio, drill);
   return drill.tray.map((id) => {
-    const marks = withPaint(studio, drill, known, id).map(({ mark }) => mark);
+    const rated = withPaint(studio, drill, known, id);
     const { place, alone } = seatOf(studio, drill.start, id);
-    return { id, place, chroma: alone.chroma, best: Math.max(...marks), worst: Math.min(...marks) };
+    return { id, place, chroma: alone.chroma, rated, best: Math.max(...rated.map(({ mark }) => mark)) };
   });
 }
 
 const list = (paints: readonly TrayPaint[]): string => paints.map(({ id }) => id).join(', ');
+
+/**
+ * A mistake has to be seen, not only marked. Where a paint is wrong whatever its amount, one such paint has to mark below fair and to
+ * look wrong even when its amount is mended as far as it can be; where none is, or the amount is the lesson, some amount has to.
+ */
+function trapFaults(studio: Studio, drill: MixDrill, paints: readonly TrayPaint[]): string[] {
+  const best = solved(studio, drill).best.seen.colour;
+  const isSeen = ({ choice }: Rated): boolean =>
+    isSeenApart(best, outcomeOf(studio, drill, choice).seen.colour);
+  const isOff = ({ mark }: Rated): boolean => mark < FAIR_MARK;
+  const wrong = drill.family === 'tinting-strength' ? [] : paints.filter((paint) => paint.best < GOOD_MARK);
+  if (wrong.length === 0) {
+    const isTrap = paints.some(({ rated }) => rated.some((one) => isOff(one) && isSeen(one)));
+    return isTrap ? [] : [`no amount marks below ${FAIR_MARK} and looks wrong`];
+  }
+  const isTrap = wrong.some(
+    ({ rated, best: most }) => rated.some(isOff) && rated.some((one) => one.mark === most && isSeen(one)),
+  );
+  return isTrap
+    ? []
+    : [
+        `no wrong paint that marks below ${FAIR_MARK} still looks wrong once its amount is mended: ${list(wrong)}`,
+      ];
+}
 
 function brightFaults(drill: MixDrill, paints: readonly TrayPaint[], best: TrayPaint): string[] {
   const traps = paints.filter(({ place }) => place === 'across' || place === 'black');
@@ -198,6 +224,7 @@ export function lessonFaults(studio: Studio, drill: MixDrill): string[] {
   return [
     ...bandFaults(studio, drill),
     ...aimFaults(studio, drill),
+    ...trapFaults(studio, drill, paints),
     ...(byFamily[drill.family]?.() ?? []),
   ].filter((fault) => fault !== '');
 }

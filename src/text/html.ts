@@ -1,5 +1,5 @@
 /** Building HTML in which no text of a file can become markup. */
-import { cleanText } from '../text/sanitize.js';
+import { cleanText } from './sanitize.js';
 
 /** Markup that may be put into a page as it is. Only {@link html} and {@link join} make it. */
 export interface Markup {
