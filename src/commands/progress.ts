@@ -1,7 +1,14 @@
 /** `mudlark progress`: per skill the level, the last seven sets, value error and chroma kept, and what to do next. */
 import { shownPath } from '../files/faults.js';
 import type { FamilyRef, FamilyReport, ProgressReport, SetReport } from '../practice/index.js';
-import { columnPlot, figuresInWords, progressReport, sideBySide, TOP_LEVEL } from '../practice/index.js';
+import {
+  columnPlot,
+  figureRows,
+  figuresInWords,
+  progressReport,
+  sideBySide,
+  TOP_LEVEL,
+} from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import { padText, wrapText } from '../text/wrap.js';
 import { document } from './run.js';
@@ -26,6 +33,7 @@ const reportOf = (profile: Profile, { families, now }: ProgressOptions): Progres
   progressReport(profile.standing, families, now);
 const inSteps = (x: number | undefined): string => (x === undefined ? '-' : x.toFixed(1));
 const inPercent = (x: number | undefined): string => (x === undefined ? '-' : `${Math.round(100 * x)}%`);
+const inChroma = (x: number | undefined): string => (x === undefined ? '-' : x.toFixed(0));
 const plural = (n: number, word: string): string => `${n.toLocaleString('en')} ${word}${n === 1 ? '' : 's'}`;
 
 function headLines(profile: Profile, report: ProgressReport): string[] {
@@ -106,7 +114,33 @@ function plots(sets: readonly SetReport[], columns: number, ascii: boolean): str
     top: most > 1 ? 1.5 : 1,
     show: (x) => `${Math.round(100 * x)}%`,
   });
-  return isWide ? sideBySide(value, kept, width + 4) : [...value, '', ...kept];
+  const worst = Math.max(0, ...sets.map(({ dullError }) => dullError ?? 0));
+  const dull = columnPlot({
+    ...common,
+    title: 'Chroma error where dulling was asked, C*',
+    columns: sets.map((set) => ({ value: set.dullError, label: dayOf(set) })),
+    top: Math.min(60, Math.max(10, Math.ceil(worst / 10) * 10)),
+    show: (x) => x.toFixed(0),
+  });
+  const hasDull = sets.some(({ dullError }) => dullError !== undefined);
+  return [
+    ...(isWide ? sideBySide(value, kept, width + 4) : [...value, '', ...kept]),
+    ...(hasDull ? ['', ...dull] : []),
+  ];
+}
+
+/** What the figures did over the last sets: an error that gets smaller has fallen. */
+function trendLines({ trend, sets }: ProgressReport): string[] {
+  if (trend === undefined) return [];
+  const rows = figureRows(trend.later, trend.earlier);
+  const said = rows.flatMap(({ label, now, before }) => {
+    if (before === undefined) return [];
+    if (now.value === before.value) return [`${label} the same (${now.text})`];
+    return [`${label} ${now.value < before.value ? 'fell' : 'rose'} from ${before.text} to ${now.text}`];
+  });
+  return said.length === 0
+    ? []
+    : [`Later half of these ${sets.length} sets against the earlier: ${said.join('; ')}.`];
 }
 
 function inSentences(report: ProgressReport): string[] {
@@ -122,6 +156,7 @@ function inSentences(report: ProgressReport): string[] {
       : [
           `Value error in steps, the last ${plural(report.sets.length, 'set')}, oldest first: ${list((s) => inSteps(s.valueError))}.`,
           `Chroma kept, oldest first: ${list((s) => inPercent(s.chromaKept))}.`,
+          `Chroma error where dulling was asked, in C*, oldest first: ${list((s) => inChroma(s.dullError))}.`,
         ]),
   ];
 }
@@ -143,6 +178,7 @@ export function progressText(profile: Profile, options: ProgressOptions): string
     ...wrapped(headLines(profile, report)),
     '',
     ...body,
+    ...wrapped(trendLines(report)),
     '',
     'What to do next',
     ...report.next.flatMap((step) =>
@@ -182,6 +218,7 @@ const CSV_COLUMNS = [
   'mark',
   'value_error_steps',
   'chroma_kept',
+  'dull_error_chroma',
 ] as const;
 
 /**
@@ -207,6 +244,7 @@ export async function progressCsv(profile: Profile, options: ProgressOptions): P
       round(set.mark, 1),
       round(set.valueError, 3),
       round(set.chromaKept, 3),
+      round(set.dullError, 1),
     ]),
   );
   return stringify([[...CSV_COLUMNS], ...rows], { escape_formulas: true, record_delimiter: 'windows' });

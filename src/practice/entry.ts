@@ -42,10 +42,10 @@ export interface HistoryEntry {
   readonly engine: string;
   /** Chance that a blind choice is good, 0-1; by level when absent. */
   readonly guess?: number;
-  /** How hard the drill is within its level, 0-1. */
-  readonly difficulty?: number;
   /** The mistaken idea that the answer shows. */
   readonly idea?: string;
+  /** Given in the placing round. */
+  readonly placing?: true;
 }
 
 /** Marks that one hint costs. */
@@ -69,7 +69,6 @@ export interface Circumstance {
     readonly id: string;
     readonly family: string;
     readonly level: number;
-    readonly difficulty?: number;
   };
   readonly answer: Answer;
   readonly at: Date;
@@ -78,6 +77,7 @@ export interface Circumstance {
   readonly set: string;
   readonly engine: string;
   readonly guess?: number;
+  readonly placing?: boolean;
 }
 
 const round3 = (x: number): number => Math.round(x * 1000) / 1000;
@@ -116,8 +116,8 @@ export function entryFromGrade(
     set: told.set,
     engine: told.engine,
     ...(told.guess !== undefined && { guess: round3(told.guess) }),
-    ...(told.drill.difficulty !== undefined && { difficulty: round3(told.drill.difficulty) }),
     ...(grade.idea !== undefined && { idea: grade.idea }),
+    ...(told.placing === true && { placing: true as const }),
   };
 }
 
@@ -195,8 +195,8 @@ export function isEntry(x: unknown): x is HistoryEntry {
     isText(x['set'], 100) &&
     isText(x['engine'], 60) &&
     (x['guess'] === undefined || isNumber(x['guess'], 0, 1)) &&
-    (x['difficulty'] === undefined || isNumber(x['difficulty'], 0, 1)) &&
-    (x['idea'] === undefined || isText(x['idea'], 100))
+    (x['idea'] === undefined || isText(x['idea'], 100)) &&
+    (x['placing'] === undefined || x['placing'] === true)
   );
 }
 

@@ -16,12 +16,17 @@ export interface Totals {
   fair: number;
   off: number;
   mark: number;
+  /** Levels of the drills, summed. */
+  level: number;
   /** Steps outside the value band asked, summed; and the answers that had one. */
   valueError: number;
   valueAnswers: number;
   /** Share of the chroma kept, summed; and the answers that asked to keep it. */
   chromaKept: number;
   chromaAnswers: number;
+  /** C* outside the band asked where dulling was asked, summed; and the answers that asked it. */
+  dullError: number;
+  dullAnswers: number;
 }
 
 /** Means over answers; absent where nothing was asked. */
@@ -32,10 +37,14 @@ export interface Figures {
   readonly off: number;
   /** 0-100. */
   readonly mark: number;
+  /** Mean level of the drills, 1-5. */
+  readonly level: number;
   /** Steps outside the band asked, 0 is inside. */
   readonly valueError?: number;
   /** 1 is all of it. */
   readonly chromaKept?: number;
+  /** C* outside the band asked where dulling or a grey was asked, 0 is inside. */
+  readonly dullError?: number;
 }
 
 /**
@@ -61,28 +70,41 @@ export function newTotals(set: string, model: string, startMs: number): Totals {
     fair: 0,
     off: 0,
     mark: 0,
+    level: 0,
     valueError: 0,
     valueAnswers: 0,
     chromaKept: 0,
     chromaAnswers: 0,
+    dullError: 0,
+    dullAnswers: 0,
   };
 }
 
 /** How far outside its band a value came, in painter's steps; 0 inside. Undefined where no value was asked. */
-function valueErrorOf({ value }: HistoryEntry): number | undefined {
+export function valueErrorOf({ value }: HistoryEntry): number | undefined {
   if (value === undefined) return undefined;
   const [low, high] = value.asked;
   return Math.max(0, low - value.after, value.after - high);
 }
 
+/** How far outside its band a chroma came, in C*; 0 inside. Undefined where no chroma was asked. */
+export function chromaErrorOf({ chroma }: HistoryEntry): number | undefined {
+  if (chroma?.asked === undefined) return undefined;
+  const [low, high] = chroma.asked;
+  return Math.max(0, low - chroma.after, chroma.after - high);
+}
+
+/** Whether dulling or a grey was asked: the band ends below half of what there was. */
+const asksToDull = ({ chroma }: HistoryEntry): boolean =>
+  chroma?.asked !== undefined && chroma.asked[1] < chroma.before / 2;
+
 /**
  * Share of the chroma kept, where keeping it was asked. Dulling on purpose and greys do not count: there a small
- * share is the aim. Asked to keep: the band reaches half of what there was; below C* 5 there is nothing to keep.
+ * share is the aim. Below C* 5 there is nothing to keep.
  */
-function chromaKeptOf({ chroma }: HistoryEntry): number | undefined {
-  if (chroma === undefined || chroma.before < 5) return undefined;
-  if (chroma.asked !== undefined && chroma.asked[1] < chroma.before / 2) return undefined;
-  return chroma.kept;
+function chromaKeptOf(entry: HistoryEntry): number | undefined {
+  const { chroma } = entry;
+  return chroma === undefined || chroma.before < 5 || asksToDull(entry) ? undefined : chroma.kept;
 }
 
 /** Adds a first answer. */
@@ -90,6 +112,7 @@ export function addToTotals(totals: Totals, entry: HistoryEntry): void {
   totals.answers += 1;
   totals[entry.verdict] += 1;
   totals.mark += entry.mark;
+  totals.level += entry.level;
   const error = valueErrorOf(entry);
   if (error !== undefined) {
     totals.valueError += error;
@@ -99,6 +122,11 @@ export function addToTotals(totals: Totals, entry: HistoryEntry): void {
   if (kept !== undefined) {
     totals.chromaKept += kept;
     totals.chromaAnswers += 1;
+  }
+  const dull = asksToDull(entry) ? chromaErrorOf(entry) : undefined;
+  if (dull !== undefined) {
+    totals.dullError += dull;
+    totals.dullAnswers += 1;
   }
 }
 
@@ -123,10 +151,13 @@ export function figuresOf(sets: readonly Totals[]): Figures | undefined {
     sum.fair += totals.fair;
     sum.off += totals.off;
     sum.mark += totals.mark;
+    sum.level += totals.level;
     sum.valueError += totals.valueError;
     sum.valueAnswers += totals.valueAnswers;
     sum.chromaKept += totals.chromaKept;
     sum.chromaAnswers += totals.chromaAnswers;
+    sum.dullError += totals.dullError;
+    sum.dullAnswers += totals.dullAnswers;
   }
   if (sum.answers === 0) return undefined;
   return {
@@ -135,7 +166,9 @@ export function figuresOf(sets: readonly Totals[]): Figures | undefined {
     fair: sum.fair,
     off: sum.off,
     mark: sum.mark / sum.answers,
+    level: sum.level / sum.answers,
     ...(sum.valueAnswers > 0 && { valueError: sum.valueError / sum.valueAnswers }),
     ...(sum.chromaAnswers > 0 && { chromaKept: sum.chromaKept / sum.chromaAnswers }),
+    ...(sum.dullAnswers > 0 && { dullError: sum.dullError / sum.dullAnswers }),
   };
 }

@@ -21,7 +21,16 @@ import type { KeyName } from './key-names.js';
 import { isWide } from './layout.js';
 import type { DrillScreen, ResultScreen, Size, State } from './state.js';
 
-export type Command = CommonCommand | 'quit' | 'hint' | 'again' | 'why' | 'picture' | 'home' | 'restart';
+export type Command =
+  | CommonCommand
+  | 'quit'
+  | 'hint'
+  | 'again'
+  | 'why'
+  | 'picture'
+  | 'home'
+  | 'restart'
+  | 'mend';
 
 export type Binding = KeyBinding<Command>;
 
@@ -79,13 +88,23 @@ function screenBindings(state: State): Binding[] {
     case 'settings':
       return [upDown('move'), enter('change'), back('home')];
     case 'families':
-      return [upDown('move'), enter('practise it'), back('home')];
+      return [
+        upDown('skill'),
+        leftRight('level'),
+        enter('practise it'),
+        digits('1', 'level by number', true),
+        back('home'),
+      ];
     case 'welcome':
       return [
         upDown('move'),
         enter('choose'),
         byNumber,
-        { keys: { escape: 'back' }, show: 'Esc', does: 'skip the welcome' },
+        {
+          keys: { escape: 'back' },
+          show: 'Esc',
+          does: screen.step === 'placing' ? 'home' : 'skip the welcome',
+        },
       ];
     case 'drill':
       return screen.laying ? [] : drillBindings(screen);
@@ -94,7 +113,7 @@ function screenBindings(state: State): Binding[] {
         {
           keys: { enter: 'next', n: 'next' },
           show: 'Enter',
-          does: screen.from === 'set' ? 'next' : 'back to the set',
+          does: screen.from === 'summary' ? 'back to the set' : screen.worked ? 'go on' : 'next',
         },
         ...(screen.worked ? [] : [{ keys: { t: 'again' }, show: 't', does: 'try again' } as const]),
         ...(hasWhy(screen.attempt.entry.grade.laid)
@@ -116,6 +135,9 @@ function screenBindings(state: State): Binding[] {
       return [
         ...(state.set !== undefined && state.set.attempts.length > 0
           ? [upDown('move'), enter('open a result')]
+          : []),
+        ...((state.set?.summary?.mistakes.length ?? 0) > 0
+          ? [{ keys: { m: 'mend' }, show: 'm', does: 'mend the misses' } as const]
           : []),
         { keys: { n: 'restart' }, show: 'n', does: 'another set' },
         { keys: { escape: 'home', q: 'home', erase: 'home' }, show: 'Esc', does: 'home' },

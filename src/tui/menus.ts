@@ -9,12 +9,18 @@ export interface MenuItem {
   readonly label: string;
 }
 
-/** The home menu; a set under way comes first. */
-export function homeMenu({ set }: Pick<State, 'set'>): MenuItem[] {
+/** The home menu; a set under way comes first, then the placing round while it is open. */
+export function homeMenu(
+  { set }: Pick<State, 'set'>,
+  { placingIsOpen }: Pick<World, 'placingIsOpen'>,
+): MenuItem[] {
   const left = set === undefined ? 0 : set.items.length - set.index;
   return [
     ...(set !== undefined && left > 0
       ? [{ value: 'go-on', label: `Go on with the set, ${set.index + 1} of ${set.items.length}` }]
+      : []),
+    ...(placingIsOpen()
+      ? [{ value: 'placing', label: 'Placing round: eight decisions, to find your level' }]
       : []),
     { value: 'practise', label: "Practise today's set" },
     { value: 'families', label: 'Choose what to practise' },
@@ -72,6 +78,11 @@ export function welcomeOptions(state: State, world: World): MenuItem[] {
         value: id,
         label: scaleLabel(id as Settings['valueScale']),
       }));
+    case 'placing':
+      return [
+        { value: 'placing', label: 'Placing round: eight decisions at most' },
+        { value: 'home', label: 'Start with worked cases; to the home screen' },
+      ];
   }
 }
 

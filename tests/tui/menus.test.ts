@@ -19,7 +19,7 @@ describe('home and settings', () => {
   });
 
   it('offers to go on only with a set that has something left', () => {
-    const values = (bench: Bench): string[] => homeMenu(bench.state).map(({ value }) => value);
+    const values = (bench: Bench): string[] => homeMenu(bench.state, bench.world).map(({ value }) => value);
     expect(values(new Bench())).not.toContain('go-on');
     const bench = new Bench().set(items(['one', 'two'])).keys('enter', 'escape');
     expect(values(bench)[0]).toBe('go-on');
@@ -52,7 +52,7 @@ describe('home and settings', () => {
 
   it('starts a set of the family chosen', () => {
     const bench = new Bench().menu('families').keys('down', 'down', 'enter');
-    expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', family: 'dull-on-purpose' });
+    expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', choice: { family: 'dull-on-purpose' } });
   });
 
   it('ignores a menu choice under a panel', () => {

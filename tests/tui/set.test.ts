@@ -133,24 +133,27 @@ describe('a set', () => {
     const bench = new Bench().send({
       type: 'set-ready',
       items: items(['one']),
-      family: 'darken-bright',
+      choice: { family: 'darken-bright', level: 4 },
       at: 1,
     });
     bench.keys('enter', 'n', 'n');
-    expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', family: 'darken-bright' });
+    expect(bench.asked.at(-1)).toMatchObject({
+      type: 'start-set',
+      choice: { family: 'darken-bright', level: 4 },
+    });
   });
 });
 
 describe('starting', () => {
   it('goes straight to practice with the family and the minutes asked for', () => {
     const asked: unknown[] = [];
-    const nextSet = (family?: string) => {
-      asked.push(family);
+    const nextSet = (choice: object) => {
+      asked.push(choice);
       return items(['one']);
     };
-    const startAt = { screen: 'practice', family: 'darken-bright', minutes: 5 } as const;
+    const startAt = { screen: 'practice', choice: { family: 'darken-bright' }, minutes: 5 } as const;
     const bench = new Bench(fakeDeps({ startAt, nextSet }));
-    expect(asked).toEqual(['darken-bright']);
+    expect(asked).toEqual([{ family: 'darken-bright' }]);
     expect(bench.state.set?.deadline).toBeDefined();
     expect(at(bench)).toBe('drill one');
   });
