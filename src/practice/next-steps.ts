@@ -28,13 +28,14 @@ export function outlookWords(standing: Standing, family: string): string {
 const startWords = (level: number): string =>
   level === 1 ? 'it starts with a worked case' : `it starts at level ${level}`;
 
-function adviceFor(need: FamilyNeed, isFirst: boolean): string {
+function adviceFor(standing: Standing, need: FamilyNeed, isFirst: boolean): string {
   const { family, reason, level } = need;
   if (reason === 'new') return `${family.title}: not met yet; ${startWords(level)}.`;
   if (reason === 'weak')
     return `${family.title}: often missed of late${level > 1 ? `, now at level ${level}` : ''}${isFirst ? '; more than half of the next set goes to what is weak' : ''}.`;
   if (reason === 'due') return `${family.title}: due for review.`;
-  return `${family.title}: level ${level}, ${reason === 'rising' ? 'on the way up' : 'holding'}.`;
+  const outlook = outlookWords(standing, family.id);
+  return `${family.title}: level ${level}${reason === 'rising' ? ', on the way up' : ''}. ${outlook}`;
 }
 
 /**
@@ -54,7 +55,8 @@ export function nextSteps(standing: Standing, families: readonly FamilyRef[], no
     ...pick('new').slice(0, 1),
     ...[...pick('rising'), ...pick('steady')].sort((a, b) => b.level - a.level),
   ];
-  if (ordered.length > 0) return ordered.slice(0, most).map((need, place) => adviceFor(need, place === 0));
+  if (ordered.length > 0)
+    return ordered.slice(0, most).map((need, place) => adviceFor(standing, need, place === 0));
   const dues = [...standing.families.values()].map(({ memory }) => dueAt(memory));
   const days = Math.max(1, Math.ceil((Math.min(...dues) - now.getTime()) / 86_400_000));
   return [

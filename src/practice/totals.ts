@@ -1,4 +1,5 @@
 /** Sums over the first answers of a set, small enough to keep for the last seven sets of every family. */
+import { shadingLine } from '../colour/chroma.js';
 import type { HistoryEntry } from './entry.js';
 
 /** How many sets progress looks back. */
@@ -94,9 +95,28 @@ export function chromaErrorOf({ chroma }: HistoryEntry): number | undefined {
   return Math.max(0, low - chroma.after, chroma.after - high);
 }
 
-/** Whether dulling or a grey was asked: the band ends below half of what there was. */
-const asksToDull = ({ chroma }: HistoryEntry): boolean =>
-  chroma?.asked !== undefined && chroma.asked[1] < chroma.before / 2;
+/** Share of the chroma that less light would leave, below which a band asks for more than shade: for dulling. */
+const DULL_BELOW = 0.8;
+
+/** L* at a painter's step, within 2: ten times the Munsell value is near enough to tell shade from dulling. */
+const lightnessAt = (step: number): number => 10 * (10.5 - step);
+
+/**
+ * Whether dulling or a grey was asked: the band ends clearly below the shading line, which is what the start would keep
+ * in less light at the value asked (at its own where none was).
+ */
+function asksToDull({ chroma, value }: HistoryEntry): boolean {
+  if (chroma?.asked === undefined) return false;
+  const line =
+    value === undefined
+      ? chroma.before
+      : shadingLine(
+          chroma.before,
+          lightnessAt(value.before),
+          lightnessAt((value.asked[0] + value.asked[1]) / 2),
+        );
+  return chroma.asked[1] < DULL_BELOW * line;
+}
 
 /**
  * Share of the chroma kept, where keeping it was asked. Dulling on purpose and greys do not count: there a small

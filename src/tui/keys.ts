@@ -36,6 +36,12 @@ export type Binding = KeyBinding<Command>;
 
 const STOP = stop('stop at once; answers are saved');
 const byNumber = digits('1', 'choose by number', true);
+const LEVEL_BY_NUMBER: Binding = {
+  keys: Object.fromEntries([...'012345'].map((each) => [each, 'digit' as const])),
+  show: '0-5',
+  does: 'level by number, 0 for your own',
+  quiet: true,
+};
 const back = (does: string): Binding => ({
   keys: { escape: 'back', erase: 'back', q: 'back' },
   show: 'Esc',
@@ -88,13 +94,7 @@ function screenBindings(state: State): Binding[] {
     case 'settings':
       return [upDown('move'), enter('change'), back('home')];
     case 'families':
-      return [
-        upDown('skill'),
-        leftRight('level'),
-        enter('practise it'),
-        digits('1', 'level by number', true),
-        back('home'),
-      ];
+      return [upDown('skill'), leftRight('level'), enter('practise it'), LEVEL_BY_NUMBER, back('home')];
     case 'welcome':
       return [
         upDown('move'),

@@ -81,7 +81,7 @@ export function welcomeOptions(state: State, world: World): MenuItem[] {
     case 'placing':
       return [
         { value: 'placing', label: 'Placing round: eight decisions at most' },
-        { value: 'home', label: 'Start with worked cases; to the home screen' },
+        { value: 'home', label: 'Begin with worked cases; to the home screen' },
       ];
   }
 }

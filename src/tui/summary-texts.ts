@@ -29,7 +29,8 @@ function countText({ now, families }: SetSummary): string {
 export interface SummaryTexts {
   /** Above the bars. */
   readonly head: readonly string[];
-  /** Under them, the weightiest first. */
+  /** Under them: what to mend, then what is next and how each skill went, the weightiest first. */
+  readonly mend: readonly string[];
   readonly more: readonly string[];
 }
 
@@ -38,19 +39,15 @@ export interface SummaryTexts {
  * @param hasBars whether its figures are drawn as bars; else they are said
  */
 export function summaryTexts({ attempts, summary, choice }: SetRun, hasBars: boolean): SummaryTexts {
-  if (attempts.length === 0) return { head: ['Nothing was answered.'], more: [] };
-  if (summary === undefined) return { head: [`${attempts.length} answered.`], more: [] };
+  if (attempts.length === 0) return { head: ['Nothing was answered.'], mend: [], more: [] };
+  if (summary === undefined) return { head: [`${attempts.length} answered.`], mend: [], more: [] };
   const { warm, lines, mistakes, next } = summary;
   const isPlacing = choice.placing === true;
   const [whole = '', ...families] = lines;
   const head = [warm, ...(isPlacing ? lines : [hasBars ? countText(summary) : whole])];
-  const more = [
-    ...mistakes.map(mistakeText),
-    ...next.map((line) => `Next: ${line}`),
-    ...(isPlacing ? [] : families),
-  ];
+  const more = [...next.map((line) => `Next: ${line}`), ...(isPlacing ? [] : families)];
   const clean = (texts: readonly string[]): string[] => texts.map((text) => cleanText(text, 300));
-  return { head: clean(head), more: clean(more) };
+  return { head: clean(head), mend: clean(mistakes.map(mistakeText)), more: clean(more) };
 }
 
 /** As many whole texts as fit, broken to the width, further lines set in; none where not even the first fits. */

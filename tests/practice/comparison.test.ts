@@ -141,6 +141,21 @@ describe('figures shown', () => {
     );
     expect(summary?.now).toMatchObject({ dullError: 4, chromaKept: 0.7 });
   });
+
+  it('take a band at the shading line for shade, and one clearly under it for dulling', () => {
+    // Burnt sienna, C* 60 at step 4 (L* 65), down to step 8: less light alone leaves 60 (25 + 16) / (65 + 16) = 30.
+    const to8 = { value: { before: 4, after: 8, asked: [7.5, 8.5] as const } };
+    const asked = (low: number, high: number) =>
+      summariseSet(
+        emptyStanding(),
+        [entry('good', { ...to8, chroma: { before: 60, after: 30, kept: 0.5, asked: [low, high] } })],
+        FAMILIES,
+        new Date(START),
+      )?.now;
+    expect(asked(25, 35)).toMatchObject({ chromaKept: 0.5 });
+    expect(asked(5, 18)).toMatchObject({ dullError: 12 });
+    expect(asked(5, 18)?.chromaKept).toBeUndefined();
+  });
 });
 
 describe('progress', () => {

@@ -82,12 +82,14 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
   const rows = summary === undefined ? [] : figureRows(summary.now, summary.before);
   const bars = figureBars(rows, glyphs, columns);
   const body = frameParts(state, notesOf(state).length).body;
-  const { head, more } = summaryTexts(set, bars.length > 0 && !state.settings.screenReader);
+  const { head, mend, more } = summaryTexts(set, bars.length > 0 && !state.settings.screenReader);
   const top = head.flatMap((text) => wrapText(text, columns));
-  const spaces = bars.length > 0 && more.length > 0 ? 2 : 1;
-  // The answers keep at least three lines; the words give way first, the least weighty before the others.
-  const room = body - top.length - bars.length - spaces - Math.min(3, attempts.length);
-  const under = wholeTexts(more, columns, Math.max(0, room));
+  const spaces = bars.length > 0 && mend.length + more.length > 0 ? 2 : 1;
+  const room = body - top.length - bars.length - spaces;
+  // The answers keep three lines beside what is to be mended, and eight beside what else there is to say.
+  const toMend = wholeTexts(mend, columns, room - Math.min(3, attempts.length));
+  const others = wholeTexts(more, columns, room - toMend.length - Math.min(8, attempts.length));
+  const under = [...toMend, ...others];
   const left = Math.max(1, body - top.length - bars.length - under.length - spaces);
   const seen = windowAround(attempts.length, screen.selected, left);
   const answers = attempts.slice(seen.from, seen.to).map((attempt, offset) => {
@@ -105,7 +107,12 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
       .join('')
       .replace(/\s+/g, ' ')
       .trim();
-    const lines = [...head, ...more, `Answer ${screen.selected + 1} of ${attempts.length}: ${spoken ?? ''}`];
+    const lines = [
+      ...head,
+      ...mend,
+      ...more,
+      `Answer ${screen.selected + 1} of ${attempts.length}: ${spoken ?? ''}`,
+    ];
     return (
       <Frame title={title}>
         <Text>{lines.join('\n')}</Text>

@@ -106,7 +106,7 @@ export function updateFamilies(
     case 'more':
       return atLevel(movedLevel(picked, 1));
     case 'digit':
-      return Number(key) > TOP_LEVEL ? state : atLevel(Number(key));
+      return atLevel(movedLevel(undefined, Number(key)));
     case 'up':
     case 'down': {
       const by = command === 'up' ? -1 : 1;

@@ -35,7 +35,7 @@ export function updateResult(
     case 'picture':
       return { ...state, screen: { ...screen, plane: screen.plane !== true } };
     case 'home':
-      return screen.worked ? offerPlacing(state, world) : show(state, { name: 'home' });
+      return show(state, { name: 'home' });
     default:
       return { ...state, screen: { ...screen, top: scrolled(state, world, screen.top, command) } };
   }
