@@ -19,7 +19,7 @@ export function homeMenu(
     ...(set !== undefined && left > 0
       ? [{ value: 'go-on', label: `Go on with the set, ${set.index + 1} of ${set.items.length}` }]
       : []),
-    ...(placingIsOpen()
+    ...(placingIsOpen() && !(left > 0 && set?.choice.placing === true)
       ? [{ value: 'placing', label: 'Placing round: eight decisions, to find your level' }]
       : []),
     { value: 'practise', label: "Practise today's set" },
