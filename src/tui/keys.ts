@@ -131,17 +131,18 @@ function screenBindings(state: State): Binding[] {
           does: 'back to the result',
         },
       ];
-    case 'summary':
+    case 'summary': {
+      const hasAnswers = (state.set?.attempts.length ?? 0) > 0;
       return [
-        ...(state.set !== undefined && state.set.attempts.length > 0
-          ? [upDown('move'), enter('open a result')]
-          : []),
+        ...(hasAnswers ? [enter('open')] : []),
         ...((state.set?.summary?.mistakes.length ?? 0) > 0
-          ? [{ keys: { m: 'mend' }, show: 'm', does: 'mend the misses' } as const]
+          ? [{ keys: { m: 'mend' }, show: 'm', does: 'mend misses' } as const]
           : []),
-        { keys: { n: 'restart' }, show: 'n', does: 'another set' },
+        { keys: { n: 'restart' }, show: 'n', does: 'new set' },
+        ...(hasAnswers ? [upDown('move')] : []),
         { keys: { escape: 'home', q: 'home', erase: 'home' }, show: 'Esc', does: 'home' },
       ];
+    }
     case 'bench':
       return screen.picking === undefined
         ? [
