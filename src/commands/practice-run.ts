@@ -2,22 +2,29 @@
 
 import { seedOf } from '../chance/draw.js';
 import type { Drill } from '../drills/kinds/index.js';
-import { GENERATED_FAMILIES, generateDrill, usedBefore } from '../drills/make/index.js';
+import { GENERATED_FAMILIES } from '../drills/make/index.js';
 import type { Studio } from '../paints/index.js';
 import {
+  chooseMend,
   chooseSet,
+  comparedWithLast,
   copyStanding,
   entryFromGrade,
   type Feedback,
   type HistoryEntry,
+  type Mistake,
+  nextPlacing,
   type Pick,
+  PLACING_DECISIONS,
+  placingIsOpen,
   type Standing,
   summariseSet,
 } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
-import type { AnswerEntry, FeedbackTiming, SaveOutcome, SetItem } from '../tui/deps.js';
+import type { AnswerEntry, FeedbackTiming, SaveOutcome, SetChoice, SetItem } from '../tui/deps.js';
 import { chanceByGuessing, drillRefs, drillsWithin, FAMILY_REFS, palettePaints } from './learner.js';
+import { canShow, MadeDrills } from './made-drills.js';
 import { planPicks } from './plan-picks.js';
 
 /** Drills of a set when no time is given. */
@@ -36,7 +43,10 @@ const REASONS: Readonly<Record<Pick['reason'], string>> = {
   weak: 'one to work on',
   due: 'due for review',
   rising: 'on the way up',
+  steady: 'to go on with',
   known: 'to keep it fresh',
+  placing: 'to find your level',
+  mend: 'to mend what went wrong',
 };
 
 /** What a run is told beside the learner and the drills. */
@@ -47,6 +57,18 @@ export interface RunOptions {
   /** Draws the same sets again from the same record; by the clock when absent. */
   readonly seed: number | undefined;
   readonly plan: PracticePlan | undefined;
+}
+
+/** An item whose drill is chosen or made when it is first read. */
+function lazyItem(item: Omit<SetItem, 'drill'>, choose: () => Drill | undefined): SetItem {
+  let chosen: { readonly drill: Drill | undefined } | undefined;
+  return {
+    ...item,
+    get drill() {
+      chosen ??= { drill: choose() };
+      return chosen.drill;
+    },
+  };
 }
 
 /** Practice for one run: what is drawn, saved and summed up. */
@@ -60,6 +82,8 @@ export class PracticeRun {
   #set = '';
   #setsDrawn = 0;
   #before: Standing;
+  #isPlacing = false;
+  readonly #made: MadeDrills;
 
   constructor(studio: Studio, profile: Profile, drills: readonly Drill[], options: RunOptions) {
     this.#studio = studio;
@@ -69,89 +93,104 @@ export class PracticeRun {
     this.#plan = options.plan;
     this.#palette = profile.settings.values.palette;
     this.#before = copyStanding(profile.standing);
+    this.#made = new MadeDrills(studio, drills);
+  }
+
+  /** Whether the placing round can be begun or gone on with. */
+  get placingIsOpen(): boolean {
+    return placingIsOpen(this.#profile.standing);
   }
 
   takePalette(id: string): void {
     this.#palette = id;
   }
 
-  nextSet(family?: string): SetItem[] {
+  nextSet(choice: SetChoice = {}): SetItem[] {
     const now = new Date();
-    const paints = palettePaints(this.#studio, this.#palette);
-    const drills = drillsWithin(this.#drills, paints);
     this.#set = now.toISOString();
     this.#before = copyStanding(this.#profile.standing);
-    const request = {
+    this.#isPlacing = choice.placing === true;
+    const seed = seedOf(this.#options.seed ?? now.getTime(), this.#setsDrawn++);
+    if (this.#isPlacing) return this.#placing(seed);
+    const { mend } = choice;
+    if (mend !== undefined) return this.#mend(mend, seed);
+    const picks = this.#picks(choice, seed);
+    const written = new Map(this.#drills.map((drill) => [drill.id, drill]));
+    for (const { drill = '' } of picks) {
+      const known = written.get(drill);
+      if (known !== undefined) this.#made.note(known);
+    }
+    return picks.flatMap((pick) => this.#item(pick));
+  }
+
+  #source(seed: number) {
+    const drills = drillsWithin(this.#drills, palettePaints(this.#studio, this.#palette));
+    return {
       standing: this.#profile.standing,
       families: FAMILY_REFS,
       drills: drillRefs(this.#studio, drills),
-      now,
-      seed: seedOf(this.#options.seed ?? now.getTime(), this.#setsDrawn++),
+      now: new Date(),
+      seed,
       generated: new Set(GENERATED_FAMILIES),
     };
-    const plan = family === undefined ? this.#plan : undefined;
-    this.#plan = family === undefined ? undefined : this.#plan;
-    const { minutes } = this.#options;
-    const count = minutes === undefined ? SET_SIZE : Math.min(500, minutes * DRILLS_A_MINUTE);
-    const picks =
-      plan === undefined
-        ? chooseSet({ ...request, count, ...(family === undefined ? {} : { family }) })
-        : planPicks(plan, request);
-    const items: SetItem[] = [];
-    for (const pick of picks) items.push(...this.#item(pick, paints, [...items]));
-    return items;
   }
 
-  #item(
-    { family, level, drill, make, feedback, reason }: Pick,
-    paints: readonly string[],
-    before: readonly SetItem[],
-  ): SetItem[] {
+  #picks({ family, level }: SetChoice, seed: number): Pick[] {
+    const isOpen = family === undefined && level === undefined;
+    const plan = isOpen ? this.#plan : undefined;
+    // A plan is followed once.
+    if (isOpen) this.#plan = undefined;
+    if (plan !== undefined) return planPicks(plan, this.#source(seed));
+    const { minutes } = this.#options;
+    const count = minutes === undefined ? SET_SIZE : Math.min(500, minutes * DRILLS_A_MINUTE);
+    return chooseSet({
+      ...this.#source(seed),
+      count,
+      ...(family !== undefined && { family }),
+      ...(level !== undefined && { level }),
+    });
+  }
+
+  /** The placing round: each decision is chosen when it is shown, from the answers before it; none once it is over. */
+  #placing(seed: number): SetItem[] {
+    const left = PLACING_DECISIONS - this.#profile.standing.placing.length;
+    return Array.from(
+      { length: left },
+      (_, place): SetItem =>
+        lazyItem({ drillId: `placing-${place}`, feedback: 'each', why: REASONS.placing }, () => {
+          const pick = nextPlacing(this.#source(seed));
+          return pick && this.#drillOf(pick);
+        }),
+    );
+  }
+
+  #mend(mistakes: readonly Mistake[], seed: number): SetItem[] {
+    const written = new Map(this.#drills.map((drill) => [drill.id, drill]));
+    const shows = (id: string, { idea }: Mistake): boolean => {
+      const drill = written.get(id);
+      return drill !== undefined && canShow(this.#studio, drill, idea);
+    };
+    return chooseMend(this.#source(seed), mistakes, shows).flatMap((pick) => this.#item(pick));
+  }
+
+  #drillOf({ family, level, drill, make, idea }: Pick): Drill | undefined {
+    if (make === undefined) {
+      const known = this.#drills.find(({ id }) => id === drill);
+      if (known !== undefined) this.#made.note(known);
+      return known;
+    }
+    const palette = palettePaints(this.#studio, this.#palette);
+    return this.#made.make({ family, level, seed: make.seed, palette, idea });
+  }
+
+  #item(pick: Pick): SetItem[] {
+    const { family, level, drill, make, feedback, reason } = pick;
     const common = { feedback: TIMINGS[feedback], why: REASONS[reason] };
     if (drill !== undefined) return [{ drillId: drill, ...common }];
     if (make === undefined) return [];
     // Made when it is shown: making a whole set takes longer than drawing the first screen.
-    let made: Drill | undefined;
-    const drillNow = (): Drill => {
-      made ??= this.#make(family, level, make.seed, paints, this.#drillsOf(before));
-      return made;
-    };
-    return [
-      {
-        drillId: `made-${family}-${level}-${make.seed}`,
-        ...common,
-        get drill() {
-          return drillNow();
-        },
-      },
-    ];
-  }
-
-  /** The drills of items, made where they have to be: a set shows no subject and no sentence twice. */
-  #drillsOf(items: readonly SetItem[]): Drill[] {
-    return items.flatMap((item) => {
-      const drill = item.drill ?? this.#drills.find(({ id }) => id === item.drillId);
-      return drill === undefined ? [] : [drill as Drill];
-    });
-  }
-
-  /** A box of few paints may hold no drill of a kind: then a written one stands in, whatever its paints. */
-  #make(
-    family: string,
-    level: number,
-    seed: number,
-    palette: readonly string[],
-    before: readonly Drill[],
-  ): Drill {
-    try {
-      return generateDrill(this.#studio, { seed, family, level, palette, avoid: usedBefore(before) });
-    } catch (error) {
-      const written = this.#drills.filter((drill) => drill.family === family);
-      written.sort((one, other) => Math.abs(one.level - level) - Math.abs(other.level - level));
-      const [nearest] = written;
-      if (nearest === undefined || !(error instanceof RangeError)) throw error;
-      return nearest;
-    }
+    const drillId = `made-${family}-${level}-${make.seed}`;
+    return [lazyItem({ drillId, ...common }, () => this.#drillOf(pick))];
   }
 
   entryOf({ drill, answer, grade, hints, attempt, answeredAt }: AnswerEntry): HistoryEntry {
@@ -164,12 +203,19 @@ export class PracticeRun {
       set: this.#set,
       engine: this.#options.engine,
       guess: chanceByGuessing(this.#studio, drill as Drill),
+      placing: this.#isPlacing,
     });
   }
 
-  save(entry: AnswerEntry): SaveOutcome {
-    const { saved, problem } = this.#profile.save(this.entryOf(entry));
-    return { saved, ...(problem === undefined ? {} : { note: problem }) };
+  save(answer: AnswerEntry): SaveOutcome {
+    const entry = this.entryOf(answer);
+    const compared = comparedWithLast(this.#profile.standing.families.get(entry.family)?.last, entry);
+    const { saved, problem } = this.#profile.save(entry);
+    return {
+      saved,
+      ...(problem === undefined ? {} : { note: problem }),
+      ...(compared === undefined ? {} : { compared }),
+    };
   }
 
   summarise(entries: readonly AnswerEntry[]): ReturnType<typeof summariseSet> {

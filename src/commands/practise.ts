@@ -19,6 +19,7 @@ export interface PractiseOptions {
   readonly minutes?: string;
   readonly learner?: string;
   readonly plan?: string;
+  readonly level?: string;
   readonly seed?: string;
   readonly screenReader?: boolean;
   readonly color?: boolean;
@@ -32,6 +33,15 @@ function readMinutes(text: string | undefined): number | undefined {
     throw new UsageError(`--minutes takes a whole number from 1 to 240, not "${text.slice(0, 40)}"`);
   }
   return minutes;
+}
+
+/** @throws UsageError for anything but 1 to 5 */
+function readLevel(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  if (!/^[1-5]$/.test(text)) {
+    throw new UsageError(`--level takes 1 (worked) to 5 (cold), not "${text.slice(0, 40)}"`);
+  }
+  return Number(text);
 }
 
 /** @throws UsageError for anything but a whole number of up to nine digits */
@@ -83,6 +93,7 @@ export async function practise(
   const studio = libraryStudio();
   const minutes = readMinutes(options.minutes);
   const seed = readSeed(options.seed);
+  const level = readLevel(options.level);
   const wanted = requireFamily(family);
   if (options.palette !== undefined) palettePaints(studio, options.palette);
   const plan = options.plan === undefined ? undefined : await readPlanFile(options.plan);
@@ -99,7 +110,10 @@ export async function practise(
     ? { screen: 'home' }
     : {
         screen: 'practice',
-        ...(wanted === undefined ? {} : { family: wanted }),
+        choice: {
+          ...(wanted === undefined ? {} : { family: wanted }),
+          ...(level === undefined ? {} : { level }),
+        },
         ...(minutes === undefined ? {} : { minutes }),
       };
   const deps: TuiDeps = {
@@ -114,7 +128,8 @@ export async function practise(
       return keep(profile, patch);
     },
     firstRun: profile.isFirstRun,
-    nextSet: (id) => practice.nextSet(id),
+    nextSet: (choice) => practice.nextSet(choice),
+    placingIsOpen: () => practice.placingIsOpen,
     saveAnswer: (entry) => practice.save(entry),
     summarise: (entries) => practice.summarise(entries),
     progressText: (columns) =>

@@ -53,6 +53,7 @@ function addPractise({ command, exit }: Program, version: string): void {
     .alias('practice')
     .description('practise in the terminal: what is due and what is weak, or one family of drills')
     .argument('[family]', 'id of a family of drills; see: mudlark drills')
+    .option('--level <n>', 'at this level, 1 worked to 5 cold, whatever your own')
     .option('--palette <id>', 'draw drills from this box of paints')
     .option('--minutes <n>', 'stop after about this long')
     .option('--learner <name>', 'whose record is kept')
@@ -65,6 +66,7 @@ function addPractise({ command, exit }: Program, version: string): void {
 Examples:
   mudlark practise
   mudlark practise darken-bright --minutes 10
+  mudlark practise grey-lean --level 4
   mudlark practise --learner Ana --palette twelve`,
     )
     .action(async (family: string | undefined, _options, self: Command) => {

@@ -1,9 +1,10 @@
 /** `mudlark progress`: per skill the level, the last seven sets, value error and chroma kept, and what to do next. */
 import { shownPath } from '../files/faults.js';
 import type { FamilyRef, FamilyReport, ProgressReport, SetReport } from '../practice/index.js';
-import { columnPlot, figuresInWords, progressReport, sideBySide, TOP_LEVEL } from '../practice/index.js';
+import { figuresInWords, progressReport, TOP_LEVEL } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import { padText, wrapText } from '../text/wrap.js';
+import { plots, trendLines } from './progress-plots.js';
 import { document } from './run.js';
 
 export interface ProgressOptions {
@@ -18,14 +19,11 @@ export interface ProgressOptions {
   readonly plain?: boolean;
 }
 
-/** From this width on the two plots stand side by side. */
-const WIDE = 100;
-const PLOT_LINES = 5;
-
 const reportOf = (profile: Profile, { families, now }: ProgressOptions): ProgressReport =>
   progressReport(profile.standing, families, now);
 const inSteps = (x: number | undefined): string => (x === undefined ? '-' : x.toFixed(1));
 const inPercent = (x: number | undefined): string => (x === undefined ? '-' : `${Math.round(100 * x)}%`);
+const inChroma = (x: number | undefined): string => (x === undefined ? '-' : x.toFixed(0));
 const plural = (n: number, word: string): string => `${n.toLocaleString('en')} ${word}${n === 1 ? '' : 's'}`;
 
 function headLines(profile: Profile, report: ProgressReport): string[] {
@@ -84,31 +82,6 @@ function table(families: readonly FamilyReport[], columns: number): string[] {
   ];
 }
 
-const dayOf = ({ started }: SetReport): string => started.slice(5, 10);
-
-function plots(sets: readonly SetReport[], columns: number, ascii: boolean): string[] {
-  const isWide = columns >= WIDE;
-  const width = isWide ? Math.floor(columns / 2) - 2 : columns;
-  const common = { width, height: PLOT_LINES, ascii };
-  const largest = Math.max(0, ...sets.map(({ valueError }) => valueError ?? 0));
-  const most = Math.max(0, ...sets.map(({ chromaKept }) => chromaKept ?? 0));
-  const value = columnPlot({
-    ...common,
-    title: 'Value error, steps (0 is inside the band)',
-    columns: sets.map((set) => ({ value: set.valueError, label: dayOf(set) })),
-    top: Math.min(5, Math.max(0.5, Math.ceil(largest * 2) / 2)),
-    show: (x) => x.toFixed(1),
-  });
-  const kept = columnPlot({
-    ...common,
-    title: 'Chroma kept, where it was asked',
-    columns: sets.map((set) => ({ value: set.chromaKept, label: dayOf(set) })),
-    top: most > 1 ? 1.5 : 1,
-    show: (x) => `${Math.round(100 * x)}%`,
-  });
-  return isWide ? sideBySide(value, kept, width + 4) : [...value, '', ...kept];
-}
-
 function inSentences(report: ProgressReport): string[] {
   const list = (show: (set: SetReport) => string): string => report.sets.map(show).join(', ');
   return [
@@ -122,6 +95,7 @@ function inSentences(report: ProgressReport): string[] {
       : [
           `Value error in steps, the last ${plural(report.sets.length, 'set')}, oldest first: ${list((s) => inSteps(s.valueError))}.`,
           `Chroma kept, oldest first: ${list((s) => inPercent(s.chromaKept))}.`,
+          `Chroma error where dulling was asked, in C*, oldest first: ${list((s) => inChroma(s.dullError))}.`,
         ]),
   ];
 }
@@ -143,6 +117,7 @@ export function progressText(profile: Profile, options: ProgressOptions): string
     ...wrapped(headLines(profile, report)),
     '',
     ...body,
+    ...wrapped(trendLines(report)),
     '',
     'What to do next',
     ...report.next.flatMap((step) =>
@@ -182,6 +157,7 @@ const CSV_COLUMNS = [
   'mark',
   'value_error_steps',
   'chroma_kept',
+  'dull_error_chroma',
 ] as const;
 
 /**
@@ -207,6 +183,7 @@ export async function progressCsv(profile: Profile, options: ProgressOptions): P
       round(set.mark, 1),
       round(set.valueError, 3),
       round(set.chromaKept, 3),
+      round(set.dullError, 1),
     ]),
   );
   return stringify([[...CSV_COLUMNS], ...rows], { escape_formulas: true, record_delimiter: 'windows' });

@@ -42,12 +42,12 @@ export interface HistoryEntry {
   readonly engine: string;
   /** Chance that a blind choice is good, 0-1; by level when absent. */
   readonly guess?: number;
-  /** How hard the drill is within its level, 0-1. */
-  readonly difficulty?: number;
   /** What the colour was changed for: chroma counts as kept for a shade or a rich dark, as dulled for the rest. */
   readonly aim?: Aim;
   /** The mistaken idea that the answer shows. */
   readonly idea?: string;
+  /** Given in the placing round. */
+  readonly placing?: true;
 }
 
 /** Marks that one hint costs. */
@@ -71,7 +71,6 @@ export interface Circumstance {
     readonly id: string;
     readonly family: string;
     readonly level: number;
-    readonly difficulty?: number;
   };
   readonly answer: Answer;
   readonly at: Date;
@@ -80,6 +79,7 @@ export interface Circumstance {
   readonly set: string;
   readonly engine: string;
   readonly guess?: number;
+  readonly placing?: boolean;
 }
 
 const round3 = (x: number): number => Math.round(x * 1000) / 1000;
@@ -118,9 +118,9 @@ export function entryFromGrade(
     set: told.set,
     engine: told.engine,
     ...(told.guess !== undefined && { guess: round3(told.guess) }),
-    ...(told.drill.difficulty !== undefined && { difficulty: round3(told.drill.difficulty) }),
     ...(grade.aim !== undefined && { aim: grade.aim }),
     ...(grade.idea !== undefined && { idea: grade.idea }),
+    ...(told.placing === true && { placing: true as const }),
   };
 }
 
@@ -198,9 +198,9 @@ export function isEntry(x: unknown): x is HistoryEntry {
     isText(x['set'], 100) &&
     isText(x['engine'], 60) &&
     (x['guess'] === undefined || isNumber(x['guess'], 0, 1)) &&
-    (x['difficulty'] === undefined || isNumber(x['difficulty'], 0, 1)) &&
     (x['aim'] === undefined || AIMS.some((aim) => aim === x['aim'])) &&
-    (x['idea'] === undefined || isText(x['idea'], 100))
+    (x['idea'] === undefined || isText(x['idea'], 100)) &&
+    (x['placing'] === undefined || x['placing'] === true)
   );
 }
 

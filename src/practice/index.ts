@@ -11,10 +11,16 @@ export {
 } from './entry.js';
 export type { Feedback } from './feedback.js';
 export { feedbackFor, feedbackPlan } from './feedback.js';
+export type { FigureRow } from './figure-rows.js';
+export { figureRows, figuresInWords } from './figure-rows.js';
+export { comparedWithLast } from './last-time.js';
 export type { LevelOutlook, LevelState } from './levels.js';
 export { TOP_LEVEL } from './levels.js';
+export type { Mistake } from './mistakes.js';
+export { mistakesOf } from './mistakes.js';
 export type { FamilyNeed, Reason } from './need.js';
 export { nextSteps } from './next-steps.js';
+export { PLACING_DECISIONS, placementOf, startLevel } from './placing.js';
 export type { PlotColumn, PlotOptions } from './plot.js';
 export { columnPlot, sideBySide } from './plot.js';
 export type { DrillRef, FamilyRef } from './refs.js';
@@ -22,6 +28,7 @@ export type { FamilyReport, ProgressReport, SetReport } from './report.js';
 export { progressReport } from './report.js';
 export type { Pick, SetRequest } from './set.js';
 export { chooseSet } from './set.js';
+export { chooseMend, nextPlacing } from './single-picks.js';
 export type { Standing } from './standing.js';
 export {
   addAnswer,
@@ -29,10 +36,13 @@ export {
   emptyStanding,
   foldHistory,
   foldSorted,
+  levelIn,
+  placingIsOpen,
   standingFromJson,
   standingToJson,
 } from './standing.js';
 export type { FamilySummary, SetSummary } from './summary.js';
-export { figuresInWords, summariseSet } from './summary.js';
+export { summariseSet } from './summary.js';
 export type { Figures, Totals } from './totals.js';
 export { figuresOf } from './totals.js';
+export type { Trend } from './trend.js';

@@ -4,6 +4,9 @@ import { TOP_LEVEL } from './levels.js';
 import type { FamilyRef } from './refs.js';
 import { recallAt, WANTED_RECALL } from './spacing.js';
 import type { Standing } from './standing.js';
+import { levelIn } from './standing.js';
+import { setsOfModel } from './totals.js';
+import { isRising } from './trend.js';
 
 /** Below this share of answers known a family is weak. */
 const WEAK_BELOW = 0.5;
@@ -12,8 +15,11 @@ const ENOUGH_ANSWERS = 4;
 /** A family this many levels below the middle one is weak too. */
 const WEAK_LEVELS_BEHIND = 2;
 
-/** `new` not met yet, `weak` often missed or left behind, `due` about to be forgotten, `rising` below the top, `known`. */
-export type Reason = 'new' | 'weak' | 'due' | 'rising' | 'known';
+/**
+ * `new` not met yet, `weak` often missed or left behind, `due` about to be forgotten; below the top `rising` where the
+ * last sets rise and `steady` where they do not; `known` at the top.
+ */
+export type Reason = 'new' | 'weak' | 'due' | 'rising' | 'steady' | 'known';
 
 export interface FamilyNeed {
   readonly family: FamilyRef;
@@ -40,12 +46,20 @@ export function familyNeeds(standing: Standing, families: readonly FamilyRef[], 
   return families.map((family) => {
     const known = standing.families.get(family.id);
     if (known === undefined)
-      return { family, reason: isLastNew ? 'weak' : 'new', level: 1, recall: 0, recent: 0, answers: 0 };
+      return {
+        family,
+        reason: isLastNew ? 'weak' : 'new',
+        level: levelIn(standing, family.id),
+        recall: 0,
+        recent: 0,
+        answers: 0,
+      };
     const level = known.level.level;
     const recall = recallAt(known.memory, nowMs);
     const looksGuessed = known.answers >= ENOUGH_ANSWERS && known.level.evidence < 0;
     const isWeak = known.recent < WEAK_BELOW || looksGuessed || level <= middle - WEAK_LEVELS_BEHIND;
-    const reason = isWeak ? 'weak' : recall < WANTED_RECALL ? 'due' : level < TOP_LEVEL ? 'rising' : 'known';
+    const below = isRising(setsOfModel(known.sets, known.last.model)) ? 'rising' : 'steady';
+    const reason = isWeak ? 'weak' : recall < WANTED_RECALL ? 'due' : level < TOP_LEVEL ? below : 'known';
     return { family, reason, level, recall, recent: known.recent, answers: known.answers };
   });
 }

@@ -6,6 +6,7 @@ import { familyNeeds } from './need.js';
 import type { FamilyRef } from './refs.js';
 import { dueAt } from './spacing.js';
 import type { Standing } from './standing.js';
+import { levelIn } from './standing.js';
 
 const COUNT = ['no', 'one', 'two', 'three'];
 
@@ -24,13 +25,17 @@ export function outlookWords(standing: Standing, family: string): string {
     : `A good answer to level ${next}.`;
 }
 
-function adviceFor(need: FamilyNeed, isFirst: boolean): string {
+const startWords = (level: number): string =>
+  level === 1 ? 'it starts with a worked case' : `it starts at level ${level}`;
+
+function adviceFor(standing: Standing, need: FamilyNeed, isFirst: boolean): string {
   const { family, reason, level } = need;
-  if (reason === 'new') return `${family.title}: not met yet; it starts with a worked case.`;
+  if (reason === 'new') return `${family.title}: not met yet; ${startWords(level)}.`;
   if (reason === 'weak')
     return `${family.title}: often missed of late${level > 1 ? `, now at level ${level}` : ''}${isFirst ? '; more than half of the next set goes to what is weak' : ''}.`;
   if (reason === 'due') return `${family.title}: due for review.`;
-  return `${family.title}: level ${level}, on the way up.`;
+  const outlook = outlookWords(standing, family.id);
+  return `${family.title}: level ${level}${reason === 'rising' ? ', on the way up' : ''}. ${outlook}`;
 }
 
 /**
@@ -41,16 +46,17 @@ export function nextSteps(standing: Standing, families: readonly FamilyRef[], no
   const needs = familyNeeds(standing, families, now.getTime());
   if (standing.families.size === 0) {
     const first = families[0];
-    return first ? [`Begin with ${first.title}: it starts with a worked case.`] : [];
+    return first ? [`Begin with ${first.title}: ${startWords(levelIn(standing, first.id))}.`] : [];
   }
   const pick = (reason: FamilyNeed['reason']): FamilyNeed[] => needs.filter((need) => need.reason === reason);
   const ordered = [
     ...pick('weak').sort((a, b) => a.recent - b.recent),
     ...pick('due').sort((a, b) => a.recall - b.recall),
     ...pick('new').slice(0, 1),
-    ...pick('rising').sort((a, b) => b.level - a.level),
+    ...[...pick('rising'), ...pick('steady')].sort((a, b) => b.level - a.level),
   ];
-  if (ordered.length > 0) return ordered.slice(0, most).map((need, place) => adviceFor(need, place === 0));
+  if (ordered.length > 0)
+    return ordered.slice(0, most).map((need, place) => adviceFor(standing, need, place === 0));
   const dues = [...standing.families.values()].map(({ memory }) => dueAt(memory));
   const days = Math.max(1, Math.ceil((Math.min(...dues) - now.getTime()) / 86_400_000));
   return [

@@ -1,5 +1,5 @@
-/** Which drill of a family: at the learner's level, near the success aimed at, not one that was just done. */
-import { expectedScore, priorDifficulty, usualGuess, wantedDifficulty } from './rating.js';
+/** Which drill of a family: at a level, near the success aimed at, not one that was done a short while ago. */
+import { expectedScore, priorDifficulty, usualGuess } from './rating.js';
 import type { DrillRef } from './refs.js';
 import { recallAt, WANTED_RECALL } from './spacing.js';
 import type { Standing } from './standing.js';
@@ -7,6 +7,9 @@ import { skillIn } from './standing.js';
 
 /** Success aimed at: hard enough to learn from, easy enough to go on (75-85 %). */
 const TARGET_SUCCESS = 0.8;
+/** A drill does not come again within so long, nor within so many sets, while others are left. */
+const APART_MS = 24 * 3_600_000;
+const APART_SETS = 3;
 
 /** What has been picked so far, and when. */
 export interface PickState {
@@ -20,8 +23,7 @@ export interface PickState {
 
 /** Chance of a good answer to a drill, 0-1. */
 function chanceOfGood(standing: Standing, drill: DrillRef): number {
-  const difficulty =
-    standing.drills.get(drill.id)?.rating.at ?? priorDifficulty(drill.level, drill.difficulty);
+  const difficulty = standing.drills.get(drill.id)?.rating.at ?? priorDifficulty(drill.level);
   return expectedScore(skillIn(standing, drill.family), difficulty, drill.guess ?? usualGuess(drill.level));
 }
 
@@ -33,9 +35,18 @@ export function atLevel(drills: readonly DrillRef[], level: number): DrillRef[] 
   return drills.filter((drill) => drill.level === chosen);
 }
 
-/** Whether a drill would only be recalled: done well and not yet fading, or already in this set. */
-export function isFresh(drill: DrillRef, { standing, nowMs, used }: PickState): boolean {
-  if ((used.get(drill.id) ?? 0) > 0) return false;
+/** Whether a drill was met within a day or within three sets, the one being chosen included. */
+function isRecent({ id }: DrillRef, { standing, nowMs, used }: PickState): boolean {
+  if (used.has(id)) return true;
+  const known = standing.drills.get(id);
+  if (known === undefined) return false;
+  return nowMs - known.memory.lastMs < APART_MS || standing.setCount + 1 - known.setNumber < APART_SETS;
+}
+
+/** Whether a drill would be more than recalled: not met lately, and not done well unless it is fading. */
+export function isFresh(drill: DrillRef, state: PickState): boolean {
+  if (isRecent(drill, state)) return false;
+  const { standing, nowMs } = state;
   const known = standing.drills.get(drill.id);
   return known === undefined || !known.wasGood || recallAt(known.memory, nowMs) < WANTED_RECALL;
 }
@@ -45,7 +56,8 @@ function scoreOf(drill: DrillRef, state: PickState, noise: number): number {
   const offTarget = Math.abs(chanceOfGood(state.standing, drill) - TARGET_SUCCESS);
   const novelty =
     known === undefined ? 0.4 : isFresh(drill, state) ? 0.3 : -0.5 * recallAt(known.memory, state.nowMs);
-  return novelty - 2 * offTarget - 3 * (state.used.get(drill.id) ?? 0) + 0.2 * noise;
+  const soon = isRecent(drill, state) ? 5 : 0;
+  return novelty - soon - 2 * offTarget - 3 * (state.used.get(drill.id) ?? 0) + 0.2 * noise;
 }
 
 /**
@@ -62,12 +74,4 @@ export function pickDrill(
   const free = rated.filter(({ drill }) => drill.id !== state.last);
   if (free.length === 0) return undefined;
   return free.reduce((a, b) => (b.score > a.score ? b : a)).drill;
-}
-
-/** How hard a generated drill should be, 0-1 within the level. */
-export function difficultyFor(standing: Standing, family: string, level: number): number {
-  const guess = usualGuess(level);
-  // The share that has to be known for `TARGET_SUCCESS` with the blind ones on top.
-  const target = Math.max(0.5, (TARGET_SUCCESS - guess) / (1 - guess));
-  return wantedDifficulty(skillIn(standing, family), level, target);
 }

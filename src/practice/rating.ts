@@ -22,7 +22,7 @@ const LIMIT = 8;
 const clamp = (x: number): number => Math.max(-LIMIT, Math.min(LIMIT, x));
 
 /** Chance of knowing: 1 / (1 + e^-(skill - difficulty)), 0-1. */
-function chanceOfKnowing(skill: number, difficulty: number): number {
+export function chanceOfKnowing(skill: number, difficulty: number): number {
   return 1 / (1 + Math.exp(difficulty - skill));
 }
 
@@ -70,19 +70,11 @@ export function rate(before: Ratings, score: number, guess: number): Ratings {
 }
 
 /**
- * Where a drill starts, in logits: one logit a level, level 3 at 0, and half a logit either way within a level.
- * The spacing is ours; answers correct it.
+ * Where a drill starts, in logits: one logit a level, level 3 at 0. The spacing is ours; answers correct it.
  * @param level 1-5
- * @param withinLevel 0 easiest - 1 hardest of its level
  */
-export function priorDifficulty(level: number, withinLevel = 0.5): number {
-  return level - 3 + (withinLevel - 0.5);
-}
-
-/** How hard a drill of a level should be, 0-1, for the learner to know it with chance `target`. */
-export function wantedDifficulty(skill: number, level: number, target = 0.8): number {
-  const difficulty = skill - Math.log(target / (1 - target));
-  return Math.max(0, Math.min(1, difficulty - (level - 3) + 0.5));
+export function priorDifficulty(level: number): number {
+  return level - 3;
 }
 
 /** Chance of a good answer by blind choice where a drill does not say: two options at levels 1 and 2, four at 3. */

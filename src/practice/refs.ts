@@ -13,8 +13,6 @@ export interface DrillRef {
   readonly id: string;
   readonly family: string;
   readonly level: number;
-  /** How hard within its level, 0-1; 0.5 when absent. */
-  readonly difficulty?: number;
   /** Chance that a blind choice is good, 0-1; by level when absent. */
   readonly guess?: number;
 }

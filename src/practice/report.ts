@@ -8,6 +8,8 @@ import { dueAt } from './spacing.js';
 import type { Standing } from './standing.js';
 import type { Figures, Totals } from './totals.js';
 import { figuresOf, setsOfModel } from './totals.js';
+import type { Trend } from './trend.js';
+import { trendOf } from './trend.js';
 
 /** Figures of one set. */
 export interface SetReport extends Figures {
@@ -44,6 +46,8 @@ export interface ProgressReport {
   readonly sets: readonly SetReport[];
   /** Kept sets of an earlier model: their figures are never beside the others. */
   readonly earlierSets: number;
+  /** Their earlier half against their later half; absent for fewer than two. */
+  readonly trend?: Trend;
   readonly next: readonly string[];
 }
 
@@ -62,6 +66,7 @@ export function progressReport(
   const model = standing.sets.at(-1)?.model;
   const sets = setsOfModel(standing.sets, model);
   const needs = familyNeeds(standing, families, now.getTime());
+  const trend = trendOf(sets);
   return {
     answers: standing.answers,
     families: needs.map(({ family, reason, recall }): FamilyReport => {
@@ -84,6 +89,7 @@ export function progressReport(
     }),
     sets: setReports(sets),
     earlierSets: standing.sets.length - sets.length,
+    ...(trend && { trend }),
     next: nextSteps(standing, families, now),
   };
 }

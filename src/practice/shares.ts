@@ -10,14 +10,20 @@ const WEAK_SHARE = 0.6;
 const MOST_WEAK = 4;
 /** A new family gets its worked case and one more. */
 const NEW_SLOTS = 2;
+/** One drill in so many opens a new family where the placing round has found its level. */
+const PLACED_PART = 3;
 /** With more families than this below the level of a beginner, no new one is opened. */
 const MOST_UNSETTLED = 3;
 
-/** How many new families to open: three to begin with, then one at a time while few are unsettled. */
+/**
+ * How many new families to open: three to begin with, then one at a time while few are unsettled. Where the placing
+ * round starts them above the worked cases, they need no such care.
+ */
 function newFamilies(needs: readonly FamilyNeed[], count: number): FamilyNeed[] {
   const fresh = needs.filter(({ reason }) => reason === 'new');
   const met = needs.length - fresh.length;
-  if (met === 0) return fresh.slice(0, Math.max(1, Math.min(3, Math.ceil(count / 4))));
+  if (fresh.some(({ level }) => level > 1)) return fresh.slice(0, Math.ceil(count / PLACED_PART));
+  if (met === 0) return fresh.slice(0, Math.min(3, Math.ceil(count / 3)));
   const unsettled = needs.filter(({ reason, level }) => reason !== 'new' && level === 1).length;
   return unsettled <= MOST_UNSETTLED ? fresh.slice(0, Math.max(1, Math.floor(count / 12))) : [];
 }
@@ -50,7 +56,7 @@ export function shareOut(needs: readonly FamilyNeed[], count: number): Share[] {
   const shares = shareWeak(weak, weakSlots);
   let left = count - weakSlots;
   for (const need of newFamilies(needs, count)) {
-    const slots = Math.min(left, NEW_SLOTS);
+    const slots = Math.min(left, need.level > 1 ? 1 : NEW_SLOTS);
     if (slots > 0) shares.push({ need, slots });
     left -= slots;
   }

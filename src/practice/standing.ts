@@ -3,8 +3,12 @@
  * answer at a time. Bounded in size whatever the length of the record, so that it can be kept beside it.
  */
 import type { HistoryEntry } from './entry.js';
+import type { LastTime } from './last-time.js';
+import { lastTimeOf } from './last-time.js';
 import type { LevelState } from './levels.js';
 import { addEvidence, doubtFrom, FIRST_LEVEL, stepLevel } from './levels.js';
+import type { PlacingAnswer } from './placing.js';
+import { PLACING_DECISIONS, placementOf, startLevel } from './placing.js';
 import type { Rating } from './rating.js';
 import { priorDifficulty, rate, UNRATED, usualGuess } from './rating.js';
 import type { Memory } from './spacing.js';
@@ -31,12 +35,15 @@ export interface FamilyStanding {
   rating: Rating;
   memory: Memory;
   sets: Totals[];
+  last: LastTime;
 }
 
 export interface DrillStanding {
   /** First answers. */
   answers: number;
   wasGood: boolean;
+  /** Number of the set that it was last answered in, as {@link Standing.setCount} counts. */
+  setNumber: number;
   rating: Rating;
   memory: Memory;
 }
@@ -49,6 +56,11 @@ export interface Standing {
   lastMs: number;
   /** The drill answered last. */
   lastDrill: string;
+  /** The set answered last, and how many there have been. */
+  lastSet: string;
+  setCount: number;
+  /** Decisions of the placing round, in order; eight at most. */
+  placing: PlacingAnswer[];
   /** Set when an answer came that is older than one before it: fold again in order of time. */
   isOutOfOrder: boolean;
   overall: Rating;
@@ -65,6 +77,9 @@ export function emptyStanding(): Standing {
     answers: 0,
     lastMs: 0,
     lastDrill: '',
+    lastSet: '',
+    setCount: 0,
+    placing: [],
     isOutOfOrder: false,
     overall: UNRATED,
     evidence: 0,
@@ -91,6 +106,8 @@ export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
   standing.lastMs = Math.max(standing.lastMs, atMs);
   standing.lastDrill = entry.drill;
   if (entry.try > 1) return standing;
+  if (entry.set !== standing.lastSet) standing.setCount += 1;
+  standing.lastSet = entry.set;
 
   const guess = Math.min(0.95, entry.guess ?? usualGuess(entry.level));
   const family = standing.families.get(entry.family);
@@ -101,7 +118,7 @@ export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
     {
       overall: standing.overall,
       family: family?.rating ?? UNRATED,
-      drill: drill?.rating ?? { at: priorDifficulty(entry.level, entry.difficulty), answers: 0 },
+      drill: drill?.rating ?? { at: priorDifficulty(entry.level), answers: 0 },
     },
     score,
     guess,
@@ -110,28 +127,51 @@ export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
   standing.overall = rated.overall;
   if (entry.hints === 0) standing.evidence = addEvidence(standing.evidence, entry.verdict === 'good', guess);
   const doubt = doubtFrom(standing.evidence);
-  const { verdict, level, hints, set } = entry;
+  const { verdict, level, hints, set, placing = false } = entry;
+  const before = family?.level ?? { ...FIRST_LEVEL, level: startLevel(standing.placing, entry.family) };
+  const recent = family?.recent ?? RECENT_START;
   const sets = family?.sets ?? [];
   addToSets(sets, entry, atMs);
   addToSets(standing.sets, entry, atMs);
   const nextFamily: FamilyStanding = {
     answers: (family?.answers ?? 0) + 1,
-    level: stepLevel(family?.level ?? FIRST_LEVEL, { level, verdict, hints, set, guess, doubt }),
-    recent: (1 - RECENT_WEIGHT) * (family?.recent ?? RECENT_START) + RECENT_WEIGHT * known,
+    // The round finds the level; one decision in it, perhaps far above the learner, makes nothing weak.
+    level: placing ? before : stepLevel(before, { level, verdict, hints, set, guess, doubt }),
+    recent: placing ? recent : (1 - RECENT_WEIGHT) * recent + RECENT_WEIGHT * known,
     rating: rated.family,
     memory: remember(family?.memory, verdict, atMs),
     sets,
+    last: lastTimeOf(entry),
   };
   standing.families.set(entry.family, nextFamily);
   standing.drills.set(entry.drill, {
     answers: (drill?.answers ?? 0) + 1,
     wasGood: verdict === 'good',
+    setNumber: standing.setCount,
     rating: rated.drill,
     memory: remember(drill?.memory, verdict, atMs),
   });
+  if (placing) place(standing, { family: entry.family, level, verdict, guess });
   thin(standing.families, MOST_FAMILIES);
   thin(standing.drills, MOST_DRILLS);
   return standing;
+}
+
+/** Takes a decision of the placing round; families met in nothing else start where the round now puts them. */
+function place(standing: Standing, answer: PlacingAnswer): void {
+  if (standing.placing.length < PLACING_DECISIONS) standing.placing.push(answer);
+  for (const { family } of standing.placing) {
+    const known = standing.families.get(family);
+    const decisions = standing.placing.filter((one) => one.family === family).length;
+    if (known?.answers === decisions)
+      known.level = { ...FIRST_LEVEL, level: startLevel(standing.placing, family) };
+  }
+}
+
+/** Whether the placing round can be begun or gone on with: it is not over, and nothing else was answered yet. */
+export function placingIsOpen(standing: Standing): boolean {
+  const answers = [...standing.families.values()].reduce((sum, family) => sum + family.answers, 0);
+  return answers === standing.placing.length && placementOf(standing.placing).nextLevel !== undefined;
 }
 
 /** The standing after a list of answers, in order of time whatever the order of the list. */
@@ -178,5 +218,5 @@ export function skillIn(standing: Standing, family: string): number {
 
 /** The level in a family, 1-5. */
 export function levelIn(standing: Standing, family: string): number {
-  return standing.families.get(family)?.level.level ?? 1;
+  return standing.families.get(family)?.level.level ?? startLevel(standing.placing, family);
 }

@@ -1,16 +1,23 @@
-/** What a set came to, this time against before, family by family and in words. */
+/** What a set came to, this time against before, family by family and in words, and the mistakes to mend. */
 import type { HistoryEntry } from './entry.js';
+import { figuresInWords } from './figure-rows.js';
+import type { Mistake } from './mistakes.js';
+import { mistakesOf } from './mistakes.js';
 import { nextSteps } from './next-steps.js';
+import { placementOf } from './placing.js';
 import type { FamilyRef } from './refs.js';
 import type { Standing } from './standing.js';
 import { addAnswer, copyStanding, levelIn } from './standing.js';
 import type { Figures } from './totals.js';
 import { addToTotals, figuresOf, modelOf, newTotals, setsOfModel } from './totals.js';
+import { warmWord } from './warm-word.js';
 
 /** One family's part of a set. */
 export interface FamilySummary {
   readonly family: string;
   readonly title: string;
+  /** Whether it was met for the first time. */
+  readonly isFirst: boolean;
   readonly levelBefore: number;
   readonly levelAfter: number;
   readonly now: Figures;
@@ -22,43 +29,20 @@ export interface SetSummary {
   readonly now: Figures;
   readonly before?: Figures;
   readonly families: readonly FamilySummary[];
+  /** One warm sentence, true of this set. */
+  readonly warm: string;
   /** Sentences: the whole, then each family; one for both where there is one family. */
   readonly lines: readonly string[];
+  /** Mistakes gathered by idea, the most frequent first. */
+  readonly mistakes: readonly Mistake[];
   /** What to do next. */
   readonly next: readonly string[];
 }
 
 function figuresOfEntries(entries: readonly HistoryEntry[]): Figures | undefined {
   const totals = newTotals('', '', 0);
-  for (const entry of entries) if (entry.try === 1) addToTotals(totals, entry);
+  for (const entry of entries) addToTotals(totals, entry);
   return figuresOf([totals]);
-}
-
-const steps = (x: number): string => `${x.toFixed(1)} step${x.toFixed(1) === '1.0' ? '' : 's'}`;
-const percent = (x: number): string => `${Math.round(100 * x)} %`;
-
-function valueWords(now: number, before: number | undefined): string {
-  const is = now < 0.05 ? 'value inside the band every time' : `value off by ${steps(now)} on average`;
-  if (before === undefined) return is;
-  const change = before - now;
-  if (Math.abs(change) < 0.05) return `${is}, as before`;
-  return `${is}, ${change > 0 ? 'closer' : 'further off'} than before (${steps(before)})`;
-}
-
-function chromaWords(now: number, before: number | undefined): string {
-  const is = `chroma kept ${percent(now)}`;
-  if (before === undefined) return is;
-  if (Math.abs(now - before) < 0.02) return `${is}, as before`;
-  return `${is}, ${now > before ? 'more' : 'less'} than before (${percent(before)})`;
-}
-
-/** Figures as words: "3 of 4 good; value off by 0.4 steps ...; chroma kept 71 %, more than before (60 %)". */
-export function figuresInWords(now: Figures, before?: Figures): string {
-  return [
-    `${now.good} of ${now.answers} good`,
-    ...(now.valueError === undefined ? [] : [valueWords(now.valueError, before?.valueError)]),
-    ...(now.chromaKept === undefined ? [] : [chromaWords(now.chromaKept, before?.chromaKept)]),
-  ].join('; ');
 }
 
 function levelWords({ levelBefore, levelAfter }: FamilySummary): string {
@@ -80,46 +64,63 @@ function linesOf(
   ];
 }
 
+/** What the placing round found, in two sentences. */
+function placingLines(whole: Figures, after: Standing): readonly string[] {
+  const { start, nextLevel } = placementOf(after.placing);
+  const isOver = nextLevel === undefined;
+  const found =
+    start === 1
+      ? `${isOver ? 'Your' : 'Left before its end: so far your'} skills start at level 1, with worked cases.`
+      : `${isOver ? 'Your' : 'Left before its end: so far your'} skills start at level ${start}; those asked about here, by how each decision went.`;
+  return [`Placing round: ${whole.good} of ${whole.answers} good.`, found];
+}
+
 /**
  * Sums up a set.
  * @param before the standing before its first answer; not changed
- * @param entries the answers of the set, in order; later tries count for nothing here
+ * @param answers the answers of the set, in order; later tries count for nothing here
  * @param families in the order of the curriculum
  */
 export function summariseSet(
   before: Standing,
-  entries: readonly HistoryEntry[],
+  answers: readonly HistoryEntry[],
   families: readonly FamilyRef[],
   now: Date,
 ): SetSummary | undefined {
+  const entries = answers.filter((entry) => entry.try === 1);
+  const [first] = entries;
   const whole = figuresOfEntries(entries);
-  if (whole === undefined) return undefined;
+  if (first === undefined || whole === undefined) return undefined;
   const after = copyStanding(before);
   for (const entry of entries) addAnswer(after, entry);
-  const engine = entries[0]?.engine;
-  const model = engine === undefined ? undefined : modelOf(engine);
-  const met = [...new Set(entries.map(({ family }) => family))];
-  const parts = met.flatMap((family): FamilySummary[] => {
+  const model = modelOf(first.engine);
+  const isPlacing = first.placing === true;
+  const parts = [...new Set(entries.map(({ family }) => family))].flatMap((family): FamilySummary[] => {
     const figures = figuresOfEntries(entries.filter((entry) => entry.family === family));
+    const known = before.families.get(family);
+    const earlier = figuresOf(setsOfModel(known?.sets ?? [], model));
     if (figures === undefined) return [];
-    const earlier = figuresOf(setsOfModel(before.families.get(family)?.sets ?? [], model));
+    // A start found by the placing round is no rise.
+    const levelAfter = levelIn(after, family);
     return [
       {
         family,
         title: families.find(({ id }) => id === family)?.title ?? family,
-        levelBefore: levelIn(before, family),
-        levelAfter: levelIn(after, family),
+        isFirst: known === undefined,
+        levelBefore: isPlacing ? levelAfter : levelIn(before, family),
+        levelAfter,
         now: figures,
         ...(earlier && { before: earlier }),
       },
     ];
   });
   const earlier = figuresOf(setsOfModel(before.sets, model));
+  const facts = { now: whole, ...(earlier && { before: earlier }), families: parts };
   return {
-    now: whole,
-    ...(earlier && { before: earlier }),
-    families: parts,
-    lines: linesOf(whole, earlier, parts),
+    ...facts,
+    warm: warmWord({ ...facts, entries }),
+    lines: isPlacing ? placingLines(whole, after) : linesOf(whole, earlier, parts),
+    mistakes: mistakesOf(entries),
     next: nextSteps(after, families, now),
   };
 }

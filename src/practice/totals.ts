@@ -1,4 +1,5 @@
 /** Sums over the first answers of a set, small enough to keep for the last seven sets of every family. */
+import { shadingLine } from '../colour/chroma.js';
 import type { HistoryEntry } from './entry.js';
 
 /** How many sets progress looks back. */
@@ -16,15 +17,17 @@ export interface Totals {
   fair: number;
   off: number;
   mark: number;
+  /** Levels of the drills, summed. */
+  level: number;
   /** Steps outside the value band asked, summed; and the answers that had one. */
   valueError: number;
   valueAnswers: number;
   /** Share of the chroma kept, summed; and the answers that asked to keep it. */
   chromaKept: number;
   chromaAnswers: number;
-  /** Share of the chroma taken away, summed; and the answers that asked to dull. */
-  chromaTaken: number;
-  dulledAnswers: number;
+  /** C* outside the band asked where dulling was asked, summed; and the answers that asked it. */
+  dullError: number;
+  dullAnswers: number;
 }
 
 /** Means over answers; absent where nothing was asked. */
@@ -35,12 +38,14 @@ export interface Figures {
   readonly off: number;
   /** 0-100. */
   readonly mark: number;
+  /** Mean level of the drills, 1-5. */
+  readonly level: number;
   /** Steps outside the band asked, 0 is inside. */
   readonly valueError?: number;
   /** Where it was to be kept; 1 is all of it. */
   readonly chromaKept?: number;
-  /** Where it was to be dulled: the share taken away, 0-1. */
-  readonly chromaTaken?: number;
+  /** C* outside the band asked where dulling or a grey was asked, 0 is inside. */
+  readonly dullError?: number;
 }
 
 /**
@@ -66,30 +71,62 @@ export function newTotals(set: string, model: string, startMs: number): Totals {
     fair: 0,
     off: 0,
     mark: 0,
+    level: 0,
     valueError: 0,
     valueAnswers: 0,
     chromaKept: 0,
     chromaAnswers: 0,
-    chromaTaken: 0,
-    dulledAnswers: 0,
+    dullError: 0,
+    dullAnswers: 0,
   };
 }
 
 /** How far outside its band a value came, in painter's steps; 0 inside. Undefined where no value was asked. */
-function valueErrorOf({ value }: HistoryEntry): number | undefined {
+export function valueErrorOf({ value }: HistoryEntry): number | undefined {
   if (value === undefined) return undefined;
   const [low, high] = value.asked;
   return Math.max(0, low - value.after, value.after - high);
 }
 
+/** How far outside its band a chroma came, in C*; 0 inside. Undefined where no chroma was asked. */
+export function chromaErrorOf({ chroma }: HistoryEntry): number | undefined {
+  if (chroma?.asked === undefined) return undefined;
+  const [low, high] = chroma.asked;
+  return Math.max(0, low - chroma.after, chroma.after - high);
+}
+
+/** Share of the chroma that less light would leave, below which a band asks for more than shade: for dulling. */
+const DULL_BELOW = 0.8;
+
+/** L* at a painter's step, within 2: ten times the Munsell value is near enough to tell shade from dulling. */
+const lightnessAt = (step: number): number => 10 * (10.5 - step);
+
+/**
+ * Whether dulling or a grey was asked: the band ends clearly below the shading line, which is what the start would keep
+ * in less light at the value asked (at its own where none was).
+ */
+function asksToDull({ chroma, value }: HistoryEntry): boolean {
+  if (chroma?.asked === undefined) return false;
+  const line =
+    value === undefined
+      ? chroma.before
+      : shadingLine(
+          chroma.before,
+          lightnessAt(value.before),
+          lightnessAt((value.asked[0] + value.asked[1]) / 2),
+        );
+  return chroma.asked[1] < DULL_BELOW * line;
+}
+
 /** Whether chroma was to be kept or taken away; undefined where neither was the point. Records without an aim go by the band. */
-function chromaWas({ chroma, aim }: HistoryEntry): 'kept' | 'dulled' | undefined {
-  if (chroma === undefined || chroma.before < 5) return undefined;
-  if (aim === 'shade' || aim === 'rich') return 'kept';
-  if (aim === 'dull' || aim === 'distance') return 'dulled';
-  if (aim !== undefined) return undefined;
-  // Asked to keep: the band reaches half of what there was.
-  return chroma.asked !== undefined && chroma.asked[1] < chroma.before / 2 ? undefined : 'kept';
+function chromaWas(entry: HistoryEntry): 'kept' | 'dulled' | undefined {
+  const { chroma, aim } = entry;
+  if (chroma === undefined) return undefined;
+  if (aim === 'neutral' || aim === 'lean') return undefined;
+  const isDulled = aim === undefined ? asksToDull(entry) : aim === 'dull' || aim === 'distance';
+  if (isDulled) return 'dulled';
+  // Below C* 5 there is nothing to keep.
+  return chroma.before < 5 ? undefined : 'kept';
 }
 
 /** Adds a first answer. */
@@ -97,33 +134,24 @@ export function addToTotals(totals: Totals, entry: HistoryEntry): void {
   totals.answers += 1;
   totals[entry.verdict] += 1;
   totals.mark += entry.mark;
+  totals.level += entry.level;
   const error = valueErrorOf(entry);
   if (error !== undefined) {
     totals.valueError += error;
     totals.valueAnswers += 1;
   }
   const was = chromaWas(entry);
-  const kept = entry.chroma?.kept ?? 1;
-  if (was === 'kept') {
-    totals.chromaKept += kept;
+  if (was === 'kept' && entry.chroma !== undefined) {
+    totals.chromaKept += entry.chroma.kept;
     totals.chromaAnswers += 1;
-  } else if (was === 'dulled') {
-    totals.chromaTaken += Math.max(0, 1 - kept);
-    totals.dulledAnswers += 1;
+  }
+  const missed = was === 'dulled' ? chromaErrorOf(entry) : undefined;
+  if (missed !== undefined) {
+    totals.dullError += missed;
+    totals.dullAnswers += 1;
   }
 }
-
-/** Adds an answer to the last seven sets, opening a new one where it belongs to none of them. */
-export function addToSets(sets: Totals[], entry: HistoryEntry, atMs: number): void {
-  const model = modelOf(entry.engine);
-  let totals = sets.findLast((known) => known.set === entry.set && known.model === model);
-  if (totals === undefined) {
-    totals = newTotals(entry.set, model, atMs);
-    sets.push(totals);
-    if (sets.length > SETS_KEPT) sets.shift();
-  }
-  addToTotals(totals, entry);
-}
+addToTotals(totals, entry);
 
 /** Means over one or several sets; undefined for none. */
 export function figuresOf(sets: readonly Totals[]): Figures | undefined {
@@ -134,12 +162,13 @@ export function figuresOf(sets: readonly Totals[]): Figures | undefined {
     sum.fair += totals.fair;
     sum.off += totals.off;
     sum.mark += totals.mark;
+    sum.level += totals.level;
     sum.valueError += totals.valueError;
     sum.valueAnswers += totals.valueAnswers;
     sum.chromaKept += totals.chromaKept;
     sum.chromaAnswers += totals.chromaAnswers;
-    sum.chromaTaken += totals.chromaTaken;
-    sum.dulledAnswers += totals.dulledAnswers;
+    sum.dullError += totals.dullError;
+    sum.dullAnswers += totals.dullAnswers;
   }
   if (sum.answers === 0) return undefined;
   return {
@@ -148,8 +177,9 @@ export function figuresOf(sets: readonly Totals[]): Figures | undefined {
     fair: sum.fair,
     off: sum.off,
     mark: sum.mark / sum.answers,
+    level: sum.level / sum.answers,
     ...(sum.valueAnswers > 0 && { valueError: sum.valueError / sum.valueAnswers }),
     ...(sum.chromaAnswers > 0 && { chromaKept: sum.chromaKept / sum.chromaAnswers }),
-    ...(sum.dulledAnswers > 0 && { chromaTaken: sum.chromaTaken / sum.dulledAnswers }),
+    ...(sum.dullAnswers > 0 && { dullError: sum.dullError / sum.dullAnswers }),
   };
 }

@@ -2,7 +2,7 @@
 import type { ValueScaleId } from '../colour/index.js';
 import type { Answer, DrillCommon, Grade, Kind } from '../drills/types.js';
 import type { Studio } from '../paints/index.js';
-import type { SetSummary } from '../practice/index.js';
+import type { Mistake, SetSummary } from '../practice/index.js';
 import type { ColourSetting } from './colour-level.js';
 
 /** When the result of an answer is shown: at once, after every third answer, or when the set is done. */
@@ -11,10 +11,24 @@ export type FeedbackTiming = 'each' | 'third' | 'end';
 /** One drill of a set and why it was picked ("due", "weak", "new"). */
 export interface SetItem {
   readonly drillId: string;
-  /** The drill itself when it is not one of the written ones; a getter is read when the drill is shown. */
-  readonly drill?: DrillCommon;
+  /**
+   * The drill itself when it is not one of the written ones; a getter is read when the drill is shown. Undefined then
+   * when there is nothing more to ask: the item is passed over.
+   */
+  readonly drill?: DrillCommon | undefined;
   readonly feedback: FeedbackTiming;
   readonly why: string;
+}
+
+/** What a set is to be; today's set when nothing is said. */
+export interface SetChoice {
+  readonly family?: string;
+  /** 1-5, whatever the learner's own. */
+  readonly level?: number;
+  /** The placing round. */
+  readonly placing?: true;
+  /** One drill for each of these. */
+  readonly mend?: readonly Mistake[];
 }
 
 export interface Settings {
@@ -50,12 +64,14 @@ export interface SaveOutcome {
   readonly saved: boolean;
   /** One line for the learner when it was not saved. */
   readonly note?: string;
+  /** One line: how it compares with the learner's last time at that family. */
+  readonly compared?: string;
 }
 
 export type StartAt =
   | { readonly screen: 'home' }
   | { readonly screen: 'bench' }
-  | { readonly screen: 'practice'; readonly family?: string; readonly minutes?: number }
+  | { readonly screen: 'practice'; readonly choice?: SetChoice; readonly minutes?: number }
   /** One drill on its own, for a teacher's set or a link from another command. */
   | { readonly screen: 'drill'; readonly drillId: string };
 
@@ -69,7 +85,9 @@ export interface TuiDeps {
   readonly settings: Settings;
   saveSettings(patch: SettingsPatch): SaveOutcome | Promise<SaveOutcome>;
   readonly firstRun: boolean;
-  nextSet(family?: string): readonly SetItem[];
+  nextSet(choice: SetChoice): readonly SetItem[];
+  /** Whether the placing round can be begun or gone on with. */
+  placingIsOpen(): boolean;
   /** Must have the answer on disk when it returns or settles: the result is shown after it. */
   saveAnswer(entry: AnswerEntry): SaveOutcome | Promise<SaveOutcome>;
   /** What the first answers of a set come to, this time against before; undefined when there is nothing to say. */

@@ -1,7 +1,7 @@
 /** Carrying out what the reducer asks for. A port that throws becomes one line on the screen; practice goes on. */
 import { sessionMark } from '../practice/index.js';
 import { cleanText } from '../text/sanitize.js';
-import type { AnswerEntry, TuiDeps } from './deps.js';
+import type { AnswerEntry, SaveOutcome, TuiDeps } from './deps.js';
 import { innerColumns } from './layout.js';
 import type { Action, DrillScreen, Effect, State, World } from './state.js';
 
@@ -48,10 +48,14 @@ async function lay(
 }
 
 /** A record that cannot be written must not cost the learner the result. */
-async function save(entry: AnswerEntry, deps: TuiDeps): Promise<{ saved: boolean; note?: string }> {
+async function save(entry: AnswerEntry, deps: TuiDeps): Promise<SaveOutcome> {
   try {
-    const { saved, note } = await deps.saveAnswer(entry);
-    return { saved, ...(note === undefined ? {} : { note: cleanText(note, 160) }) };
+    const { saved, note, compared } = await deps.saveAnswer(entry);
+    return {
+      saved,
+      ...(note === undefined ? {} : { note: cleanText(note, 160) }),
+      ...(compared === undefined ? {} : { compared }),
+    };
   } catch (error) {
     return { saved: false, note: `This answer is not saved: ${messageOf(error)}` };
   }
@@ -70,14 +74,8 @@ export async function runEffect(
       case 'lay':
         return await lay(effect.screen, effect.at, deps, world, dispatch);
       case 'start-set': {
-        const { family, minutes } = effect;
-        dispatch({
-          type: 'set-ready',
-          items: deps.nextSet(family),
-          at: deps.now(),
-          ...(family === undefined ? {} : { family }),
-          ...(minutes === undefined ? {} : { minutes }),
-        });
+        const { choice } = effect;
+        dispatch({ type: 'set-ready', items: deps.nextSet(choice), choice, at: deps.now() });
         return;
       }
       case 'save-settings': {

@@ -14,6 +14,7 @@ export function worldOf(deps: TuiDeps): World {
     drills: new Map(deps.drills.map((drill) => [drill.id, drill])),
     kindOf: (drill) => deps.kindOf(drill),
     familyName: (id) => deps.familyName(id),
+    placingIsOpen: () => deps.placingIsOpen(),
     families: [...counts]
       .sort(([one], [other]) => FAMILY_IDS.indexOf(one) - FAMILY_IDS.indexOf(other))
       .map(([id, drills]) => ({ id, name: deps.familyName(id), drills })),
@@ -65,11 +66,11 @@ export function startedState(deps: TuiDeps, world: World, size: Size): State {
     });
   }
   if (startAt?.screen !== 'practice') return state;
-  const { family, minutes } = startAt;
+  const { choice = {}, minutes } = startAt;
   return startSet(state, world, {
-    items: deps.nextSet(family),
+    items: deps.nextSet(choice),
+    choice,
     at,
-    ...(family === undefined ? {} : { family }),
     ...(minutes === undefined ? {} : { minutes }),
   });
 }

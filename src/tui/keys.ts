@@ -21,12 +21,27 @@ import type { KeyName } from './key-names.js';
 import { isWide } from './layout.js';
 import type { DrillScreen, ResultScreen, Size, State } from './state.js';
 
-export type Command = CommonCommand | 'quit' | 'hint' | 'again' | 'why' | 'picture' | 'home' | 'restart';
+export type Command =
+  | CommonCommand
+  | 'quit'
+  | 'hint'
+  | 'again'
+  | 'why'
+  | 'picture'
+  | 'home'
+  | 'restart'
+  | 'mend';
 
 export type Binding = KeyBinding<Command>;
 
 const STOP = stop('stop at once; answers are saved');
 const byNumber = digits('1', 'choose by number', true);
+const LEVEL_BY_NUMBER: Binding = {
+  keys: Object.fromEntries([...'012345'].map((each) => [each, 'digit' as const])),
+  show: '0-5',
+  does: 'level by number, 0 for your own',
+  quiet: true,
+};
 const back = (does: string): Binding => ({
   keys: { escape: 'back', erase: 'back', q: 'back' },
   show: 'Esc',
@@ -79,13 +94,17 @@ function screenBindings(state: State): Binding[] {
     case 'settings':
       return [upDown('move'), enter('change'), back('home')];
     case 'families':
-      return [upDown('move'), enter('practise it'), back('home')];
+      return [upDown('skill'), leftRight('level'), enter('practise it'), LEVEL_BY_NUMBER, back('home')];
     case 'welcome':
       return [
         upDown('move'),
         enter('choose'),
         byNumber,
-        { keys: { escape: 'back' }, show: 'Esc', does: 'skip the welcome' },
+        {
+          keys: { escape: 'back' },
+          show: 'Esc',
+          does: screen.step === 'placing' ? 'home' : 'skip the welcome',
+        },
       ];
     case 'drill':
       return screen.laying ? [] : drillBindings(screen);
@@ -94,7 +113,7 @@ function screenBindings(state: State): Binding[] {
         {
           keys: { enter: 'next', n: 'next' },
           show: 'Enter',
-          does: screen.from === 'set' ? 'next' : 'back to the set',
+          does: screen.from === 'summary' ? 'back to the set' : screen.worked ? 'go on' : 'next',
         },
         ...(screen.worked ? [] : [{ keys: { t: 'again' }, show: 't', does: 'try again' } as const]),
         ...(hasWhy(screen.attempt.entry.grade.laid)
@@ -112,14 +131,18 @@ function screenBindings(state: State): Binding[] {
           does: 'back to the result',
         },
       ];
-    case 'summary':
+    case 'summary': {
+      const hasAnswers = (state.set?.attempts.length ?? 0) > 0;
       return [
-        ...(state.set !== undefined && state.set.attempts.length > 0
-          ? [upDown('move'), enter('open a result')]
+        ...(hasAnswers ? [enter('open')] : []),
+        ...((state.set?.summary?.mistakes.length ?? 0) > 0
+          ? [{ keys: { m: 'mend' }, show: 'm', does: 'mend misses' } as const]
           : []),
-        { keys: { n: 'restart' }, show: 'n', does: 'another set' },
+        { keys: { n: 'restart' }, show: 'n', does: 'new set' },
+        ...(hasAnswers ? [upDown('move')] : []),
         { keys: { escape: 'home', q: 'home', erase: 'home' }, show: 'Esc', does: 'home' },
       ];
+    }
     case 'bench':
       return screen.picking === undefined
         ? [

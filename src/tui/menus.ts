@@ -9,8 +9,11 @@ export interface MenuItem {
   readonly label: string;
 }
 
-/** The home menu; a set under way comes first. */
-export function homeMenu({ set }: Pick<State, 'set'>): MenuItem[] {
+/** The home menu; a set under way comes first. The placing round, while it is open, moves no other entry's number. */
+export function homeMenu(
+  { set }: Pick<State, 'set'>,
+  { placingIsOpen }: Pick<World, 'placingIsOpen'>,
+): MenuItem[] {
   const left = set === undefined ? 0 : set.items.length - set.index;
   return [
     ...(set !== undefined && left > 0
@@ -22,6 +25,9 @@ export function homeMenu({ set }: Pick<State, 'set'>): MenuItem[] {
     { value: 'progress', label: 'Progress' },
     { value: 'settings', label: 'Settings' },
     { value: 'help', label: 'How to read the screens' },
+    ...(placingIsOpen() && !(left > 0 && set?.choice.placing === true)
+      ? [{ value: 'placing', label: 'Placing round: eight decisions, to find your level' }]
+      : []),
     { value: 'quit', label: 'Quit' },
   ];
 }
@@ -72,6 +78,11 @@ export function welcomeOptions(state: State, world: World): MenuItem[] {
         value: id,
         label: scaleLabel(id as Settings['valueScale']),
       }));
+    case 'placing':
+      return [
+        { value: 'placing', label: 'Placing round: eight decisions at most' },
+        { value: 'home', label: 'Begin with worked cases; to the home screen' },
+      ];
   }
 }
 

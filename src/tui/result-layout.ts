@@ -85,6 +85,8 @@ export interface ResultLayout {
   /** 0 where there is no plane or no room. */
   readonly planeColumns: number;
   readonly verdicts: number;
+  /** Lines that compare with the last time, none or one. */
+  readonly compared: number;
   readonly gap: number;
   readonly textRows: number;
 }
@@ -97,6 +99,7 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const columns = innerColumns(state.size);
   const body = frameParts(state, notesOf(state).length).body;
   const verdicts = verdictLines(grade, 'paper-first', '>').length;
+  const compared = screen.attempt.compared === undefined ? 0 : 1;
   const gap = isAiry(state.size) ? 1 : 0;
   const wide = isWide(state.size);
   const instead = !wide && screen.plane === true;
@@ -106,7 +109,7 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
     (sum, line) => sum + wrapText(line, columns - 2).length,
     0,
   );
-  const spare = body - 1 - verdicts - gap;
+  const spare = body - 1 - verdicts - compared - gap;
   const least = grade.swatches.length === 0 && !hasPlane ? 0 : hasPlane ? 8 : flat ? 5 : 6;
   const most = flat && !hasPlane ? 6 : wide ? 17 : 9;
   const topRows = Math.min(Math.max(least, Math.min(most, spare - wanted)), spare - 3);
@@ -122,6 +125,7 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
     swatchColumns: planeColumns === 0 ? columns : Math.max(0, columns - planeColumns - 3),
     planeColumns,
     verdicts,
+    compared,
     gap,
     textRows: Math.max(1, spare - topRows),
   };

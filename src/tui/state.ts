@@ -4,7 +4,7 @@ import type { Studio } from '../paints/index.js';
 import type { SetSummary } from '../practice/index.js';
 import type { Way } from '../washes/index.js';
 import type { ColourLevel } from './colour-level.js';
-import type { AnswerEntry, SetItem, Settings, SettingsPatch } from './deps.js';
+import type { AnswerEntry, SetChoice, SetItem, Settings, SettingsPatch } from './deps.js';
 
 /** What the reducer may look up: fixed for the run. */
 export interface World {
@@ -12,6 +12,7 @@ export interface World {
   kindOf(drill: DrillCommon): Kind;
   readonly families: readonly { readonly id: string; readonly name: string; readonly drills: number }[];
   familyName(id: string): string;
+  placingIsOpen(): boolean;
   /** The paints, the paper and the boxes at hand. */
   readonly studio: Studio;
   /** Something outside the settings decides about colour. */
@@ -53,6 +54,8 @@ export interface Attempt {
   readonly entry: AnswerEntry;
   readonly saved: boolean;
   readonly note?: string;
+  /** How it compares with the learner's last time at that family. */
+  readonly compared?: string;
 }
 
 export interface ResultScreen {
@@ -81,7 +84,7 @@ export interface SummaryScreen {
 }
 
 /** Steps of the welcome, in order. */
-export type WelcomeStep = 'greeting' | 'colours' | 'palette' | 'scale';
+export type WelcomeStep = 'greeting' | 'colours' | 'palette' | 'scale' | 'placing';
 
 export interface BenchSlot {
   /** Absent for an empty slot. */
@@ -107,7 +110,8 @@ export interface BenchScreen {
 
 export type Screen =
   | { readonly name: 'home' }
-  | { readonly name: 'families'; readonly selected: number }
+  /** The level is the learner's own where none is picked. */
+  | { readonly name: 'families'; readonly selected: number; readonly level?: number }
   | { readonly name: 'welcome'; readonly step: WelcomeStep; readonly selected: number }
   | { readonly name: 'settings' }
   | { readonly name: 'progress'; readonly text?: string; readonly top: number }
@@ -137,14 +141,14 @@ export interface SetRun {
   readonly reviewing?: boolean;
   /** After this moment no new drill starts, milliseconds since 1970. */
   readonly deadline?: number;
-  readonly family?: string;
+  readonly choice: SetChoice;
   /** Asked for when the set ends. */
   readonly summary?: SetSummary;
 }
 
 /** What the reducer asks for: done by the app, in order, once each. */
 export type Effect =
-  | { readonly type: 'start-set'; readonly family?: string; readonly minutes?: number }
+  | { readonly type: 'start-set'; readonly choice: SetChoice }
   | { readonly type: 'lay'; readonly screen: DrillScreen; readonly at: number }
   | { readonly type: 'save-settings'; readonly patch: SettingsPatch }
   | { readonly type: 'read-progress' }
@@ -179,7 +183,7 @@ export type Action =
   | {
       readonly type: 'set-ready';
       readonly items: readonly SetItem[];
-      readonly family?: string;
+      readonly choice?: SetChoice;
       readonly minutes?: number;
       readonly at: number;
     }

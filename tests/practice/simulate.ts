@@ -1,7 +1,7 @@
 /** Learners made up for tests: they practise in sets, a set a day, and answer by a rule. */
 import { fraction, seededDraw, seedOf } from '../../src/chance/draw.js';
 import type { DrillRef, FamilyRef, HistoryEntry, Pick, Standing } from '../../src/practice/index.js';
-import { addAnswer, chooseSet, emptyStanding } from '../../src/practice/index.js';
+import { addAnswer, chooseSet, emptyStanding, nextPlacing } from '../../src/practice/index.js';
 
 export const DAY = 86_400_000;
 export const START = Date.UTC(2026, 0, 5, 18);
@@ -23,7 +23,6 @@ export function fakeDrills(perLevel = 3, families = FAMILIES): DrillRef[] {
         id: `${id}-${level + 1}-${n + 1}`,
         family: id,
         level: level + 1,
-        difficulty: (n + 0.5) / perLevel,
         guess,
       })),
     ),
@@ -71,6 +70,26 @@ export interface Run {
   readonly highest: Map<string, number>;
   /** Sets after which every family stood at the top, if it came to that. */
   readonly setsToTop: number | undefined;
+}
+
+/** Lets a learner go through the placing round; returns the decisions. */
+export function placed(options: {
+  readonly knows: Knows;
+  readonly seed: number;
+  readonly standing: Standing;
+  readonly drills?: readonly DrillRef[];
+}): Pick[] {
+  const { knows, seed, standing, drills = fakeDrills() } = options;
+  const draw = seededDraw(seedOf('placing', seed));
+  const picks: Pick[] = [];
+  for (;;) {
+    const atMs = START - DAY + picks.length * 40_000;
+    const pick = nextPlacing({ standing, families: FAMILIES, drills, now: new Date(atMs), seed });
+    if (pick === undefined) return picks;
+    const isGood = fraction(draw) < knows(pick) || fraction(draw) < (GUESS[pick.level - 1] as number);
+    addAnswer(standing, { ...entryOf(pick, isGood ? 'good' : 'off', atMs, 'placing'), placing: true });
+    picks.push(pick);
+  }
 }
 
 /** Lets a learner practise. */

@@ -62,10 +62,13 @@ describe('the line of an answer', () => {
       { value: { before: 1, after: 2 } },
       { chroma: { before: 1, after: -2, kept: 1 } },
       { guess: 1.5 },
+      { placing: 'yes' },
     ];
     for (const change of wrong)
       expect(parseEntry(JSON.stringify({ ...entry('good'), ...change }))).toBeUndefined();
     expect(parseEntry(JSON.stringify({ ...entry('good'), newer: 'member' }))).toBeDefined();
+    const old = { ...entry('good'), difficulty: 0.5 };
+    expect(parseEntry(JSON.stringify(old)), 'a member of earlier versions').toEqual(old);
   });
 
   it('is never written so that it could not be read back', () => {
@@ -176,7 +179,7 @@ describe('the summary of a set', () => {
     expect(summary?.families[0]).toMatchObject({ title: 'Family 4', levelBefore: 1, levelAfter: 2 });
     expect(summary?.lines).toHaveLength(1);
     expect(summary?.lines[0]).toBe(
-      'This set: 2 of 2 good; value inside the band every time, closer than before (1.0 step); chroma kept 80 %, more than before (53 %). Up to level 2.',
+      'This set: 2 of 2 good; value inside the band, closer than before (1.0 step); chroma kept 80 %, more than before (53 %). Up to level 2.',
     );
     expect(summary?.next.length).toBeGreaterThan(0);
   });

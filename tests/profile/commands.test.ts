@@ -67,7 +67,7 @@ describe('mudlark progress', () => {
       profile.save(answerNo(n, { set, family: 'family-1' }));
     const rows = (await progressCsv(profile, { families, now })).split('\r\n').filter(Boolean);
     expect(rows[0]).toBe(
-      'learner,family,skill,level,set,started,answers,good,fair,off,mark,value_error_steps,chroma_kept',
+      'learner,family,skill,level,set,started,answers,good,fair,off,mark,value_error_steps,chroma_kept,dull_error_chroma',
     );
     expect(rows).toHaveLength(6);
     for (const row of rows.slice(1)) expect(row).toMatch(/^"'=cmd/);

@@ -18,6 +18,8 @@ describe('mudlark practise without a terminal', () => {
     [['practise', '--palette', 'sixx'], /no palette is called "sixx".*six/],
     [['practise', '--minutes', '0'], /--minutes takes a whole number/],
     [['practise', '--minutes', '1e3'], /--minutes takes a whole number/],
+    [['practise', '--level', '6'], /--level takes 1 \(worked\) to 5 \(cold\), not "6"/],
+    [['practise', 'grey-lean', '--level', 'hard'], /--level takes/],
     [['practise', '--seed', '-1'], /--seed takes a whole number/],
     [['practise', '--seed', '1.5'], /--seed takes a whole number/],
   ])('refuses %j', (args, message) => {

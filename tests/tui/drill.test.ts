@@ -117,12 +117,12 @@ describe('the worked example', () => {
     expect(drill.answer).toEqual({ second: 'alizarin-crimson', amount: '1:1', way: 'puddle' });
   });
 
-  it('cannot be changed, only laid down, and leads into the first set', () => {
+  it('cannot be changed, only laid down, and leads home where the placing round is not open', () => {
     const bench = welcome().keys('down', 'right', 'h', 'tab', '2');
     expect(bench.drill.answer['amount']).toBe('1:1');
     expect(bench.keys('enter').result.worked).toBe(true);
     expect(bench.keys('t').result.worked, 'nothing to try again').toBe(true);
-    expect(bench.keys('enter').drill.drill.id).toBe('one');
+    expect(bench.keys('enter').state.screen.name).toBe('home');
     expect(bench.state.answered, 'it is not an answer of the learner').toBe(0);
   });
 });

@@ -160,6 +160,7 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
     version: '9.9.9',
     drills: DRILLS,
     kindOf: ({ id }) => (id === 'bare' ? BARE_KIND : FAKE_KIND),
+    placingIsOpen: () => false,
     familyName: (id) => `Family ${id}`,
     studio: STUDIO,
     settings: { valueScale: 'paper-first', palette: 'six', screenReader: false, colour: 'auto' },
@@ -175,9 +176,23 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
       return savingNote === undefined ? { saved: true } : { saved: false, note: savingNote };
     },
     summarise: (entries) => ({
-      now: { answers: entries.length, good: 1, fair: 0, off: 0, mark: 60, valueError: 0.4, chromaKept: 0.7 },
-      before: { answers: 9, good: 4, fair: 3, off: 2, mark: 50, valueError: 0.9, chromaKept: 0.6 },
+      now: {
+        answers: entries.length,
+        good: 1,
+        fair: 0,
+        off: 0,
+        mark: 60,
+        level: 2,
+        valueError: 0.4,
+        chromaKept: 0.7,
+      },
+      before: { answers: 9, good: 4, fair: 3, off: 2, mark: 50, level: 2, valueError: 0.9, chromaKept: 0.6 },
       families: [],
+      warm: 'Well done: two good answers in a row.',
+      mistakes: [
+        { idea: 'went-across', count: 2, family: 'darken-bright', level: 3 },
+        { idea: 'too-light', count: 1, family: 'three-values', level: 2 },
+      ],
       lines: ['This set: closer than before.'],
       next: ['more of the same'],
     }),
@@ -249,7 +264,10 @@ export class Bench {
       if (effect.id <= this.done) continue;
       this.done = effect.id;
       this.asked.push(effect);
-      if (effect.type === 'start-set') this.set(this.deps.nextSet(effect.family), effect.minutes);
+      if (effect.type === 'start-set') {
+        const { choice } = effect;
+        this.send({ type: 'set-ready', items: this.deps.nextSet(choice), choice, at: this.deps.now() });
+      }
       if (effect.type === 'lay') this.lay(effect.screen, effect.at);
     }
   }

@@ -15,6 +15,11 @@ function everywhere(): [string, Bench][] {
     ['bench picker', new Bench().menu('bench').keys('enter')],
     ['progress', new Bench().menu('progress')],
     ['help', new Bench().menu('help')],
+    ['families with a level', new Bench().menu('families').keys('right')],
+    [
+      'placing offered',
+      new Bench(fakeDeps({ firstRun: true, placingIsOpen: () => true })).keys('1', '1', '1', '1', 'escape'),
+    ],
     ['welcome', new Bench(fakeDeps({ firstRun: true }))],
     ['drill', set()],
     ['drill with scales only', new Bench().set(items(['bare']))],

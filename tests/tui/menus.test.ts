@@ -19,7 +19,7 @@ describe('home and settings', () => {
   });
 
   it('offers to go on only with a set that has something left', () => {
-    const values = (bench: Bench): string[] => homeMenu(bench.state).map(({ value }) => value);
+    const values = (bench: Bench): string[] => homeMenu(bench.state, bench.world).map(({ value }) => value);
     expect(values(new Bench())).not.toContain('go-on');
     const bench = new Bench().set(items(['one', 'two'])).keys('enter', 'escape');
     expect(values(bench)[0]).toBe('go-on');
@@ -52,7 +52,29 @@ describe('home and settings', () => {
 
   it('starts a set of the family chosen', () => {
     const bench = new Bench().menu('families').keys('down', 'down', 'enter');
-    expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', family: 'dull-on-purpose' });
+    expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', choice: { family: 'dull-on-purpose' } });
+  });
+
+  it('starts a set at the level picked, by arrows or by number', () => {
+    const bench = new Bench().menu('families').keys('right', 'right', 'right', 'down', 'enter');
+    expect(bench.asked.at(-1)).toMatchObject({ choice: { family: 'three-values', level: 3 } });
+    const number = new Bench().menu('families').keys('5', 'left', 'enter');
+    expect(number.asked.at(-1)).toMatchObject({ choice: { level: 4 } });
+    const level = (...keys: string[]) => new Bench().menu('families').keys(...keys).state.screen;
+    for (const keys of [['left'], ['right', 'left'], ['5', '0'], ['7'], ['1', 'left', 'left']])
+      expect(level(...keys), 'the learner’s own').not.toHaveProperty('level');
+    expect(level(...Array<string>(9).fill('right'))).toMatchObject({ level: 5 });
+  });
+
+  it('offers the placing round while it is open, and not beside one that is under way', () => {
+    const values = (bench: Bench) => homeMenu(bench.state, bench.world).map(({ value }) => value);
+    const bench = new Bench(fakeDeps({ placingIsOpen: () => true }));
+    expect(values(bench).at(-2)).toBe('placing');
+    bench.menu('placing');
+    expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', choice: { placing: true } });
+    expect(bench.state.screen.name).toBe('drill');
+    expect(values(bench.keys('escape', 'enter'))).not.toContain('placing');
+    expect(values(new Bench())).not.toContain('placing');
   });
 
   it('ignores a menu choice under a panel', () => {
@@ -98,6 +120,18 @@ describe('the welcome', () => {
       welcomed: true,
     });
     expect(bench.drill.worked).toBe(true);
+  });
+
+  it('ends with the offer of a placing round, and starts no set unasked', () => {
+    const deps = () => fakeDeps({ firstRun: true, placingIsOpen: () => true });
+    const offered = () => new Bench(deps()).keys('enter', '1', '2', '1', 'enter', 'enter');
+    expect(offered().state.screen).toMatchObject({ name: 'welcome', step: 'placing' });
+    expect(offered().asked.filter(({ type }) => type === 'start-set')).toEqual([]);
+    expect(offered().keys('enter').asked.at(-1)).toMatchObject({ choice: { placing: true } });
+    for (const key of ['2', 'escape']) expect(offered().keys(key).state.screen.name).toBe('home');
+    const skipped = new Bench(deps()).keys('enter', '1', '2', '1', 'escape');
+    expect(skipped.state.screen, 'the example skipped').toMatchObject({ step: 'placing' });
+    expect(fresh().keys('enter', '1', '2', '1', 'enter', 'enter').state.screen.name).toBe('home');
   });
 
   it('can be skipped at any point', () => {

@@ -1,7 +1,7 @@
 /** How to get to every screen, for tests that look at all of them. */
 import type { TuiDeps } from '../../src/tui/deps.js';
 import { items } from './fakes.js';
-import { DOWN, ENTER, ESC } from './stage.js';
+import { DOWN, ENTER, ESC, RIGHT } from './stage.js';
 
 export const FULL = { TERM: 'xterm-256color', COLORTERM: 'truecolor', LANG: 'C.UTF-8' };
 export const practice = { startAt: { screen: 'practice' } } as const;
@@ -16,6 +16,13 @@ export const ROUTES: readonly {
 }[] = [
   { name: 'home', keys: [], shows: 'Mixing bench' },
   { name: 'families', keys: menu(2), shows: /practise it/ },
+  { name: 'families with a level', keys: [...menu(2), DOWN, RIGHT, RIGHT], shows: '2 two options' },
+  {
+    name: 'home with the placing round',
+    deps: { placingIsOpen: () => true },
+    keys: [],
+    shows: 'Placing round',
+  },
   { name: 'bench', keys: menu(3), shows: 'ON THE BENCH' },
   { name: 'bench picker', keys: [...menu(3), ENTER], shows: /Enter take it/ },
   { name: 'progress', keys: menu(4), shows: 'row 1' },
@@ -29,6 +36,12 @@ export const ROUTES: readonly {
     keys: ['1', '1', '1', '1', '1'],
     shows: 'worked example',
   },
+  {
+    name: 'placing offered',
+    deps: { firstRun: true, placingIsOpen: () => true },
+    keys: ['1', '1', '1', '1', '1', ENTER, ENTER],
+    shows: 'Where to begin',
+  },
   { name: 'drill', deps: practice, keys: [], shows: /SECOND PAINT/ },
   { name: 'drill with its hint', deps: practice, keys: ['h', 'h'], shows: 'Hint: Look' },
   {
@@ -41,6 +54,19 @@ export const ROUTES: readonly {
   { name: 'leave', deps: practice, keys: [ESC], shows: 'Leave this set?' },
   { name: 'caution', deps: practice, keys: ['3', ENTER], shows: 'safety data sheet' },
   { name: 'result', deps: practice, keys: [ENTER], shows: '0 of 100' },
+  {
+    name: 'result compared with the last',
+    deps: {
+      ...practice,
+      saveAnswer: () => ({
+        saved: false,
+        note: 'Nothing is saved: the disk is full.',
+        compared: 'Value 0.3 steps off now; last time it was 0.2.',
+      }),
+    },
+    keys: [ENTER],
+    shows: 'last time it was 0.2.',
+  },
   { name: 'result with the plane', deps: practice, keys: [ENTER, 'p'], shows: '0 of 100' },
   { name: 'result scrolled', deps: practice, keys: [ENTER, DOWN, DOWN], shows: '0 of 100' },
   {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { summaryTexts } from '../../src/tui/summary-texts.js';
 import { Bench, fakeDeps, fakeDrill, items } from './fakes.js';
 
 const at = ({ state }: Bench): string => {
@@ -133,24 +134,72 @@ describe('a set', () => {
     const bench = new Bench().send({
       type: 'set-ready',
       items: items(['one']),
-      family: 'darken-bright',
+      choice: { family: 'darken-bright', level: 4 },
       at: 1,
     });
     bench.keys('enter', 'n', 'n');
-    expect(bench.asked.at(-1)).toMatchObject({ type: 'start-set', family: 'darken-bright' });
+    expect(bench.asked.at(-1)).toMatchObject({
+      type: 'start-set',
+      choice: { family: 'darken-bright', level: 4 },
+    });
+  });
+});
+
+describe('the end of a set', () => {
+  const ended = (choice = {}): Bench => {
+    const bench = new Bench()
+      .send({ type: 'set-ready', items: items(['one']), choice, at: 1 })
+      .keys('enter', 'n');
+    const summary = bench.deps.summarise([bench.state.set?.attempts[0]?.entry as never]);
+    if (summary === undefined) throw new Error('the fake sums up every set');
+    return bench.send({ type: 'summary-ready', summary });
+  };
+
+  it('starts one drill for each mistake on one key', () => {
+    const bench = ended({ family: 'darken-bright' });
+    const mistakes = bench.state.set?.summary?.mistakes;
+    expect(mistakes?.length).toBe(2);
+    bench.keys('m');
+    expect(bench.asked.at(-1)).toMatchObject({ choice: { family: 'darken-bright', mend: mistakes } });
+    expect(at(bench)).toBe('drill one');
+  });
+
+  it('does neither the placing round nor a mending twice when another set is asked for', () => {
+    expect(ended({ placing: true }).keys('n').asked.at(-1)).toMatchObject({ choice: {} });
+    const again = ended({ level: 4, mend: [] }).keys('n').asked.at(-1);
+    expect(again).toMatchObject({ choice: { level: 4 } });
+    expect(again).not.toMatchObject({ choice: { mend: [] } });
+  });
+
+  it('comes early where the placing round has nothing more to ask', () => {
+    const over = { drillId: 'placing-1', feedback: 'each', why: '', drill: undefined } as const;
+    const bench = new Bench()
+      .set([...items(['one']), over, { ...over, drillId: 'placing-2' }])
+      .keys('enter', 'n');
+    expect(at(bench)).toBe('summary');
+  });
+
+  it('says the mistakes in words, and each figure beside bars once', () => {
+    const { set } = ended().state;
+    if (set === undefined) throw new Error('there is a set');
+    const { head, mend } = summaryTexts(set, true);
+    expect(head).toEqual(['Well done: two good answers in a row.', 'This set: 1 of 1 good.']);
+    expect(mend[0]).toMatch(/^Twice you went across the wheel .*\. Go round the wheel/);
+    expect(mend[1]).toMatch(/^Once you stopped too light\./);
+    expect(summaryTexts(set, false).head[1]).toBe('This set: closer than before.');
   });
 });
 
 describe('starting', () => {
   it('goes straight to practice with the family and the minutes asked for', () => {
     const asked: unknown[] = [];
-    const nextSet = (family?: string) => {
-      asked.push(family);
+    const nextSet = (choice: object) => {
+      asked.push(choice);
       return items(['one']);
     };
-    const startAt = { screen: 'practice', family: 'darken-bright', minutes: 5 } as const;
+    const startAt = { screen: 'practice', choice: { family: 'darken-bright' }, minutes: 5 } as const;
     const bench = new Bench(fakeDeps({ startAt, nextSet }));
-    expect(asked).toEqual(['darken-bright']);
+    expect(asked).toEqual([{ family: 'darken-bright' }]);
     expect(bench.state.set?.deadline).toBeDefined();
     expect(at(bench)).toBe('drill one');
   });

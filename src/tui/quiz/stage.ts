@@ -44,6 +44,7 @@ export function quizWorld({ questions, studio }: Handout, { env, noColourFlag }:
     drills: new Map(questions.map(({ drill }) => [drill.id, drill as DrillCommon])),
     kindOf: (drill) => kindOf(studio, drill as Drill) as unknown as Kind,
     families: [],
+    placingIsOpen: () => false,
     familyName: (id) => findFamily(id)?.name ?? id,
     studio,
     colourLevelFor: (setting) => colourLevel({ env, setting, noColourFlag }),

@@ -49,13 +49,13 @@ function Menu({ items, onSelect }: MenuProps): React.JSX.Element {
 }
 
 export function Home({ onSelect }: { readonly onSelect: (value: string) => void }): React.JSX.Element {
-  const { state, version, learner } = useSurroundings();
+  const { state, world, version, learner } = useSurroundings();
   const airy = isAiry(state.size) && !state.settings.screenReader;
   return (
     <Frame title="Mudlark" side={[learner, version].filter(Boolean).join('  ')}>
       <Row pieces={[{ text: 'Decide the mixture before the brush touches the paper.', role: 'muted' }]} />
       {airy ? <Row pieces={[{ text: ' ' }]} /> : null}
-      <Menu items={homeMenu(state)} onSelect={onSelect} />
+      <Menu items={homeMenu(state, world)} onSelect={onSelect} />
     </Frame>
   );
 }

@@ -7,6 +7,7 @@ import { TextPage } from '../components/text-page.js';
 import { frameParts } from '../layout.js';
 import { notesOf } from '../notes.js';
 import { pageOf } from '../page.js';
+import type { Screen } from '../state.js';
 import { useSurroundings } from '../surroundings.js';
 import { windowAround } from '../window.js';
 
@@ -33,8 +34,16 @@ export function TextScreen({
   );
 }
 
-export function Families({ selected }: { readonly selected: number }): React.JSX.Element {
+/** What the levels are, as the families screen says them. */
+const LEVELS = ['your level', '1 worked', '2 two options', '3 four options', '4 amounts', '5 cold'] as const;
+
+export function Families({
+  screen: { selected, level },
+}: {
+  readonly screen: Screen & { name: 'families' };
+}): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
+  const levelWords = LEVELS[level ?? 0] ?? '';
   const { families } = world;
   const rows = frameParts(state, notesOf(state).length).body;
   const seen = windowAround(families.length, selected, rows);
@@ -45,7 +54,7 @@ export function Families({ selected }: { readonly selected: number }): React.JSX
         <Text>
           {family === undefined
             ? 'There are no drills.'
-            : `${family.name}, ${family.drills} drills. ${selected + 1} of ${families.length}.`}
+            : `${family.name}, ${family.drills} written drills. ${selected + 1} of ${families.length}. Level: ${levelWords}.`}
         </Text>
       </Frame>
     );
@@ -60,7 +69,9 @@ export function Families({ selected }: { readonly selected: number }): React.JSX
           return [
             { text: chosen ? `${glyphs.pointer} ` : '  ', role: 'here' },
             { text: padText(name, columns), role: chosen ? 'selected' : 'plain' },
-            { text: `${drills} ${drills === 1 ? 'drill' : 'drills'}`, role: 'muted' },
+            chosen
+              ? { text: `${glyphs.less}${levelWords}${glyphs.more}`, role: 'selected' }
+              : { text: `${drills} ${drills === 1 ? 'drill' : 'drills'}`, role: 'muted' },
           ];
         })}
       />

@@ -64,6 +64,7 @@ function Spoken({ screen }: { readonly screen: ResultScreen }): React.JSX.Elemen
     ...verdictLines(entry.grade, scale, 'to').map(
       ({ label, verdict, text }) => `${label} ${verdict}: from ${text}.`,
     ),
+    ...(screen.attempt.compared === undefined ? [] : [screen.attempt.compared]),
     ...entry.grade.swatches.map(
       ({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), scale)}.`,
     ),
@@ -119,6 +120,9 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
           ],
         )}
       />
+      {layout.compared > 0 ? (
+        <Row pieces={[{ text: cleanText(screen.attempt.compared ?? '', 120), role: 'title' }]} />
+      ) : null}
       {layout.gap > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
       <TextPage page={pageOf(state, world)} top={screen.top} />
     </Frame>

@@ -20,7 +20,7 @@ export function ScreenView({ onSelect }: { readonly onSelect: (value: string) =>
     case 'settings':
       return <SettingsScreen onSelect={onSelect} />;
     case 'families':
-      return <Families selected={screen.selected} />;
+      return <Families screen={screen} />;
     case 'welcome':
       return <Welcome step={screen.step} selected={screen.selected} />;
     case 'drill':

@@ -1,6 +1,6 @@
 /** The end of a set: in words, as a picture against the time before, and every answer to open again. */
 import { Text } from 'ink';
-import type { Figures } from '../../practice/index.js';
+import { type FigureRow, figureRows } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitText, padText, wrapText } from '../../text/wrap.js';
 import { Frame } from '../components/frame.js';
@@ -9,14 +9,13 @@ import type { Glyphs } from '../glyphs.js';
 import { frameParts, innerColumns } from '../layout.js';
 import { notesOf } from '../notes.js';
 import type { SetRun, SummaryScreen } from '../state.js';
+import { summaryTexts, wholeTexts } from '../summary-texts.js';
 import { useSurroundings } from '../surroundings.js';
 import { windowAround } from '../window.js';
 
 /** Columns of a bar and of the words beside it. */
 const BAR = 24;
 const WORDS = 36;
-/** Steps at which the bar of value error is full. */
-const WORST_STEPS = 3;
 
 interface BarSight {
   readonly glyphs: Glyphs;
@@ -38,40 +37,13 @@ function barLine(label: string, when: string, share: number, text: string, sight
   ];
 }
 
-/** Value error and chroma kept as bars, this time over the time before. */
-export function figureBars(
-  now: Figures,
-  before: Figures | undefined,
-  glyphs: Glyphs,
-  columns: number,
-): Piece[][] {
+/** The figures as bars, this time over the time before; each bar and its number come from one rounded value. */
+export function figureBars(rows: readonly FigureRow[], glyphs: Glyphs, columns: number): Piece[][] {
   const sight: BarSight = { glyphs, length: Math.max(8, Math.min(BAR, columns - WORDS)) };
-  const pair = (
-    label: string,
-    is: number | undefined,
-    was: number | undefined,
-    full: number,
-    write: (x: number) => string,
-  ) =>
-    is === undefined
-      ? []
-      : [
-          barLine(label, 'this time', is / full, write(is), sight),
-          ...(was === undefined ? [] : [barLine('', 'before', was / full, write(was), sight)]),
-        ];
-  return [
-    ...pair('value error', now.valueError, before?.valueError, WORST_STEPS, (x) => `${x.toFixed(1)} steps`),
-    ...pair('chroma kept', now.chromaKept, before?.chromaKept, 1, (x) => `${Math.round(x * 100)} %`),
-  ];
-}
-
-/** The set in words: the whole, then the families, then what to do next. */
-export function summaryTexts({ attempts, summary }: SetRun): string[] {
-  if (attempts.length === 0) return ['Nothing was answered.'];
-  if (summary === undefined) return [`${attempts.length} answered.`];
-  return [...summary.lines, ...summary.next.map((line) => `Next: ${line}`)].map((line) =>
-    cleanText(line, 300),
-  );
+  return rows.flatMap(({ label, now, before, full }) => [
+    barLine(label, 'this time', now.value / full, now.text, sight),
+    ...(before === undefined ? [] : [barLine('', 'before', before.value / full, before.text, sight)]),
+  ]);
 }
 
 function answerPieces(
@@ -99,17 +71,6 @@ function answerPieces(
   ];
 }
 
-/** As many whole texts as fit, broken to the width. */
-function wholeTexts(texts: readonly string[], columns: number, rows: number): string[] {
-  const lines: string[] = [];
-  for (const text of texts) {
-    const more = wrapText(text, columns);
-    if (lines.length > 0 && lines.length + more.length > rows) break;
-    lines.push(...more);
-  }
-  return lines;
-}
-
 export function Summary({ screen }: { readonly screen: SummaryScreen }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   const { set } = state;
@@ -118,13 +79,19 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
   const { attempts, summary } = set;
   const title =
     set.index >= set.items.length ? 'The set is done' : `The set so far, ${set.index} of ${set.items.length}`;
-  const bars = summary === undefined ? [] : figureBars(summary.now, summary.before, glyphs, columns);
+  const rows = summary === undefined ? [] : figureRows(summary.now, summary.before);
+  const bars = figureBars(rows, glyphs, columns);
   const body = frameParts(state, notesOf(state).length).body;
-  // The answers keep at least four lines; the words give way first.
-  const room = body - bars.length - (bars.length > 0 ? 1 : 0) - 1 - Math.min(4, attempts.length);
-  const texts = wholeTexts(summaryTexts(set), columns, Math.max(1, room));
-  const rows = Math.max(1, body - texts.length - bars.length - (bars.length > 0 ? 2 : 1));
-  const seen = windowAround(attempts.length, screen.selected, rows);
+  const { head, mend, more } = summaryTexts(set, bars.length > 0 && !state.settings.screenReader);
+  const top = head.flatMap((text) => wrapText(text, columns));
+  const spaces = bars.length > 0 && mend.length + more.length > 0 ? 2 : 1;
+  const room = body - top.length - bars.length - spaces;
+  // The answers keep three lines beside what is to be mended, and eight beside what else there is to say.
+  const toMend = wholeTexts(mend, columns, room - Math.min(3, attempts.length));
+  const others = wholeTexts(more, columns, room - toMend.length - Math.min(8, attempts.length));
+  const under = [...toMend, ...others];
+  const left = Math.max(1, body - top.length - bars.length - under.length - spaces);
+  const seen = windowAround(attempts.length, screen.selected, left);
   const answers = attempts.slice(seen.from, seen.to).map((attempt, offset) => {
     const place = seen.from + offset;
     const label = cleanText(
@@ -141,7 +108,9 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
       .replace(/\s+/g, ' ')
       .trim();
     const lines = [
-      ...summaryTexts(set),
+      ...head,
+      ...mend,
+      ...more,
       `Answer ${screen.selected + 1} of ${attempts.length}: ${spoken ?? ''}`,
     ];
     return (
@@ -152,10 +121,11 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
   }
   return (
     <Frame title={title}>
-      <Rows lines={texts.map((text): Piece[] => [{ text }])} />
-      <Row pieces={[{ text: ' ' }]} />
+      <Rows lines={top.map((text, index): Piece[] => [{ text, role: index === 0 ? 'title' : 'plain' }])} />
       <Rows lines={bars} />
-      {bars.length > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      {spaces > 1 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      <Rows lines={under.map((text): Piece[] => [{ text }])} />
+      <Row pieces={[{ text: ' ' }]} />
       <Rows lines={answers} />
     </Frame>
   );

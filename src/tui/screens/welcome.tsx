@@ -15,6 +15,7 @@ const TITLES: Readonly<Record<WelcomeStep, string>> = {
   colours: 'Welcome, 1 of 3: what this terminal shows',
   palette: 'Welcome, 2 of 3: your paints',
   scale: 'Welcome, 3 of 3: how you count value',
+  placing: 'Where to begin',
 };
 
 const TEXTS: Readonly<Record<WelcomeStep, string>> = {
@@ -23,6 +24,8 @@ const TEXTS: Readonly<Record<WelcomeStep, string>> = {
   colours: 'Look at the ten greys and the six hues. Can you tell every one from its neighbour?',
   palette: 'Which box of paints shall the drills keep to? It can be changed in the settings.',
   scale: 'Painters number values in both directions. Which one do you use?',
+  placing:
+    'Have you painted for a while? Eight decisions, easy and hard ones mixed, find the level to start at; the round ends sooner when it knows. Whatever comes of it, every skill and level can be chosen by hand.',
 };
 
 /** Six hues of our own, far apart on the wheel and of middling value. */

@@ -3,6 +3,7 @@ import { chosenIndex, digitField, showsAs, sideField, withOption } from '../fiel
 import type { Command } from '../keys.js';
 import type { DrillScreen, State, World } from '../state.js';
 import { ask, step, turn, withOverlay } from './common.js';
+import { offerPlacing } from './menus.js';
 
 /** Paints chosen in the answer that have a caution, each text once. */
 export function cautionsFor(world: World, screen: DrillScreen): string[] {
@@ -90,7 +91,7 @@ export function updateDrill(
     case 'confirm':
       return lay(state, world, screen, at);
     case 'back':
-      return withOverlay(state, { name: 'leave' });
+      return screen.worked ? offerPlacing(state, world) : withOverlay(state, { name: 'leave' });
     default:
       return state;
   }

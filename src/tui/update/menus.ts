@@ -1,4 +1,6 @@
 /** The plain menus: home, settings, the families and the welcome. */
+
+import { TOP_LEVEL } from '../../practice/index.js';
 import { COLOUR_SETTINGS, type ColourSetting } from '../colour-level.js';
 import type { SetItem, Settings, SettingsPatch } from '../deps.js';
 import type { Command } from '../keys.js';
@@ -50,7 +52,9 @@ export function chooseInMenu(state: State, world: World, value: string, at: numb
     case 'go-on':
       return goOn(state, world, at);
     case 'practise':
-      return ask(show(state, { name: 'waiting' }), { type: 'start-set' });
+      return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice: {} });
+    case 'placing':
+      return startPlacing(state);
     case 'families':
       return show(state, { name: 'families', selected: 0 });
     case 'bench':
@@ -68,13 +72,41 @@ export function chooseInMenu(state: State, world: World, value: string, at: numb
   }
 }
 
+function startPlacing(state: State): State {
+  return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice: { placing: true } });
+}
+
+/** The end of the welcome: the placing round, where it is still open. */
+export function offerPlacing(state: State, world: World): State {
+  if (!world.placingIsOpen()) return show(state, { name: 'home' });
+  return show(state, { name: 'welcome', step: 'placing', selected: 0 });
+}
+
+/** A level moved down or up; below 1 lies the learner's own. */
+function movedLevel(level: number | undefined, by: number): number | undefined {
+  const to = step(level ?? 0, by, TOP_LEVEL + 1);
+  return to === 0 ? undefined : to;
+}
+
 export function updateFamilies(
   state: State,
   world: World,
   screen: Screen & { name: 'families' },
   command: Command,
+  key: string,
 ): State {
+  const { level: picked, ...plain } = screen;
+  const atLevel = (level: number | undefined): State => ({
+    ...state,
+    screen: level === undefined ? plain : { ...plain, level },
+  });
   switch (command) {
+    case 'less':
+      return atLevel(movedLevel(picked, -1));
+    case 'more':
+      return atLevel(movedLevel(picked, 1));
+    case 'digit':
+      return atLevel(movedLevel(undefined, Number(key)));
     case 'up':
     case 'down': {
       const by = command === 'up' ? -1 : 1;
@@ -83,7 +115,8 @@ export function updateFamilies(
     case 'confirm': {
       const family = world.families[screen.selected]?.id;
       if (family === undefined) return state;
-      return ask(show(state, { name: 'waiting' }), { type: 'start-set', family });
+      const choice = { family, ...(picked === undefined ? {} : { level: picked }) };
+      return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice });
     }
     default:
       return show(state, { name: 'home' });
@@ -99,10 +132,10 @@ export function workedExample(state: State, world: World, at: number): State {
   const withPlane = byLevel.filter((drill) => world.kindOf(drill).plane !== undefined);
   const full = withPlane.find((drill) => world.kindOf(drill).fields(drill).length > 1);
   const easiest = full ?? withPlane[0] ?? byLevel[0];
-  if (easiest === undefined) return show(state, { name: 'home' });
+  if (easiest === undefined) return offerPlacing(state, world);
   const item: SetItem = { drillId: easiest.id, feedback: 'each', why: 'worked example' };
   const screen = drillScreen(world, item, at);
-  if (screen === undefined) return show(state, { name: 'home' });
+  if (screen === undefined) return offerPlacing(state, world);
   return show(state, { ...screen, worked: true, answer: world.kindOf(easiest).best(easiest) });
 }
 
@@ -138,6 +171,8 @@ function answerWelcome(state: State, world: World, screen: Screen & { name: 'wel
         world,
         at,
       );
+    case 'placing':
+      return value === 'placing' ? startPlacing(state) : show(state, { name: 'home' });
   }
 }
 

@@ -1,8 +1,10 @@
 /** After an answer: the result, why, and the end of the set. */
+import type { SetChoice } from '../deps.js';
 import type { Command } from '../keys.js';
 import { scrolled } from '../page.js';
-import type { ResultScreen, State, SummaryScreen, World } from '../state.js';
+import type { ResultScreen, SetRun, State, SummaryScreen, World } from '../state.js';
 import { ask, show, step } from './common.js';
+import { offerPlacing } from './menus.js';
 import { afterResult, drillScreen, showResult } from './set.js';
 
 function again(state: State, world: World, { attempt, place }: ResultScreen, at: number): State {
@@ -23,7 +25,7 @@ export function updateResult(
 ): State {
   switch (command) {
     case 'next':
-      if (screen.worked) return ask(show(state, { name: 'waiting' }), { type: 'start-set' });
+      if (screen.worked) return offerPlacing(state, world);
       if (screen.from === 'summary') return show(state, { name: 'summary', selected: screen.place });
       return afterResult(state, world, at);
     case 'again':
@@ -39,6 +41,12 @@ export function updateResult(
   }
 }
 
+/** What another set is to be: the family and level as before; a placing round or a mending is not done twice. */
+function onceMore(set: SetRun | undefined): SetChoice {
+  const { placing: _placed, mend: _mended, ...choice } = set?.choice ?? {};
+  return choice;
+}
+
 export function updateSummary(state: State, screen: SummaryScreen, command: Command): State {
   const { set } = state;
   const count = set?.attempts.length ?? 0;
@@ -50,10 +58,12 @@ export function updateSummary(state: State, screen: SummaryScreen, command: Comm
     case 'confirm':
       return showResult(state, screen.selected, 'summary');
     case 'restart':
-      return ask(show(state, { name: 'waiting' }), {
-        type: 'start-set',
-        ...(set?.family === undefined ? {} : { family: set.family }),
-      });
+      return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice: onceMore(set) });
+    case 'mend': {
+      const mend = set?.summary?.mistakes ?? [];
+      if (mend.length === 0) return state;
+      return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice: { ...onceMore(set), mend } });
+    }
     case 'home':
       return show(state, { name: 'home' });
     default:

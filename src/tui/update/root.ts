@@ -48,7 +48,7 @@ function onKey(before: State, world: World, key: string, at: number): State {
     case 'bench':
       return updateBench(state, world, screen, command);
     case 'families':
-      return updateFamilies(state, world, screen, command);
+      return updateFamilies(state, world, screen, command, key);
     case 'welcome':
       return updateWelcome(state, world, screen, command, key, at);
     case 'progress':

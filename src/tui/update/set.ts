@@ -1,7 +1,7 @@
 /** A set of drills: which comes next, and which results are kept back until when. */
 import { firstAnswer } from '../../drills/answers.js';
 import type { DrillCommon } from '../../drills/types.js';
-import type { SetItem } from '../deps.js';
+import type { SetChoice, SetItem } from '../deps.js';
 import type { Attempt, DrillScreen, SetRun, State, World } from '../state.js';
 import { ask, show, withNotice } from './common.js';
 
@@ -45,7 +45,7 @@ export function drillScreen(
 
 export interface SetRequest {
   readonly items: readonly SetItem[];
-  readonly family?: string;
+  readonly choice?: SetChoice;
   /** No new drill starts after so many minutes. */
   readonly minutes?: number;
   readonly at: number;
@@ -53,7 +53,7 @@ export interface SetRequest {
 
 /** Starts a set. */
 export function startSet(state: State, world: World, request: SetRequest): State {
-  const { family, minutes, at } = request;
+  const { choice = {}, minutes, at } = request;
   // Asked by key, not by value: a drill may be made only when it is read.
   const items = request.items.filter((item) => 'drill' in item || world.drills.has(item.drillId));
   if (items.length === 0) {
@@ -65,7 +65,7 @@ export function startSet(state: State, world: World, request: SetRequest): State
     index: 0,
     attempts: [],
     held: [],
-    ...(family === undefined ? {} : { family }),
+    choice,
     ...(minutes === undefined ? {} : { deadline: at + minutes * 60_000 }),
   };
   return nextDrill({ ...state, set }, world, at);

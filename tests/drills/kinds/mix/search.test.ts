@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { seededDraw } from '../../../../src/chance/draw.js';
 import { checkDrill } from '../../../../src/drills/check.js';
 import { mixKind as mixKindIn } from '../../../../src/drills/kinds/mix/index.js';
 import type { MixDrill } from '../../../../src/drills/kinds/mix/schema.js';
 import { challenge, solve, solved } from '../../../../src/drills/kinds/mix/solve.js';
 import { neighbours } from '../../../../src/drills/look.js';
-import { seededDraw } from '../../../../src/chance/draw.js';
 import type { Answer, Field } from '../../../../src/drills/types.js';
 import { STUDIO } from '../../../studio.js';
 import { roof, wide } from '../../sample.js';

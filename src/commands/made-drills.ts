@@ -1,0 +1,82 @@
+/** Drills made while practising: each about another thing than those shown shortly before. */
+import { seededDraw, seedOf } from '../chance/draw.js';
+import type { Drill } from '../drills/kinds/index.js';
+import { kindOf } from '../drills/kinds/index.js';
+import { generateDrill, usedBefore } from '../drills/make/index.js';
+import { randomAnswer } from '../drills/random-answer.js';
+import type { Studio } from '../paints/index.js';
+
+/** Drills remembered; more than a made drill looks back at. */
+const MOST_REMEMBERED = 24;
+/** Drills made at most for one that suits; each takes about a twentieth of a second. */
+const MOST_MADE = 6;
+/** Random answers that are graded to see whether a drill can show a mistake. */
+const TRIED = 30;
+
+/** Whether some answer to a drill shows an idea. */
+export function canShow(studio: Studio, drill: Drill, idea: string): boolean {
+  const kind = kindOf(studio, drill);
+  const fields = kind.fields(drill);
+  const draw = seededDraw(1);
+  return Array.from({ length: TRIED }, () => kind.grade(drill, randomAnswer(fields, draw))).some(
+    (grade) => grade.idea === idea,
+  );
+}
+
+/** What a made drill has to be. */
+export interface MadeRequest {
+  readonly family: string;
+  readonly level: number;
+  readonly seed: number;
+  readonly palette: readonly string[];
+  /** An idea that it has to be able to show. */
+  readonly idea?: string | undefined;
+}
+
+/** Makes drills, and remembers what they were about: drills in a row share no subject and no sentence. */
+export class MadeDrills {
+  readonly #studio: Studio;
+  readonly #written: readonly Drill[];
+  /** Drills shown, the latest last. */
+  #shown: Drill[] = [];
+
+  constructor(studio: Studio, written: readonly Drill[]) {
+    this.#studio = studio;
+    this.#written = written;
+  }
+
+  /** Remembers that a drill is shown. */
+  note(drill: Drill): void {
+    this.#shown = [...this.#shown, drill].slice(-MOST_REMEMBERED);
+  }
+
+  /** A drill as requested, about something new where that can be made, and noted; the last try where none shows the idea. */
+  make(request: MadeRequest): Drill {
+    const { idea } = request;
+    for (let n = 0; ; n += 1) {
+      const drill = this.#one({ ...request, seed: n === 0 ? request.seed : seedOf(request.seed, n) });
+      if (idea !== undefined && !canShow(this.#studio, drill, idea) && n + 1 < MOST_MADE) continue;
+      this.note(drill);
+      return drill;
+    }
+  }
+
+  /** A box of few paints may hold no drill of a kind: then a written one stands in, whatever its paints. */
+  #one({ family, level, seed, palette }: MadeRequest): Drill {
+    try {
+      return generateDrill(this.#studio, {
+        seed,
+        family,
+        level,
+        palette,
+        avoid: usedBefore(this.#shown),
+      });
+    } catch (error) {
+      const written = this.#written.filter((drill) => drill.family === family);
+      written.sort((one, other) => Math.abs(one.level - level) - Math.abs(other.level - level));
+      const [nearest] = written;
+      if (nearest === undefined || !(error instanceof RangeError)) throw error;
+      return nearest;
+    }
+  }
+}

@@ -1,0 +1,100 @@
+/** One warm sentence at the end of a set. Every one of them is computed: the first that is true is said. */
+import type { HistoryEntry } from './entry.js';
+import { type FigureRow, figureRows, inSteps, isBetter } from './figure-rows.js';
+import type { FamilySummary } from './summary.js';
+import type { Figures } from './totals.js';
+
+/** Marks by which the mean has to rise before it is said. */
+const MARKS_WORTH_SAYING = 5;
+
+/** What the sentence is found in. */
+export interface SetFacts {
+  readonly now: Figures;
+  /** Of the sets before, of the same model. */
+  readonly before?: Figures;
+  readonly families: readonly FamilySummary[];
+  /** First answers, in order. */
+  readonly entries: readonly HistoryEntry[];
+}
+
+const list = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+function risen({ families }: SetFacts): string | undefined {
+  const up = families.filter(({ levelBefore, levelAfter }) => levelAfter > levelBefore);
+  const [first] = up;
+  if (first === undefined) return undefined;
+  if (up.length === 1) return `Well done: ${first.title} rose to level ${first.levelAfter}.`;
+  return `Well done: ${up.length} skills rose a level, ${list(up.slice(0, 2).map(({ title }) => title))}${up.length > 2 ? ' among them' : ''}.`;
+}
+
+const GAINS: Readonly<Record<FigureRow['id'], (row: FigureRow) => string>> = {
+  value: ({ now, before }) =>
+    `Your values came closer: ${now.value === 0 ? 'inside the band' : `${inSteps(now.value)} off`}, after ${before?.text} before.`,
+  kept: ({ now, before }) =>
+    `You kept more colour where it was asked: ${now.text}, after ${before?.text} before.`,
+  dull: ({ now, before }) =>
+    `Your greys came closer to what was asked: ${now.text} beside it, after ${before?.text} before.`,
+};
+
+function closer({ now, before }: SetFacts): string | undefined {
+  const gained = figureRows(now, before).find((row) => isBetter(row) === true);
+  return gained && GAINS[gained.id](gained);
+}
+
+function better({ now, before }: SetFacts): string | undefined {
+  if (before === undefined || Math.round(now.mark) - Math.round(before.mark) < MARKS_WORTH_SAYING)
+    return undefined;
+  return `Your mean mark rose to ${Math.round(now.mark)}, from ${Math.round(before.mark)} before.`;
+}
+
+function row({ entries }: SetFacts): string | undefined {
+  let longest = 0;
+  let now = 0;
+  for (const { verdict } of entries) {
+    now = verdict === 'good' ? now + 1 : 0;
+    longest = Math.max(longest, now);
+  }
+  if (longest === entries.length && longest > 1) return `Well done: all ${longest} of them good.`;
+  return longest >= 3 ? `Well done: ${longest} good answers in a row.` : undefined;
+}
+
+function mended({ families }: SetFacts): string | undefined {
+  const right = families.find(({ now, before }) => now.good > 0 && before !== undefined && before.good === 0);
+  const missed = right?.before?.answers;
+  return (
+    right &&
+    `${right.title} came right, after ${missed === 1 ? 'one that did not' : `${missed} that did not`}.`
+  );
+}
+
+function best({ entries, families }: SetFacts): string | undefined {
+  const top = entries.reduce<HistoryEntry | undefined>(
+    (most, entry) => (most === undefined || entry.mark > most.mark ? entry : most),
+    undefined,
+  );
+  if (top === undefined || top.verdict === 'off') return undefined;
+  const title = families.find(({ family }) => family === top.family)?.title ?? top.family;
+  return `Your best was ${title}, ${top.mark} of 100${top.verdict === 'good' ? ': well done' : ''}.`;
+}
+
+function begun({ families }: SetFacts): string | undefined {
+  const fresh = families.filter(({ isFirst }) => isFirst).length;
+  return fresh === 0
+    ? undefined
+    : `You met ${fresh === 1 ? 'one skill' : `${fresh} skills`} for the first time.`;
+}
+
+const SENTENCES = [risen, closer, mended, row, better, best, begun] as const;
+
+/** The sentence of a set. */
+export function warmWord(facts: SetFacts): string {
+  for (const say of SENTENCES) {
+    const said = say(facts);
+    if (said !== undefined) return said;
+  }
+  const { answers } = facts.now;
+  return answers === 1
+    ? 'One decision made before the brush touched the paper; the next one has it to build on.'
+    : `${answers} decisions made before the brush touched the paper; each miss below names one thing to change.`;
+}
