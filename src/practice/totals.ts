@@ -151,7 +151,18 @@ export function addToTotals(totals: Totals, entry: HistoryEntry): void {
     totals.dullAnswers += 1;
   }
 }
-addToTotals(totals, entry);
+
+/** Adds an answer to the last seven sets, opening a new one where it belongs to none of them. */
+export function addToSets(sets: Totals[], entry: HistoryEntry, atMs: number): void {
+  const model = modelOf(entry.engine);
+  let totals = sets.findLast((known) => known.set === entry.set && known.model === model);
+  if (totals === undefined) {
+    totals = newTotals(entry.set, model, atMs);
+    sets.push(totals);
+    if (sets.length > SETS_KEPT) sets.shift();
+  }
+  addToTotals(totals, entry);
+}
 
 /** Means over one or several sets; undefined for none. */
 export function figuresOf(sets: readonly Totals[]): Figures | undefined {
