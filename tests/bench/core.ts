@@ -59,7 +59,7 @@ export function benchCore(): BenchRow[] {
     scene: 'bench',
     ask: 'bench',
     start: { paints: { 'burnt-sienna': 1 }, strength: 0.3 },
-    goal: { value: [5, 6], chroma: 'bright' },
+    goal: { value: [5, 6], aim: 'rich' },
     tray,
     amounts: ['1:32', '1:16', '1:8', '1:4', '1:2', '1:1'],
     glazes: [],

@@ -27,7 +27,7 @@ const colour = (l: number, chroma: number, hue = 50): ColourReading =>
   );
 
 const START = colour(60, 60);
-const BRIGHT: Goal = { value: [5.3, 6.3], chroma: 'bright' };
+const BRIGHT: Goal = { value: [5.3, 6.3], aim: 'rich' };
 
 /** A goal as it is judged, from the start above. */
 const judged = (goal: Goal = BRIGHT, reach: Reach = { best: 60, dullest: 8 }): Judged => ({
@@ -83,7 +83,7 @@ describe('value', () => {
   test('within the model’s error of the band is too close to call and costs nothing', () => {
     for (const evidence of ['measured', 'transferred', 'estimated'] as const) {
       const edge = START.step - 0.9 * MODEL_ERROR[evidence].step;
-      const goal: Goal = { value: [edge - 1, edge], chroma: 'bright' };
+      const goal: Goal = { value: [edge - 1, edge], aim: 'rich' };
       const { result, score } = judgeValue(judged(goal), START, evidence);
       expect(result).toMatchObject({ verdict: 'good', tooCloseToCall: true });
       expect(score).toBe(1);
@@ -94,7 +94,7 @@ describe('value', () => {
     const { step } = MODEL_ERROR.measured;
     const at = (beyond: number): number => {
       const edge = START.step - step - beyond;
-      return judgeValue(judged({ value: [1, edge], chroma: 'bright' }), START, 'measured').score;
+      return judgeValue(judged({ value: [1, edge], aim: 'rich' }), START, 'measured').score;
     };
     expect(at(1e-6)).toBeGreaterThan(0.9999);
     expect(at(0.5)).toBeCloseTo(0.5, 9);
@@ -155,7 +155,7 @@ describe('a chroma band', () => {
 });
 
 describe('hue', () => {
-  const near = judged({ value: [4, 5], chroma: 'bright', hue: { near: 'start', within: 20 } });
+  const near = judged({ value: [4, 5], aim: 'rich', hue: { near: 'start', within: 20 } });
   test('is judged only where the drill asks for it', () => {
     expect(judgeHue(judged(), colour(50, 40, 200))).toBeUndefined();
   });

@@ -16,7 +16,7 @@ describe('a graded answer', () => {
   });
 
   test('reports value and chroma apart: the first may be good while the second is off', () => {
-    const grade = mixKind.grade(roof({ goal: { value: [5, 6], chroma: 'bright' } }), {
+    const grade = mixKind.grade(roof({ goal: { value: [5, 6], aim: 'rich' } }), {
       second: 'ultramarine-blue',
       amount: '1:4',
     });
@@ -97,7 +97,7 @@ describe('the mistaken idea', () => {
   });
   test('names the amount where another would do', () => {
     // A touch of the blue darkens by a quarter of a step and keeps most of the chroma.
-    const near = { goal: { value: [4.2, 5.2], chroma: 'bright' } } as const;
+    const near = { goal: { value: [4.2, 5.2], aim: 'rich' } } as const;
     expect(idea('ultramarine-blue', '1:32', near)).toBeUndefined();
     expect(idea('ultramarine-blue', '1:1', near)).toBe('too-much');
     expect(idea('alizarin-crimson', '1:8')).toBe('too-little');

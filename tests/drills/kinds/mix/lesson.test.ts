@@ -14,10 +14,10 @@ describe('the checker refuses a drill that teaches the wrong thing', () => {
   test('darken and keep it bright: the best must go around, and no opposite or black may do', () => {
     const across = roof({
       tray: ['ultramarine-blue', 'sap-green'],
-      goal: { value: [6.3, 7.3], chroma: 'bright' },
+      goal: { value: [6.3, 7.3], aim: 'rich' },
     });
     expect(lessonFaults(across).join()).toMatch(/does not go around the wheel \(across\)/);
-    const touch = roof({ goal: { value: [4.2, 5.2], chroma: 'bright' } });
+    const touch = roof({ goal: { value: [4.2, 5.2], aim: 'rich' } });
     expect(lessonFaults(touch).join()).toMatch(/a paint that should dull marks well: .*ultramarine-blue/);
     expect(lessonFaults(roof({ tray: ['alizarin-crimson', 'cadmium-red'] })).join()).toMatch(/tempts/);
   });
@@ -33,7 +33,7 @@ describe('the checker refuses a drill that teaches the wrong thing', () => {
   });
 
   test('a band tighter than the model’s own error', () => {
-    expect(lessonFaults(roof({ goal: { value: [5.7, 5.9], chroma: 'bright' } })).join()).toMatch(
+    expect(lessonFaults(roof({ goal: { value: [5.7, 5.9], aim: 'rich' } })).join()).toMatch(
       /value band is tighter/,
     );
     const narrow = roof({ family: 'dull-on-purpose', goal: { value: [5, 6], chroma: [20, 22] } });

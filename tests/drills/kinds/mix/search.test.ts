@@ -20,11 +20,11 @@ function allAnswers(fields: readonly Field[]): Answer[] {
 }
 
 const GOALS: readonly MixDrill['goal'][] = [
-  { value: [5, 6], chroma: 'bright' },
-  { value: [7, 8], chroma: 'bright' },
+  { value: [5, 6], aim: 'rich' },
+  { value: [7, 8], aim: 'rich' },
   { value: [4.5, 5.5], chroma: [20, 32] },
   { value: [6, 7], chroma: [0, 8] },
-  { value: [4.5, 5.5], chroma: 'bright', hue: { near: 'start', within: 20 } },
+  { value: [4.5, 5.5], aim: 'rich', hue: { near: 'start', within: 20 } },
 ];
 
 describe('the best answer', () => {
@@ -57,7 +57,7 @@ describe('the best answer', () => {
   });
 
   test('a value that no mixture has leaves the start’s own chroma as the measure, without a fault', () => {
-    const drill = roof({ goal: { value: [9.5, 10.5], chroma: 'bright' } });
+    const drill = roof({ goal: { value: [9.5, 10.5], aim: 'rich' } });
     const { start, reach } = solved(STUDIO, drill);
     expect(reach).toEqual({ best: start.chroma, dullest: 0 });
     expect(checkDrill(STUDIO, drill).faults.join()).toContain('cannot be reached');
