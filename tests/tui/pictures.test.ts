@@ -163,7 +163,8 @@ describe('the spectra', () => {
     expect(run?.fromNm).toBeLessThan(460);
     expect(run?.toNm).toBeGreaterThan(540);
     expect(run?.toNm).toBeLessThan(640);
-    expect(spectra?.shared).toContain('nm');
+    // Said in names of light, from its one end to the other, and red is not swallowed.
+    expect(spectra?.shared).toBe('violet to orange');
   });
 
   it('draws within its room and marks the shared part under the curves', () => {
