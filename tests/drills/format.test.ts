@@ -12,7 +12,7 @@ drills:
     title: A roof
     scene: A roof in the sun.
     start: { paints: { burnt-sienna: 1 }, strength: 0.3 }
-    goal: { value: [5.3, 6.3], chroma: bright }
+    goal: { aim: rich, value: [5.3, 6.3] }
     tray: [alizarin-crimson, ivory-black]
 `;
 
@@ -80,19 +80,40 @@ describe('what is wrong is named with file and line', () => {
     ['an id with blanks', line(4, '  - id: a roof'), /^set\.yaml:4: .*lower-case/],
     [
       'a band upside down',
-      line(10, '    goal: { value: [6.3, 5.3], chroma: bright }'),
+      line(10, '    goal: { aim: rich, value: [6.3, 5.3] }'),
       /^set\.yaml:10: .*low to high/,
     ],
     [
       'a value of NaN',
-      line(10, '    goal: { value: [.nan, 5.3], chroma: bright }'),
+      line(10, '    goal: { aim: rich, value: [.nan, 5.3] }'),
       /^set\.yaml:10: .*number/,
     ],
-    ['an endless value', line(10, '    goal: { value: [5.3, .inf], chroma: bright }'), /^set\.yaml:10: /],
+    ['an endless value', line(10, '    goal: { aim: rich, value: [5.3, .inf] }'), /^set\.yaml:10: .*value/],
     [
-      'a chroma word that is none',
-      line(10, '    goal: { value: [5.3, 6.3], chroma: brite }'),
-      /^set\.yaml:10: .*bright/,
+      'an aim that is none',
+      line(10, '    goal: { aim: rihc, value: [5.3, 6.3] }'),
+      /^set\.yaml:10: .*aim must be one of shade, rich,/,
+    ],
+    ['no aim', line(10, '    goal: { value: [5.3, 6.3] }'), /^set\.yaml:10: .*aim is missing/],
+    [
+      'a word for a chroma',
+      line(10, '    goal: { aim: rich, value: [5.3, 6.3], chroma: bright }'),
+      /^set\.yaml:10: .*chroma/,
+    ],
+    [
+      'a shade with a chroma of its own',
+      line(10, '    goal: { aim: shade, value: [5.3, 6.3], chroma: [20, 40] }'),
+      /^set\.yaml:10: .*from the light/,
+    ],
+    [
+      'a dull without a chroma',
+      line(10, '    goal: { aim: dull, value: [5.3, 6.3] }'),
+      /^set\.yaml:10: .*dull.* need it/,
+    ],
+    [
+      'a lean without a hue',
+      line(10, '    goal: { aim: lean, value: [5.3, 6.3], chroma: [0, 16] }'),
+      /^set\.yaml:10: .*lean needs a hue/,
     ],
     [
       'strength nothing',

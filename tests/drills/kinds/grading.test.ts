@@ -157,7 +157,7 @@ areas:
     expect(
       kindOf(drill)
         .given(drill)
-        .every(({ unread }) => unread === true),
+        .every(({ unread }) => unread === 'value'),
     ).toBe(true);
     expect(kindOf(drill).goalLines(drill).join(' ')).not.toMatch(/step|\d\.\d/);
   });

@@ -13,7 +13,7 @@ const mixKind = mixKindIn(STUDIO);
 
 const GREY = wide({
   start: { paints: { 'ivory-black': 1 }, strength: 0.3 },
-  goal: { value: [5, 6], chroma: [10, 30] },
+  goal: { aim: 'lean', value: [5, 6], chroma: [10, 30], hue: { near: 40, within: 40 } },
 });
 const WITH_WHITE = wide({
   start: { paints: { 'cadmium-red': 1, 'chinese-white': 1 }, strength: 0.2 },
@@ -56,7 +56,7 @@ describe('an explanation', () => {
         const [, valueLine = '', chromaLine = ''] = explanation;
         expect(/ too (light|dark) for /.test(valueLine)).toBe(value?.verdict !== 'good');
         expect(valueLine.includes('too close to call')).toBe(value?.tooCloseToCall);
-        expect(/too (bright|dull) |gone dull|dulled a little|far more could be had/.test(chromaLine)).toBe(
+        expect(/too (bright|dull)\.|gone dull|dulled a little|far more could be had|the shade glows|gone to mud/.test(chromaLine)).toBe(
           chroma?.verdict !== 'good',
         );
         if (mark === best.mark) expect(explanation.join(' ')).not.toContain('does it best');

@@ -59,7 +59,7 @@ describe('a graded answer', () => {
   test('what a drill fixes is no choice, and is told with the goal', () => {
     const fixed = roof({ amounts: ['1:4'] });
     expect(mixKind.fields(fixed).map(({ id }) => id)).toEqual(['second']);
-    expect(mixKind.goalLines(fixed)[0]).toBe('first wash: burnt sienna at 30 %, thick as milk');
+    expect(mixKind.goalLines(fixed)[0]).toBe('first wash: burnt sienna at 30 %, thick as milk; a rich dark');
     expect(mixKind.goalLines(fixed).at(-1)).toMatch(/^fixed: .*1:4/);
     expect(mixKind.fields(roof({ thins: [1, 2] })).map(({ id }) => id)).toEqual(['second', 'amount', 'thin']);
     // The ways are among the amounts, each with amounts of its own.
@@ -109,7 +109,7 @@ describe('the mistaken idea', () => {
   });
   test('names the nearness where colour had to go', () => {
     const drill = roof({
-      goal: { value: [5.3, 6.3], chroma: [15, 27] },
+      goal: { aim: 'dull', value: [5.3, 6.3], chroma: [15, 27] },
       tray: ['alizarin-crimson', 'ultramarine-blue'],
     });
     expect(mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:1' }).idea).toBe('stayed-near');
@@ -117,7 +117,7 @@ describe('the mistaken idea', () => {
   test('names the lean where value and chroma are right', () => {
     const drill = roof({
       start: { paints: { 'cadmium-red': 1 }, strength: 0.2 },
-      goal: { value: [6.5, 7.7], chroma: [5, 25], hue: { near: 55, within: 50 } },
+      goal: { aim: 'lean', value: [6.5, 7.7], chroma: [5, 25], hue: { near: 55, within: 50 } },
       tray: ['prussian-blue'],
     });
     expect(mixKind.grade(drill, { amount: '1:2' }).idea).toBe('wrong-lean');

@@ -25,7 +25,7 @@ describe('the checker refuses a drill that teaches the wrong thing', () => {
   test('dull it on purpose: the best must lie across', () => {
     const near = roof({
       family: 'dull-on-purpose',
-      goal: { value: [4.5, 5.5], chroma: [45, 61] },
+      goal: { aim: 'dull', value: [4.5, 5.5], chroma: [45, 61] },
     });
     const faults = lessonFaults(near).join();
     expect(faults).toMatch(/alizarin-crimson, does not go across the wheel \(around\)/);
@@ -36,12 +36,12 @@ describe('the checker refuses a drill that teaches the wrong thing', () => {
     expect(lessonFaults(roof({ goal: { value: [5.7, 5.9], aim: 'rich' } })).join()).toMatch(
       /value band is tighter/,
     );
-    const narrow = roof({ family: 'dull-on-purpose', goal: { value: [5, 6], chroma: [20, 22] } });
+    const narrow = roof({ family: 'dull-on-purpose', goal: { aim: 'dull', value: [5, 6], chroma: [20, 22] } });
     expect(lessonFaults(narrow).join()).toMatch(/chroma band is tighter/);
   });
 
   test('a deep dark must be deep, and not a black', () => {
-    const shallow = roof({ family: 'deep-dark', goal: { value: [6, 7], chroma: [0, 20] } });
+    const shallow = roof({ family: 'deep-dark', goal: { aim: 'neutral', value: [6, 7], chroma: [0, 20] } });
     expect(lessonFaults(shallow).join()).toMatch(/lighter than L\* 25/);
   });
 

@@ -22,8 +22,8 @@ function allAnswers(fields: readonly Field[]): Answer[] {
 const GOALS: readonly MixDrill['goal'][] = [
   { value: [5, 6], aim: 'rich' },
   { value: [7, 8], aim: 'rich' },
-  { value: [4.5, 5.5], chroma: [20, 32] },
-  { value: [6, 7], chroma: [0, 8] },
+  { value: [4.5, 5.5], aim: 'dull', chroma: [20, 32] },
+  { value: [6, 7], aim: 'neutral', chroma: [0, 8] },
   { value: [4.5, 5.5], aim: 'rich', hue: { near: 'start', within: 20 } },
 ];
 
