@@ -32,7 +32,7 @@ drills:
     title: Quay
     scene: A quay wall.
     start: { paints: { burnt-sienna: 1 }, strength: 0.3 }
-    goal: { value: [5.3, 6.3], chroma: bright }
+    goal: { aim: rich, value: [5.3, 6.3] }
     tray: [alizarin-crimson, ultramarine-blue, ivory-black]
     amounts: ['1:8', '1:4', '1:2', '1:1']
 `;

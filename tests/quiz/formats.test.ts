@@ -24,7 +24,7 @@ const DRILLS: readonly MixDrill[] = [
   }),
   wide({
     id: 'all',
-    goal: { value: [5, 6], chroma: [20, 36], hue: { near: 55, within: 40 } },
+    goal: { aim: 'dull', value: [5, 6], chroma: [20, 36], hue: { near: 55, within: 40 } },
     painting: ['burnt-sienna'],
   }),
 ];
@@ -76,12 +76,13 @@ describe('a handout with glazes, strokes and water', () => {
     }
   });
 
-  it('takes the ways and the water into its digest', () => {
+  it('takes the ways, the water and the aim into its digest', () => {
     const digests = [
       text,
       text.replace('0.15', '0.2'),
       text.replace('4.5', '5'),
       text.replace('share: 0.25, strength: 0.65', 'share: 0.25, strength: 0.7'),
+      text.replace('aim: rich', 'aim: shade'),
     ].map((changed) => parseHandout(STUDIO, changed, 'x').digest);
     expect(new Set(digests).size).toBe(digests.length);
   });
