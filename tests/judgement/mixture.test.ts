@@ -141,7 +141,7 @@ describe('chroma that stays bright', () => {
 });
 
 describe('a chroma band', () => {
-  const band = judged({ value: [4, 5], chroma: [20, 32] });
+  const band = judged({ aim: 'dull', value: [4, 5], chroma: [20, 32] });
   test.each([
     [26, 'good'],
     [34, 'good'],
@@ -156,8 +156,24 @@ describe('a chroma band', () => {
 
 describe('hue', () => {
   const near = judged({ value: [4, 5], aim: 'rich', hue: { near: 'start', within: 20 } });
-  test('is judged only where the drill asks for it', () => {
-    expect(judgeHue(judged(), colour(50, 40, 200))).toBeUndefined();
+  test('is not judged where the aim is grey and no hue is asked, nor where the start has none to hold', () => {
+    const neutral = judged({ value: [4, 5], aim: 'neutral', chroma: [0, 12] });
+    expect(judgeHue(neutral, colour(50, 40, 200))).toBeUndefined();
+    const fromGrey = { ...judged(), start: colour(60, 5) };
+    expect(judgeHue(fromGrey, colour(50, 40, 200))).toBeUndefined();
+  });
+  test.each([
+    ['shade', 25],
+    ['rich', 40],
+    ['dull', 25],
+    ['distance', 30],
+  ] as const)('of a %s is the start’s within %d degrees where the drill states no other', (aim, within) => {
+    const goal: Goal = { value: [4, 5], aim };
+    expect(judgeHue(judged(goal), colour(50, 40, 50 + within - 1))).toMatchObject({
+      score: 1,
+      result: { verdict: 'good', asked: { within } },
+    });
+    expect(judgeHue(judged(goal), colour(50, 40, 200))?.score).toBe(0);
   });
   test('fades over two margins of 15 degrees', () => {
     expect(judgeHue(near, colour(50, 40, 65))?.score).toBe(1);
@@ -166,7 +182,7 @@ describe('hue', () => {
   });
   test('a grey has none to miss, unless its lean is the question', () => {
     expect(judgeHue(near, colour(50, 3, 230))?.score).toBe(1);
-    const lean = judged({ value: [4, 5], chroma: [3, 14], hue: { near: 55, within: 50 } });
+    const lean = judged({ value: [4, 5], aim: 'lean', chroma: [3, 14], hue: { near: 55, within: 50 } });
     expect(judgeHue(lean, colour(50, 4, 230))?.score).toBe(0);
   });
 });

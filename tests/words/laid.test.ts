@@ -69,7 +69,7 @@ describe('stretches of the spectrum in words', () => {
         { fromNm: 560, toNm: 580 },
         { fromNm: 640, toNm: 700 },
       ]),
-    ).toBe('violet to blue (400-480 nm), yellow (560-580 nm) and red (640-700 nm)');
+    ).toBe('violet to blue, yellow and red');
   });
 
   test('without others: what is in both goes', () => {

@@ -1,9 +1,10 @@
 /** Drills made up from the lexicon, and what must hold of each whatever its seed: a few in the quick run, three thousand in the long one. */
 import { seedOf } from '../../../src/chance/draw.js';
-import { checkDrill, neighbours } from '../../../src/drills/check.js';
+import { checkDrill } from '../../../src/drills/check.js';
 import type { Drill } from '../../../src/drills/kinds/index.js';
 import type { MixDrill } from '../../../src/drills/kinds/mix/schema.js';
 import { findSubject, SUBJECTS } from '../../../src/drills/lexicon.js';
+import { neighbours } from '../../../src/drills/look.js';
 import { GENERATED_FAMILIES, generateDrill } from '../../../src/drills/make/index.js';
 import { kindOf, paintOf, STUDIO } from '../../studio.js';
 
@@ -131,7 +132,9 @@ const PICTURED = new Set(SUBJECTS.map(({ picture }) => picture));
 
 /** All that is wrong with a made drill. */
 export function madeFaults(drill: Drill): string[] {
-  const { faults, bestMark, trapMark } = checkDrill(STUDIO, drill, 7);
+  const { faults, look } = checkDrill(STUDIO, drill, 7);
+  const bestMark = look.best.grade.mark;
+  const trapMark = look.worst.grade.mark;
   const { title, scene, picture } = drill;
   const words = [title, scene, drill.hint ?? ''];
   return [

@@ -5,11 +5,11 @@ import { checkDrill } from '../../../src/drills/check.js';
 import { drillWithFamilySchema } from '../../../src/drills/format.js';
 import type { Drill } from '../../../src/drills/kinds/index.js';
 import { GENERATED_FAMILIES, generateDrill } from '../../../src/drills/make/index.js';
-import { SCENES } from '../../../src/drills/make/scene.js';
+import { MIX_GENERATORS } from '../../../src/drills/make/mix-generators.js';
 import { STUDIO } from '../../studio.js';
 
 /** The families whose generators are made of mix drills, and those of all other kinds. */
-export const MIX_FAMILIES = Object.keys(SCENES);
+export const MIX_FAMILIES = Object.keys(MIX_GENERATORS);
 export const OTHER_FAMILIES = GENERATED_FAMILIES.filter((family) => !MIX_FAMILIES.includes(family));
 /** Every measured paint. */
 export const ALL = STUDIO.paints.filter(({ evidence }) => evidence === 'measured').map(({ id }) => id);
