@@ -83,11 +83,7 @@ describe('what is wrong is named with file and line', () => {
       line(10, '    goal: { aim: rich, value: [6.3, 5.3] }'),
       /^set\.yaml:10: .*low to high/,
     ],
-    [
-      'a value of NaN',
-      line(10, '    goal: { aim: rich, value: [.nan, 5.3] }'),
-      /^set\.yaml:10: .*number/,
-    ],
+    ['a value of NaN', line(10, '    goal: { aim: rich, value: [.nan, 5.3] }'), /^set\.yaml:10: .*number/],
     ['an endless value', line(10, '    goal: { aim: rich, value: [5.3, .inf] }'), /^set\.yaml:10: .*value/],
     [
       'an aim that is none',

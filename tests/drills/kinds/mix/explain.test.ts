@@ -56,9 +56,11 @@ describe('an explanation', () => {
         const [, valueLine = '', chromaLine = ''] = explanation;
         expect(/ too (light|dark) for /.test(valueLine)).toBe(value?.verdict !== 'good');
         expect(valueLine.includes('too close to call')).toBe(value?.tooCloseToCall);
-        expect(/too (bright|dull)\.|gone dull|dulled a little|far more could be had|the shade glows|gone to mud/.test(chromaLine)).toBe(
-          chroma?.verdict !== 'good',
-        );
+        expect(
+          /too (bright|dull)\.|gone dull|dulled a little|far more could be had|the shade glows|gone to mud/.test(
+            chromaLine,
+          ),
+        ).toBe(chroma?.verdict !== 'good');
         if (mark === best.mark) expect(explanation.join(' ')).not.toContain('does it best');
       }
     }

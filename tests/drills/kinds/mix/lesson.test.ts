@@ -36,13 +36,68 @@ describe('the checker refuses a drill that teaches the wrong thing', () => {
     expect(lessonFaults(roof({ goal: { value: [5.7, 5.9], aim: 'rich' } })).join()).toMatch(
       /value band is tighter/,
     );
-    const narrow = roof({ family: 'dull-on-purpose', goal: { aim: 'dull', value: [5, 6], chroma: [20, 22] } });
+    const narrow = roof({
+      family: 'dull-on-purpose',
+      goal: { aim: 'dull', value: [5, 6], chroma: [20, 22] },
+    });
     expect(lessonFaults(narrow).join()).toMatch(/chroma band is tighter/);
   });
 
   test('a deep dark must be deep, and not a black', () => {
     const shallow = roof({ family: 'deep-dark', goal: { aim: 'neutral', value: [6, 7], chroma: [0, 20] } });
     expect(lessonFaults(shallow).join()).toMatch(/lighter than L\* 25/);
+  });
+
+  const aims: readonly (readonly [string, Partial<MixDrill>, RegExp])[] = [
+    [
+      'a shade no darker than what is lit',
+      { goal: { aim: 'shade', value: [3.7, 4.7] }, tray: ['burnt-sienna'], amounts: ['1:32', '1:16'] },
+      /has to be darker than its start/,
+    ],
+    [
+      'a shade in black, which is mud',
+      { goal: { aim: 'shade', value: [5.3, 6.3] }, tray: ['ivory-black'] },
+      /below the shading line: it is mud/,
+    ],
+    [
+      'a shade in more and stronger colour, which glows',
+      {
+        start: { paints: { 'burnt-sienna': 1 }, strength: 0.1 },
+        goal: { aim: 'shade', value: [3.5, 4.5] },
+        tray: ['cadmium-red', 'alizarin-crimson'],
+        amounts: ['1:1', '2:1', '4:1'],
+      },
+      /above the shading line: the shade glows/,
+    ],
+    [
+      'a rich dark in black',
+      { goal: { aim: 'rich', value: [5.3, 6.3] }, tray: ['ivory-black'] },
+      /lies below the shading line/,
+    ],
+    [
+      'a dulling that keeps the colour',
+      { goal: { aim: 'dull', value: [4.5, 5.5], chroma: [45, 61] } },
+      /hardly duller than the start/,
+    ],
+    [
+      'a distance that comes nearer',
+      { goal: { aim: 'distance', value: [4.5, 5.5], chroma: [45, 61] } },
+      /farther off has to be lighter.*may not be darker than the start/,
+    ],
+    [
+      'a neutral that is still a colour',
+      { goal: { aim: 'neutral', value: [4.5, 5.5], chroma: [10, 30] } },
+      /a neutral ends at a lower chroma/,
+    ],
+    [
+      'a lean that is still a colour',
+      { goal: { aim: 'lean', value: [4.5, 5.5], chroma: [10, 30], hue: { near: 50, within: 40 } } },
+      /a lean ends at chroma 20 or below/,
+    ],
+    ['a red for lemons', { subject: 'lemons' }, /is no colour of lemons/],
+  ];
+  test.each(aims)('%s', (_what, change, message) => {
+    expect(lessonFaults(roof(change)).join()).toMatch(message);
   });
 
   test('strength: equal parts must be open and must fail', () => {
