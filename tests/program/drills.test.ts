@@ -110,6 +110,12 @@ describe('mudlark drills', () => {
       { 'a.yaml': GOOD.replace('alizarin-crimson,', 'alizarin-crimsom,') },
       /a\.yaml:11: .*Did you mean alizarin-crimson/,
     ],
+    ['a goal without its aim', { 'a.yaml': GOOD.replace('aim: rich, ', '') }, /a\.yaml:10: .*aim is missing/],
+    [
+      'a shade with a chroma of its own',
+      { 'a.yaml': GOOD.replace('aim: rich,', 'aim: shade, chroma: [20, 36],') },
+      /a\.yaml:10: .*a shade has its chroma from the light/,
+    ],
     ['a duplicated id in two files', { 'a.yaml': GOOD, 'sub/b.yaml': GOOD }, /quay-test/],
     [
       'control characters',
