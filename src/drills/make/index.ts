@@ -9,7 +9,8 @@ import { DIAGNOSIS_GENERATORS } from './diagnosis-generators.js';
 import { DRYING_GENERATORS } from './drying-generators.js';
 import type { Level } from './levels.js';
 import { MIX_GENERATORS } from './mix-generators.js';
-import { holdsSubject } from './mix-plan.js';
+import { keepsPlan } from './mix-plan.js';
+import { MIX_RULES, type PlanRules } from './mix-rules.js';
 import { usedBy } from './sentences.js';
 import { SHADOW_GENERATORS } from './shadow-generators.js';
 
@@ -119,8 +120,9 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
     } as Drill;
     // The lesson first: it costs a tenth of the whole check and fails most.
     const isLesson = (kindOf(studio, drill).faults?.(drill) ?? []).length === 0;
-    const isSubject = drill.kind !== 'mix' || holdsSubject(studio, drill);
-    if (isLesson && isSubject && isSound(studio, drill)) return drill;
+    const isKept = (): boolean =>
+      drill.kind !== 'mix' || keepsPlan(studio, drill, MIX_RULES[family] as PlanRules);
+    if (isLesson && isKept() && isSound(studio, drill)) return drill;
   }
   throw new RangeError(
     `${family}, level ${level}: no drill found for a palette of ${paints.length} paints; try a larger one`,

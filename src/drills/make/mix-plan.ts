@@ -1,6 +1,5 @@
 /** Plans of mix drills: a start, a mixture worth reaching, a subject that has both colours, a goal and a tray that tempts. */
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
-import type { ColourReading } from '../../colour/reading.js';
 import type { Aim } from '../../judgement/index.js';
 import { evidenceOf, type Pigment, paintOf, type Studio } from '../../paints/index.js';
 import { type FirstWash, seeLaid, trialOf } from '../../washes/index.js';
@@ -180,12 +179,19 @@ export function planMix(
   };
 }
 
-/** Whether the best answer to a made drill, and not only the mixture that it was planned around, is a colour of its subject. */
-export function holdsSubject(studio: Studio, drill: MixDrill): boolean {
+/**
+ * Whether the best answer to a made drill, and not only the mixture that it was planned around, is a colour of its subject
+ * and made with a paint that may be the answer.
+ */
+export function keepsPlan(studio: Studio, drill: MixDrill, rules: PlanRules): boolean {
   const { start, best } = solved(studio, drill);
-  const after: ColourReading = best.seen.colour;
+  const after = best.seen.colour;
   const { aim } = drill.goal;
   const subject = findSubject(drill.subject ?? '');
   if (subject === undefined || !suits(subject, aim, start, after)) return false;
-  return (aim !== 'dull' && aim !== 'lean') || Math.abs(after.step - start.step) <= MOST_HELD_STEP;
+  if ((aim === 'dull' || aim === 'lean') && Math.abs(after.step - start.step) > MOST_HELD_STEP) return false;
+  const { second } = best.choice;
+  const first = Object.keys(drill.start.paints).map((id) => paintOf(studio, id));
+  const partner = { pigment: paintOf(studio, second), ...seatOf(studio, drill.start, second) };
+  return rules.serves(partner, start, first);
 }

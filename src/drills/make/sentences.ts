@@ -15,6 +15,8 @@ export interface Sentence {
   readonly aspect: string;
   readonly text: string;
   readonly for?: Trait;
+  /** Sky, rain or sun are in it: not for what has a roof over it. */
+  readonly outdoors?: true;
   /** Which opening goes before it; none where the sentence says what the light does. */
   readonly light?: 'sun' | 'any';
 }
@@ -98,6 +100,7 @@ export function sceneOf(
     (sentence) =>
       sentence.theme === theme &&
       (sentence.for === undefined || hasTrait(subject, sentence.for)) &&
+      !(sentence.outdoors === true && hasTrait(subject, 'indoors')) &&
       // What is painted for rain and fog has no sun to turn away from.
       (sentence.light !== SUN || placeOf(subject) !== 'weather') &&
       !avoid.includes(sentence.key),
