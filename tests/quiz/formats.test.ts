@@ -1,7 +1,8 @@
 /** Handouts and answers of drills with every way of applying, through their files and back; files of the first format. */
 import { describe, expect, it } from 'vitest';
+import { seededDraw } from '../../src/chance/draw.js';
 import type { MixDrill } from '../../src/drills/kinds/mix/schema.js';
-import { randomAnswer, seededDraw } from '../../src/drills/random-answer.js';
+import { randomAnswer } from '../../src/drills/random-answer.js';
 import { DataError } from '../../src/errors.js';
 import { parseSitting, sittingText } from '../../src/quiz/answers.js';
 import { type Handout, parseHandout } from '../../src/quiz/handout.js';
