@@ -46,7 +46,7 @@ function addPigments({ command, print }: Program): void {
     )
     .action(async (id: string, _options, self: Command) => {
       const [{ pigmentShowJson, pigmentShowText }, { printed }, studio] = await Promise.all([
-        import('./pigments.js'),
+        import('./pigment-page.js'),
         import('./run.js'),
         openStudio(),
       ]);

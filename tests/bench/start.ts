@@ -61,7 +61,7 @@ export async function benchStart(): Promise<BenchRow[]> {
   const unit = median(empty);
   return [
     { name: '--version', ratio: median(version) / unit, base, atMost: 1.3 },
-    { name: 'mix of two paints', ratio: median(mix) / unit, base, atMost: 3 },
+    { name: 'mix of two paints', ratio: median(mix) / unit, base, atMost: 2.3 },
     { name: 'first frame of the screens', ratio: median(frame) / unit, base, atMost: 5 },
   ];
 }

@@ -1,6 +1,6 @@
 /** What holds for the page of every pigment. */
 import { expect } from 'vitest';
-import { pigmentShowText } from '../../src/commands/pigments.js';
+import { pigmentShowText } from '../../src/commands/pigment-page.js';
 import { widthOf } from '../../src/text/wrap.js';
 import { STUDIO } from '../studio.js';
 

@@ -1,13 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { accuracyText } from '../../src/commands/accuracy.js';
 import { plotCurve } from '../../src/commands/curve-plot.js';
-import {
-  neutralisersOf,
-  pigmentShowJson,
-  pigmentShowText,
-  pigmentsJson,
-  pigmentsText,
-} from '../../src/commands/pigments.js';
+import { neutralisersOf, pigmentShowJson, pigmentShowText } from '../../src/commands/pigment-page.js';
+import { pigmentsJson, pigmentsText } from '../../src/commands/pigments.js';
 import { paintOf, STUDIO } from '../studio.js';
 import { expectPage } from './page.js';
 

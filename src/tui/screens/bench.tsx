@@ -1,6 +1,7 @@
 /** The mixing bench: up to three paints; here, unlike in a drill, the colour is shown while it changes. */
 import { Box, Text } from 'ink';
 import type { Spectrum } from '../../optics/index.js';
+import type { Pigment } from '../../paints/index.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { seeAlone, seeLaid } from '../../washes/index.js';
 import { Frame } from '../components/frame.js';
@@ -27,18 +28,16 @@ export function benchMixture(screen: BenchScreen, world: World): Spectrum | unde
   return laid === undefined ? undefined : seeLaid(world.studio, laid).reflectance;
 }
 
+const known = new WeakMap<Pigment, Look>();
+
 /** A paint on its own, at half strength, to know it by. */
 function paintLook(world: World, id: string | undefined): Look | undefined {
   const pigment = world.studio.paints.find((each) => each.id === id);
   if (pigment === undefined) return undefined;
-  let look = known.get(pigment.id);
-  if (look === undefined) {
-    look = lookOf(seeAlone(world.studio, pigment.id, 0.5).reflectance);
-    known.set(pigment.id, look);
-  }
+  const look = known.get(pigment) ?? lookOf(seeAlone(world.studio, pigment.id, 0.5).reflectance);
+  known.set(pigment, look);
   return look;
 }
-const known = new Map<string, Look>();
 
 function rowsOfBench(
   screen: BenchScreen,
@@ -157,12 +156,7 @@ export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.E
   const mixture = benchMixture(screen, world);
   const look = mixture === undefined ? undefined : lookOf(mixture);
   const flat = state.colourLevel === 0;
-  const sight = {
-    pointer: glyphs.pointer,
-    flat: flat || state.settings.screenReader,
-    less: glyphs.less,
-    more: glyphs.more,
-  };
+  const sight = { ...glyphs, flat: flat || state.settings.screenReader };
   const rows = rowsOfBench(screen, world, sight);
   if (state.settings.screenReader) return <SpokenBench screen={screen} rows={rows} look={look} />;
   if (screen.picking !== undefined) {
