@@ -32,8 +32,8 @@ export interface Criterion {
   readonly tolerance: (evidence: Evidence) => number;
   /** "chroma 42", "step 6.1". */
   readonly words: (seen: Seen, context: Context) => string;
-  /** "12 more chroma", from a difference of scores above 0: what the better one has over the other. */
-  readonly gap: (difference: number) => string;
+  /** "12 more chroma": what the better score has over the other, between the figures as `words` rounds them. */
+  readonly gap: (better: number, other: number, context: Context) => string;
   /** The idea behind a wrong pick, unless the paints themselves show another. */
   readonly idea: string;
   readonly needs?: 'start' | 'target';
@@ -44,8 +44,12 @@ const chroma = (evidence: Evidence): number => MODEL_ERROR[evidence].chroma;
 
 const chromaWords = ({ colour }: Seen): string => `chroma ${colour.chroma.toFixed(0)}`;
 const stepWords = ({ colour }: Seen): string => `step ${colour.step.toFixed(1)}`;
-const lessWords = (what: string) => (difference: number) => `${difference.toFixed(0)} ${what}`;
-const stepGap = (what: string) => (difference: number) => `${difference.toFixed(1)} steps ${what}`;
+const rounded = (figure: number, digits: number): number => Number(figure.toFixed(digits));
+const between = (better: number, other: number, digits: number): string =>
+  (rounded(better, digits) - rounded(other, digits)).toFixed(digits);
+const lessWords = (what: string) => (better: number, other: number) => `${between(better, other, 0)} ${what}`;
+const stepGap = (what: string) => (better: number, other: number) =>
+  `${between(better, other, 1)} steps ${what}`;
 
 /** How far a colour reaches towards a hue: its chroma, less what points elsewhere. */
 function towards(hue: number, { colour }: Seen): number {
@@ -135,7 +139,7 @@ export const CRITERIA = {
     tolerance: (evidence) => chroma(evidence) / 40,
     words: (seen, context) =>
       `step ${seen.colour.step.toFixed(1)}, ${Math.round(100 * onTheLine(seen, context))} % of the chroma of a plain shade there`,
-    gap: (difference) => `${Math.round(100 * difference)} % more of a plain shade's chroma`,
+    gap: (better, other) => `${between(100 * better, 100 * other, 0)} % more of a plain shade's chroma`,
     idea: 'lost-chroma',
     needs: 'start',
   },
@@ -148,7 +152,10 @@ export const CRITERIA = {
       target?.chroma === undefined
         ? `step ${colour.step.toFixed(1)}`
         : `step ${colour.step.toFixed(1)}, chroma ${colour.chroma.toFixed(0)}`,
-    gap: lessWords('units of lightness and chroma nearer'),
+    gap: (better, other, { target }) =>
+      target?.chroma === undefined
+        ? stepGap('nearer')(better / 10, other / 10)
+        : lessWords('units of lightness and chroma nearer')(better, other),
     idea: 'missed-target',
     needs: 'target',
   },
@@ -164,7 +171,7 @@ export const CRITERIA = {
     tolerance: (evidence) => chroma(evidence) / 2,
     words: (seen, { studio }) =>
       `chroma ${seeWet(studio, seen.laid).colour.chroma.toFixed(1)} wet, ${seen.colour.chroma.toFixed(1)} dry`,
-    gap: lessWords('more chroma lost'),
+    gap: (better, other) => `${(better - other).toFixed(0)} more chroma lost`,
     idea: 'misjudged-drying',
   },
 } as const satisfies Record<string, Criterion>;

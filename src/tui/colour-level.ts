@@ -53,5 +53,5 @@ export function colourLevel(facts: ColourFacts): ColourLevel {
 export function colourNote(level: ColourLevel): string {
   if (level === 0) return 'No colours here: every paint is given in words and as a value.';
   if (level === 3) return '';
-  return `Colours are approximate (${level === 1 ? 16 : 256} only): trust the words and numbers.`;
+  return `Colours are approximate (${level === 1 ? 16 : 256} only): trust the words.`;
 }

@@ -42,7 +42,8 @@ export function verdictLines(
   }
   if (chroma !== undefined) {
     const close = chroma.tooCloseToCall ? '; too close to call' : '';
-    const kept = chroma.before > 0 ? ` (${Math.round(chroma.kept * 100)} % kept)` : '';
+    // Of a colour that got brighter nothing was there to keep.
+    const kept = chroma.before > 0 && chroma.kept <= 1 ? ` (${Math.round(chroma.kept * 100)} % kept)` : '';
     const text = `${chroma.before.toFixed(0)} ${arrow} ${chroma.after.toFixed(0)}${kept}, ${askedChroma(chroma.asked)}${close}`;
     lines.push({ label: 'chroma', verdict: chroma.verdict, text });
   }

@@ -17,13 +17,15 @@ import type { ResultScreen } from '../state.js';
 import { useSurroundings } from '../surroundings.js';
 import { drillTitle, resultSide } from '../titles.js';
 
-const MARK_CELLS = 20;
+/** Cells of the bar of a mark: fewer where the words beside it need the room. */
+const markCells = (columns: number): number => (columns < 70 ? 10 : 20);
 
 function markPieces(mark: number, verdict: Verdict, label: string, columns: number, glyphs: Glyphs): Piece[] {
-  const full = Math.round((mark / 100) * MARK_CELLS);
+  const cells = markCells(columns);
+  const full = Math.round((mark / 100) * cells);
   const head = `${mark} of 100  `;
-  const bar = glyphs.full.repeat(full) + glyphs.empty.repeat(MARK_CELLS - full);
-  const room = columns - head.length - MARK_CELLS - verdict.length - 8;
+  const bar = glyphs.full.repeat(full) + glyphs.empty.repeat(cells - full);
+  const room = columns - head.length - cells - verdict.length - 8;
   return [
     { text: head, role: 'title' },
     { text: bar, role: 'muted' },

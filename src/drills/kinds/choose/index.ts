@@ -97,15 +97,15 @@ function explain(
     lines.push(
       best.score - next.score <= all.tolerance
         ? `That has ${criterion.most}; ${next.label} comes so near that it counts as well.`
-        : `That has ${criterion.most}: ${criterion.gap(best.score - next.score)} than ${next.label}.`,
+        : `That has ${criterion.most}: ${criterion.gap(best.score, next.score, context)} than ${next.label}.`,
     );
   } else if (close) {
     lines.push(
-      `${sentence(best.label)} is ahead by ${criterion.gap(best.score - picked.score)}: too close to call, so yours counts.`,
+      `${sentence(best.label)} is ahead by ${criterion.gap(best.score, picked.score, context)}: too close to call, so yours counts.`,
     );
   } else {
     lines.push(
-      `Asked for was ${criterion.most}: ${best.label} has ${criterion.words(best.seen, context)}, ${criterion.gap(best.score - picked.score)} than yours.`,
+      `Asked for was ${criterion.most}: ${best.label} has ${criterion.words(best.seen, context)}, ${criterion.gap(best.score, picked.score, context)} than yours.`,
     );
   }
   const reason = reasonFor(studio, picked.seen.laid);

@@ -5,6 +5,7 @@
 
 import {
   type Comparison,
+  type Context,
   type CriterionId,
   compare,
   criterionOf,
@@ -62,12 +63,15 @@ function fields(drill: OrderDrill): readonly Field[] {
   ];
 }
 
+function contextOf(studio: Studio, { start, target }: OrderDrill): Context {
+  return { studio, start: start === undefined ? undefined : seeLaid(studio, start).colour, target };
+}
+
 function compared(studio: Studio, drill: OrderDrill, by: CriterionId): Comparison {
-  const start = drill.start === undefined ? undefined : seeLaid(studio, drill.start).colour;
   return compare(
     drill.items.map(({ id, name, laid }) => ({ id, label: name, laid })),
     by,
-    { studio, start, target: drill.target },
+    contextOf(studio, drill),
   );
 }
 
@@ -93,13 +97,8 @@ function best(studio: Studio, drill: OrderDrill): Answer {
 }
 
 function figures(studio: Studio, { rated }: Comparison, by: CriterionId, drill: OrderDrill): string {
-  const start = drill.start === undefined ? undefined : seeLaid(studio, drill.start).colour;
-  return rated
-    .map(
-      ({ label, seen }) =>
-        `${label}, ${criterionOf(by).words(seen, { studio, start, target: drill.target })}`,
-    )
-    .join('; ');
+  const context = contextOf(studio, drill);
+  return rated.map(({ label, seen }) => `${label}, ${criterionOf(by).words(seen, context)}`).join('; ');
 }
 
 function alsoLines(
@@ -140,7 +139,7 @@ function grade(studio: Studio, drill: OrderDrill, answer: Answer): Grade {
       ? ['The order is right.']
       : wrong.map(
           ([better, worse]) =>
-            `${better.label} stands before ${worse.label}: ${criterionOf(drill.by).gap(better.score - worse.score)}.`,
+            `${better.label} stands before ${worse.label}: ${criterionOf(drill.by).gap(better.score, worse.score, contextOf(studio, drill))}.`,
         )),
     ...also.lines,
   ];
