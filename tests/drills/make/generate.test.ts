@@ -46,12 +46,12 @@ describe('made-up drills', () => {
     });
     expect(hashes).toMatchInlineSnapshot(`
       [
-        "2b3f8c4612ec",
-        "b74b5aef58d6",
-        "b56343e34f8f",
-        "7a755b80edb9",
-        "0a65c4a9f028",
-        "ad323f2c53ab",
+        "ebd57d0b26c1",
+        "3a53f8d0d821",
+        "e9ab96131aea",
+        "7e901d135f64",
+        "c0aeb9467671",
+        "121be5012a8b",
       ]
     `);
   });
