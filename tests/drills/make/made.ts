@@ -69,7 +69,7 @@ export function expectSound(family: string, level: number, seeds: number): void 
 /** Texts of a drill that do not read well: no sentence, doubled blanks or words, blanks before a stop. */
 export function oddWords({ title, scene, hint = '' }: Drill): string[] {
   return [
-    ...(/^[A-Z].*\.$/.test(scene) ? [] : [scene]),
+    ...(/^[A-Z].*[.?]$/.test(scene) ? [] : [scene]),
     ...(/^[A-Z][^.]*$/.test(title) && title.length <= 60 ? [] : [title]),
     ...[title, scene, hint].filter((text) => /\s{2}|\s[.,;:]|undefined|\b(\w+) \1\b/.test(text)),
   ];
