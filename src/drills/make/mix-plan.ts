@@ -118,6 +118,7 @@ function trayFor(
   draw: Draw,
 ): string[] | undefined {
   const { colour } = seeLaid(studio, start);
+  const first = Object.keys(start.paints).map((id) => paintOf(studio, id));
   // A paint that is there to fail must fail, whatever else is open.
   const fails = (each: Partner): boolean =>
     !openAt(level, choice, candidates(studio, start, each, rules)).some((open) =>
@@ -126,7 +127,7 @@ function trayFor(
   const others = shuffled(
     partners.filter((each) => each !== partner),
     draw,
-  ).filter((each) => !rules.mustFail(each) || fails(each));
+  ).filter((each) => !rules.mustFail(each, first) || fails(each));
   const tempting = others.find(rules.tempts);
   if (tempting === undefined) return undefined;
   const size = TRAY_SIZE[rules.asks][level];

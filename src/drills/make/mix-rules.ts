@@ -43,7 +43,7 @@ export interface PlanRules {
   /** Must this paint be in the tray to tempt? */
   readonly tempts: (partner: Partner) => boolean;
   /** May this paint not reach the goal, lest the drill teach the opposite? */
-  readonly mustFail: (partner: Partner) => boolean;
+  readonly mustFail: (partner: Partner, first: readonly Pigment[]) => boolean;
   readonly least: Touch;
   readonly ways: readonly Way[];
 }
@@ -152,7 +152,8 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
       hue: { near: Math.round(colour.hue) % 360, within: 15 },
     }),
     tempts: () => true,
-    mustFail: () => false,
+    // Else a weaker paint could be the best answer to a question about the strong one.
+    mustFail: ({ pigment }, first) => !isStrong(pigment, first),
     least: '1:32',
     ways: ['puddle'],
   },

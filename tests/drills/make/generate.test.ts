@@ -51,7 +51,7 @@ describe('made-up drills', () => {
         "e9ab96131aea",
         "7e901d135f64",
         "c0aeb9467671",
-        "121be5012a8b",
+        "aa4de8428d40",
       ]
     `);
   });
