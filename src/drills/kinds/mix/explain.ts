@@ -86,6 +86,8 @@ function hueLine({ after, asked, turned, verdict }: HueResult, chroma: ChromaRes
   const where = `${turned.toFixed(0)}° from what was asked`;
   if (verdict === 'good') return `Hue: ${hueName(after)}, ${turned < 5 ? 'as asked' : where}.`;
   const reads = chroma.after < NO_HUE_CHROMA ? 'leans to' : 'has become';
+  if (turned < asked.within + 1)
+    return `Hue: it ${reads} ${hueName(after)}, just past the ${asked.within}° allowed.`;
   return `Hue: it ${reads} ${hueName(after)}, ${where}; ${asked.within}° is allowed.`;
 }
 

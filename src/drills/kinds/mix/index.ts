@@ -14,7 +14,7 @@ import { challenge, type Outcome, outcomeOf, type Solved, solved, startOf } from
 /** What each aim asks, in a painter's words. */
 const AIM_WORDS: Readonly<Record<Aim, string>> = {
   shade: 'a shade',
-  rich: 'a rich dark',
+  rich: 'darker and rich',
   dull: 'duller',
   distance: 'farther off',
   neutral: 'a grey',
@@ -46,7 +46,7 @@ function goalLines(studio: Studio, drill: MixDrill): string[] {
   const [light, dark] = drill.goal.value;
   const hue = hueGoal(known);
   const lines = [
-    `${firstWords(studio, drill)}; ${AIM_WORDS[drill.goal.aim]}`,
+    `${firstWords(studio, drill)}; wanted: ${AIM_WORDS[drill.goal.aim]}`,
     `value: from step ${known.start.step.toFixed(1)} to between ${light} and ${dark}`,
     chromaGoal(known),
     ...(hue === undefined ? [] : [hue]),

@@ -13,7 +13,8 @@ export function isMoreOfTheSame({ start }: MixDrill, { second, how }: Choice): b
 /** Short words for a choice: "alizarin crimson 1:4, thinned to a half"; only what the drill leaves open. */
 export function choiceLabel(studio: Studio, drill: MixDrill, choice: Choice): string {
   const { name } = paintOf(studio, choice.second);
-  const water = drill.thins.length > 1 ? `, ${thinWords(choice.thin)}` : '';
+  const isSaid = drill.thins.length > 1 || choice.thin !== 1;
+  const water = isSaid ? `, ${thinWords(choice.thin)}` : '';
   const how = howWords(choice.how);
   if (isMoreOfTheSame(drill, choice)) return `more ${name} ${how}${water}`;
   return choice.how.way === 'puddle' ? `${name} ${how}${water}` : `${name}, ${how}`;
@@ -25,7 +26,7 @@ export function firstWords(studio: Studio, { start }: MixDrill): string {
 }
 
 const WAY_WORDS: Readonly<Record<Way, string>> = {
-  puddle: 'stirred in, no water added',
+  puddle: 'stirred in',
   glaze: 'glazed over the dry wash',
   strokes: 'strokes beside the wash',
 };
@@ -42,6 +43,7 @@ export function fixedWords(studio: Studio, drill: MixDrill): string {
     hows.length === 1 && how?.way === 'puddle' ? `amount ${how.id}` : '',
     hows.length === 1 && how?.way !== 'puddle' && how !== undefined ? howWords(how) : '',
     ways.length === 1 && !(hows.length === 1 && ways[0] !== 'puddle') ? WAY_WORDS[ways[0] as Way] : '',
+    ways[0] === 'puddle' && ways.length === 1 && thins.length === 1 && thin === 1 ? 'no water added' : '',
     thins.length === 1 && thin !== undefined && thin !== 1 ? `then ${thinWords(thin)}` : '',
   ]
     .filter((word) => word !== '')

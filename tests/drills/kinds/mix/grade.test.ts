@@ -59,7 +59,9 @@ describe('a graded answer', () => {
   test('what a drill fixes is no choice, and is told with the goal', () => {
     const fixed = roof({ amounts: ['1:4'] });
     expect(mixKind.fields(fixed).map(({ id }) => id)).toEqual(['second']);
-    expect(mixKind.goalLines(fixed)[0]).toBe('first wash: burnt sienna at 30 %, thick as milk; a rich dark');
+    expect(mixKind.goalLines(fixed)[0]).toBe(
+      'first wash: burnt sienna at 30 %, thick as milk; wanted: darker and rich',
+    );
     expect(mixKind.goalLines(fixed).at(-1)).toMatch(/^fixed: .*1:4/);
     expect(mixKind.fields(roof({ thins: [1, 2] })).map(({ id }) => id)).toEqual(['second', 'amount', 'thin']);
     // The ways are among the amounts, each with amounts of its own.
