@@ -115,7 +115,7 @@ Examples:
       'after',
       `
 Examples:
-  mudlark grade harbour-roof-shade --second alizarin-crimson --amount 1:2
+  mudlark grade harbour-roof-shade --second alizarin-crimson --amount 1:4
   mudlark grade harbour-roof-shade --second ultramarine-blue --amount 1:2 --json
   mudlark grade wheel-rust-two --set pick=crimson`,
     )
