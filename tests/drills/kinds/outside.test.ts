@@ -242,10 +242,7 @@ test('water: the middle one of the measured colours is strongest at 1:4 to 1:6',
 // Source: B. MacEvoy, handprint.com, color11.html: usable range on paper L* 97 to 20; cut in three even parts by us.
 test('light, middle and dark share the range of watercolour evenly', () => {
   const third = (97 - 20) / 3;
-  expect(Math.abs(lightnessFromMunsellValue(valueFromStep(VALUE_BOUNDS[0])) - (97 - third))).toBeLessThan(
-    0.5,
-  );
-  expect(Math.abs(lightnessFromMunsellValue(valueFromStep(VALUE_BOUNDS[1])) - (20 + third))).toBeLessThan(
-    0.5,
-  );
+  const [light, dark] = VALUE_BOUNDS.map((step) => lightnessFromMunsellValue(valueFromStep(step)));
+  expect(Math.abs((light as number) - (97 - third))).toBeLessThan(0.5);
+  expect(Math.abs((dark as number) - (20 + third))).toBeLessThan(0.5);
 });
