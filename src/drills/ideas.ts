@@ -52,7 +52,7 @@ const LIST: readonly Idea[] = [
   {
     id: 'hue-slipped',
     did: 'let the hue slip too far',
-    instead: 'Take a second paint nearer to the first on the wheel, or less of it.',
+    instead: 'Take a second paint nearer to the hue that is asked, or less of it.',
   },
   {
     id: 'brought-a-new-paint',

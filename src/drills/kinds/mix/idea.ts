@@ -63,6 +63,9 @@ function isTooPale(studio: Studio, drill: MixDrill, id: string): boolean {
   return seeAlone(studio, id, 1).colour.step < drill.goal.value[0];
 }
 
+/** A grey is tipped by proportion; another colour has gone too far round. */
+const hueIdea = ({ goal }: MixDrill): string => (goal.aim === 'lean' ? 'wrong-lean' : 'hue-slipped');
+
 /** The idea that explains a paint which cannot do it, whatever the amount. */
 function paintIdea(
   studio: Studio,
@@ -83,7 +86,7 @@ function paintIdea(
   if (verdicts.chroma !== 'good') {
     return place === 'around' || place === 'own' ? 'stayed-near' : 'wrong-partner';
   }
-  if (verdicts.hue !== 'good') return 'hue-slipped';
+  if (verdicts.hue !== 'good') return hueIdea(drill);
   if (colour.step > drill.goal.value[1]) return 'too-dark';
   return isTooPale(studio, drill, choice.second) ? 'paint-too-pale' : 'too-light';
 }
@@ -102,7 +105,8 @@ function handlingIdea(
 ): string {
   const lightOrDark = step < drill.goal.value[0] ? 'too-light' : 'too-dark';
   if (better.how.way !== choice.how.way) return 'wrong-way';
-  if (verdicts.value === 'good' && verdicts.chroma === 'good' && verdicts.hue !== 'good') return 'wrong-lean';
+  if (verdicts.value === 'good' && verdicts.chroma === 'good' && verdicts.hue !== 'good')
+    return hueIdea(drill);
   if (better.thin !== choice.thin && verdicts.value !== 'good') return lightOrDark;
   if (better.how.id !== choice.how.id && !isMoreOfTheSame(drill, choice))
     return isMore(better.how, choice.how) ? 'too-little' : 'too-much';
