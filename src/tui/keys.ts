@@ -94,7 +94,7 @@ function screenBindings(state: State): Binding[] {
     case 'settings':
       return [upDown('move'), enter('change'), back('home')];
     case 'families':
-      return [upDown('skill'), leftRight('level'), enter('practise it'), LEVEL_BY_NUMBER, back('home')];
+      return [upDown('skill'), enter('practise it'), leftRight('level'), LEVEL_BY_NUMBER, back('home')];
     case 'welcome':
       return [
         upDown('move'),
