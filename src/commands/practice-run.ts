@@ -22,7 +22,7 @@ import {
 } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
-import type { AnswerEntry, FeedbackTiming, SaveOutcome, SetChoice, SetItem } from '../tui/deps.js';
+import type { AnswerEntry, FeedbackTiming, SaveOutcome, SetChoice, SetItem } from '../tui/kit/deps.js';
 import { chanceByGuessing, drillRefs, drillsWithin, FAMILY_REFS, palettePaints } from './learner.js';
 import { canShow, MadeDrills } from './made-drills.js';
 import { planPicks } from './plan-picks.js';

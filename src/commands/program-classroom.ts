@@ -111,7 +111,7 @@ Examples:
       const [{ markCommand, refusedFault }, { report }, { glyphsFor }] = await Promise.all([
         import('./quiz-mark.js'),
         import('./run.js'),
-        import('../tui/glyphs.js'),
+        import('../tui/kit/glyphs.js'),
       ]);
       const { full, empty } = glyphsFor(process.env);
       const columns = Math.min(100, Math.max(60, process.stdout.columns ?? 80));

@@ -4,8 +4,8 @@ import { libraryStudio } from '../paints/index.js';
 import { readHandout, shownFile } from '../quiz/files/read-files.js';
 import { openSitting } from '../quiz/files/sitting-file.js';
 import { createGrader, markSitting } from '../quiz/marking.js';
+import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
 import type { QuizDeps } from '../tui/quiz/stage.js';
-import { noTerminalReason, terminalFacts } from '../tui/terminal-check.js';
 
 /** Options as typed. */
 export interface ScreenOptions {

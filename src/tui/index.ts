@@ -6,5 +6,5 @@ export type {
   Settings,
   StartAt,
   TuiDeps,
-} from './deps.js';
-export { runTui } from './run.js';
+} from './kit/deps.js';
+export { runTui } from './program/run.js';

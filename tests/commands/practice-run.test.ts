@@ -6,7 +6,7 @@ import type { Drill } from '../../src/drills/kinds/index.js';
 import { usedBy } from '../../src/drills/make/sentences.js';
 import { shippedDrills } from '../../src/files/shipped.js';
 import { openProfile } from '../../src/profile/index.js';
-import type { AnswerEntry, SetItem } from '../../src/tui/deps.js';
+import type { AnswerEntry, SetItem } from '../../src/tui/kit/deps.js';
 import { freshHome } from '../profile/helpers.js';
 import { kindOf, STUDIO } from '../studio.js';
 

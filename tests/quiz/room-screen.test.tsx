@@ -1,6 +1,6 @@
 import { renderToString } from 'ink';
 import { describe, expect, it } from 'vitest';
-import { UNICODE } from '../../src/tui/glyphs.js';
+import { UNICODE } from '../../src/tui/kit/glyphs.js';
 import { type QuizProgram, QuizScene } from '../../src/tui/quiz/quiz-app.js';
 import { handsBar } from '../../src/tui/quiz/room-parts.js';
 import {

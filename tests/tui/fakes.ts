@@ -1,8 +1,8 @@
 /** Ports that remember what they were asked, and a bench to press keys on. */
-import type { AnswerEntry, FeedbackTiming, SetItem, TuiDeps } from '../../src/tui/deps.js';
-import { startedState, worldOf } from '../../src/tui/initial.js';
-import type { Action, DrillScreen, Effect, ResultScreen, State, World } from '../../src/tui/state.js';
-import { createReducer } from '../../src/tui/update/root.js';
+import type { AnswerEntry, FeedbackTiming, SetItem, TuiDeps } from '../../src/tui/kit/deps.js';
+import type { Action, DrillScreen, Effect, ResultScreen, State, World } from '../../src/tui/kit/state.js';
+import { startedState, worldOf } from '../../src/tui/program/initial.js';
+import { createReducer } from '../../src/tui/program/update.js';
 import { STUDIO } from '../studio.js';
 import { BARE_KIND, DRILLS, FAKE_KIND } from './fake-kind.js';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { ASCII, UNICODE } from '../../src/tui/glyphs.js';
-import { keyNames } from '../../src/tui/key-names.js';
-import { bindings, commandOf, shownKeys } from '../../src/tui/keys.js';
+import { ASCII, UNICODE } from '../../src/tui/kit/glyphs.js';
+import { keyNames } from '../../src/tui/kit/key-names.js';
+import { bindings, commandOf, shownKeys } from '../../src/tui/kit/keys.js';
 import { Bench, fakeDeps, items } from './fakes.js';
 
 /** One bench on every screen and under every panel. */

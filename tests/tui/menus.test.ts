@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { homeMenu } from '../../src/tui/menus.js';
-import { AMOUNTS, benchLaid } from '../../src/tui/update/bench.js';
+import { AMOUNTS, benchLaid } from '../../src/tui/bench/update.js';
+import { homeMenu } from '../../src/tui/home/menus.js';
 import { Bench, fakeDeps, items } from './fakes.js';
 
 describe('home and settings', () => {

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import { greyOfValue } from '../../src/colour/screen.js';
-import { Canvas } from '../../src/tui/canvas.js';
-import { ASCII, inAscii, UNICODE } from '../../src/tui/glyphs.js';
-import { chromaBar, greyRamp, legend, staircase } from '../../src/tui/goal-picture.js';
-import { lookOf, stepText } from '../../src/tui/look.js';
-import { planePicture } from '../../src/tui/plane-picture.js';
-import { spectraOf, spectraPicture } from '../../src/tui/spectra.js';
+import { Canvas } from '../../src/tui/kit/canvas.js';
+import { ASCII, inAscii, UNICODE } from '../../src/tui/kit/glyphs.js';
+import { chromaBar, greyRamp, legend, staircase } from '../../src/tui/kit/goal-picture.js';
+import { lookOf, stepText } from '../../src/tui/kit/look.js';
+import { planePicture } from '../../src/tui/result/plane-picture.js';
+import { spectraOf, spectraPicture } from '../../src/tui/why/spectra.js';
 import { STUDIO } from '../studio.js';
 import { FAKE_KIND, fakeDrill, fakeGrade, paintSpectrum } from './fakes.js';
 

@@ -1,10 +1,10 @@
 import { cleanup, render } from 'ink-testing-library';
 import type { ReactNode } from 'react';
 import { afterEach, describe, expect, it } from 'vitest';
-import { Row, Rows } from '../../src/tui/components/row.js';
-import { glyphsFor } from '../../src/tui/glyphs.js';
-import { startedState, worldOf } from '../../src/tui/initial.js';
-import { SurroundingsProvider } from '../../src/tui/surroundings.js';
+import { glyphsFor } from '../../src/tui/kit/glyphs.js';
+import { Row, Rows } from '../../src/tui/kit/row.js';
+import { SurroundingsProvider } from '../../src/tui/kit/surroundings.js';
+import { startedState, worldOf } from '../../src/tui/program/initial.js';
 import { fakeDeps } from './fakes.js';
 
 afterEach(cleanup);

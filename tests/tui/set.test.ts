@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { summaryTexts } from '../../src/tui/summary-texts.js';
+import { summaryTexts } from '../../src/tui/summary/texts.js';
 import { Bench, fakeDeps, fakeDrill, items } from './fakes.js';
 
 const at = ({ state }: Bench): string => {

@@ -2,10 +2,10 @@
 import { EventEmitter } from 'node:events';
 import { type Instance, render } from 'ink';
 import { vi } from 'vitest';
-import { App, type Ending } from '../../src/tui/app.js';
-import { glyphsFor } from '../../src/tui/glyphs.js';
-import { startedState, worldOf } from '../../src/tui/initial.js';
-import type { Size } from '../../src/tui/state.js';
+import { glyphsFor } from '../../src/tui/kit/glyphs.js';
+import type { Size } from '../../src/tui/kit/state.js';
+import { App, type Ending } from '../../src/tui/program/app.js';
+import { startedState, worldOf } from '../../src/tui/program/initial.js';
 import { type FakeDeps, fakeDeps } from './fakes.js';
 
 class FakeOut extends EventEmitter {

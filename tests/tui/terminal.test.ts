@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { colourIsForced, colourLevel, colourNote } from '../../src/tui/colour-level.js';
-import { ASCII, glyphsFor, UNICODE } from '../../src/tui/glyphs.js';
-import { noTerminalReason } from '../../src/tui/terminal-check.js';
-import { enterSession, type SessionHost } from '../../src/tui/terminal-session.js';
+import { colourIsForced, colourLevel, colourNote } from '../../src/tui/kit/colour-level.js';
+import { ASCII, glyphsFor, UNICODE } from '../../src/tui/kit/glyphs.js';
+import { noTerminalReason } from '../../src/tui/kit/terminal-check.js';
+import { enterSession, type SessionHost } from '../../src/tui/kit/terminal-session.js';
 
 const level = (
   env: Record<string, string>,

@@ -1,8 +1,8 @@
 /** What stands beside the verdicts of a result: figures before and after, what was asked, what was kept. */
 import { describe, expect, it } from 'vitest';
 import type { Grade } from '../../src/drills/types.js';
-import { colourNote } from '../../src/tui/colour-level.js';
-import { verdictLines } from '../../src/tui/result-layout.js';
+import { colourNote } from '../../src/tui/kit/colour-level.js';
+import { verdictLines } from '../../src/tui/result/layout.js';
 import { fakeGrade } from './fakes.js';
 
 const chromaLine = (chroma: Partial<NonNullable<Grade['chroma']>>): string => {

@@ -2,14 +2,14 @@
 import chalk from 'chalk';
 import { Box, useApp, useInput } from 'ink';
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
-import { type Glyphs, glyphsFor, SPOKEN } from '../glyphs.js';
-import { useTerminalSize } from '../hooks/use-terminal-size.js';
-import { keyNames } from '../key-names.js';
-import { isTooSmall } from '../layout.js';
-import { onScreen } from '../on-screen.js';
-import { TooSmall } from '../screens/panels.js';
-import type { Screen, World } from '../state.js';
-import { type FrameWords, SurroundingsProvider } from '../surroundings.js';
+import { type Glyphs, glyphsFor, SPOKEN } from '../kit/glyphs.js';
+import { keyNames } from '../kit/key-names.js';
+import { isTooSmall } from '../kit/layout.js';
+import { onScreen } from '../kit/on-screen.js';
+import { TooSmall } from '../kit/panels.js';
+import type { Screen, World } from '../kit/state.js';
+import { type FrameWords, SurroundingsProvider } from '../kit/surroundings.js';
+import { useTerminalSize } from '../kit/use-terminal-size.js';
 import { practiceState, type QuizAction, type QuizDeps, type QuizState } from './stage.js';
 
 /** Exit code when the screens end without one: a crash inside Ink. */

@@ -1,7 +1,7 @@
 /** Keys of the quiz screens: one table for each screen yields the commands and the help line. */
-import { type CommonCommand, type KeyBinding, scroll, stop } from '../key-bindings.js';
+import { type CommonCommand, type KeyBinding, scroll, stop } from '../kit/key-bindings.js';
 
-export { commandIn, digits, enter, KEYS, leftRight, upDown } from '../key-bindings.js';
+export { commandIn, digits, enter, KEYS, leftRight, upDown } from '../kit/key-bindings.js';
 
 export type QuizCommand = CommonCommand | 'erase' | 'previous' | 'overview' | 'finish' | 'time' | 'recount';
 

@@ -1,13 +1,13 @@
 /** Screens that sitting and room share: plain pages, lists, the list of keys. */
 import { Box } from 'ink';
 import { fitText, padText, widthOf, wrapText } from '../../text/wrap.js';
-import { Frame } from '../components/frame.js';
-import { type Piece, Row, Rows } from '../components/row.js';
-import { shownKeys } from '../keys.js';
-import { frameParts, innerColumns } from '../layout.js';
-import { notesOf } from '../notes.js';
-import { useSurroundings } from '../surroundings.js';
-import { windowAround } from '../window.js';
+import { Frame } from '../kit/frame.js';
+import { shownKeys } from '../kit/keys.js';
+import { frameParts, innerColumns } from '../kit/layout.js';
+import { notesOf } from '../kit/notes.js';
+import { type Piece, Row, Rows } from '../kit/row.js';
+import { useSurroundings } from '../kit/surroundings.js';
+import { windowAround } from '../kit/window.js';
 import type { QuizBinding } from './quiz-keys.js';
 
 /** Lines that the body of the frame has. */

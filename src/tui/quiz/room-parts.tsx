@@ -3,14 +3,14 @@ import { Box } from 'ink';
 import type { Field, FieldOption, ResultSwatch } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitText, padText, widthOf, wrapText } from '../../text/wrap.js';
-import { type Piece, Row, Rows } from '../components/row.js';
-import type { Glyphs } from '../glyphs.js';
-import { innerColumns } from '../layout.js';
-import { lookOf, spokenLook, swatchWords } from '../look.js';
-import type { State } from '../state.js';
-import { useSurroundings } from '../surroundings.js';
-import { patchStyle } from '../theme.js';
-import { windowAround } from '../window.js';
+import type { Glyphs } from '../kit/glyphs.js';
+import { innerColumns } from '../kit/layout.js';
+import { lookOf, spokenLook, swatchWords } from '../kit/look.js';
+import { type Piece, Row, Rows } from '../kit/row.js';
+import type { State } from '../kit/state.js';
+import { useSurroundings } from '../kit/surroundings.js';
+import { patchStyle } from '../kit/theme.js';
+import { windowAround } from '../kit/window.js';
 
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 

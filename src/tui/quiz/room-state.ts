@@ -4,7 +4,7 @@ import { kindOf } from '../../drills/kinds/index.js';
 import type { Answer, Field, Grade } from '../../drills/types.js';
 import type { Handout, Question } from '../../quiz/handout.js';
 import type { Grader } from '../../quiz/marking.js';
-import type { World } from '../state.js';
+import type { World } from '../kit/state.js';
 import {
   digits,
   enter,

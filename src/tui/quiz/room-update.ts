@@ -1,5 +1,5 @@
 /** What keys do while a quiz is held in the room. Pure. */
-import { scrolled } from '../page.js';
+import { scrolled } from '../kit/page.js';
 import { commandIn, type QuizCommand } from './quiz-keys.js';
 import {
   countsOf,

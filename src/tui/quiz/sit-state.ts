@@ -5,8 +5,8 @@ import type { Sitting } from '../../quiz/answers.js';
 import type { Handout, Question } from '../../quiz/handout.js';
 import type { Grader } from '../../quiz/marking.js';
 import { givenFor, isOpen, secondsLeft } from '../../quiz/sitting.js';
-import { showsAs } from '../fields.js';
-import type { DrillScreen, World } from '../state.js';
+import { showsAs } from '../kit/fields.js';
+import type { DrillScreen, World } from '../kit/state.js';
 import {
   digits,
   enter,

@@ -7,8 +7,8 @@ import {
   showQuestion,
   takeChoices,
 } from '../../quiz/sitting.js';
-import { scrolled } from '../page.js';
-import { cautionsFor, updateDrill } from '../update/drill.js';
+import { cautionsFor, updateDrill } from '../drill/update.js';
+import { scrolled } from '../kit/page.js';
 import { commandIn, type QuizCommand } from './quiz-keys.js';
 import {
   drillOf,

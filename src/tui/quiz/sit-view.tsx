@@ -1,12 +1,12 @@
 /** The screens of a sitting. */
 import type { ReactNode } from 'react';
 import { cleanText } from '../../text/sanitize.js';
-import type { Glyphs } from '../glyphs.js';
-import { Drill } from '../screens/drill.js';
-import { Panel } from '../screens/panels.js';
-import { Result } from '../screens/result.js';
-import type { Screen } from '../state.js';
-import type { FrameWords } from '../surroundings.js';
+import { Drill } from '../drill/view.js';
+import type { Glyphs } from '../kit/glyphs.js';
+import { Panel } from '../kit/panels.js';
+import type { Screen } from '../kit/state.js';
+import type { FrameWords } from '../kit/surroundings.js';
+import { Result } from '../result/view.js';
 import { ItemList, KeyList, type ListItem, Paragraphs } from './quiz-pages.js';
 import {
   drillOf,

@@ -3,9 +3,9 @@ import { findFamily } from '../../drills/families.js';
 import { type Drill, kindOf } from '../../drills/kinds/index.js';
 import type { Answer, DrillCommon, Field, Grade, Kind } from '../../drills/types.js';
 import type { Handout } from '../../quiz/handout.js';
-import { type ColourLevel, colourLevel } from '../colour-level.js';
-import type { Settings } from '../deps.js';
-import type { DrillScreen, ResultScreen, Screen, Size, State, World } from '../state.js';
+import { type ColourLevel, colourLevel } from '../kit/colour-level.js';
+import type { Settings } from '../kit/deps.js';
+import type { DrillScreen, ResultScreen, Screen, Size, State, World } from '../kit/state.js';
 
 /** What every quiz screen's state holds. */
 export interface QuizState {

@@ -1,0 +1,151 @@
+/** How the lines of a drill's screen are shared out: texts on top, the colours beside or above the choices. */
+import { widthOf, wrapText } from '../../text/wrap.js';
+import { showsAs } from '../kit/fields.js';
+import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
+import { notesOf } from '../kit/notes.js';
+import type { Piece } from '../kit/row.js';
+import type { DrillScreen, State, World } from '../kit/state.js';
+import { sceneTexts } from './scene.js';
+
+export interface DrillLayout {
+  /** The colours stand beside the choices, not above them. */
+  readonly beside: boolean;
+  /** Message, scene, question and goal, cut to their room. */
+  readonly top: Piece[][];
+  readonly hint: Piece[][];
+  readonly questionColumns: number;
+  readonly fieldColumns: number;
+  /** Lines of the given colours, without their label. */
+  readonly givenRows: number;
+  readonly givenLabel: boolean;
+  /** Lines of greys; -1 leaves the picture of the goal out. */
+  readonly stairRows: number;
+  readonly fieldRows: number;
+  /** Lines for a note on what is chosen; from three on the first stays blank. */
+  readonly noteRows: number;
+}
+
+/** Columns between the colours and the choices. */
+export const GAP_COLUMNS = 3;
+/** Numbers, marks, chroma bar and legend under the greys. */
+const PICTURE_ROWS = 4;
+/** Words, value, chroma and hue. */
+const FACT_ROWS = 4;
+/** What the lower part needs to be of use. */
+const LEAST_LOWER = { beside: 11, above: 9 };
+/** Share of the columns that the colours take: with the picture of the goal, and without. */
+const SHARE = { picture: 0.43, given: 0.38 };
+const WIDEST_QUESTION = 50;
+/** Signs before the label of an option: its mark and its number. */
+const OPTION_LEAD = 5;
+
+const BLANK: Piece[] = [];
+
+/** Cuts the scene, never the question or the goal. */
+function topLines(
+  screen: DrillScreen,
+  world: World,
+  columns: number,
+  room: number,
+  airy: boolean,
+): Piece[][] {
+  const { message, scene, ask, goal } = sceneTexts(screen, world, columns);
+  const fixed = message.length + ask.length + goal.length;
+  const spare = room - fixed - scene.length;
+  const shown = scene.slice(0, Math.max(1, room - fixed));
+  if (shown.length < scene.length) shown[shown.length - 1] = cut(shown[shown.length - 1] ?? [], columns);
+  const gap = airy && spare >= 2 ? [BLANK] : [];
+  return [...message, ...shown, ...gap, ...ask, ...goal, ...(airy && spare >= 1 ? [BLANK] : [])];
+}
+
+/** The last line of a scene that goes on: its words, as many as leave room for the sign. */
+function cut(pieces: readonly Piece[], columns: number): Piece[] {
+  const sign = ' ...';
+  const [line = ''] = wrapText(pieces.map(({ text }) => text).join(''), columns - sign.length);
+  return [{ text: `${line}${sign}`, ...(pieces[0]?.role && { role: pieces[0].role }) }];
+}
+
+/** Lines that the choices would like. */
+function wantedRows(screen: DrillScreen): number {
+  return screen.fields.reduce(
+    (sum, field) => sum + (showsAs(field) === 'tray' ? field.options.length + 1 : 2),
+    0,
+  );
+}
+
+/** Whether every option has room for its label in that many columns; those with a swatch may be cut. */
+function labelsFit({ fields }: DrillScreen, columns: number): boolean {
+  return fields
+    .filter((field) => showsAs(field) === 'tray')
+    .every(({ options }) =>
+      options.every(({ label, swatch }) => swatch !== undefined || widthOf(label) + OPTION_LEAD <= columns),
+    );
+}
+
+export function drillLayout(state: State, world: World, screen: DrillScreen): DrillLayout {
+  const columns = innerColumns(state.size);
+  const flat = state.colourLevel === 0;
+  const kind = world.kindOf(screen.drill);
+  const hasGiven = kind.given(screen.drill).length > 0;
+  const hasPicture = kind.plane !== undefined;
+  const body = frameParts(state, notesOf(state).length).body;
+  const { hint } = sceneTexts(screen, world, columns);
+  const share = hasPicture ? SHARE.picture : hasGiven ? SHARE.given : 0;
+  const questionColumns = Math.min(WIDEST_QUESTION, Math.floor(columns * share));
+  const fieldColumns = columns - questionColumns - (questionColumns > 0 ? GAP_COLUMNS : 0);
+  const beside = isWide(state.size) && (hasPicture || labelsFit(screen, fieldColumns));
+  const least = beside ? LEAST_LOWER.beside : LEAST_LOWER.above;
+  const top = topLines(screen, world, columns, body - hint.length - least, isAiry(state.size));
+  const lower = Math.max(4, body - top.length - hint.length);
+  if (!beside) return { beside, top, hint, ...above(screen, lower, { columns, flat, hasGiven, hasPicture }) };
+
+  const gap = hasGiven && hasPicture ? 1 : 0;
+  const spare = lower - (hasGiven ? 1 : 0) - gap - (hasPicture ? PICTURE_ROWS : 0);
+  const patchRows = Math.min(8, Math.max(3, Math.ceil(spare * (hasPicture ? 0.5 : 0.7))));
+  const givenRows = !hasGiven ? 0 : flat ? FACT_ROWS : patchRows;
+  // Five lines are ten half lines, one for each step.
+  const stairs = Math.min(5, spare - givenRows);
+  const free = lower - wantedRows(screen);
+  const noteRows = free >= 5 ? 3 : free >= 3 ? 2 : 1;
+  return {
+    beside,
+    top,
+    hint,
+    questionColumns,
+    fieldColumns,
+    givenRows,
+    givenLabel: hasGiven,
+    stairRows: !hasPicture || stairs < 0 ? -1 : flat ? 0 : stairs,
+    fieldRows: lower - noteRows,
+    noteRows,
+  };
+}
+
+interface Above {
+  readonly columns: number;
+  readonly flat: boolean;
+  readonly hasGiven: boolean;
+  readonly hasPicture: boolean;
+}
+
+/** The colours above the choices; the choices come first, since the goal is there in words too. */
+function above(screen: DrillScreen, lower: number, { columns, flat, hasGiven, hasPicture }: Above) {
+  const wanted = wantedRows(screen);
+  // What can be chosen comes before what is given: the goal says that in words.
+  const hasRoom = hasGiven && lower - 3 >= Math.min(wanted, 4);
+  const givenRows = !hasRoom ? 0 : flat ? 2 : lower - wanted >= 8 ? 5 : 3;
+  const left = lower - givenRows;
+  const picture = flat ? PICTURE_ROWS : PICTURE_ROWS + 1;
+  const shows = hasPicture && left - picture >= Math.min(wanted + 1, 9);
+  const fieldRows = left - (shows ? picture : 0);
+  const noteRows = Math.max(0, Math.min(2, fieldRows - Math.min(wanted, 7)));
+  return {
+    questionColumns: columns,
+    fieldColumns: columns,
+    givenRows,
+    givenLabel: false,
+    stairRows: shows ? (flat ? 0 : 1) : -1,
+    fieldRows: Math.max(3, fieldRows - noteRows),
+    noteRows,
+  };
+}

@@ -1,0 +1,140 @@
+/** A set of drills: which comes next, and which results are kept back until when. */
+import { firstAnswer } from '../../drills/answers.js';
+import type { DrillCommon } from '../../drills/types.js';
+import type { SetChoice, SetItem } from '../kit/deps.js';
+import { ask, show, withNotice } from '../kit/moves.js';
+import type { Attempt, DrillScreen, SetRun, State, World } from '../kit/state.js';
+
+/** Results are shown together after this many answers where the timing is `third`. */
+const TOGETHER = 3;
+
+/** The drill of an item; undefined when there is none, or when it cannot be made. */
+function drillOf(world: World, item: SetItem): DrillCommon | undefined {
+  try {
+    return item.drill ?? world.drills.get(item.drillId);
+  } catch {
+    return undefined;
+  }
+}
+
+/** The screen of one drill, nothing chosen yet; undefined when there is no such drill. */
+export function drillScreen(
+  world: World,
+  item: SetItem,
+  at: number,
+  { attempt = 1, place = 0 } = {},
+): DrillScreen | undefined {
+  const drill = drillOf(world, item);
+  if (drill === undefined) return undefined;
+  const fields = world.kindOf(drill).fields(drill);
+  return {
+    name: 'drill',
+    item,
+    drill,
+    fields,
+    answer: firstAnswer(fields),
+    focus: 0,
+    hint: 'hidden',
+    attempt,
+    place,
+    shownAt: at,
+    worked: false,
+    laying: false,
+  };
+}
+
+export interface SetRequest {
+  readonly items: readonly SetItem[];
+  readonly choice?: SetChoice;
+  /** No new drill starts after so many minutes. */
+  readonly minutes?: number;
+  readonly at: number;
+}
+
+/** Starts a set. */
+export function startSet(state: State, world: World, request: SetRequest): State {
+  const { choice = {}, minutes, at } = request;
+  // Asked by key, not by value: a drill may be made only when it is read.
+  const items = request.items.filter((item) => 'drill' in item || world.drills.has(item.drillId));
+  if (items.length === 0) {
+    const text = 'There is no drill for this choice; try another family or palette.';
+    return withNotice(show(state, { name: 'home' }), text);
+  }
+  const set: SetRun = {
+    items,
+    index: 0,
+    attempts: [],
+    held: [],
+    choice,
+    ...(minutes === undefined ? {} : { deadline: at + minutes * 60_000 }),
+  };
+  return nextDrill({ ...state, set }, world, at);
+}
+
+/** What the set came to; the figures are asked for. */
+export function showSummary(state: State): State {
+  const next = show(state, { name: 'summary', selected: 0 });
+  const entries = state.set?.attempts.map(({ entry }) => entry) ?? [];
+  return entries.length === 0 ? next : ask(next, { type: 'summarise', entries });
+}
+
+/** The next drill of the set, or its summary when there is none left or the time is up. */
+export function nextDrill(state: State, world: World, at: number, message?: string): State {
+  const { set } = state;
+  if (set === undefined) return show(state, { name: 'home' });
+  const item = set.items[set.index];
+  if (item === undefined || at > (set.deadline ?? Number.POSITIVE_INFINITY)) return showSummary(state);
+  const screen = drillScreen(world, item, at, { place: set.attempts.length });
+  if (screen === undefined)
+    return nextDrill({ ...state, set: { ...set, index: set.index + 1 } }, world, at, message);
+  return show(state, message === undefined ? screen : { ...screen, message });
+}
+
+/** Goes on with a set that was left. */
+export function goOn(state: State, world: World, at: number): State {
+  if (state.set === undefined) return state;
+  // Coming back is a decision of its own: the time for the set is not held against it.
+  const { deadline: _over, ...set } = state.set;
+  return nextDrill({ ...state, set }, world, at);
+}
+
+const thirds = (set: SetRun): number[] =>
+  set.held.filter((place) => set.attempts[place]?.entry.feedback === 'third');
+
+/** Shows the result of one of the set's answers; it is no longer kept back. */
+export function showResult(state: State, place: number, from: 'set' | 'summary'): State {
+  const attempt = state.set?.attempts[place];
+  if (state.set === undefined || attempt === undefined) return state;
+  const set = { ...state.set, held: state.set.held.filter((held) => held !== place) };
+  return show({ ...state, set }, { name: 'result', attempt, place, worked: false, top: 0, from });
+}
+
+/** Goes on after a result: to the next result kept back until now, or to the next drill. */
+export function afterResult(state: State, world: World, at: number): State {
+  const { set } = state;
+  if (set === undefined) return show(state, { name: 'home' });
+  const [waiting] = set.reviewing === true ? thirds(set) : [];
+  if (waiting !== undefined) return showResult(state, waiting, 'set');
+  return nextDrill({ ...state, set: { ...set, reviewing: false } }, world, at);
+}
+
+/** Takes a first answer into the set and shows its result, or keeps the result back as the timing says. */
+export function takeAnswer(state: State, world: World, attempt: Attempt, at: number): State {
+  if (state.set === undefined) return state;
+  const place = state.set.attempts.length;
+  const set: SetRun = {
+    ...state.set,
+    attempts: [...state.set.attempts, attempt],
+    index: state.set.index + 1,
+    held: [...state.set.held, place],
+  };
+  const next = { ...state, set };
+  const { feedback } = attempt.entry;
+  if (feedback === 'each') return showResult(next, place, 'set');
+  const waiting = thirds(set);
+  if (waiting.length >= TOGETHER) {
+    return showResult({ ...next, set: { ...set, reviewing: true } }, waiting[0] as number, 'set');
+  }
+  const when = feedback === 'third' ? 'after three answers' : 'at the end of the set';
+  return nextDrill(next, world, at, `Laid down. Results come ${when}.`);
+}

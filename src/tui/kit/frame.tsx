@@ -1,0 +1,78 @@
+/** What every screen stands in: a title, the body, notes and the help line. */
+import { Box } from 'ink';
+import type { ReactNode } from 'react';
+import { fitText, padText, widthOf } from '../../text/wrap.js';
+import { bindings, shownKeys } from './keys.js';
+import { frameParts, frameRows, innerColumns, isAiry } from './layout.js';
+import { notesOf } from './notes.js';
+import { type Piece, Row } from './row.js';
+import { useSurroundings } from './surroundings.js';
+
+/** The keys that work now, as many as fit; `?` always stays. */
+function helpPieces(columns: number, entries: readonly { keys: string; does: string }[]): Piece[] {
+  const pieces: Piece[] = [];
+  let used = 0;
+  const last = entries[entries.length - 1];
+  const reserve = last === undefined ? 0 : widthOf(last.keys) + 1 + widthOf(last.does) + 3;
+  for (const [index, { keys, does }] of entries.entries()) {
+    const isLast = index === entries.length - 1;
+    const width = widthOf(keys) + 1 + widthOf(does) + (pieces.length === 0 ? 0 : 3);
+    if (!isLast && used + width + reserve > columns) continue;
+    if (pieces.length > 0) pieces.push({ text: '   ' });
+    pieces.push({ text: keys, role: 'key' }, { text: ` ${does}`, role: 'muted' });
+    used += width;
+  }
+  return pieces;
+}
+
+interface FrameProps {
+  readonly title: string;
+  /** At the right of the title. */
+  readonly side?: string;
+  readonly children: ReactNode;
+}
+
+export function Frame({ title: own, side: ownSide = '', children }: FrameProps): React.JSX.Element {
+  const { state, glyphs, frame } = useSurroundings();
+  const { title = own, side = ownSide, help = bindings(state) } = frame ?? {};
+  const columns = innerColumns(state.size);
+  const notes = notesOf(state);
+  const { body } = frameParts(state, notes.length);
+  const entries = help
+    .filter(({ quiet }) => quiet !== true)
+    .map((binding) => ({ keys: shownKeys(binding, glyphs), does: binding.does }));
+  const heading = fitText(title, columns - widthOf(side) - 1, glyphs.cut);
+  if (state.settings.screenReader) {
+    return (
+      <Box flexDirection="column">
+        <Row pieces={[{ text: [title, side].filter(Boolean).join(', ') }]} />
+        {children}
+        {notes.map((note) => (
+          <Row key={note} pieces={[{ text: note }]} />
+        ))}
+        {state.notice === undefined ? null : <Row pieces={[{ text: state.notice }]} />}
+        <Row pieces={[{ text: `Keys: ${entries.map(({ keys, does }) => `${keys} ${does}`).join('; ')}.` }]} />
+      </Box>
+    );
+  }
+  return (
+    <Box flexDirection="column" paddingX={1} height={frameRows(state.size)} overflow="hidden">
+      <Row
+        pieces={[
+          { text: padText(heading, columns - widthOf(side)), role: 'title' },
+          { text: side, role: 'muted' },
+        ]}
+      />
+      {isAiry(state.size) ? <Row pieces={[{ text: ' ' }]} /> : null}
+      <Box flexDirection="column" height={body} flexShrink={0} overflow="hidden">
+        {children}
+      </Box>
+      {isAiry(state.size) ? <Row pieces={[{ text: ' ' }]} /> : null}
+      {notes.map((note) => (
+        <Row key={note} pieces={[{ text: note, role: 'notice' }]} />
+      ))}
+      {state.notice === undefined ? null : <Row pieces={[{ text: state.notice, role: 'notice' }]} />}
+      <Row pieces={helpPieces(columns, entries)} />
+    </Box>
+  );
+}

@@ -1,0 +1,122 @@
+/** A colour with its words and numbers. Where there are no colours, the words are all there is. */
+import { Box } from 'ink';
+import type { ValueScaleId } from '../../colour/index.js';
+import type { ResultSwatch } from '../../drills/types.js';
+import type { Spectrum } from '../../optics/index.js';
+import { wrapText } from '../../text/wrap.js';
+import { type Look, lookOf, scaleUnit, unreadWords, valueText } from './look.js';
+import { type Piece, Row, Rows } from './row.js';
+import { useSurroundings } from './surroundings.js';
+import { patchStyle } from './theme.js';
+
+/** Plain lines of colour. */
+export function patchLines(hex: string, columns: number, rows: number): Piece[][] {
+  return Array.from({ length: rows }, () => [{ text: ' '.repeat(columns), style: patchStyle(hex) }]);
+}
+
+/** Words and numbers of a colour, short lines; where a line has no room for both, the number alone. */
+export function factLines(look: Look, scale: ValueScaleId, room = Number.POSITIVE_INFINITY): string[] {
+  const facts = [
+    [`${scaleUnit(scale)} ${valueText(look.value, scale)}`, look.valueWord],
+    [`chroma ${look.chroma.toFixed(0)}`, look.chromaWord],
+    look.hueName === 'no hue' ? ['no hue'] : [`hue ${look.hue.toFixed(0)}°`, look.hueName],
+  ];
+  return facts.map((parts) => {
+    const line = parts.join(', ');
+    return line.length <= room ? line : (parts[0] ?? '');
+  });
+}
+
+interface PatchWithFactsProps {
+  readonly label: string | undefined;
+  readonly reflectance: Spectrum;
+  readonly columns: number;
+  readonly rows: number;
+  readonly unread?: ResultSwatch['unread'];
+}
+
+/** Without colours and with little room: everything on one line, then broken to it. */
+const inOneBreath = (look: Look, scale: ValueScaleId, columns: number): string[] =>
+  wrapText([look.words, ...factLines(look, scale)].join('; '), columns);
+
+/** A large patch, its words and numbers beside it. */
+export function PatchWithFacts({
+  label,
+  reflectance,
+  columns,
+  rows,
+  unread,
+}: PatchWithFactsProps): React.JSX.Element {
+  const { state } = useSurroundings();
+  const look = lookOf(reflectance);
+  const scale = state.settings.valueScale;
+  const flat = state.colourLevel === 0;
+  const patchColumns = flat ? 0 : Math.min(20, Math.max(10, Math.floor(columns * 0.36)));
+  const room = columns - (flat ? 0 : patchColumns + 2);
+  const outside = look.inScreenGamut || flat ? [] : ['nearest this screen has'];
+  const texts =
+    unread === 'value'
+      ? [unreadWords(look)]
+      : unread === 'figures'
+        ? wrapText(look.words, room)
+        : flat && rows < 4
+          ? inOneBreath(look, scale, room)
+          : [...wrapText(look.words, room), ...factLines(look, scale, room), ...outside];
+  const lines = texts
+    .slice(0, rows)
+    .map((text, index): Piece[] => [{ text, role: index === 0 ? 'plain' : 'muted' }]);
+  return (
+    <Box flexDirection="column" flexShrink={0}>
+      {label === undefined ? null : <Row pieces={[{ text: label.toUpperCase(), role: 'label' }]} />}
+      <Box height={rows} flexShrink={0}>
+        {flat ? null : (
+          <Box flexDirection="column" width={patchColumns} marginRight={2} flexShrink={0}>
+            <Rows lines={patchLines(look.hex, patchColumns, rows)} />
+          </Box>
+        )}
+        <Box flexDirection="column" width={room} flexShrink={0}>
+          <Rows lines={lines} />
+        </Box>
+      </Box>
+    </Box>
+  );
+}
+
+interface PatchColumnProps {
+  readonly label: string;
+  readonly reflectance: Spectrum;
+  readonly columns: number;
+  readonly patchRows: number;
+  readonly greyRows: number;
+  readonly wordRows: number;
+  /** Leaves chroma out where lines are short. */
+  readonly valueOnly?: boolean;
+  /** What may not be said of it yet. */
+  readonly unread?: ResultSwatch['unread'];
+}
+
+/** One of several patches side by side: the colour, the same in grey, then value, chroma and words. */
+export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
+  const { label, reflectance, columns, patchRows, greyRows, wordRows, valueOnly = false, unread } = props;
+  const { state } = useSurroundings();
+  const look = lookOf(reflectance);
+  const { valueScale } = state.settings;
+  const words = unread === 'value' ? [] : wrapText(look.words, columns).slice(0, wordRows);
+  const value = `${scaleUnit(valueScale)} ${valueText(look.value, valueScale)}`;
+  const numbers =
+    unread === 'figures'
+      ? []
+      : unread === 'value'
+        ? [unreadWords(look)]
+        : [value, ...(valueOnly ? [] : [`chroma ${look.chroma.toFixed(0)}`])];
+  const mark = look.inScreenGamut || state.colourLevel === 0 ? '' : ' ~';
+  return (
+    <Box flexDirection="column" width={columns} marginRight={1} flexShrink={0}>
+      <Row pieces={[{ text: `${label.toUpperCase()}${mark}`, role: 'label' }]} />
+      <Rows lines={patchLines(look.hex, columns, patchRows)} />
+      <Rows lines={patchLines(look.grey, columns, greyRows)} />
+      <Rows lines={numbers.map((text) => [{ text }])} />
+      <Rows lines={words.map((text) => [{ text, role: 'muted' }])} />
+    </Box>
+  );
+}

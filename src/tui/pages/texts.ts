@@ -1,0 +1,42 @@
+/** Longer texts of the program itself. */
+import { scaleEnds, VALUE_SCALES } from '../../colour/index.js';
+import { CAUTION_ADVICE } from '../../paints/index.js';
+import { HINT_COST } from '../../practice/index.js';
+import type { State, World } from '../kit/state.js';
+
+/** "How to read the screens". */
+export function helpText(state: Pick<State, 'settings'>, world: Pick<World, 'families'>): string[] {
+  const scale = VALUE_SCALES[state.settings.valueScale];
+  return [
+    'Mudlark asks one question again and again: before the brush touches the paper, what will this mixture be? You choose, lay it down, and only then see it.',
+    '',
+    `VALUE is how light or dark a colour is. Your scale is ${scale.title}: ${scaleEnds(scale)}. The other direction is in the settings.`,
+    '',
+    'CHROMA is how strong a colour is: neutral to 5, near neutral to 12, very dull to 25, dull to 38, moderate to 52, fairly strong to 66, intense above.',
+    '',
+    'THE STAIRCASE shows ten greys from paper to dark. One sign marks where the colour is now, the bar where it should go.',
+    '',
+    'AMOUNT is counted in touches: 1:8 is one part of the second paint to eight of the first. Strong paints need very little.',
+    '',
+    'WAY: a puddle is stirred together; a glaze is a film over a dry wash; strokes lie side by side and the eye joins them.',
+    '',
+    'EVIDENCE: a paint is measured (from films of that very paint), transferred (its curve measured in another medium) or estimated (from its published colour). A result is no surer than its least sure paint.',
+    '',
+    'THE RESULT sets the start, yours and the best side by side, then the same in grey. In the plane, chroma grows to the right and value goes down to the dark; the dots are your mixture as the amount grows, the box is the goal.',
+    '',
+    'GOOD, FAIR, OFF: value and chroma are judged apart and never mixed up. What is too close for the model to call is not marked down.',
+    '',
+    'LEVELS go from 1, a worked case, over two and four options and amounts to set, to 5, cold. The placing round finds where you start; any skill and level can be picked under "Choose what to practise".',
+    '',
+    'LAST TIME: after an answer one line sets it beside your last one in that skill. At the end of a set m gives one drill for each mistake.',
+    '',
+    `A HINT costs ${HINT_COST} marks and says so first. You may try again as often as you like; the first answer is the one on record.`,
+    '',
+    'SCREEN COLOURS are a stand-in for paint and differ from screen to screen. The words and numbers come from the reflectance and do not.',
+    '',
+    ...CAUTION_ADVICE,
+    ...(world.families.length === 0
+      ? []
+      : ['', `There are drills on: ${world.families.map(({ name }) => name.toLowerCase()).join('; ')}.`]),
+  ];
+}

@@ -1,0 +1,132 @@
+/** The result: what it was, what was laid, the best; the same in grey; the plane; verdicts and the reason. */
+import { Box, Text } from 'ink';
+import type { Verdict } from '../../judgement/index.js';
+import { cleanText } from '../../text/sanitize.js';
+import { fitText } from '../../text/wrap.js';
+import { Frame } from '../kit/frame.js';
+import type { Glyphs } from '../kit/glyphs.js';
+import { innerColumns } from '../kit/layout.js';
+import { lookOf, spokenLook } from '../kit/look.js';
+import { pageOf } from '../kit/page.js';
+import { type Piece, Row, Rows } from '../kit/row.js';
+import type { ResultScreen } from '../kit/state.js';
+import { useSurroundings } from '../kit/surroundings.js';
+import { PatchColumn } from '../kit/swatch.js';
+import { TextPage } from '../kit/text-page.js';
+import { drillTitle, resultSide } from '../kit/titles.js';
+import { resultLayout, resultTexts, verdictLines } from './layout.js';
+import { planePicture } from './plane-picture.js';
+
+/** Cells of the bar of a mark: fewer where the words beside it need the room. */
+const markCells = (columns: number): number => (columns < 70 ? 10 : 20);
+
+function markPieces(mark: number, verdict: Verdict, label: string, columns: number, glyphs: Glyphs): Piece[] {
+  const cells = markCells(columns);
+  const full = Math.round((mark / 100) * cells);
+  const head = `${mark} of 100  `;
+  const bar = glyphs.full.repeat(full) + glyphs.empty.repeat(cells - full);
+  const room = columns - head.length - cells - verdict.length - 8;
+  return [
+    { text: head, role: 'title' },
+    { text: bar, role: 'muted' },
+    { text: `  ${glyphs[verdict]} ${verdict}`, role: verdict },
+    { text: room > 10 ? `   ${fitText(label, room, glyphs.cut)}` : '', role: 'plain' },
+  ];
+}
+
+function Plane({
+  screen,
+  columns,
+  rows,
+}: {
+  readonly screen: ResultScreen;
+  readonly columns: number;
+  readonly rows: number;
+}): React.JSX.Element | null {
+  const { state, world, glyphs } = useSurroundings();
+  const { drill, answer } = screen.attempt.entry;
+  const view = world.kindOf(drill).plane?.(drill, answer);
+  if (view === undefined) return null;
+  const lines = planePicture(view, { columns, rows: rows - 1, glyphs, scale: state.settings.valueScale });
+  const caption = 'S start  Y yours  B best  box goal';
+  return (
+    <Box flexDirection="column" width={columns} flexShrink={0}>
+      <Row pieces={[{ text: caption, role: 'muted' }]} />
+      <Rows lines={lines} />
+    </Box>
+  );
+}
+
+function Spoken({ screen }: { readonly screen: ResultScreen }): React.JSX.Element {
+  const { state, world } = useSurroundings();
+  const { entry } = screen.attempt;
+  const scale = state.settings.valueScale;
+  const lines = [
+    `${entry.mark} of 100, ${entry.grade.verdict}. You laid: ${cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer), 200)}.`,
+    ...verdictLines(entry.grade, scale, 'to').map(
+      ({ label, verdict, text }) => `${label} ${verdict}: from ${text}.`,
+    ),
+    ...(screen.attempt.compared === undefined ? [] : [screen.attempt.compared]),
+    ...entry.grade.swatches.map(
+      ({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), scale)}.`,
+    ),
+    ...resultTexts(screen, false),
+  ];
+  return (
+    <Frame title={`Result. ${drillTitle(world, entry)}`}>
+      {lines.map((line) => (
+        <Text key={line}>{line}</Text>
+      ))}
+    </Frame>
+  );
+}
+
+export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX.Element {
+  const { state, world, glyphs } = useSurroundings();
+  if (state.settings.screenReader) return <Spoken screen={screen} />;
+  const { entry } = screen.attempt;
+  const { grade } = entry;
+  const columns = innerColumns(state.size);
+  const layout = resultLayout(state, world, screen);
+  const label = cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer), 120);
+  const each = Math.min(22, Math.floor((layout.swatchColumns + 1) / Math.max(1, grade.swatches.length)) - 1);
+  return (
+    <Frame title={drillTitle(world, entry)} side={resultSide(state, screen, glyphs)}>
+      <Row pieces={markPieces(entry.mark, grade.verdict, label, columns, glyphs)} />
+      <Box height={layout.topRows} flexShrink={0} overflow="hidden">
+        {layout.swatchColumns === 0 ? null : (
+          <Box width={layout.swatchColumns + (layout.planeColumns > 0 ? 3 : 0)} flexShrink={0}>
+            {grade.swatches.map((swatch) => (
+              <PatchColumn
+                key={swatch.label}
+                label={cleanText(swatch.label, 20)}
+                reflectance={swatch.reflectance}
+                columns={each}
+                patchRows={layout.patchRows}
+                greyRows={layout.greyRows}
+                wordRows={layout.wordRows}
+              />
+            ))}
+          </Box>
+        )}
+        {layout.planeColumns > 0 ? (
+          <Plane screen={screen} columns={layout.planeColumns} rows={layout.topRows} />
+        ) : null}
+      </Box>
+      <Rows
+        lines={verdictLines(grade, state.settings.valueScale, glyphs.braille ? '→' : '->').map(
+          (line): Piece[] => [
+            { text: `${line.label.padEnd(7)}`, role: 'muted' },
+            { text: `${glyphs[line.verdict]} ${line.verdict.padEnd(5)}`, role: line.verdict },
+            { text: line.text },
+          ],
+        )}
+      />
+      {layout.compared > 0 ? (
+        <Row pieces={[{ text: cleanText(screen.attempt.compared ?? '', 120), role: 'title' }]} />
+      ) : null}
+      {layout.gap > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      <TextPage page={pageOf(state, world)} top={screen.top} />
+    </Frame>
+  );
+}
