@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { AMOUNTS, benchLaid } from '../../src/tui/bench/update.js';
-import { homeMenu } from '../../src/tui/home/menus.js';
+import { homeMenu } from '../../src/tui/home/menu.js';
 import { Bench, fakeDeps, items } from './fakes.js';
 
 describe('home and settings', () => {

@@ -1,9 +1,8 @@
 /** Answering a drill. */
 
-import { offerPlacing } from '../home/update.js';
 import { chosenIndex, digitField, showsAs, sideField, withOption } from '../kit/fields.js';
 import type { Command } from '../kit/keys.js';
-import { ask, step, turn, withOverlay } from '../kit/moves.js';
+import { ask, offerPlacing, step, turn, withOverlay } from '../kit/moves.js';
 import type { DrillScreen, State, World } from '../kit/state.js';
 
 /** Paints chosen in the answer that have a caution, each text once. */

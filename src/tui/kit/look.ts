@@ -5,6 +5,7 @@ import {
   formatStep,
   hueName,
   readColour,
+  scaleEnds,
   VALUE_SCALES,
   type ValueScaleId,
   valueFromStep,
@@ -83,3 +84,7 @@ export function swatchWords({ reflectance, unread }: ResultSwatch, scale: ValueS
   if (unread === undefined) return spokenLook(look, scale);
   return unread === 'figures' ? look.words : unreadWords(look);
 }
+
+/** A value scale in words, with its ends. */
+export const scaleLabel = (id: ValueScaleId): string =>
+  `${VALUE_SCALES[id].title}: ${scaleEnds(VALUE_SCALES[id])}`;

@@ -1,5 +1,5 @@
 /** Small steps that the reducers share. */
-import type { Effect, Overlay, Screen, State } from './state.js';
+import type { Effect, Overlay, Screen, State, World } from './state.js';
 
 /** The state with a screen in front and no panel over it. */
 export function show(state: State, screen: Screen): State {
@@ -37,4 +37,15 @@ export function step(index: number, by: number, length: number): number {
 /** `step`, but past the end it starts again at the other one. */
 export function turn(index: number, by: number, length: number): number {
   return length === 0 ? 0 : (index + by + length) % length;
+}
+
+/** Asks for the placing round. */
+export function startPlacing(state: State): State {
+  return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice: { placing: true } });
+}
+
+/** The end of the welcome: the placing round, where it is still open. */
+export function offerPlacing(state: State, world: World): State {
+  if (!world.placingIsOpen()) return show(state, { name: 'home' });
+  return show(state, { name: 'welcome', step: 'placing', selected: 0 });
 }

@@ -2,6 +2,11 @@
 import { scaleEnds, VALUE_SCALES } from '../../colour/index.js';
 import { CAUTION_ADVICE } from '../../paints/index.js';
 import { HINT_COST } from '../../practice/index.js';
+import { printable } from '../../text/sanitize.js';
+import { wrapText } from '../../text/wrap.js';
+import { frameParts, innerColumns } from '../kit/layout.js';
+import { notesOf } from '../kit/notes.js';
+import type { Page } from '../kit/page.js';
 import type { State, World } from '../kit/state.js';
 
 /** "How to read the screens". */
@@ -39,4 +44,16 @@ export function helpText(state: Pick<State, 'settings'>, world: Pick<World, 'fam
       ? []
       : ['', `There are drills on: ${world.families.map(({ name }) => name.toLowerCase()).join('; ')}.`]),
   ];
+}
+
+/** Progress or help, broken to the width of the screen. */
+export function textOf(state: State, world: World): Page {
+  const { screen } = state;
+  const rows = frameParts(state, notesOf(state).length).body - 1;
+  if (screen.name === 'progress') return { lines: printable(screen.text ?? '').split('\n'), rows };
+  const columns = innerColumns(state.size);
+  return {
+    lines: helpText(state, world).flatMap((line) => (line === '' ? [''] : wrapText(line, columns))),
+    rows,
+  };
 }

@@ -2,11 +2,13 @@
 
 import { Bench } from '../bench/view.js';
 import { Drill } from '../drill/view.js';
-import { Home, SettingsScreen } from '../home/view.js';
+import { Families } from '../families/view.js';
+import { Home } from '../home/view.js';
 import { Panel, Waiting } from '../kit/panels.js';
 import { useSurroundings } from '../kit/surroundings.js';
-import { Families, TextScreen } from '../pages/view.js';
+import { TextScreen } from '../pages/view.js';
 import { Result } from '../result/view.js';
+import { SettingsScreen } from '../settings/view.js';
 import { Summary } from '../summary/view.js';
 import { Welcome } from '../welcome/view.js';
 import { Why } from '../why/view.js';

@@ -3,12 +3,17 @@
 import { updateBench } from '../bench/update.js';
 import { showSummary, startSet, takeAnswer } from '../drill/set.js';
 import { lay, updateDrill } from '../drill/update.js';
-import { chooseInMenu, updateFamilies, updateWelcome } from '../home/update.js';
+import { updateFamilies } from '../families/update.js';
+import { chooseAtHome } from '../home/update.js';
 import { commandOf } from '../kit/keys.js';
 import { ask, show, withNotice, withOverlay, withoutOverlay } from '../kit/moves.js';
 import { scrolled } from '../kit/page.js';
 import type { Action, Size, State, World } from '../kit/state.js';
-import { updateResult, updateSummary } from '../result/update.js';
+import { textOf } from '../pages/texts.js';
+import { updateResult } from '../result/update.js';
+import { chooseSetting } from '../settings/update.js';
+import { updateSummary } from '../summary/update.js';
+import { updateWelcome } from '../welcome/update.js';
 
 /** Exit code after Ctrl+C. */
 const INTERRUPTED = 130;
@@ -55,13 +60,19 @@ function onKey(before: State, world: World, key: string, at: number): State {
     case 'progress':
     case 'help':
       if (command === 'back') return show(state, { name: 'home' });
-      return { ...state, screen: { ...screen, top: scrolled(state, world, screen.top, command) } };
+      return { ...state, screen: { ...screen, top: scrolled(textOf(state, world), screen.top, command) } };
     case 'settings':
     case 'waiting':
       return command === 'back' ? show(state, { name: 'home' }) : state;
     default:
       return state;
   }
+}
+
+function onMenu(state: State, world: World, value: string, at: number): State {
+  if (state.overlay !== undefined) return state;
+  if (state.screen.name === 'home') return chooseAtHome(state, world, value, at);
+  return state.screen.name === 'settings' ? chooseSetting(state, world, value) : state;
 }
 
 function onLaid(state: State, world: World, action: Extract<Action, { type: 'laid' }>): State {
@@ -96,7 +107,7 @@ export function createReducer(world: World): (state: State, action: Action) => S
       case 'resize':
         return sameSize(state.size, action.size) ? state : { ...state, size: action.size };
       case 'menu':
-        return state.overlay === undefined ? chooseInMenu(state, world, action.value, action.at) : state;
+        return onMenu(state, world, action.value, action.at);
       case 'set-ready':
         return startSet(state, world, action);
       case 'laid':

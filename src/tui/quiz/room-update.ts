@@ -1,5 +1,6 @@
 /** What keys do while a quiz is held in the room. Pure. */
 import { scrolled } from '../kit/page.js';
+import { resultPage } from '../result/layout.js';
 import { commandIn, type QuizCommand } from './quiz-keys.js';
 import {
   countsOf,
@@ -107,7 +108,11 @@ function onResult(world: RoomWorld, state: RoomState, command: QuizCommand): Roo
   if (command === 'previous') return openQuestion(world, state, state.place - 1);
   const graded = roomResult(world, state);
   if (graded === undefined || state.stage.name !== 'result') return state;
-  const top = scrolled(practiceState(state, graded), world.world, state.stage.top, command as 'up');
+  const top = scrolled(
+    resultPage(practiceState(state, graded), world.world, graded),
+    state.stage.top,
+    command as 'up',
+  );
   return at(state, { name: 'result', top });
 }
 

@@ -9,6 +9,7 @@ import {
 } from '../../quiz/sitting.js';
 import { cautionsFor, updateDrill } from '../drill/update.js';
 import { scrolled } from '../kit/page.js';
+import { resultPage } from '../result/layout.js';
 import { commandIn, type QuizCommand } from './quiz-keys.js';
 import {
   drillOf,
@@ -179,7 +180,11 @@ function onResult(
   if (command === 'back') return { ...state, overlay: { name: 'leave' } };
   const graded = resultOf(world, state);
   if (graded === undefined || command === 'keys' || command === 'stop') return state;
-  const top = scrolled(practiceState(state, graded), world.world, screen.top, command as 'up');
+  const top = scrolled(
+    resultPage(practiceState(state, graded), world.world, graded),
+    screen.top,
+    command as 'up',
+  );
   return { ...state, screen: { ...screen, top } };
 }
 

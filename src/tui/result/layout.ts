@@ -8,6 +8,7 @@ import type { Settings } from '../kit/deps.js';
 import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
 import { lookOf, scaleUnit, stepText } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
+import type { Page } from '../kit/page.js';
 import type { ResultScreen, State, World } from '../kit/state.js';
 
 export interface VerdictLine {
@@ -130,4 +131,13 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
     gap,
     textRows: Math.max(1, spare - topRows),
   };
+}
+
+/** The text of the result, broken to the width of the screen: each point begins at the margin, its further lines are set in. */
+export function resultPage(state: State, world: World, screen: ResultScreen): Page {
+  const columns = innerColumns(state.size);
+  const lines = resultTexts(screen, state.colourLevel > 0).flatMap((line) =>
+    wrapText(line, columns - 2).map((part, index) => (index === 0 ? part : `  ${part}`)),
+  );
+  return { lines, rows: resultLayout(state, world, screen).textRows };
 }

@@ -1,12 +1,10 @@
-/** After an answer: the result, why, and the end of the set. */
-
-import { afterResult, drillScreen, showResult } from '../drill/set.js';
-import { offerPlacing } from '../home/update.js';
-import type { SetChoice } from '../kit/deps.js';
+/** After an answer: on, again, or why. */
+import { afterResult, drillScreen } from '../drill/set.js';
 import type { Command } from '../kit/keys.js';
-import { ask, show, step } from '../kit/moves.js';
+import { offerPlacing, show } from '../kit/moves.js';
 import { scrolled } from '../kit/page.js';
-import type { ResultScreen, SetRun, State, SummaryScreen, World } from '../kit/state.js';
+import type { ResultScreen, State, World } from '../kit/state.js';
+import { resultPage } from './layout.js';
 
 function again(state: State, world: World, { attempt, place }: ResultScreen, at: number): State {
   const { entry } = attempt;
@@ -38,36 +36,9 @@ export function updateResult(
     case 'home':
       return show(state, { name: 'home' });
     default:
-      return { ...state, screen: { ...screen, top: scrolled(state, world, screen.top, command) } };
-  }
-}
-
-/** What another set is to be: the family and level as before; a placing round or a mending is not done twice. */
-function onceMore(set: SetRun | undefined): SetChoice {
-  const { placing: _placed, mend: _mended, ...choice } = set?.choice ?? {};
-  return choice;
-}
-
-export function updateSummary(state: State, screen: SummaryScreen, command: Command): State {
-  const { set } = state;
-  const count = set?.attempts.length ?? 0;
-  switch (command) {
-    case 'up':
-      return { ...state, screen: { ...screen, selected: step(screen.selected, -1, count) } };
-    case 'down':
-      return { ...state, screen: { ...screen, selected: step(screen.selected, 1, count) } };
-    case 'confirm':
-      return showResult(state, screen.selected, 'summary');
-    case 'restart':
-      return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice: onceMore(set) });
-    case 'mend': {
-      const mend = set?.summary?.mistakes ?? [];
-      if (mend.length === 0) return state;
-      return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice: { ...onceMore(set), mend } });
-    }
-    case 'home':
-      return show(state, { name: 'home' });
-    default:
-      return state;
+      return {
+        ...state,
+        screen: { ...screen, top: scrolled(resultPage(state, world, screen), screen.top, command) },
+      };
   }
 }

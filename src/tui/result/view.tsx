@@ -7,14 +7,13 @@ import { Frame } from '../kit/frame.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
 import { lookOf, spokenLook } from '../kit/look.js';
-import { pageOf } from '../kit/page.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import type { ResultScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn } from '../kit/swatch.js';
 import { TextPage } from '../kit/text-page.js';
 import { drillTitle, resultSide } from '../kit/titles.js';
-import { resultLayout, resultTexts, verdictLines } from './layout.js';
+import { resultLayout, resultPage, resultTexts, verdictLines } from './layout.js';
 import { planePicture } from './plane-picture.js';
 
 /** Cells of the bar of a mark: fewer where the words beside it need the room. */
@@ -126,7 +125,7 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
         <Row pieces={[{ text: cleanText(screen.attempt.compared ?? '', 120), role: 'title' }]} />
       ) : null}
       {layout.gap > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
-      <TextPage page={pageOf(state, world)} top={screen.top} />
+      <TextPage page={resultPage(state, world, screen)} top={screen.top} />
     </Frame>
   );
 }

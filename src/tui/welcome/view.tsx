@@ -1,7 +1,6 @@
 /** The first two minutes: what this terminal can show, which palette, which value scale. */
 import { Text } from 'ink';
 import { wrapText } from '../../text/wrap.js';
-import { welcomeOptions } from '../home/menus.js';
 import { Frame } from '../kit/frame.js';
 import { greyRamp } from '../kit/goal-picture.js';
 import { innerColumns } from '../kit/layout.js';
@@ -9,6 +8,7 @@ import { type Piece, Row, Rows } from '../kit/row.js';
 import type { WelcomeStep } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { patchStyle } from '../kit/theme.js';
+import { welcomeOptions } from './options.js';
 
 const TITLES: Readonly<Record<WelcomeStep, string>> = {
   greeting: 'Welcome to Mudlark',

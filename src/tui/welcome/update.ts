@@ -1,0 +1,94 @@
+/** The welcome: what the terminal shows, paints, scale, a worked example, and where to begin. */
+import { drillScreen } from '../drill/set.js';
+import type { ColourSetting } from '../kit/colour-level.js';
+import type { SetItem, Settings } from '../kit/deps.js';
+import type { Command } from '../kit/keys.js';
+import { offerPlacing, show, startPlacing, step } from '../kit/moves.js';
+import type { Screen, State, World } from '../kit/state.js';
+import { changeSettings } from '../settings/update.js';
+import { welcomeOptions } from './options.js';
+
+/** The next coarser colour setting to try when the ramp cannot be told apart. */
+const COARSER: Readonly<Record<number, ColourSetting>> = { 3: '256', 2: '16', 1: 'none', 0: 'none' };
+
+/** The worked example, answered: the easiest drill with a plane to read and both paint and amount to choose. */
+function workedExample(state: State, world: World, at: number): State {
+  const byLevel = [...world.drills.values()].sort((one, other) => one.level - other.level);
+  const withPlane = byLevel.filter((drill) => world.kindOf(drill).plane !== undefined);
+  const full = withPlane.find((drill) => world.kindOf(drill).fields(drill).length > 1);
+  const easiest = full ?? withPlane[0] ?? byLevel[0];
+  if (easiest === undefined) return offerPlacing(state, world);
+  const item: SetItem = { drillId: easiest.id, feedback: 'each', why: 'worked example' };
+  const screen = drillScreen(world, item, at);
+  if (screen === undefined) return offerPlacing(state, world);
+  return show(state, { ...screen, worked: true, answer: world.kindOf(easiest).best(easiest) });
+}
+
+function answerWelcome(state: State, world: World, screen: Screen & { name: 'welcome' }, at: number): State {
+  const value = welcomeOptions(state, world)[screen.selected]?.value;
+  const go = (from: State, stepName: typeof screen.step, selected = 0): State =>
+    show(from, { name: 'welcome', step: stepName, selected });
+  const toPalette = (from: State): State =>
+    go(
+      from,
+      'palette',
+      Math.max(
+        0,
+        world.studio.palettes.findIndex(({ id }) => id === from.settings.palette),
+      ),
+    );
+  switch (screen.step) {
+    case 'greeting':
+      return value === 'skip'
+        ? finishWelcome(state, world)
+        : go(state, state.colourLevel === 0 ? 'palette' : 'colours');
+    case 'colours': {
+      if (value === 'yes') return toPalette(state);
+      const colour = value === 'none' ? 'none' : (COARSER[state.colourLevel] ?? 'none');
+      const next = changeSettings(state, world, { colour });
+      return next.colourLevel === 0 ? toPalette(next) : go(next, 'colours');
+    }
+    case 'palette':
+      return go(value === undefined ? state : changeSettings(state, world, { palette: value }), 'scale');
+    case 'scale':
+      return workedExample(
+        changeSettings(state, world, { valueScale: value as Settings['valueScale'], welcomed: true }),
+        world,
+        at,
+      );
+    case 'placing':
+      return value === 'placing' ? startPlacing(state) : show(state, { name: 'home' });
+  }
+}
+
+/** Leaves the welcome for good. */
+function finishWelcome(state: State, world: World): State {
+  return show(changeSettings(state, world, { welcomed: true }), { name: 'home' });
+}
+
+export function updateWelcome(
+  state: State,
+  world: World,
+  screen: Screen & { name: 'welcome' },
+  command: Command,
+  key: string,
+  at: number,
+): State {
+  const count = welcomeOptions(state, world).length;
+  switch (command) {
+    case 'up':
+    case 'down':
+      return {
+        ...state,
+        screen: { ...screen, selected: step(screen.selected, command === 'up' ? -1 : 1, count) },
+      };
+    case 'digit': {
+      const selected = Number(key) - 1;
+      return selected < count ? answerWelcome(state, world, { ...screen, selected }, at) : state;
+    }
+    case 'confirm':
+      return answerWelcome(state, world, screen, at);
+    default:
+      return finishWelcome(state, world);
+  }
+}
