@@ -61,12 +61,13 @@ const answerJson = ({ answer, grade, colour }: SeenAnswer) => ({
 });
 
 /** A check as JSON documents hold it; what a kind of drill does not have is null. */
-export function checkJson({ id, family, level, look, luck, faults }: DrillCheck): object {
+export function checkJson({ id, family, level, kind, look, luck, faults }: DrillCheck): object {
   const { start, goal, hueBound, shadingLine, best, traps, worst } = look;
   return {
     id,
     family,
     level,
+    kind,
     goal: goal ?? null,
     start: start === undefined ? null : figures(start),
     hueBound: hueBound ?? null,

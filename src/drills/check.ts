@@ -15,6 +15,7 @@ export interface DrillCheck {
   readonly id: string;
   readonly family: string;
   readonly level: number;
+  readonly kind: Drill['kind'];
   /** What it shows, its best answer and the wrong ones that tempt. */
   readonly look: DrillLook;
   /** Share of random answers with a good mark, 0-1. */
@@ -72,6 +73,7 @@ export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
     id: drill.id,
     family: drill.family,
     level: drill.level,
+    kind: drill.kind,
     look,
     luck,
     faults,

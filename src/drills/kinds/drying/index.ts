@@ -34,15 +34,13 @@ function best(studio: Studio, drill: DryingDrill): Answer {
   );
 }
 
+/** Shares of its chroma from which a wash loses much, or some, in drying. */
+const LOSES = { much: 0.25, some: 1 / 12 } as const;
+
 function reason(studio: Studio, drill: DryingDrill): string {
-  const { dry } = changeOf(studio, drill);
-  const how =
-    dry.step >= 6
-      ? 'a dark, strong wash loses most'
-      : dry.step <= 3
-        ? 'a pale wash has little to lose'
-        : 'a middling wash loses some';
-  return `Wet, the surface is a mirror and the film is clear; dry, the matt surface sends white light everywhere and the film scatters more. That takes chroma first: ${how}.`;
+  const { lost } = changeOf(studio, drill);
+  const how = lost >= LOSES.much ? 'much' : lost >= LOSES.some ? 'some of it' : 'little';
+  return `Wet, the surface is a mirror and the film is clear; dry, the matt surface sends white light everywhere and the film scatters more. That takes chroma first, from dark and strong washes most: this one loses ${how}.`;
 }
 
 function grade(studio: Studio, drill: DryingDrill, answer: Answer): Grade {

@@ -85,10 +85,12 @@ function shadeLine(chroma: ChromaResult): string {
 function hueLine({ after, asked, turned, verdict }: HueResult, chroma: ChromaResult): string {
   const where = `${turned.toFixed(0)}° from what was asked`;
   if (verdict === 'good') return `Hue: ${hueName(after)}, ${turned < 5 ? 'as asked' : where}.`;
-  const reads = chroma.after < NO_HUE_CHROMA ? 'leans to' : 'has become';
-  if (turned < asked.within + 1)
-    return `Hue: it ${reads} ${hueName(after)}, just past the ${asked.within}° allowed.`;
-  return `Hue: it ${reads} ${hueName(after)}, ${where}; ${asked.within}° is allowed.`;
+  const name = hueName(after);
+  const leans = chroma.after < NO_HUE_CHROMA ? 'leans to' : 'has become';
+  const reads = name === hueName(asked.near) ? `is still ${name}, but` : `${leans} ${name},`;
+  return turned < asked.within + 1
+    ? `Hue: it ${reads} just past the ${asked.within}° allowed.`
+    : `Hue: it ${reads} ${where}; ${asked.within}° is allowed.`;
 }
 
 function bestLine(studio: Studio, { drill, outcome, solved, mark }: Findings): string {
