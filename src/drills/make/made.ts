@@ -4,7 +4,7 @@ import { type Draw, shuffled } from '../../chance/draw.js';
 import type { ColourReading } from '../../colour/reading.js';
 import type { Studio } from '../../paints/index.js';
 import type { Laid, Wash } from '../../washes/index.js';
-import { seeLaid } from '../../washes/index.js';
+import { seeAlone, seeLaid } from '../../washes/index.js';
 import { namesOf } from '../../words/laid.js';
 import type { CaseItem, Statement } from '../kinds/worked/schema.js';
 import { weigh } from '../kinds/worked/weigh.js';
@@ -32,12 +32,12 @@ export function colourOf(studio: Studio, laid: Laid): ColourReading {
 
 /** Paints of a palette that are colours, not whites, greys or blacks. */
 export function colours(studio: Studio, palette: readonly string[]): string[] {
-  return palette.filter((id) => colourOf(studio, wash(id, 0.4)).chroma >= 18);
+  return palette.filter((id) => seeAlone(studio, id, 0.4).colour.chroma >= 18);
 }
 
 /** Paints that reach at least this painter's step by themselves. */
 export function deepOnes(studio: Studio, palette: readonly string[], step: number): string[] {
-  return palette.filter((id) => colourOf(studio, wash(id, 1)).step >= step);
+  return palette.filter((id) => seeAlone(studio, id, 1).colour.step >= step);
 }
 
 /** Longest name that fits a line of choices. */

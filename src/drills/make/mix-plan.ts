@@ -3,7 +3,7 @@ import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Aim } from '../../judgement/index.js';
 import { evidenceOf, type Pigment, paintOf, type Studio } from '../../paints/index.js';
 import { type FirstWash, seeLaid, trialOf } from '../../washes/index.js';
-import { howsOf } from '../kinds/mix/choice.js';
+import { type Choice, howsOf } from '../kinds/mix/choice.js';
 import { type MixDrill, TOUCHES, type Touch, touchRatio } from '../kinds/mix/schema.js';
 import { seatOf } from '../kinds/mix/seat.js';
 import { solved } from '../kinds/mix/solve.js';
@@ -28,12 +28,13 @@ function startFrom(palette: readonly string[], { strengths }: PlanRules, draw: D
   return { paints: { [one]: pick([2, 3, 4], draw), [two]: 1 }, strength };
 }
 
-/** Everything that may be done with one second paint. */
+/** Everything that may be done with one second paint. @param isOpen which choices are wanted of it */
 function candidates(
   studio: Studio,
   start: FirstWash,
   partner: Partner,
   { least, ways }: PlanRules,
+  isOpen: (choice: Choice) => boolean = () => true,
 ): Candidate[] {
   const second = partner.pigment.id;
   const hows = howsOf({
@@ -43,10 +44,13 @@ function candidates(
   });
   return ways.flatMap((way) =>
     (way === 'puddle' ? THINS : [1]).flatMap((thin) => {
-      const trial = trialOf(studio, start, { way, ids: [second], strength: 0, thin });
-      return hows
+      const choices = hows
         .filter((how) => how.way === way)
-        .map((how) => ({ choice: { second, how, thin }, partner, colour: trial([how.amount]) }));
+        .map((how) => ({ second, how, thin }))
+        .filter(isOpen);
+      if (choices.length === 0) return [];
+      const trial = trialOf(studio, start, { way, ids: [second], strength: 0, thin });
+      return choices.map((choice) => ({ choice, partner, colour: trial([choice.how.amount]) }));
     }),
   );
 }
@@ -98,15 +102,11 @@ function firstProspect(
   return undefined;
 }
 
-/** What a level leaves open of the candidates beside a choice; only to foresee what the checker would refuse. */
-function openAt(level: Level, { how, thin }: Candidate['choice'], all: readonly Candidate[]): Candidate[] {
-  return all.filter(
-    ({ choice }) =>
-      (level > 3 || choice.thin === thin) &&
-      choice.how.way === how.way &&
-      (level > 2 || choice.how.id === how.id),
-  );
-}
+/** Whether a level leaves a choice open beside the wanted one; only to foresee what the checker would refuse. */
+const isOpenAt = (level: Level, wanted: Choice, { how, thin }: Choice): boolean =>
+  (level > 3 || thin === wanted.thin) &&
+  how.way === wanted.how.way &&
+  (level > 2 || how.id === wanted.how.id);
 
 function trayFor(
   studio: Studio,
@@ -121,7 +121,7 @@ function trayFor(
   const first = Object.keys(start.paints).map((id) => paintOf(studio, id));
   // A paint that is there to fail must fail, whatever else is open.
   const fails = (each: Partner): boolean =>
-    !openAt(level, choice, candidates(studio, start, each, rules)).some((open) =>
+    !candidates(studio, start, each, rules, (open) => isOpenAt(level, choice, open)).some((open) =>
       meets(goal, colour, open.colour),
     );
   const others = shuffled(

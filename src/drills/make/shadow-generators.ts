@@ -3,7 +3,7 @@
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { valueFromStep } from '../../colour/value.js';
 import type { Studio } from '../../paints/index.js';
-import { WATERS } from '../../washes/index.js';
+import { seeAlone, WATERS } from '../../washes/index.js';
 import { listWords } from '../../words/laid.js';
 import { LEFT_IN_SUN } from '../kinds/shadow-values/rules.js';
 import type { LitThing } from '../kinds/shadow-values/schema.js';
@@ -82,13 +82,9 @@ const lightAndShadow: Generator = (studio, { level, palette, avoid }, draw) => {
 /** A strength at which the paint has this share of the lit Munsell value, or undefined. */
 function strengthFor(studio: Studio, paint: string, value: number): number | undefined {
   const strengths = Array.from({ length: 50 }, (_, index) => (index + 1) / 50);
-  const best = strengths.reduce((a, b) =>
-    Math.abs(colourOf(studio, wash(paint, b)).value - value) <
-    Math.abs(colourOf(studio, wash(paint, a)).value - value)
-      ? b
-      : a,
-  );
-  return Math.abs(colourOf(studio, wash(paint, best)).value - value) < 0.2 ? best : undefined;
+  const miss = (strength: number): number => Math.abs(seeAlone(studio, paint, strength).colour.value - value);
+  const best = strengths.reduce((a, b) => (miss(b) < miss(a) ? b : a));
+  return miss(best) < 0.2 ? best : undefined;
 }
 
 function workedShadow(

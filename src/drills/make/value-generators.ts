@@ -2,7 +2,7 @@
 
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
-import { WATERS, type Wash, type Water, waterStrength } from '../../washes/index.js';
+import { seeAlone, WATERS, type Wash, type Water, waterStrength } from '../../washes/index.js';
 import { listWords } from '../../words/laid.js';
 import rows from '../data/rows.json' with { type: 'json' };
 import { classOf } from '../kinds/sort-values/classes.js';
@@ -15,7 +15,7 @@ import { SUBJECT_PLACES, someSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
 const stepAt = (studio: Studio, paint: string, water: Water): number =>
-  colourOf(studio, wash(paint, waterStrength(water))).step;
+  seeAlone(studio, paint, waterStrength(water)).colour.step;
 
 /** Blocks at the values of some of the waters, light to dark; with `beyond`, the last one out of the paint's reach. */
 function blocksFor(

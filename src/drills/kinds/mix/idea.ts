@@ -6,7 +6,7 @@ import {
   scoreColour,
   type Verdict,
 } from '../../../judgement/index.js';
-import type { Studio } from '../../../paints/index.js';
+import { once, type Studio } from '../../../paints/index.js';
 import { seeAlone } from '../../../washes/index.js';
 import { type Choice, type How, howsOf } from './choice.js';
 import { isMoreOfTheSame } from './label.js';
@@ -27,8 +27,18 @@ export interface Rated {
   readonly mark: number;
 }
 
-/** Every answer with this second paint, marked. */
-export function withPaint(studio: Studio, drill: MixDrill, known: Solved, second: string): Rated[] {
+const ratedIn = once((_studio, _drill: MixDrill) => new Map<string, readonly Rated[]>());
+
+/** Every answer with this second paint, marked; once for each drill. */
+export function withPaint(studio: Studio, drill: MixDrill, second: string): readonly Rated[] {
+  const ratedOf = ratedIn(studio, drill);
+  const rated = ratedOf.get(second) ?? rate(studio, drill, second);
+  ratedOf.set(second, rated);
+  return rated;
+}
+
+function rate(studio: Studio, drill: MixDrill, second: string): Rated[] {
+  const known = solved(studio, drill);
   const rating = ratingOf(studio, drill, second);
   const hows = howsOf(drill);
   return triedLines(studio, { ...drill, tray: [second] }).flatMap(({ line, trial }) =>
@@ -50,9 +60,8 @@ function highest(rated: readonly Rated[]): Rated | undefined {
 
 /** Of every second paint the answer that comes nearest to good without being so: the amount mended as far as that paint lets it. */
 export function temptingChoices(studio: Studio, drill: MixDrill): Choice[] {
-  const known = solved(studio, drill);
   return drill.tray.flatMap((id) => {
-    const wrong = withPaint(studio, drill, known, id).filter(({ mark }) => mark < GOOD_MARK);
+    const wrong = withPaint(studio, drill, id).filter(({ mark }) => mark < GOOD_MARK);
     const nearest = highest(wrong);
     return nearest === undefined ? [] : [nearest.choice];
   });
@@ -125,7 +134,7 @@ export function ideaOf(
   const isNew = isNewPaint(drill, choice.second);
   if (Object.values(verdicts).every((verdict) => verdict === 'good'))
     return isNew && known.best.mark === 100 ? 'brought-a-new-paint' : undefined;
-  const rated = withPaint(studio, drill, known, choice.second);
+  const rated = withPaint(studio, drill, choice.second);
   const cost = isNew ? COHESION_COST : 0;
   // The nearest change first: the amount, then the water, then the way.
   const nearest = [

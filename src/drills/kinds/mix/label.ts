@@ -36,15 +36,15 @@ export function fixedWords(studio: Studio, drill: MixDrill): string {
   const { tray, thins } = drill;
   const hows = howsOf(drill);
   const ways = [...new Set(hows.map(({ way }) => way))];
-  const [how] = hows;
-  const [thin] = thins;
+  const only = hows.length === 1 ? hows[0] : undefined;
+  const way = ways.length === 1 ? ways[0] : undefined;
+  const thin = thins.length === 1 ? thins[0] : undefined;
   return [
     tray.length === 1 ? `second paint ${paintOf(studio, tray[0] as string).name}` : '',
-    hows.length === 1 && how?.way === 'puddle' ? `amount ${how.id}` : '',
-    hows.length === 1 && how?.way !== 'puddle' && how !== undefined ? howWords(how) : '',
-    ways.length === 1 && !(hows.length === 1 && ways[0] !== 'puddle') ? WAY_WORDS[ways[0] as Way] : '',
-    ways[0] === 'puddle' && ways.length === 1 && thins.length === 1 && thin === 1 ? 'no water added' : '',
-    thins.length === 1 && thin !== undefined && thin !== 1 ? `then ${thinWords(thin)}` : '',
+    only === undefined ? '' : only.way === 'puddle' ? `amount ${only.id}` : howWords(only),
+    way === undefined || (only !== undefined && way !== 'puddle') ? '' : WAY_WORDS[way],
+    way === 'puddle' && thin === 1 ? 'no water added' : '',
+    thin === undefined || thin === 1 ? '' : `then ${thinWords(thin)}`,
   ]
     .filter((word) => word !== '')
     .join(', ');

@@ -37,9 +37,8 @@ interface TrayPaint {
 }
 
 function trayPaints(studio: Studio, drill: MixDrill): TrayPaint[] {
-  const known = solved(studio, drill);
   return drill.tray.map((id) => {
-    const rated = withPaint(studio, drill, known, id);
+    const rated = withPaint(studio, drill, id);
     const { place, alone } = seatOf(studio, drill.start, id);
     return { id, place, chroma: alone.chroma, rated, best: Math.max(...rated.map(({ mark }) => mark)) };
   });
