@@ -2,9 +2,11 @@
  * The accuracy report. What concerns the library is worked out from the carried data, in a second or two; errors that take refits
  * (blind mixtures, thinnest films, error of a change) are carried as `npm run pigments:refit` wrote them.
  */
+
 import { quantileSorted } from 'simple-statistics';
 import { deltaE00 } from '../colour/difference.js';
 import { chromaOf, hueDifference, hueOf, reflectanceToLab } from '../colour/index.js';
+import { NEUTRAL_CHROMA } from '../judgement/table.js';
 import { appearanceOf } from '../paints/catalogue.js';
 import { TINT_STRENGTH } from '../paints/constants.js';
 import { type Pigment, paintOf, type Studio } from '../paints/index.js';
@@ -21,9 +23,6 @@ import type {
   OtherPairs,
   Spread,
 } from './types.js';
-
-/** A paint duller than this is a neutral itself: every mixture with much of it is grey. */
-const CHROMATIC = 12;
 
 /** Published shifts smaller than this are within the spread between makers. */
 const TELLING_SHIFT_DEG = 5;
@@ -89,7 +88,7 @@ function otherPairs(
 ): { others: OtherPairs; othersChromatic: OtherPairs } {
   const chromatic = new Set(
     studio.paints
-      .filter((pigment) => chromaOf(masstone(studio, pigment, 'D65-2')) > CHROMATIC)
+      .filter((pigment) => chromaOf(masstone(studio, pigment, 'D65-2')) > NEUTRAL_CHROMA)
       .map(({ id }) => id),
   );
   const counts = { all: 0, allWithin: 0, chromatic: 0, chromaticWithin: 0 };

@@ -1,22 +1,15 @@
 /** What the learner's commands share: families and drills as practice wants them, and the flags of the profile. */
 import { seededDraw } from '../chance/draw.js';
-import { FAMILIES } from '../drills/families.js';
-import { type Drill, kindOf } from '../drills/kinds/index.js';
+import { countAnswers } from '../drills/answers.js';
+import { type Drill, kindOf, markOf } from '../drills/kinds/index.js';
 import { paintsIn } from '../drills/paint-names.js';
 import { randomAnswer } from '../drills/random-answer.js';
 import type { Answer, Field } from '../drills/types.js';
 import { UsageError } from '../errors.js';
 import { GOOD_MARK } from '../judgement/index.js';
 import { findPalette, once, type Studio } from '../paints/index.js';
-import type { DrillRef, FamilyRef } from '../practice/index.js';
+import type { DrillRef } from '../practice/index.js';
 import { didYouMean } from '../text/nearest.js';
-
-/** Families in the order they are taught. */
-export const FAMILY_REFS: readonly FamilyRef[] = FAMILIES.map(({ id, name, alike }) => ({
-  id,
-  title: name,
-  lookAlike: alike,
-}));
 
 /** Drills that can be done with the paints of a palette. */
 export function drillsWithin(drills: readonly Drill[], palette: readonly string[]): Drill[] {
@@ -37,9 +30,6 @@ export function palettePaints(studio: Studio, id: string): readonly string[] {
 /** Random answers that a drill's chance is counted on when it allows too many to try them all. */
 const SAMPLE = 200;
 
-const countOf = (fields: readonly Field[]): number =>
-  fields.reduce((product, { options }) => product * options.length, 1);
-
 function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
   if (field === undefined) {
     yield {};
@@ -53,19 +43,18 @@ function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
 export const chanceByGuessing: (studio: Studio, drill: Drill) => number = once(countChance);
 
 function countChance(studio: Studio, drill: Drill): number {
-  const kind = kindOf(studio, drill);
-  const fields = kind.fields(drill);
+  const fields = kindOf(studio, drill).fields(drill);
   const draw = seededDraw(1);
   const answers =
-    countOf(fields) <= SAMPLE
+    countAnswers(fields) <= SAMPLE
       ? [...everyAnswer(fields)]
       : Array.from({ length: SAMPLE }, () => randomAnswer(fields, draw));
-  return answers.filter((answer) => kind.grade(drill, answer).mark >= GOOD_MARK).length / answers.length;
+  return answers.filter((answer) => markOf(studio, drill, answer) >= GOOD_MARK).length / answers.length;
 }
 
 /** As {@link chanceByGuessing} where the answers are few enough to know it at a glance. */
 function guessOf(studio: Studio, drill: Drill): number | undefined {
-  const answers = countOf(kindOf(studio, drill).fields(drill));
+  const answers = countAnswers(kindOf(studio, drill).fields(drill));
   return answers <= 4 ? 1 / answers : undefined;
 }
 

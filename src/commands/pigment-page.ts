@@ -1,8 +1,10 @@
 /** `mudlark pigments show`: one pigment on a page. */
+
 import { leastChromatic } from '../accuracy/neutral.js';
 import { chromaOf, colourInWords, readColour } from '../colour/index.js';
 import { toScreen } from '../colour/screen.js';
 import { UsageError } from '../errors.js';
+import { NEUTRAL_CHROMA } from '../judgement/table.js';
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
 import { CAUTION_ADVICE, findPaint, type Pigment, type Studio } from '../paints/index.js';
 import { nearestNames } from '../text/nearest.js';
@@ -25,9 +27,6 @@ const LEAST_COLUMNS = 60;
 
 /** Steps of the ladder from water to masstone. */
 const LADDER = [0.03, 0.08, 0.2, 0.4, 0.7, 1] as const;
-
-/** A film duller than this is a neutral by itself and neutralises nothing. */
-const CHROMATIC = 12;
 
 /** Most partners listed. */
 const MOST_PARTNERS = 8;
@@ -53,7 +52,7 @@ export interface Neutraliser {
 
 /** Pigments of the library that bring this one to chroma 5 or less, most neutral first; empty for a paint that is itself neutral. */
 export function neutralisersOf(studio: Studio, pigment: Pigment): Neutraliser[] {
-  const isChromatic = (paint: Pigment) => readColour(masstoneSpectrum(studio, paint)).chroma > CHROMATIC;
+  const isChromatic = (paint: Pigment) => readColour(masstoneSpectrum(studio, paint)).chroma > NEUTRAL_CHROMA;
   if (!isChromatic(pigment)) return [];
   return studio.paints
     .filter((other) => other !== pigment && isChromatic(other))

@@ -9,6 +9,7 @@ import {
   chooseSet,
   comparedWithLast,
   copyStanding,
+  type DrillRef,
   entryFromGrade,
   type Feedback,
   type HistoryEntry,
@@ -23,7 +24,8 @@ import {
 import type { Profile } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 import type { AnswerEntry, FeedbackTiming, SaveOutcome, SetChoice, SetItem } from '../tui/kit/deps.js';
-import { chanceByGuessing, drillRefs, drillsWithin, FAMILY_REFS, palettePaints } from './learner.js';
+import { FAMILY_REFS } from './family-refs.js';
+import { chanceByGuessing, drillRefs, drillsWithin, palettePaints } from './learner.js';
 import { canShow, MadeDrills } from './made-drills.js';
 import { planPicks } from './plan-picks.js';
 
@@ -76,6 +78,9 @@ export class PracticeRun {
   readonly #studio: Studio;
   readonly #profile: Profile;
   readonly #drills: readonly Drill[];
+  readonly #written: ReadonlyMap<string, Drill>;
+  /** The drills of the palette as practice wants them, while it stays the same. */
+  #refs: readonly DrillRef[] | undefined;
   readonly #options: RunOptions;
   #plan: PracticePlan | undefined;
   #palette: string;
@@ -89,6 +94,7 @@ export class PracticeRun {
     this.#studio = studio;
     this.#profile = profile;
     this.#drills = drills;
+    this.#written = new Map(drills.map((drill) => [drill.id, drill]));
     this.#options = options;
     this.#plan = options.plan;
     this.#palette = profile.settings.values.palette;
@@ -103,6 +109,7 @@ export class PracticeRun {
 
   takePalette(id: string): void {
     this.#palette = id;
+    this.#refs = undefined;
   }
 
   nextSet(choice: SetChoice = {}): SetItem[] {
@@ -115,20 +122,22 @@ export class PracticeRun {
     const { mend } = choice;
     if (mend !== undefined) return this.#mend(mend, seed);
     const picks = this.#picks(choice, seed);
-    const written = new Map(this.#drills.map((drill) => [drill.id, drill]));
     for (const { drill = '' } of picks) {
-      const known = written.get(drill);
+      const known = this.#written.get(drill);
       if (known !== undefined) this.#made.note(known);
     }
     return picks.flatMap((pick) => this.#item(pick));
   }
 
   #source(seed: number) {
-    const drills = drillsWithin(this.#drills, palettePaints(this.#studio, this.#palette));
+    this.#refs ??= drillRefs(
+      this.#studio,
+      drillsWithin(this.#drills, palettePaints(this.#studio, this.#palette)),
+    );
     return {
       standing: this.#profile.standing,
       families: FAMILY_REFS,
-      drills: drillRefs(this.#studio, drills),
+      drills: this.#refs,
       now: new Date(),
       seed,
       generated: new Set(GENERATED_FAMILIES),
@@ -165,9 +174,8 @@ export class PracticeRun {
   }
 
   #mend(mistakes: readonly Mistake[], seed: number): SetItem[] {
-    const written = new Map(this.#drills.map((drill) => [drill.id, drill]));
     const shows = (id: string, { idea }: Mistake): boolean => {
-      const drill = written.get(id);
+      const drill = this.#written.get(id);
       return drill !== undefined && canShow(this.#studio, drill, idea);
     };
     return chooseMend(this.#source(seed), mistakes, shows).flatMap((pick) => this.#item(pick));
@@ -175,7 +183,7 @@ export class PracticeRun {
 
   #drillOf({ family, level, drill, make, idea }: Pick): Drill | undefined {
     if (make === undefined) {
-      const known = this.#drills.find(({ id }) => id === drill);
+      const known = drill === undefined ? undefined : this.#written.get(drill);
       if (known !== undefined) this.#made.note(known);
       return known;
     }

@@ -1,4 +1,5 @@
 /** `mudlark` and `mudlark practise`: fills the ports of the screens with the drills, the record and the clock. */
+
 import { findFamily } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds/index.js';
 import { UsageError } from '../errors.js';
@@ -9,7 +10,8 @@ import type { PracticePlan } from '../quiz/plan.js';
 import { didYouMean } from '../text/nearest.js';
 import type { SaveOutcome, SettingsPatch, StartAt, TuiDeps } from '../tui/kit/deps.js';
 import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
-import { FAMILY_REFS, palettePaints } from './learner.js';
+import { FAMILY_REFS } from './family-refs.js';
+import { palettePaints } from './learner.js';
 import { PracticeRun } from './practice-run.js';
 import { progressText } from './progress.js';
 

@@ -87,7 +87,7 @@ function addProgress({ command, print }: Program): void {
     .action(async (options) => {
       const [{ progressCsv, progressJson, progressText }, { FAMILY_REFS }] = await Promise.all([
         import('./progress.js'),
-        import('./learner.js'),
+        import('./family-refs.js'),
       ]);
       const profile = await openFor(options);
       const wanted = { families: FAMILY_REFS, now: new Date(), columns: columnsOf() };

@@ -1,19 +1,20 @@
 /** `mudlark quiz write` and `mudlark quiz check`. */
+
 import { checkDrill } from '../drills/check.js';
 import { FAMILIES, findFamily } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { GENERATED_FAMILIES, generateDrill, usedBefore } from '../drills/make/index.js';
 import { DataError, UsageError } from '../errors.js';
 import { writeNamed } from '../files/named.js';
-import { findPalette, libraryStudio, type Studio } from '../paints/index.js';
+import { libraryStudio } from '../paints/index.js';
 import { chooseQuestions, type MakeDrill } from '../quiz/choose.js';
 import { readHandout, shownFile } from '../quiz/files/read-files.js';
 import { type Handout, MOST_SEED, parseHandout, type Rules } from '../quiz/handout.js';
 import { handoutText } from '../quiz/handout-text.js';
 import { isInstant } from '../quiz/instant.js';
-import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
 import { bestAndTrap, checkJson } from './drills.js';
+import { palettePaints } from './learner.js';
 import { document, usage } from './run.js';
 
 /** Options as typed. */
@@ -106,15 +107,6 @@ function readFamilies(text: string | undefined): string[] {
   return ids;
 }
 
-function readPalette(studio: Studio, id: string): readonly string[] {
-  const palette = findPalette(studio, id);
-  if (palette !== undefined) return palette.pigments;
-  const ids = studio.palettes.map((each) => each.id);
-  throw new UsageError(
-    `no palette is called "${cleanText(id, 40)}".${didYouMean(id, ids)} There are: ${ids.join(', ')}`,
-  );
-}
-
 /** Makes the quiz and writes its file; text, or the JSON document. @throws UsageError, DataError */
 export function writeCommand(options: WriteOptions, sources: WriteSources): string {
   const studio = libraryStudio();
@@ -131,11 +123,11 @@ export function writeCommand(options: WriteOptions, sources: WriteSources): stri
     count: options.count === undefined ? DEFAULT_COUNT : whole(options.count, '--count', 1, 60),
     seed,
     ...(level === undefined ? {} : { level }),
-    ...(options.palette === undefined ? {} : { paints: readPalette(studio, options.palette) }),
+    ...(options.palette === undefined ? {} : { paints: palettePaints(studio, options.palette) }),
   };
   const make = sources.make?.({
     ...(level === undefined ? {} : { level }),
-    paints: readPalette(studio, options.palette ?? USUAL_PALETTE),
+    paints: palettePaints(studio, options.palette ?? USUAL_PALETTE),
   });
   const rules = readRules(options);
   const chosen = usage(() => chooseQuestions(wish, sources.drills, make));

@@ -32,3 +32,7 @@ export function requireComplete(fields: readonly Field[], answer: Answer): void 
 export function firstAnswer(fields: readonly Field[]): Answer {
   return Object.fromEntries(fields.map(({ id, options }) => [id, options[0]?.id ?? '']));
 }
+
+/** How many different answers a drill allows. */
+export const countAnswers = (fields: readonly Field[]): number =>
+  fields.reduce((product, { options }) => product * options.length, 1);

@@ -1,8 +1,10 @@
 /** Proves that a drill can be solved, that a tempting mistake costs, and that luck does not beat the best answer. */
+
 import { type Draw, seededDraw } from '../chance/draw.js';
 import { BETWEEN_ROOM, GOOD_MARK, MOST_LUCK, POOR_MARK } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
-import { type Drill, kindOf } from './kinds/index.js';
+import { countAnswers } from './answers.js';
+import { type Drill, kindOf, markOf } from './kinds/index.js';
 import { answerKey, type DrillLook, lookAt } from './look.js';
 import { randomAnswer } from './random-answer.js';
 import type { Answer, Field } from './types.js';
@@ -25,8 +27,7 @@ export interface DrillCheck {
 
 /** Most luck that a drill may leave: with two answers open one in two is unavoidable. */
 function mostLuck(fields: readonly Field[]): number {
-  const answers = fields.reduce((product, { options }) => product * options.length, 1);
-  return answers <= 2 ? MOST_LUCK.two : MOST_LUCK.many;
+  return countAnswers(fields) <= 2 ? MOST_LUCK.two : MOST_LUCK.many;
 }
 
 /** Checks one drill. @param seed of the random answers */
@@ -39,11 +40,11 @@ export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
   const draw: Draw = seededDraw(seed);
   // Small drills draw the same answer many times over.
   const marks = new Map<string, number>();
-  const markOf = (answer: Answer): number => {
+  const markedOnce = (answer: Answer): number => {
     const key = answerKey(fields, answer);
     let mark = marks.get(key);
     if (mark === undefined) {
-      mark = kind.grade(drill, answer).mark;
+      mark = markOf(studio, drill, answer);
       marks.set(key, mark);
     }
     return mark;
@@ -51,7 +52,7 @@ export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
   let luckiest = 0;
   let good = 0;
   for (let count = 0; count < RANDOM_ANSWERS; count++) {
-    const mark = markOf(randomAnswer(fields, draw));
+    const mark = markedOnce(randomAnswer(fields, draw));
     luckiest = Math.max(luckiest, mark);
     if (mark >= GOOD_MARK) good++;
   }

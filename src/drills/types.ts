@@ -103,6 +103,8 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   goalLines(drill: D): readonly string[];
   /** @throws RangeError when the answer does not fit the fields */
   grade(drill: D, answer: Answer): Grade;
+  /** The mark of that grade alone, for kinds that find it without the words. */
+  mark?(drill: D, answer: Answer): number;
   best(drill: D): Answer;
   /** The wrong answers that tempt; where a kind has no such list, every answer one choice away from the best. */
   tempting?(drill: D): readonly Answer[];

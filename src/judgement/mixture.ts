@@ -141,15 +141,18 @@ export function scoreColour(
   const hue = judgeHue(judged, colour);
   const mark = markOf(value.score, chroma.score * (hue?.score ?? 1), isNew);
   const onEdge = value.result.tooCloseToCall || chroma.result.tooCloseToCall ? 0.5 : 0;
-  return { mark, merit: mark + 0.5 * centredness(judged, colour) - onEdge };
+  return { mark, merit: mark + 0.5 * centredness(judged.goal.value, colour, chroma.result.asked) - onEdge };
 }
 
 /** 0-1 within one mark: brighter is better where a rich colour is asked, else nearer the middle of what is asked. */
-function centredness(judged: Judged, colour: ColourReading): number {
+function centredness(
+  value: readonly [number, number],
+  colour: ColourReading,
+  asked: readonly [number, number],
+): number {
   const off = (x: number, [low, high]: readonly [number, number]): number =>
     Math.min(1, Math.abs(x - (low + high) / 2) / (high - low));
-  const centred = 1 - off(colour.step, judged.goal.value);
-  const asked = chromaAsked(judged, colour);
+  const centred = 1 - off(colour.step, value);
   return asked[1] === Number.POSITIVE_INFINITY
     ? 0.9 * Math.min(1, colour.chroma / 120) + 0.1 * centred
     : 0.5 * (centred + 1 - off(colour.chroma, asked));

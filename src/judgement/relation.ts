@@ -5,7 +5,7 @@
 import { hueDifference } from '../colour/lab.js';
 import { type ColourReading, readColour } from '../colour/reading.js';
 import { paintOf, perStudio, type Studio } from '../paints/index.js';
-import { type Load, madeUp, partsOf, puddleReflectance, strengthOf } from '../washes/index.js';
+import { atStrength, type Load, madeUp, partsOf, puddleReflectance } from '../washes/index.js';
 import { NEUTRAL_CHROMA, RELATION } from './table.js';
 
 /**
@@ -28,12 +28,6 @@ export interface Relation {
   readonly ends: readonly [ColourReading, ColourReading];
 }
 
-/** Loads of a wash scaled to a share of masstone. */
-function atShare(loads: readonly Load[], share: number): Load[] {
-  const by = share / strengthOf(loads);
-  return loads.map(({ pigment, load }) => ({ pigment, load: load * by }));
-}
-
 /**
  * What lies between two washes, both taken at strength 0.3 whatever they are laid at: the word belongs to the pair.
  * @param one,other loads of each, in any amount
@@ -41,8 +35,8 @@ function atShare(loads: readonly Load[], share: number): Load[] {
 export function relationBetween({ paper }: Studio, one: readonly Load[], other: readonly Load[]): Relation {
   const at = (share: number): ColourReading => {
     const mixed = [
-      ...atShare(one, RELATION.strength * (1 - share)),
-      ...atShare(other, RELATION.strength * share),
+      ...atStrength(one, RELATION.strength * (1 - share)),
+      ...atStrength(other, RELATION.strength * share),
     ].filter(({ load }) => load > 0);
     return readColour(puddleReflectance(mixed, paper));
   };

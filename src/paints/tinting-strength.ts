@@ -9,9 +9,6 @@ const ACRYLIC_STRENGTH: ReadonlyMap<string, number> = new Map(
   }),
 );
 
-/** Where the figures are from. */
-export const ACRYLIC_STRENGTH_SOURCE = acrylics.source;
-
 /**
  * Tinting strength of an acrylic, equal amounts of paint as sold, ultramarine blue 1: greatest K over greatest K.
  * @throws RangeError when the table has no such paint

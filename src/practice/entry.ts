@@ -1,6 +1,6 @@
 /** One answer as the record keeps it: the type, its line of JSON, and the strict reading of a line. Pure. */
 import type { Answer, Grade } from '../drills/types.js';
-import { AIMS, type Aim, type Verdict } from '../judgement/index.js';
+import { AIMS, type Aim, type Verdict } from '../judgement/types.js';
 
 /** Longest line of a record, bytes of UTF-8 with its newline. A longer line is foreign. */
 export const MAX_LINE_BYTES = 16_384;

@@ -1,6 +1,8 @@
 /** One line after an answer: how it compares with the learner's last time at that family, and well done when it was. */
+
 import type { Verdict } from '../judgement/index.js';
 import type { HistoryEntry } from './entry.js';
+import { inSteps } from './figure-rows.js';
 import { chromaErrorOf, modelOf, valueErrorOf } from './totals.js';
 
 /** The last first answer in a family, as far as the next one is compared with it. */
@@ -37,7 +39,7 @@ const VALUE: Unit = { name: 'value', write: (x) => x.toFixed(1) };
 const CHROMA: Unit = { name: 'chroma', write: (x) => x.toFixed(0) };
 
 const stepsOrNot = ({ name }: Unit, text: string): string =>
-  name === 'value' ? `${text} ${text === '1.0' ? 'step' : 'steps'} off` : `${text} off`;
+  `${name === 'value' ? inSteps(Number(text)) : text} off`;
 
 /** A figure now and last time; undefined where both are inside, or one is not known. */
 function figureWords(now: number | undefined, last: number | undefined, unit: Unit): string | undefined {

@@ -50,7 +50,8 @@ export interface Placement {
   readonly start: number;
 }
 
-const SCORE = { good: 1, fair: 0.5, off: 0 } as const;
+/** What a verdict counts in a rating. */
+export const SCORE = { good: 1, fair: 0.5, off: 0 } as const;
 
 interface Estimate {
   readonly skill: Rating;

@@ -2,13 +2,14 @@
  * Where a learner stands: everything that the home screen, today's set and progress need, folded from the record one
  * answer at a time. Bounded in size whatever the length of the record, so that it can be kept beside it.
  */
+
 import type { HistoryEntry } from './entry.js';
 import type { LastTime } from './last-time.js';
 import { lastTimeOf } from './last-time.js';
 import type { LevelState } from './levels.js';
 import { addEvidence, doubtFrom, FIRST_LEVEL, stepLevel } from './levels.js';
 import type { PlacingAnswer } from './placing.js';
-import { PLACING_DECISIONS, placementOf, startLevel } from './placing.js';
+import { PLACING_DECISIONS, placementOf, SCORE, startLevel } from './placing.js';
 import type { Rating } from './rating.js';
 import { priorDifficulty, rate, UNRATED, usualGuess } from './rating.js';
 import type { Memory } from './spacing.js';
@@ -88,8 +89,6 @@ export function emptyStanding(): Standing {
     sets: [],
   };
 }
-
-const SCORE = { good: 1, fair: 0.5, off: 0 } as const;
 
 /** Forgets what was answered longest ago, a half more than allowed at a time so that it costs little. */
 function thin(map: Map<string, { readonly memory: Memory }>, most: number): void {

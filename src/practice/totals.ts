@@ -1,5 +1,7 @@
 /** Sums over the first answers of a set, small enough to keep for the last seven sets of every family. */
+
 import { shadingLine } from '../colour/chroma.js';
+import { outside } from '../judgement/score.js';
 import type { HistoryEntry } from './entry.js';
 
 /** How many sets progress looks back. */
@@ -83,16 +85,12 @@ export function newTotals(set: string, model: string, startMs: number): Totals {
 
 /** How far outside its band a value came, in painter's steps; 0 inside. Undefined where no value was asked. */
 export function valueErrorOf({ value }: HistoryEntry): number | undefined {
-  if (value === undefined) return undefined;
-  const [low, high] = value.asked;
-  return Math.max(0, low - value.after, value.after - high);
+  return value && outside(value.after, value.asked);
 }
 
 /** How far outside its band a chroma came, in C*; 0 inside. Undefined where no chroma was asked. */
 export function chromaErrorOf({ chroma }: HistoryEntry): number | undefined {
-  if (chroma?.asked === undefined) return undefined;
-  const [low, high] = chroma.asked;
-  return Math.max(0, low - chroma.after, chroma.after - high);
+  return chroma?.asked && outside(chroma.after, chroma.asked);
 }
 
 /** Share of the chroma that less light would leave, below which a band asks for more than shade: for dulling. */

@@ -1,4 +1,5 @@
 /** One warm sentence at the end of a set. Every one of them is computed: the first that is true is said. */
+import { listWords } from '../text/list-words.js';
 import type { HistoryEntry } from './entry.js';
 import { type FigureRow, figureRows, inSteps, isBetter } from './figure-rows.js';
 import type { FamilySummary } from './summary.js';
@@ -17,15 +18,12 @@ export interface SetFacts {
   readonly entries: readonly HistoryEntry[];
 }
 
-const list = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-
 function risen({ families }: SetFacts): string | undefined {
   const up = families.filter(({ levelBefore, levelAfter }) => levelAfter > levelBefore);
   const [first] = up;
   if (first === undefined) return undefined;
   if (up.length === 1) return `Well done: ${first.title} rose to level ${first.levelAfter}.`;
-  return `Well done: ${up.length} skills rose a level, ${list(up.slice(0, 2).map(({ title }) => title))}${up.length > 2 ? ' among them' : ''}.`;
+  return `Well done: ${up.length} skills rose a level, ${listWords(up.slice(0, 2).map(({ title }) => title))}${up.length > 2 ? ' among them' : ''}.`;
 }
 
 const GAINS: Readonly<Record<FigureRow['id'], (row: FigureRow) => string>> = {

@@ -1,5 +1,6 @@
 /** Suggestions for a mistyped name. */
 import { distance } from 'fastest-levenshtein';
+import { listWords } from './list-words.js';
 
 function spelledUnlike(a: string, b: string): number {
   return distance(a, b) / Math.max(a.length, b.length, 1);
@@ -42,15 +43,10 @@ function nearest(wanted: string, candidates: readonly string[], most = 3): strin
     .map(({ candidate }) => candidate);
 }
 
-function joined(names: readonly string[], word: string): string {
-  const last = names.at(-1) ?? '';
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} ${word} ${last}`;
-}
-
 /** " Did you mean a, b or c?" or an empty text. */
 export function didYouMean(wanted: string, candidates: readonly string[]): string {
   const near = nearest(wanted, candidates);
-  return near.length === 0 ? '' : ` Did you mean ${joined(near, 'or')}?`;
+  return near.length === 0 ? '' : ` Did you mean ${listWords(near, 'or')}?`;
 }
 
 /** As {@link didYouMean}; where nothing is near, the names that come nearest all the same. */
@@ -58,5 +54,7 @@ export function nearestNames(wanted: string, candidates: readonly string[]): str
   const least = ranked(wanted, candidates)
     .slice(0, 3)
     .map(({ candidate }) => candidate);
-  return didYouMean(wanted, candidates) || (least.length === 0 ? '' : ` Nearest: ${joined(least, 'and')}.`);
+  return (
+    didYouMean(wanted, candidates) || (least.length === 0 ? '' : ` Nearest: ${listWords(least, 'and')}.`)
+  );
 }

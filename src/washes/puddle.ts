@@ -57,6 +57,12 @@ export function strengthOf(loads: readonly Load[]): number {
   return loads.reduce((sum, { pigment, load }) => sum + load / pigment.fullStrength, 0);
 }
 
+/** Loads of a wash scaled to another strength. */
+export function atStrength(loads: readonly Load[], strength: number): Load[] {
+  const by = strength / strengthOf(loads);
+  return loads.map(({ pigment, load }) => ({ pigment, load: load * by }));
+}
+
 /** All the paint of a wash, on the scale of loads: what a ratio counts from. */
 export function paintIn(loads: readonly Load[]): number {
   return loads.reduce((sum, { load }) => sum + load, 0);

@@ -1,13 +1,10 @@
 /** Laid paint in words. */
+
 import type { ColourReading } from '../colour/reading.js';
 import { colourInWords } from '../colour/words.js';
 import { paintOf, type Studio } from '../paints/index.js';
+import { listWords } from '../text/list-words.js';
 import type { Laid, Wash } from '../washes/index.js';
-
-/** "a, b and c". */
-export function listWords(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}
 
 /** The text with its first letter large. */
 export function sentence(text: string): string {

@@ -11,6 +11,7 @@ import {
 } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
 import {
+  atStrength,
   type Laid,
   type Load,
   puddleReflectance,
@@ -50,11 +51,10 @@ export function pairFigures(
   const mixed = [...one, ...other];
   const whole = strengthOf(mixed);
   const share = strengthOf(other) / whole;
-  const [a, b] = [one, other].map((loads) => {
-    const by = whole / strengthOf(loads);
-    const film = loads.map(({ pigment, load }) => ({ pigment, load: load * by }));
-    return puddleReflectance(film, paper);
-  }) as [Float64Array, Float64Array];
+  const [a, b] = [one, other].map((loads) => puddleReflectance(atStrength(loads, whole), paper)) as [
+    Float64Array,
+    Float64Array,
+  ];
   const reflectance = puddleReflectance(mixed, paper);
   const mean = (1 - share) * readColour(a).chroma + share * readColour(b).chroma;
   const mixture = readColour(reflectance);

@@ -1,6 +1,7 @@
 /** Which part of the light paints swallow or leave, in words. */
+
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
-import { listWords } from './laid.js';
+import { listWords } from '../text/list-words.js';
 
 /** Usual names of the spectrum's parts; bounds in nm differ a little from book to book (common practice, no source). */
 const PARTS: readonly { readonly name: string; readonly toNm: number }[] = [

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { listWords } from '../../src/text/list-words.js';
 import {
   laidLabel,
   laidNote,
-  listWords,
   namesOf,
   paintsLabel,
   ratioWords,

@@ -1,7 +1,7 @@
 /** All kinds of drill: the one place that a new kind is added to. */
 import * as v from 'valibot';
 import { perStudio, type Studio } from '../../paints/index.js';
-import type { Kind } from '../types.js';
+import type { Answer, Kind } from '../types.js';
 import { chooseKind } from './choose/index.js';
 import { type ChooseDrill, chooseSchema } from './choose/schema.js';
 import { diagnosisKind } from './diagnosis/index.js';
@@ -54,6 +54,12 @@ const kindsIn = perStudio(
 /** What a drill's kind can do with it, with the paints and the paper of a studio. */
 export function kindOf(studio: Studio, drill: Drill): Kind<Drill> {
   return kindsIn(studio)[drill.kind] as unknown as Kind<Drill>;
+}
+
+/** The mark of an answer, without the words where the kind can. @throws RangeError when the answer does not fit the fields */
+export function markOf(studio: Studio, drill: Drill, answer: Answer): number {
+  const kind = kindOf(studio, drill);
+  return kind.mark?.(drill, answer) ?? kind.grade(drill, answer).mark;
 }
 
 /** One drill as a file holds it, without the family, which the file states once. */

@@ -1,8 +1,9 @@
 /** Generator of the family of diagnosis: a passage with one fault, and repairs of which one mends it. */
+
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
+import { listWords } from '../../text/list-words.js';
 import type { Wash } from '../../washes/index.js';
-import { listWords } from '../../words/laid.js';
 import { bestRepair, type FaultName, faultsOf, standing } from '../kinds/diagnosis/judge.js';
 import { repaired } from '../kinds/diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';

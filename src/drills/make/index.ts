@@ -1,6 +1,8 @@
 /** Endless drills: the same seed, family, level and palette make the same drill on every machine. */
 import { seededDraw, seedOf } from '../../chance/draw.js';
+import { MOST_LUCK } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
+import { countAnswers } from '../answers.js';
 import { checkDrill } from '../check.js';
 import { findFamily } from '../families.js';
 import { type Drill, kindOf } from '../kinds/index.js';
@@ -55,15 +57,10 @@ export interface Request {
   readonly avoid?: readonly string[];
 }
 
-/** Most luck in a made-up drill of more than two answers: below what the checker allows, as luck is drawn by chance. */
-const MOST_LUCK = 0.4;
-
 function isSound(studio: Studio, drill: Drill): boolean {
   const { faults, luck } = checkDrill(studio, drill, 1);
-  const answers = kindOf(studio, drill)
-    .fields(drill)
-    .reduce((product, { options }) => product * options.length, 1);
-  return faults.length === 0 && (luck <= MOST_LUCK || answers <= 2);
+  const answers = countAnswers(kindOf(studio, drill).fields(drill));
+  return faults.length === 0 && (luck <= MOST_LUCK.made || answers <= 2);
 }
 
 /** A palette of few paints may have no other start, and after many attempts what was seen before is better than nothing. */

@@ -2,7 +2,7 @@
 import { type Draw, shuffled } from '../../chance/draw.js';
 import type { Evidence } from '../../paints/index.js';
 import type { Choice } from '../kinds/mix/choice.js';
-import { type MixDrill, TOUCHES, type Touch, touchRatio } from '../kinds/mix/schema.js';
+import { type MixDrill, type Touch, touchRatio, USUAL_TOUCHES } from '../kinds/mix/schema.js';
 
 /** 1 worked - 5 cold. */
 export type Level = 1 | 2 | 3 | 4 | 5;
@@ -36,7 +36,7 @@ function around<T>(list: readonly T[], item: T, count: number): T[] {
  * a strength known to a factor of two tells amounts apart by a factor of four.
  */
 export function touchesRound(wanted: Touch, least: Touch, evidence: Evidence): readonly Touch[] {
-  const usual = TOUCHES.slice(0, 6);
+  const usual = USUAL_TOUCHES;
   const parity = usual.indexOf(wanted) % 2;
   return usual.filter(
     (touch, at) => touchRatio(touch) >= touchRatio(least) && (evidence === 'measured' || at % 2 === parity),

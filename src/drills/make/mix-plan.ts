@@ -4,7 +4,7 @@ import type { Aim } from '../../judgement/index.js';
 import { evidenceOf, type Pigment, paintOf, type Studio } from '../../paints/index.js';
 import { type FirstWash, seeLaid, trialOf } from '../../washes/index.js';
 import { type Choice, howsOf } from '../kinds/mix/choice.js';
-import { type MixDrill, TOUCHES, type Touch, touchRatio } from '../kinds/mix/schema.js';
+import { type MixDrill, type Touch, touchRatio, USUAL_TOUCHES } from '../kinds/mix/schema.js';
 import { seatOf } from '../kinds/mix/seat.js';
 import { solved } from '../kinds/mix/solve.js';
 import { findSubject, type Subject } from '../lexicon.js';
@@ -38,7 +38,7 @@ function candidates(
 ): Candidate[] {
   const second = partner.pigment.id;
   const hows = howsOf({
-    amounts: TOUCHES.slice(0, 6).filter((touch) => touchRatio(touch) >= touchRatio(least)),
+    amounts: USUAL_TOUCHES.filter((touch) => touchRatio(touch) >= touchRatio(least)),
     glazes: GLAZES,
     strokes: [],
   });

@@ -3,8 +3,8 @@
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { valueFromStep } from '../../colour/value.js';
 import type { Studio } from '../../paints/index.js';
+import { listWords } from '../../text/list-words.js';
 import { seeAlone, WATERS } from '../../washes/index.js';
-import { listWords } from '../../words/laid.js';
 import { LEFT_IN_SUN } from '../kinds/shadow-values/rules.js';
 import type { LitThing } from '../kinds/shadow-values/schema.js';
 import { colourOf, deepOnes, LONGEST, paintNames, wash, workedDraft } from './made.js';

@@ -2,8 +2,8 @@
 
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
+import { listWords } from '../../text/list-words.js';
 import { seeAlone, WATERS, type Wash, type Water, waterStrength } from '../../washes/index.js';
-import { listWords } from '../../words/laid.js';
 import rows from '../data/rows.json' with { type: 'json' };
 import { classOf } from '../kinds/sort-values/classes.js';
 import type { Area } from '../kinds/sort-values/schema.js';

@@ -1,12 +1,5 @@
 /** What a fitted table says of films, in the terms that errors are stated in. */
-import {
-  chromaOf,
-  type Lab,
-  munsellValueFromY,
-  painterStep,
-  reflectanceToLab,
-  reflectanceToXyz,
-} from '../../colour/index.js';
+import { type Lab, readColour, reflectanceToLab } from '../../colour/index.js';
 import { type Ground, puddle, type Spectrum } from '../../optics/index.js';
 import { measuredFullStrength } from '../calibration/measured-strength.js';
 import { CATALOGUE } from '../catalogue.js';
@@ -40,16 +33,9 @@ export function labOf(reflectance: Spectrum): Lab {
   return reflectanceToLab(reflectance, 'D65-2');
 }
 
-export function valueAndChromaOf(reflectance: Spectrum): ValueAndChroma {
-  return {
-    step: painterStep(munsellValueFromY(reflectanceToXyz(reflectance, 'D65-2').y)),
-    chroma: chromaOf(labOf(reflectance)),
-  };
-}
-
 /** Change from one film to another. */
 export function changeOf(from: Spectrum, to: Spectrum): ValueAndChroma {
-  const [start, end] = [valueAndChromaOf(from), valueAndChromaOf(to)];
+  const [start, end] = [readColour(from), readColour(to)];
   return { step: end.step - start.step, chroma: end.chroma - start.chroma };
 }
 

@@ -43,9 +43,3 @@ export const styleOf = (role: Role): TextStyle => ROLES[role];
 
 /** A patch of paint: blanks on this background. */
 export const patchStyle = (hex: string): TextStyle => ({ backgroundColor: hex });
-
-/** Half a cell of one paint over half a cell of another. */
-export const halfPatchStyle = (upper: string, lower: string): TextStyle => ({
-  color: upper,
-  backgroundColor: lower,
-});

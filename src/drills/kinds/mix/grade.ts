@@ -17,6 +17,12 @@ import { choiceLabel } from './label.js';
 import type { MixDrill } from './schema.js';
 import { outcomeOf, ratingOf, solved, startOf } from './solve.js';
 
+/** The mark alone. @throws RangeError when the answer does not fit the drill's fields */
+export function markMix(studio: Studio, drill: MixDrill, answer: Answer): number {
+  const { choice, seen } = outcomeOf(studio, drill, choiceOf(studio, drill, answer));
+  return scoreColour(solved(studio, drill), seen.colour, ratingOf(studio, drill, choice.second)).mark;
+}
+
 /** @throws RangeError when the answer does not fit the drill's fields */
 export function gradeMix(studio: Studio, drill: MixDrill, answer: Answer): Grade {
   const known = solved(studio, drill);

@@ -4,11 +4,11 @@ import { type Aim, COHESION_COST, chromaAsked, hueAsked } from '../../../judgeme
 import { paintOf, type Studio } from '../../../paints/index.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../../types.js';
 import { answerOf, choiceOf, howsOf, howWords, mixFields } from './choice.js';
-import { gradeMix } from './grade.js';
+import { gradeMix, markMix } from './grade.js';
 import { temptingChoices } from './idea.js';
 import { choiceLabel, firstWords, fixedWords } from './label.js';
 import { lessonFaults } from './lesson.js';
-import { type MixDrill, TOUCHES, type Touch } from './schema.js';
+import { type MixDrill, USUAL_TOUCHES } from './schema.js';
 import { challenge, type Outcome, outcomeOf, type Solved, solved, startOf } from './solve.js';
 
 /** What each aim asks, in a painter's words. */
@@ -67,9 +67,6 @@ function point({ seen }: Outcome, label: string): PlanePoint {
   return { step: seen.colour.step, chroma: seen.colour.chroma, label };
 }
 
-/** The touches that a path of one amount is drawn through: where the amount is fixed, all of them. */
-const ALL_TOUCHES: readonly Touch[] = TOUCHES.slice(0, 6);
-
 function plane(studio: Studio, drill: MixDrill, answer: Answer): PlaneView {
   const choice = choiceOf(studio, drill, answer);
   const known = solved(studio, drill);
@@ -79,7 +76,7 @@ function plane(studio: Studio, drill: MixDrill, answer: Answer): PlaneView {
   const path =
     along.length > 1 || choice.how.way !== 'puddle'
       ? along
-      : howsOf({ ...drill, amounts: ALL_TOUCHES, glazes: [], strokes: [] });
+      : howsOf({ ...drill, amounts: USUAL_TOUCHES, glazes: [], strokes: [] });
   const [least, most] = chromaAsked(known, known.best.seen.colour);
   return {
     start: { step: known.start.step, chroma: known.start.chroma, label: 'start' },
@@ -96,6 +93,7 @@ export const mixKind = (studio: Studio): Kind<MixDrill> => ({
   given: (drill) => [{ label: 'start', reflectance: startOf(studio, drill).reflectance }],
   goalLines: (drill) => goalLines(studio, drill),
   grade: (drill, answer) => gradeMix(studio, drill, answer),
+  mark: (drill, answer) => markMix(studio, drill, answer),
   best: (drill) => answerOf(studio, drill, solved(studio, drill).best.choice),
   tempting: (drill) => temptingChoices(studio, drill).map((choice) => answerOf(studio, drill, choice)),
   label: (drill, answer) => choiceLabel(studio, drill, choiceOf(studio, drill, answer)),

@@ -19,7 +19,7 @@ import type { DrillCommon } from '../../types.js';
 export const TOUCHES = ['1:32', '1:16', '1:8', '1:4', '1:2', '1:1', '2:1', '4:1'] as const;
 export type Touch = (typeof TOUCHES)[number];
 /** Those that are open where a drill says nothing: more than equal parts is another wash. */
-const USUAL_TOUCHES: readonly Touch[] = TOUCHES.slice(0, 6);
+export const USUAL_TOUCHES: readonly Touch[] = TOUCHES.slice(0, 6);
 
 /** Parts of the second paint to one part of the paint of the wash. */
 export function touchRatio(touch: string): number {

@@ -10,8 +10,9 @@ import {
   togetherMark,
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
+import { listWords } from '../../../text/list-words.js';
 import { seeLaid, washesOf } from '../../../washes/index.js';
-import { listWords, strengthWords } from '../../../words/laid.js';
+import { strengthWords } from '../../../words/laid.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { IDEAS } from '../../ideas.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
