@@ -1,6 +1,6 @@
 /**
  * The one search over what is left open: which further paints, one or two of them, how much, in which way, in what order,
- * with how much water. Drills, the bench and whoever asks for a mixture use it.
+ * with how much water. Drills search the amounts of one further paint (`bestOnScale`); `bestBetween` is for any two.
  */
 import type { ColourReading } from '../colour/reading.js';
 import type { Studio } from '../paints/index.js';

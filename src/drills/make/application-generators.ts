@@ -1,9 +1,11 @@
 /** Generators of the families of application: puddle, glaze or strokes and layers in order. */
+
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
 import { type Laid, strokeShares, WATERS, type Wash, washLoads, waterStrength } from '../../washes/index.js';
+import { sentence } from '../../words/laid.js';
 import { colourOf, colours, nameOf, tenth, wash, workedDraft } from './made.js';
-import { bare, capitalised, opening, placed } from './sentences.js';
+import { bare, opening, placed } from './sentences.js';
 import { someSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
@@ -78,8 +80,8 @@ const ways: Generator = (studio, { level, palette, avoid }, draw) => {
   const thing = someSubject(colourOf(studio, puddle), avoid, draw);
   if (thing === undefined) return undefined;
   const { picture } = thing;
-  const title = `${capitalised(bare(thing))}, which way?`.slice(0, 60);
-  const scene = `${opening(thing, 'any', avoid, draw)}${capitalised(placed(thing))}, in ${nameOf(studio, a)} and ${nameOf(studio, b)}.`;
+  const title = `${sentence(bare(thing))}, which way?`.slice(0, 60);
+  const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in ${nameOf(studio, a)} and ${nameOf(studio, b)}.`;
   const hint = 'Strokes average the light, a puddle shares the paint, two washes filter twice.';
   if (level === 1) {
     return workedDraft(
@@ -162,8 +164,8 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   const thing = someSubject(colourOf(studio, level >= 3 ? wash(a, sa) : first), avoid, draw);
   if (thing === undefined) return undefined;
   const { picture } = thing;
-  const title = `${capitalised(bare(thing))}, in layers`.slice(0, 60);
-  const scene = `${opening(thing, 'any', avoid, draw)}${capitalised(placed(thing))}, in films of ${nameOf(studio, a)} and ${nameOf(studio, b)}, each dry before the next.`;
+  const title = `${sentence(bare(thing))}, in layers`.slice(0, 60);
+  const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in films of ${nameOf(studio, a)} and ${nameOf(studio, b)}, each dry before the next.`;
   const hint =
     'Ask of the upper film whether it filters or covers; light before dark, covering before clear.';
   if (level === 1) {
@@ -208,7 +210,7 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   ).slice(0, level === 3 ? 4 : 3);
   if (glazes.length < (level === 3 ? 4 : 3)) return undefined;
   const laid = (glaze: string): Laid => ({ layers: [wash(a, sa), wash(glaze, sb)] });
-  const over = `${capitalised(placed(thing))}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes could go over it, all equally strong.`;
+  const over = `${sentence(placed(thing))}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes could go over it, all equally strong.`;
   if (level === 3) {
     return {
       kind: 'choose',

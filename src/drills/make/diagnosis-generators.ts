@@ -4,12 +4,13 @@ import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
 import { listWords } from '../../text/list-words.js';
 import type { Wash } from '../../washes/index.js';
+import { namesOf, sentence } from '../../words/laid.js';
 import { bestRepair, type FaultName, faultsOf, standing } from '../kinds/diagnosis/judge.js';
 import { repaired } from '../kinds/diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';
 import { canBe, type Subject } from '../lexicon.js';
-import { colourOf, colours, paintNames, pair, tenth, wash, workedDraft } from './made.js';
-import { bare, capitalised, placed } from './sentences.js';
+import { colourOf, colours, pair, tenth, wash, workedDraft } from './made.js';
+import { bare, placed } from './sentences.js';
 import { litSubject, SUBJECT_PLACES, someSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
@@ -104,7 +105,7 @@ const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
   const draft = {
     kind: 'diagnosis' as const,
     picture: (subjects[0] as Subject).picture,
-    title: `${capitalised((areas[0] as PlannedArea).name)} and ${count - 1} more`,
+    title: `${sentence((areas[0] as PlannedArea).name)} and ${count - 1} more`,
     scene: `A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. One of them is out of its plan.`,
     ...(level < 5 ? { hint: 'Compare each area with its plan: value first, then chroma, then hue.' } : {}),
     areas: placedAreas,
@@ -141,8 +142,8 @@ function workedPassage(
   return workedDraft(
     studio,
     {
-      title: `${capitalised(bare(thing))}, a shadow that feels wrong`.slice(0, 60),
-      scene: `A worked case. ${capitalised(placed(thing))}: ${them} shadow, ${paintNames(studio, lit)} with ${paintNames(studio, wash(other, 1))}, felt wrong. Both have been read.`,
+      title: `${sentence(bare(thing))}, a shadow that feels wrong`.slice(0, 60),
+      scene: `A worked case. ${sentence(placed(thing))}: ${them} shadow, ${namesOf(studio, lit)} with ${namesOf(studio, wash(other, 1))}, felt wrong. Both have been read.`,
       ask: 'Which of these does the case show?',
       hint: 'Value first. If it is right, look at the chroma.',
       picture: thing.picture,

@@ -1,7 +1,9 @@
 /** Generator of the family of drying. */
+
 import { pick, shuffled } from '../../chance/draw.js';
+import { sentence } from '../../words/laid.js';
 import { colourOf, colours, nameOf, tenth, wash, workedDraft } from './made.js';
-import { bare, capitalised, placed } from './sentences.js';
+import { bare, placed } from './sentences.js';
 import { someSubject } from './subjects.js';
 import type { Generator } from './types.js';
 
@@ -14,8 +16,8 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
   const thing = someSubject(colourOf(studio, laid), avoid, draw);
   if (thing === undefined) return undefined;
   const { picture } = thing;
-  const title = `${capitalised(bare(thing))}, still wet`.slice(0, 60);
-  const scene = `${capitalised(placed(thing))}, in ${nameOf(studio, paint)}, ${thing.plural === true ? 'lie' : 'lies'} wet on the block.`;
+  const title = `${sentence(bare(thing))}, still wet`.slice(0, 60);
+  const scene = `${sentence(placed(thing))}, in ${nameOf(studio, paint)}, ${thing.plural === true ? 'lie' : 'lies'} wet on the block.`;
   const hint = 'What drying takes is mostly chroma, most from dark and strong washes.';
   const deep = { id: 'deep', name: 'deep wash', laid: wash(paint, pick([0.7, 0.9], draw)) };
   const pale = { id: 'pale', name: 'pale wash', laid: wash(paint, pick([0.06, 0.1], draw)) };

@@ -49,9 +49,6 @@ export const tenth = (x: number): number => Math.round(10 * x) / 10;
 /** Name of a paint. */
 export const nameOf = (studio: Studio, paint: string): string => namesOf(studio, wash(paint, 1));
 
-/** Names of the paints of a wash. */
-export const paintNames = (studio: Studio, of: Wash): string => namesOf(studio, of);
-
 /**
  * A case with one clearly true statement and two clearly false ones out of the candidates.
  * @returns undefined when the case does not bear that out

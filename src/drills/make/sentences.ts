@@ -1,5 +1,7 @@
 /** Sentences of made-up scenes: patterns held as data, filled in for one thing or several; and which of them a scene was made of. */
+
 import { type Draw, pick } from '../../chance/draw.js';
+import { sentence as capitalised } from '../../words/laid.js';
 import data from '../data/sentences.json' with { type: 'json' };
 import type { Drill } from '../kinds/index.js';
 import { hasTrait, SUBJECTS, type Subject, type Trait } from '../lexicon.js';
@@ -35,11 +37,6 @@ const SENTENCES = Object.entries(data.sentences as Readonly<Record<Theme, readon
 );
 
 const SUN = 'sun';
-
-/** The text with its first letter large. */
-export function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
 
 /** Name of a thing without its article. */
 export const bare = ({ name }: Subject): string => name.replace(/^the /, '');

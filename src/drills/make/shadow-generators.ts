@@ -5,10 +5,11 @@ import { valueFromStep } from '../../colour/value.js';
 import type { Studio } from '../../paints/index.js';
 import { listWords } from '../../text/list-words.js';
 import { seeAlone, WATERS } from '../../washes/index.js';
+import { sentence } from '../../words/laid.js';
 import { LEFT_IN_SUN } from '../kinds/shadow-values/rules.js';
 import type { LitThing } from '../kinds/shadow-values/schema.js';
-import { colourOf, deepOnes, LONGEST, paintNames, wash, workedDraft } from './made.js';
-import { bare, capitalised, placed } from './sentences.js';
+import { colourOf, deepOnes, LONGEST, nameOf, wash, workedDraft } from './made.js';
+import { bare, placed } from './sentences.js';
 import { litSubject, SUBJECT_PLACES } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
@@ -68,7 +69,7 @@ const lightAndShadow: Generator = (studio, { level, palette, avoid }, draw) => {
   return {
     kind: 'shadow-values',
     picture,
-    title: `${capitalised(first.name)}, light and shadow`.slice(0, 60),
+    title: `${sentence(first.name)}, light and shadow`.slice(0, 60),
     scene: `${opening} Give a value to what the light does not reach: ${listWords(things.map(({ name, shadow }) => (shadow === 'cast' ? `the shadow on the ${name}` : `the turned side of the ${name}`)))}.`,
     ...(level < 5
       ? { hint: 'Ask where the light comes from; then take a share of the lit value, counted from black.' }
@@ -105,8 +106,8 @@ function workedShadow(
   return workedDraft(
     studio,
     {
-      title: `${capitalised(bare(thing))}, measured`.slice(0, 60),
-      scene: `A worked case. ${capitalised(placed(thing))} in direct sun: the lit side and ${thing.plural === true ? fall.replace('its', 'their').replace('on it', 'on them') : fall} have been measured.`,
+      title: `${sentence(bare(thing))}, measured`.slice(0, 60),
+      scene: `A worked case. ${sentence(placed(thing))} in direct sun: the lit side and ${thing.plural === true ? fall.replace('its', 'their').replace('on it', 'on them') : fall} have been measured.`,
       ask: 'Which of these does the case show?',
       hint: 'Value is counted from black, 10 is white. Divide the two.',
       picture: thing.picture,
@@ -133,7 +134,7 @@ function shadowWashes(studio: Studio, palette: readonly string[], draw: Draw): D
   return {
     kind: 'washes',
     title: 'Shade and shadow in one paint',
-    scene: `Direct sun. A pale block and the ground it stands on are lit at steps ${lit} and ${lit + 0.5}. ${capitalised(paintNames(studio, wash(paint, 1)))} alone gives both shadows.`,
+    scene: `Direct sun. A pale block and the ground it stands on are lit at steps ${lit} and ${lit + 0.5}. ${sentence(nameOf(studio, paint))} alone gives both shadows.`,
     ask: 'How strong must each wash be?',
     hint: 'Six tenths for the side turned away, four tenths for the shadow that falls; the water comes after.',
     paint,

@@ -4,13 +4,14 @@ import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
 import { listWords } from '../../text/list-words.js';
 import { seeAlone, WATERS, type Wash, type Water, waterStrength } from '../../washes/index.js';
+import { sentence } from '../../words/laid.js';
 import rows from '../data/rows.json' with { type: 'json' };
 import { classOf } from '../kinds/sort-values/classes.js';
 import type { Area } from '../kinds/sort-values/schema.js';
 import type { Block } from '../kinds/washes/schema.js';
 import type { Subject } from '../lexicon.js';
-import { colourOf, LONGEST, paintNames, tenth, wash, workedDraft } from './made.js';
-import { bare, capitalised } from './sentences.js';
+import { colourOf, LONGEST, nameOf, tenth, wash, workedDraft } from './made.js';
+import { bare } from './sentences.js';
 import { SUBJECT_PLACES, someSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
@@ -38,7 +39,7 @@ const ladder: Generator = (studio, { level, palette, avoid }, draw) => {
   const fit = palette.filter((id) => !avoid.includes(id));
   const paint = pick(fit.length > 0 ? fit : palette, draw);
   const row = pick(rows.rows, draw);
-  const name = paintNames(studio, wash(paint, 1));
+  const name = nameOf(studio, paint);
   if (level === 1) return workedLadder(studio, paint, name, draw);
   if (level === 3 && draw(1) === 0) return strongestOrder(paint, name, draw);
   const count = level === 2 ? 2 : level === 3 ? 3 : level === 4 ? 2 + draw(1) : 4;
@@ -54,7 +55,7 @@ const ladder: Generator = (studio, { level, palette, avoid }, draw) => {
     kind: 'washes',
     picture: row.picture,
     title: row.title,
-    scene: `${row.scene} ${capitalised(name)} alone, parted by nothing but water.`,
+    scene: `${row.scene} ${sentence(name)} alone, parted by nothing but water.`,
     ...(level < 5
       ? { hint: 'Set the lightest and the darkest first; even steps of water are not even steps of value.' }
       : {}),
@@ -75,8 +76,8 @@ function workedLadder(studio: Studio, paint: string, name: string, draw: Draw): 
   return workedDraft(
     studio,
     {
-      title: `${capitalised(name)}, three strengths`,
-      scene: `A worked case. ${capitalised(name)} was laid thin, middling and thick. See what the water did to value and to chroma.`,
+      title: `${sentence(name)}, three strengths`,
+      scene: `A worked case. ${sentence(name)} was laid thin, middling and thick. See what the water did to value and to chroma.`,
       ask: 'Which of these does the case show?',
       hint: 'Compare the figures two at a time.',
     },
@@ -96,7 +97,7 @@ function workedLadder(studio: Studio, paint: string, name: string, draw: Draw): 
 function strongestOrder(paint: string, name: string, draw: Draw): DrillDraft {
   return {
     kind: 'order',
-    title: `${capitalised(name)}, where it is strongest`,
+    title: `${sentence(name)}, where it is strongest`,
     scene: `Three washes of ${name}, with much water, some and hardly any. Put them in order of chroma.`,
     ask: 'In what order, by chroma?',
     hint: 'Too thick closes the paper off; too thin lets it whiten the colour.',
@@ -168,13 +169,12 @@ const threeValues: Generator = (studio, { level, palette, avoid }, draw) => {
   if (classes < (level >= 4 ? 3 : level === 3 ? 2 : 1)) return undefined;
   const names = areas.map(({ name }) => name);
   const scene = `On the sheet are ${listWords(names.map((name) => `the ${name}`))}.`;
-  const title = `${capitalised(names[0] as string)} and ${level <= 2 ? names[1] : 'the rest'}`.slice(0, 60);
+  const title = `${sentence(names[0] as string)} and ${level <= 2 ? names[1] : 'the rest'}`.slice(0, 60);
   if (level === 1) {
-    const items = areas.map(({ name, laid }, index) => ({
+    const items = areas.map(({ laid }, index) => ({
       id: `area-${index + 1}`,
       name: ['first', 'second'][index] as string,
       laid,
-      thing: name,
     }));
     return workedDraft(
       studio,
@@ -185,7 +185,7 @@ const threeValues: Generator = (studio, { level, palette, avoid }, draw) => {
         hint: 'Strong colour fools the eye; only the step counts here.',
         picture,
       },
-      items.map(({ id, name, laid }) => ({ id, name, laid })),
+      items,
       [
         { fact: 'same-value', of: ['area-1', 'area-2'] },
         { fact: 'darker', of: ['area-1', 'area-2'] },

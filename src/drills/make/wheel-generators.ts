@@ -4,10 +4,11 @@ import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { hueName } from '../../colour/hue.js';
 import type { Studio } from '../../paints/index.js';
 import type { Wash } from '../../washes/index.js';
+import { namesOf, sentence } from '../../words/laid.js';
 import { shadeOf } from '../kinds/shade-chroma/answers.js';
 import type { ShadeChromaDrill } from '../kinds/shade-chroma/schema.js';
-import { colourOf, colours, paintNames, pair, tenth, wash, workedDraft } from './made.js';
-import { bare, capitalised, opening, placed } from './sentences.js';
+import { colourOf, colours, nameOf, pair, tenth, wash, workedDraft } from './made.js';
+import { bare, opening, placed } from './sentences.js';
 import { litSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
 
@@ -37,7 +38,7 @@ function startAndHelpers(
 
 /** Short name of a paint for an order of three: its last telling word. */
 function shortName(studio: Studio, paint: string): string {
-  const name = paintNames(studio, wash(paint, 1)).split(',')[0] as string;
+  const name = nameOf(studio, paint).split(',')[0] as string;
   if (name.length <= 12) return name;
   const words = name
     .split(' ')
@@ -52,14 +53,14 @@ const aroundAcross: Generator = (studio, { level, palette, avoid }, draw) => {
   const { start, helpers } = found;
   const strength = pick([0.2, 0.3, 0.4, 0.5], draw);
   const parts = pick(PROPORTIONS, draw);
-  const name = paintNames(studio, wash(start, 1));
+  const name = namesOf(studio, wash(start, 1));
   if (level === 1) return workedWheel(studio, start, helpers[0] as string, strength, parts, draw);
   const thing = litSubject(colourOf(studio, wash(start, strength)), avoid, draw);
   if (thing === undefined) return undefined;
   const { picture } = thing;
   const by = pick(['most-chroma', 'greyest'] as const, draw);
-  const scene = `${opening(thing, 'any', avoid, draw)}${capitalised(placed(thing))}, in ${name}. ${count === 2 ? 'Two' : count === 3 ? 'Three' : 'Four'} mixtures of it lie ready, ${parts.join(' to ')}.`;
-  const title = `${capitalised(bare(thing))}, ${count} helpers`.slice(0, 60);
+  const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in ${name}. ${count === 2 ? 'Two' : count === 3 ? 'Three' : 'Four'} mixtures of it lie ready, ${parts.join(' to ')}.`;
+  const title = `${sentence(bare(thing))}, ${count} helpers`.slice(0, 60);
   const hint =
     'Around the wheel keeps the colour, between costs some and brings a third colour, across takes most.';
   const laid = (helper: string): Wash => pair(start, helper, parts, strength);
@@ -108,8 +109,8 @@ function workedWheel(
   return workedDraft(
     studio,
     {
-      title: `${capitalised(paintNames(studio, first))} and a helper`.slice(0, 60),
-      scene: `A worked case. ${capitalised(paintNames(studio, second))} was stirred into ${paintNames(studio, first)}. Look where the two stand and what became of value and chroma.`,
+      title: `${sentence(namesOf(studio, first))} and a helper`.slice(0, 60),
+      scene: `A worked case. ${sentence(namesOf(studio, second))} was stirred into ${namesOf(studio, first)}. Look where the two stand and what became of value and chroma.`,
       ask: 'Which of these does the case show?',
       hint: 'Measure the angle between the two before blaming the paint.',
     },
@@ -153,8 +154,8 @@ const shadeChroma: Generator = (studio, { level, palette, avoid }, draw) => {
   return {
     kind: 'shade-chroma',
     picture: thing.picture,
-    title: `${capitalised(bare(thing))}, in the shade`.slice(0, 60),
-    scene: `${opening(thing, 'sun', avoid, draw)}${capitalised(placed(thing))}: the lit side is ${hueName(colour.hue)} and the shade stands at step ${shade.toFixed(1)}.`,
+    title: `${sentence(bare(thing))}, in the shade`.slice(0, 60),
+    scene: `${opening(thing, 'sun', avoid, draw)}${sentence(placed(thing))}: the lit side is ${hueName(colour.hue)} and the shade stands at step ${shade.toFixed(1)}.`,
     ...(isSwatch ? { ask: 'Which swatch is the shade?' } : {}),
     ...(level < 5
       ? { hint: 'Multiply the lit chroma by the shade’s L* plus 16 over the lit L* plus 16.' }
@@ -188,8 +189,8 @@ function workedShade(
   return workedDraft(
     studio,
     {
-      title: `Two shades of ${paintNames(studio, lit)}`.slice(0, 60),
-      scene: `A worked case. The lit side is ${paintNames(studio, lit)}. One shade was mixed with ${paintNames(studio, wash(one, 1))}, one with ${paintNames(studio, wash(two, 1))}.`,
+      title: `Two shades of ${namesOf(studio, lit)}`.slice(0, 60),
+      scene: `A worked case. The lit side is ${namesOf(studio, lit)}. One shade was mixed with ${namesOf(studio, wash(one, 1))}, one with ${namesOf(studio, wash(two, 1))}.`,
       ask: 'Which of these does the case show?',
       hint: 'The plain shade is what the lit side would be under less light, at the value reached.',
     },

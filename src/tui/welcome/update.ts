@@ -39,9 +39,8 @@ function answerWelcome(state: State, world: World, screen: Screen & { name: 'wel
     );
   switch (screen.step) {
     case 'greeting':
-      return value === 'skip'
-        ? finishWelcome(state, world)
-        : go(state, state.colourLevel === 0 ? 'palette' : 'colours');
+      if (value === 'skip') return finishWelcome(state, world);
+      return state.colourLevel === 0 ? toPalette(state) : go(state, 'colours');
     case 'colours': {
       if (value === 'yes') return toPalette(state);
       const colour = value === 'none' ? 'none' : (COARSER[state.colourLevel] ?? 'none');

@@ -82,6 +82,18 @@ const shares = (things: readonly Named[]): string =>
 /** Percent round a share of the lit value that still is that share. */
 const SHARE_ROOM = 8;
 
+/** One thing has about such a share of the Munsell value of another, 0-1. */
+function shareOfValue(short: string, words: string, as: string, share: number): Fact {
+  return {
+    takes: 2,
+    short: (t) => `${name(t, 0)} has ${short} of the value of ${name(t, 1)}`,
+    text: (t) => `${name(t, 0)} has about ${words} of the value of ${name(t, 1)}, as ${as} does`,
+    margin: (t) => SHARE_ROOM - Math.abs(100 * (valueShare(t) - share)),
+    unit: 'percent',
+    figures: shares,
+  };
+}
+
 /** All facts by the id that a drill file uses. */
 export const FACTS = {
   darker: {
@@ -190,22 +202,8 @@ export const FACTS = {
     unit: 'chroma',
     figures: line,
   },
-  'six-tenths': {
-    takes: 2,
-    short: (t) => `${name(t, 0)} has 6/10 of the value of ${name(t, 1)}`,
-    text: (t) => `${name(t, 0)} has about six tenths of the value of ${name(t, 1)}, as a shaded side does`,
-    margin: (t) => SHARE_ROOM - Math.abs(100 * (valueShare(t) - LEFT_IN_SUN.shade)),
-    unit: 'percent',
-    figures: shares,
-  },
-  'four-tenths': {
-    takes: 2,
-    short: (t) => `${name(t, 0)} has 4/10 of the value of ${name(t, 1)}`,
-    text: (t) => `${name(t, 0)} has about four tenths of the value of ${name(t, 1)}, as a cast shadow does`,
-    margin: (t) => SHARE_ROOM - Math.abs(100 * (valueShare(t) - LEFT_IN_SUN.cast)),
-    unit: 'percent',
-    figures: shares,
-  },
+  'six-tenths': shareOfValue('6/10', 'six tenths', 'a shaded side', LEFT_IN_SUN.shade),
+  'four-tenths': shareOfValue('4/10', 'four tenths', 'a cast shadow', LEFT_IN_SUN.cast),
   'loses-more-drying': {
     takes: 2,
     short: (t) => `${name(t, 0)} loses more than ${name(t, 1)}`,
