@@ -1,4 +1,5 @@
 /** `mudlark grade`: grades an answer without the screens. */
+
 import { firstAnswer } from '../drills/answers.js';
 import { type Drill, kindOf } from '../drills/kinds/index.js';
 import { howsOf } from '../drills/kinds/mix/choice.js';
@@ -7,6 +8,8 @@ import type { Answer, Field, Grade } from '../drills/types.js';
 import { UsageError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
 import { nearestNames } from '../text/nearest.js';
+import { sayAll } from '../words/tell.js';
+import { WRITTEN } from '../words/voice.js';
 import { document, usage } from './run.js';
 
 /** Options as typed. `set` holds `field=option` pairs for kinds of drill that are not a mixture. */
@@ -129,7 +132,8 @@ function gradeJson(drill: Drill, answer: Answer, grade: Grade): object {
       mark: grade.best.mark,
     },
     evidence: grade.evidence,
-    explanation: grade.explanation,
+    explanation: sayAll(grade.told, WRITTEN),
+    findings: grade.told,
   };
 }
 
@@ -149,9 +153,9 @@ export function gradeCommand(
   if (options.json === true) return document(gradeJson(drill, answer, grade));
   const lines = [
     `${drill.title}: ${drill.ask}`,
-    ...kind.goalLines(drill).map((line) => `  ${line}`),
+    ...sayAll(kind.goalLines(drill), WRITTEN).map((line) => `  ${line}`),
     `${grade.mark} of 100 (${grade.verdict})`,
-    ...grade.explanation.map((line) => `- ${line}`),
+    ...sayAll(grade.told, WRITTEN).map((line) => `- ${line}`),
   ];
   return `${lines.join('\n')}\n`;
 }

@@ -3,6 +3,7 @@
 import type { Aim, ChromaResult, HueResult, ValueResult, Verdict } from '../judgement/index.js';
 import type { Spectrum } from '../optics/index.js';
 import type { Evidence } from '../paints/index.js';
+import type { Finding } from '../words/tell.js';
 
 /** A choice that a drill leaves open, shown as one row: which second paint, how much, which area, what value … */
 export interface Field {
@@ -54,8 +55,8 @@ export interface Grade {
   readonly value?: ValueResult;
   readonly chroma?: ChromaResult;
   readonly hue?: HueResult;
-  /** Short lines, in order: what was chosen and what it gives, the gap, one reason, the better choice, what to try next. */
-  readonly explanation: readonly string[];
+  /** In order: what was chosen and what it gives, one reason, the better choice, what to try next. */
+  readonly told: readonly Finding[];
   /** What the colour was changed for; absent where no colour is changed. */
   readonly aim?: Aim;
   /** The mistaken idea that the answer shows, an id of `IDEAS`; absent for a good answer. */
@@ -99,8 +100,8 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   fields(drill: D): readonly Field[];
   /** The colours that the question shows before anything is chosen. */
   given(drill: D): readonly ResultSwatch[];
-  /** What is asked, in words and numbers, one line each: "value: from step 4.1 to between 6.5 and 7.5". */
-  goalLines(drill: D): readonly string[];
+  /** What is asked, one line each: "value: from step 4.1 to between 6.5 and 7.5". */
+  goalLines(drill: D): readonly Finding[];
   /** @throws RangeError when the answer does not fit the fields */
   grade(drill: D, answer: Answer): Grade;
   /** The mark of that grade alone, for kinds that find it without the words. */

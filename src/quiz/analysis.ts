@@ -1,7 +1,7 @@
 /** What a class's answers say about the questions and about what the class misunderstood. */
 import { mean, standardDeviation } from 'simple-statistics';
-import { IDEAS } from '../drills/ideas.js';
 import { kindOf } from '../drills/kinds/index.js';
+import { IDEAS } from '../words/ideas.js';
 import type { ClassResult, Student } from './class.js';
 import type { QuestionMark } from './marking.js';
 import {

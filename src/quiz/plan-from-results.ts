@@ -1,7 +1,7 @@
 /** From a student's marks to what to practise. */
 
-import { IDEAS } from '../drills/ideas.js';
 import { GOOD_MARK } from '../judgement/index.js';
+import { IDEAS } from '../words/ideas.js';
 import type { Student } from './class.js';
 import type { Handout, Question } from './handout.js';
 import type { QuestionMark } from './marking.js';

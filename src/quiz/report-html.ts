@@ -1,10 +1,13 @@
 /** The report of a class as one HTML page to print or send: no scripts, nothing loaded from elsewhere. */
+
 import { describeColour } from '../colour/describe.js';
 import { findFamily } from '../drills/families.js';
 import { kindOf } from '../drills/kinds/index.js';
 import type { ResultSwatch } from '../drills/types.js';
 import { html, join, type Markup } from '../text/html.js';
 import { htmlPage } from '../text/page.js';
+import { sayAll } from '../words/tell.js';
+import { WRITTEN } from '../words/voice.js';
 import type { ClassAnalysis, FieldCounts, QuestionAnalysis } from './analysis.js';
 import type { ClassResult, Student } from './class.js';
 import { REPORT_STYLE } from './report-style.js';
@@ -66,7 +69,7 @@ function questionSection(
 <p class="family">${family}, ${drill.id}, ${shownPoints(points)} point${points === 1 ? '' : 's'}</p>
 <p>${drill.scene}</p>
 <p><strong>${drill.ask}</strong></p>
-<ul>${join(kind.goalLines(drill).map((line) => html`<li>${line}</li>`))}</ul>
+<ul>${join(sayAll(kind.goalLines(drill), WRITTEN).map((line) => html`<li>${line}</li>`))}</ul>
 <ul class="swatches">
 ${join(shown.map(swatch))}
 </ul>

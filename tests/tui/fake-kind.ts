@@ -1,7 +1,9 @@
 /** A kind of drill with answers of our own, easy to foretell. */
+
 import type { Answer, DrillCommon, Field, Grade, Kind } from '../../src/drills/types.js';
 import type { Verdict } from '../../src/judgement/index.js';
 import { seeAlone } from '../../src/washes/index.js';
+import { plainly } from '../../src/words/tell.js';
 import { paintOf, STUDIO } from '../studio.js';
 
 /** What one paint looks like at half strength. */
@@ -58,11 +60,11 @@ export function fakeGrade(answer: Answer): Grade {
       best: 45,
       tooCloseToCall: true,
     },
-    explanation: [
+    told: plainly([
       'The first line says what was chosen and what it gives, in full, so that it has to be broken.',
       'The second line says why: both paints swallow the same part of the light, and little is left over.',
       'The third line names the better choice.',
-    ],
+    ]),
     best: { answer: { second: 'alizarin-crimson', amount: '1:1', way: 'puddle' }, label: 'best', mark: 100 },
     swatches: [
       { label: 'start', reflectance: paintSpectrum('burnt-sienna') },
@@ -81,7 +83,8 @@ export const FAKE_KIND: Kind = {
   kind: 'fake',
   fields: () => FIELDS,
   given: () => [{ label: 'start', reflectance: paintSpectrum('burnt-sienna') }],
-  goalLines: () => ['value: from step 4.2 to between 6 and 7', 'chroma: keep as much as you can of 60'],
+  goalLines: () =>
+    plainly(['value: from step 4.2 to between 6 and 7', 'chroma: keep as much as you can of 60']),
   grade: (_, answer) => fakeGrade(answer),
   best: () => ({ second: 'alizarin-crimson', amount: '1:1', way: 'puddle' }),
   label: (_, answer) => `${answer['second']} ${answer['amount']}`,
@@ -106,7 +109,7 @@ export const BARE_KIND: Kind = {
       options: ['light', 'middle', 'dark'].map((id) => ({ id, label: id })),
     })),
   given: () => [],
-  goalLines: () => ['sort the areas'],
+  goalLines: () => plainly(['sort the areas']),
   grade: () => {
     const { value, chroma, laid, ...rest } = fakeGrade({});
     return { ...rest, mark: 50, verdict: 'fair', swatches: [] };

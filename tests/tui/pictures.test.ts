@@ -5,9 +5,10 @@ import { greyOfValue } from '../../src/colour/screen.js';
 import { Canvas } from '../../src/tui/kit/canvas.js';
 import { ASCII, inAscii, UNICODE } from '../../src/tui/kit/glyphs.js';
 import { chromaBar, greyRamp, legend, staircase } from '../../src/tui/kit/goal-picture.js';
-import { lookOf, stepText } from '../../src/tui/kit/look.js';
+import { lookOf } from '../../src/tui/kit/look.js';
 import { planePicture } from '../../src/tui/result/plane-picture.js';
 import { spectraOf, spectraPicture } from '../../src/tui/why/spectra.js';
+import { stepText } from '../../src/words/voice.js';
 import { STUDIO } from '../studio.js';
 import { FAKE_KIND, fakeDrill, fakeGrade, paintSpectrum } from './fakes.js';
 
@@ -199,8 +200,8 @@ describe('how a colour looks', () => {
   it('has ten different greys and says the value on either scale', () => {
     const ramp = greyRamp(60, UNICODE, 3).map(({ style }) => style?.backgroundColor);
     expect(new Set(ramp).size).toBe(10);
-    expect(stepText(4.2, 'paper-first')).toBe('4.2');
-    expect(stepText(4.2, 'black-first')).toBe('6.3');
+    expect(stepText(4.2, { scale: 'paper-first' })).toBe('4.2');
+    expect(stepText(4.2, { scale: 'black-first' })).toBe('6.3');
   });
 });
 

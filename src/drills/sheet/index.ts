@@ -7,6 +7,8 @@ import { NO_HUE_CHROMA } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
 import { html, join, type Markup } from '../../text/html.js';
 import { htmlPage } from '../../text/page.js';
+import { sayAll } from '../../words/tell.js';
+import { WRITTEN } from '../../words/voice.js';
 import type { DrillCheck } from '../check.js';
 import { findFamily } from '../families.js';
 import { type Drill, kindOf } from '../kinds/index.js';
@@ -34,7 +36,7 @@ function given({ label, reflectance }: ResultSwatch): Markup {
 function answer(role: 'best' | 'trap', { label, grade, swatch, colour }: SeenAnswer): Markup {
   // A swatch of one part of an answer says of which: "yours, left block".
   const of = swatch?.label.replace(/^yours(, )?/, '') ?? '';
-  const said = grade.explanation.map((line) => html`<li>${line}</li>`);
+  const said = sayAll(grade.told, WRITTEN).map((line) => html`<li>${line}</li>`);
   const text = html`<p class="mark">${role === 'best' ? `best, mark ${grade.mark}` : `mark ${grade.mark}, ${grade.verdict}`}</p>
 <p><strong>${label}</strong></p>
 ${colour === undefined ? html`` : html`<p class="figures">${of === '' ? figures(colour) : `${of}: ${figures(colour)}`}</p>`}
@@ -64,9 +66,7 @@ function facts(drill: Drill, { goal, hueBound, shadingLine }: DrillLook, luck: n
 
 function article(studio: Studio, drill: Drill, { look, luck, faults }: DrillCheck): Markup {
   const { id, title, scene, ask, hint } = drill;
-  const goal = kindOf(studio, drill)
-    .goalLines(drill)
-    .map((line) => html`<li>${line}</li>`);
+  const goal = sayAll(kindOf(studio, drill).goalLines(drill), WRITTEN).map((line) => html`<li>${line}</li>`);
   return html`<article id="${id}">
 <h3>${title}</h3>
 <p class="family"><code>${id}</code> ${facts(drill, look, luck)}</p>

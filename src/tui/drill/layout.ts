@@ -1,7 +1,10 @@
 /** How the lines of a drill's screen are shared out: texts on top, the colours beside or above the choices. */
+
 import { widthOf, wrapText } from '../../text/wrap.js';
+import type { Voice } from '../../words/voice.js';
 import { showsAs } from '../kit/fields.js';
 import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
+import { voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import type { Piece } from '../kit/row.js';
 import type { DrillScreen, State, World } from '../kit/state.js';
@@ -48,8 +51,9 @@ function topLines(
   columns: number,
   room: number,
   airy: boolean,
+  voice: Voice,
 ): Piece[][] {
-  const { message, scene, ask, goal } = sceneTexts(screen, world, columns);
+  const { message, scene, ask, goal } = sceneTexts(screen, world, columns, voice);
   const fixed = message.length + ask.length + goal.length;
   const spare = room - fixed - scene.length;
   const shown = scene.slice(0, Math.max(1, room - fixed));
@@ -89,13 +93,14 @@ export function drillLayout(state: State, world: World, screen: DrillScreen): Dr
   const hasGiven = kind.given(screen.drill).length > 0;
   const hasPicture = kind.plane !== undefined;
   const body = frameParts(state, notesOf(state).length).body;
-  const { hint } = sceneTexts(screen, world, columns);
+  const voice = voiceOf(state.settings);
+  const { hint } = sceneTexts(screen, world, columns, voice);
   const share = hasPicture ? SHARE.picture : hasGiven ? SHARE.given : 0;
   const questionColumns = Math.min(WIDEST_QUESTION, Math.floor(columns * share));
   const fieldColumns = columns - questionColumns - (questionColumns > 0 ? GAP_COLUMNS : 0);
   const beside = isWide(state.size) && (hasPicture || labelsFit(screen, fieldColumns));
   const least = beside ? LEAST_LOWER.beside : LEAST_LOWER.above;
-  const top = topLines(screen, world, columns, body - hint.length - least, isAiry(state.size));
+  const top = topLines(screen, world, columns, body - hint.length - least, isAiry(state.size), voice);
   const lower = Math.max(4, body - top.length - hint.length);
   if (!beside) return { beside, top, hint, ...above(screen, lower, { columns, flat, hasGiven, hasPicture }) };
 

@@ -1,7 +1,10 @@
 /** Scene, question, goal and hint of a drill, broken to the width. */
+
 import { HINT_COST } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
+import { sayAll } from '../../words/tell.js';
+import type { Voice } from '../../words/voice.js';
 import type { Piece } from '../kit/row.js';
 import type { DrillScreen, World } from '../kit/state.js';
 
@@ -32,9 +35,9 @@ export function hintTexts({ hint, drill }: DrillScreen): string[] {
 }
 
 /** All texts of a drill's screen. */
-export function sceneTexts(screen: DrillScreen, world: World, columns: number): SceneTexts {
+export function sceneTexts(screen: DrillScreen, world: World, columns: number, voice: Voice): SceneTexts {
   const { drill, worked, message } = screen;
-  const goal = world.kindOf(drill).goalLines(drill);
+  const goal = sayAll(world.kindOf(drill).goalLines(drill), voice);
   return {
     message: lines(
       [...(worked ? [WORKED] : []), ...(message === undefined ? [] : [message])],

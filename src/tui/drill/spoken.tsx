@@ -1,10 +1,12 @@
 /** A drill for a screen reader: top to bottom, everything in words, the current choice last. */
+
 import { Text } from 'ink';
 import type { Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
+import { sayAll } from '../../words/tell.js';
 import { chosenIndex } from '../kit/fields.js';
 import { Frame } from '../kit/frame.js';
-import { lookOf, spokenLook, swatchWords } from '../kit/look.js';
+import { lookOf, spokenLook, swatchWords, voiceOf } from '../kit/look.js';
 import type { DrillScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { drillTitle } from '../kit/titles.js';
@@ -30,7 +32,7 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
     const here = index === screen.focus ? 'Now choosing ' : '';
     return `${here}${field.label}: ${option === undefined ? 'nothing' : spoken(option)}. ${at + 1} of ${field.options.length}.`;
   };
-  const goal = kind.goalLines(drill);
+  const goal = sayAll(kind.goalLines(drill), voiceOf(state.settings));
   const place = screen.worked
     ? 'worked example, the choice is made: press Enter to lay it down'
     : set === undefined

@@ -1,4 +1,5 @@
 /** What the screens show of a colour, taken from src/colour once per spectrum. */
+
 import {
   chromaWord,
   colourInWords,
@@ -8,12 +9,13 @@ import {
   scaleEnds,
   VALUE_SCALES,
   type ValueScaleId,
-  valueFromStep,
   valueWord,
 } from '../../colour/index.js';
 import { greyOfValue, toScreen } from '../../colour/screen.js';
 import type { ResultSwatch } from '../../drills/types.js';
 import type { Spectrum } from '../../optics/index.js';
+import { scaleUnit as unitOf, type Voice } from '../../words/voice.js';
+import type { Settings } from './deps.js';
 
 export interface Look {
   /** Screen colour, and the grey of the same value. */
@@ -57,10 +59,11 @@ export function lookOf(reflectance: Spectrum): Look {
   return look;
 }
 
-/** A value on the learner's scale, from a painter's step: "6.5". */
-export function stepText(step: number, scale: ValueScaleId): string {
-  return formatStep(valueFromStep(step), VALUE_SCALES[scale]);
-}
+/** How this learner is spoken to. */
+export const voiceOf = ({ valueScale, screenReader }: Settings): Voice => ({
+  scale: valueScale,
+  spoken: screenReader,
+});
 
 /** A Munsell value on the learner's scale: "6.5". */
 export function valueText(value: number, scale: ValueScaleId): string {
@@ -68,7 +71,7 @@ export function valueText(value: number, scale: ValueScaleId): string {
 }
 
 /** "step" or "V", short for the learner's scale. */
-export const scaleUnit = (scale: ValueScaleId): string => (scale === 'paper-first' ? 'step' : 'V');
+export const scaleUnit = (scale: ValueScaleId): string => unitOf({ scale, spoken: false });
 
 /** One line that says all of a colour: "dark red, step 6.3, chroma 41". */
 export function spokenLook(look: Look, scale: ValueScaleId): string {

@@ -1,12 +1,15 @@
 /** The screens of a quiz in the room. */
+
 import { Box } from 'ink';
 import type { ReactNode } from 'react';
 import { kindOf } from '../../drills/kinds/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
+import { sayAll } from '../../words/tell.js';
 import { Frame } from '../kit/frame.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns, isAiry } from '../kit/layout.js';
+import { voiceOf } from '../kit/look.js';
 import { type Piece, Rows } from '../kit/row.js';
 import type { Screen } from '../kit/state.js';
 import { type FrameWords, useSurroundings } from '../kit/surroundings.js';
@@ -43,9 +46,9 @@ function useQuestionLines({ world, room }: RoomProps, withScene: boolean): Piece
   const last = shown.at(-1);
   if (shown.length < scene.length && last !== undefined)
     shown[shown.length - 1] = [...last, { text: ' ...' }];
-  const goal = kindOf(world.handout.studio, drill)
-    .goalLines(drill)
-    .flatMap((line) => lines(line, 'plain'));
+  const goal = sayAll(kindOf(world.handout.studio, drill).goalLines(drill), voiceOf(state.settings)).flatMap(
+    (line) => lines(line, 'plain'),
+  );
   return [...shown, ...lines(drill.ask, 'label'), ...(withScene ? goal : [])];
 }
 

@@ -4,9 +4,11 @@ import type { Verdict } from '../../judgement/index.js';
 import { HINT_COST } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
+import { sayAll } from '../../words/tell.js';
+import { stepText } from '../../words/voice.js';
 import type { Settings } from '../kit/deps.js';
 import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
-import { lookOf, scaleUnit, stepText } from '../kit/look.js';
+import { lookOf, scaleUnit, voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import type { Page } from '../kit/page.js';
 import type { ResultScreen, State, World } from '../kit/state.js';
@@ -32,7 +34,7 @@ export function verdictLines(
   arrow: string,
 ): VerdictLine[] {
   const lines: VerdictLine[] = [];
-  const step = (at: number): string => stepText(at, scale);
+  const step = (at: number): string => stepText(at, { scale });
   if (value !== undefined) {
     const close = value.tooCloseToCall ? '; too close to call' : '';
     const [low, high] = [...value.asked].map(step).sort((one, other) => Number(one) - Number(other));
@@ -56,9 +58,9 @@ export function verdictLines(
 }
 
 /** The explanation, with what hints and tries did to the mark. */
-export function resultTexts(screen: ResultScreen, isColoured = true): string[] {
+export function resultTexts(screen: ResultScreen, settings: Settings, isColoured = true): string[] {
   const { entry, note } = screen.attempt;
-  const lines = entry.grade.explanation.map((line) => cleanText(line, 400));
+  const lines = sayAll(entry.grade.told, voiceOf(settings)).map((line) => cleanText(line, 400));
   if (entry.hints > 0 && entry.grade.mark > 0) lines.unshift(`The hint cost ${HINT_COST} marks.`);
   if (screen.first !== undefined) {
     lines.unshift(
@@ -107,7 +109,7 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const instead = !wide && screen.plane === true;
   const hasPlane = (wide || instead) && world.kindOf(drill).plane !== undefined;
   const flat = state.colourLevel === 0;
-  const wanted = resultTexts(screen, !flat).reduce(
+  const wanted = resultTexts(screen, state.settings, !flat).reduce(
     (sum, line) => sum + wrapText(line, columns - 2).length,
     0,
   );
@@ -136,7 +138,7 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
 /** The text of the result, broken to the width of the screen: each point begins at the margin, its further lines are set in. */
 export function resultPage(state: State, world: World, screen: ResultScreen): Page {
   const columns = innerColumns(state.size);
-  const lines = resultTexts(screen, state.colourLevel > 0).flatMap((line) =>
+  const lines = resultTexts(screen, state.settings, state.colourLevel > 0).flatMap((line) =>
     wrapText(line, columns - 2).map((part, index) => (index === 0 ? part : `  ${part}`)),
   );
   return { lines, rows: resultLayout(state, world, screen).textRows };

@@ -69,7 +69,7 @@ function Spoken({ screen }: { readonly screen: ResultScreen }): React.JSX.Elemen
     ...entry.grade.swatches.map(
       ({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), scale)}.`,
     ),
-    ...resultTexts(screen, false),
+    ...resultTexts(screen, state.settings, false),
   ];
   return (
     <Frame title={`Result. ${drillTitle(world, entry)}`}>

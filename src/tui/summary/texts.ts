@@ -1,8 +1,9 @@
 /** What the end of a set says, in order of weight: the warm word, the count, the mistakes, what is next, each skill. */
-import { IDEAS } from '../../drills/ideas.js';
+
 import type { Mistake, SetSummary } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
+import { IDEAS } from '../../words/ideas.js';
 import type { SetRun } from '../kit/state.js';
 
 const TIMES = ['', 'Once', 'Twice', 'Three times', 'Four times', 'Five times'];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkDrill } from '../../../src/drills/check.js';
-import { kindOf, STUDIO } from '../../studio.js';
+import { kindOf, STUDIO, said } from '../../studio.js';
 import { drillOf, gradeOf } from './helpers.js';
 
 describe('shade chroma', () => {
@@ -71,7 +71,7 @@ describe('diagnosis', () => {
     expect(kindOf(drill).best(drill)).toEqual({ area: 'doorway', fault: 'value', repair: 'anew' });
     const lift = gradeOf(drill, { repair: 'lift' });
     expect(lift).toMatchObject({ idea: 'lifted-a-stain' });
-    expect(lift.explanation.join(' ')).toMatch(/stains and hardly lifts/);
+    expect(said(lift).join(' ')).toMatch(/stains and hardly lifts/);
   });
 
   test('the wrong area gives nothing; the wrong name of the fault gives something', () => {
@@ -101,7 +101,7 @@ statements: [${statements}]`;
     expect(kindOf(drill).best(drill)).toEqual({ why: 's2' });
     const grade = gradeOf(drill, { why: 's1' });
     expect(grade).toMatchObject({ mark: 0, idea: 'wrong-reason' });
-    expect(grade.explanation[0]).toMatch(/That is not so: thin step \d\.\d, thick step \d\.\d/);
+    expect(said(grade)[0]).toMatch(/That is not so: thin step \d\.\d, thick step \d\.\d/);
   });
 
   test('two true statements are a fault of the drill', () => {

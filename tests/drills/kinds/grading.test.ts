@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkDrill } from '../../../src/drills/check.js';
-import { kindOf, STUDIO } from '../../studio.js';
+import { asked, kindOf, STUDIO, said } from '../../studio.js';
 import { drillOf, gradeOf } from './helpers.js';
 
 const CHOOSE = `
@@ -17,7 +17,7 @@ describe('choose', () => {
     expect(kindOf(drill).best(drill)).toEqual({ pick: 'crimson' });
     expect(gradeOf(drill, { pick: 'blue' })).toMatchObject({ verdict: 'off', idea: 'went-across' });
     expect(gradeOf(drill, { pick: 'black' })).toMatchObject({ verdict: 'off', idea: 'took-a-neutral' });
-    expect(gradeOf(drill, { pick: 'blue' }).explanation.join(' ')).toMatch(
+    expect(said(gradeOf(drill, { pick: 'blue' })).join(' ')).toMatch(
       /go across the wheel: each swallows what the other sends back/,
     );
   });
@@ -32,7 +32,7 @@ options:
     );
     const grade = gradeOf(drill, { pick: 'one' });
     expect(grade.mark).toBe(100);
-    expect(grade.explanation.join(' ')).toMatch(/too close to call, so yours counts/);
+    expect(said(grade).join(' ')).toMatch(/too close to call, so yours counts/);
     // Then there is no trap left, and the checker does not let it pass.
     expect(checkDrill(STUDIO, drill).faults.join()).toMatch(/nothing tempts/);
   });
@@ -149,7 +149,7 @@ areas:
     });
     const grade = gradeOf(drill, { 'area-2': 'light' });
     expect(grade).toMatchObject({ idea: 'misread-value' });
-    expect(grade.explanation.join(' ')).toMatch(/strong colour hides its value/);
+    expect(said(grade).join(' ')).toMatch(/strong colour hides its value/);
     expect(gradeOf(drill, { span: 'short' })).toMatchObject({ idea: 'short-span' });
   });
 
@@ -159,7 +159,7 @@ areas:
         .given(drill)
         .every(({ unread }) => unread === 'value'),
     ).toBe(true);
-    expect(kindOf(drill).goalLines(drill).join(' ')).not.toMatch(/step|\d\.\d/);
+    expect(asked(kindOf(drill), drill).join(' ')).not.toMatch(/step|\d\.\d/);
   });
 });
 

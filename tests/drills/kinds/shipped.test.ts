@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { seededDraw } from '../../../src/chance/draw.js';
-import { IDEAS } from '../../../src/drills/ideas.js';
 import type { Drill } from '../../../src/drills/kinds/index.js';
 import { randomAnswer } from '../../../src/drills/random-answer.js';
 import type { Answer, Grade } from '../../../src/drills/types.js';
 import { readDrillFolder } from '../../../src/files/exercises.js';
-import { kindOf, STUDIO } from '../../studio.js';
+import { IDEAS } from '../../../src/words/ideas.js';
+import { kindOf, STUDIO, said } from '../../studio.js';
 import { nearMisses } from './helpers.js';
 
 const FAMILIES = [
@@ -31,8 +31,9 @@ const SAMPLES = KINDS.flatMap((kind) =>
   ),
 );
 
-function textsOf({ explanation, best, swatches }: Grade): string[] {
-  return [...explanation, best.label, ...swatches.map(({ label }) => label)];
+function textsOf(grade: Grade): string[] {
+  const { best, swatches } = grade;
+  return [...said(grade), best.label, ...swatches.map(({ label }) => label)];
 }
 
 describe('the nine families of these kinds', () => {
@@ -67,7 +68,7 @@ describe.each(KINDS)('kind %s', (kind) => {
       for (const { answer, grade } of nearMisses(drill)) {
         const where = `${drill.id} ${JSON.stringify(answer)}`;
         expect(Number.isInteger(grade.mark) && grade.mark >= 0 && grade.mark <= 100, where).toBe(true);
-        expect(grade.explanation.length, where).toBeGreaterThanOrEqual(2);
+        expect(said(grade).length, where).toBeGreaterThanOrEqual(2);
         expect(
           textsOf(grade).filter((text) => /undefined|NaN|Infinity|\[object|-0\.0/.test(text)),
           where,
@@ -75,8 +76,8 @@ describe.each(KINDS)('kind %s', (kind) => {
         if (grade.mark < 55) {
           const idea = IDEAS.get(grade.idea ?? '');
           expect(idea, `${where}: ${grade.idea}`).toBeDefined();
-          expect(grade.explanation, where).toContain(idea?.instead);
-          expect(grade.explanation.length, where).toBeGreaterThanOrEqual(3);
+          expect(said(grade), where).toContain(idea?.instead);
+          expect(said(grade).length, where).toBeGreaterThanOrEqual(3);
         }
       }
     }

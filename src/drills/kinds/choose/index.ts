@@ -12,10 +12,11 @@ import {
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import { IDEAS } from '../../../words/ideas.js';
 import { laidLabel, laidNote, readingWords, sentence } from '../../../words/laid.js';
 import { reasonFor } from '../../../words/reasons.js';
+import { plainly } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import { IDEAS } from '../../ideas.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Field, Grade, Kind, ResultSwatch } from '../../types.js';
 import type { ChooseDrill, ChooseOption } from './schema.js';
@@ -146,10 +147,10 @@ function grade(studio: Studio, drill: ChooseDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
-    explanation: [
+    told: plainly([
       ...explain(studio, drill, picked, all, tooCloseToCall),
       ...(next === undefined ? [] : [next]),
-    ],
+    ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: { pick: best.id }, label: best.label, mark: 100 },
     swatches,
@@ -162,7 +163,7 @@ export const chooseKind = (studio: Studio): Kind<ChooseDrill> => ({
   kind: 'choose',
   fields: (drill) => fields(studio, drill),
   given: (drill) => given(studio, drill),
-  goalLines: (drill) => goalLines(studio, drill),
+  goalLines: (drill) => plainly(goalLines(studio, drill)),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => ({ pick: (comparison(studio, drill).rated[0] as Rated).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'pick').label,

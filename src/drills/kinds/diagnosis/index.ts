@@ -5,8 +5,9 @@ import { colourInWords } from '../../../colour/words.js';
 import { overall, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import { IDEAS } from '../../../words/ideas.js';
+import { plainly } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import { IDEAS } from '../../ideas.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
 import { areaLine, faultLine, NONE, repairLines, type Said } from './explain.js';
@@ -146,12 +147,12 @@ function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
             tooCloseToCall: after.chroma.tooCloseToCall,
           },
         }),
-    explanation: [
+    told: plainly([
       areaLine(studio, drill, said),
       faultLine(studio, drill, said),
       ...repairLines(studio, drill, said, bestOption),
       ...(next === undefined ? [] : [next]),
-    ],
+    ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(studio, drill, bestAnswer), mark: 100 },
     swatches: [
@@ -199,7 +200,7 @@ export const diagnosisKind = (studio: Studio): Kind<DiagnosisDrill> => ({
       reflectance: seeLaid(studio, laid).reflectance,
       unread: 'figures',
     })),
-  goalLines: (drill) => drill.areas.map((area) => goalLine(studio, area)),
+  goalLines: (drill) => plainly(drill.areas.map((area) => goalLine(studio, area))),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(studio, drill, answer),

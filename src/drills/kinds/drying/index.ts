@@ -3,9 +3,10 @@
 import { overall, togetherMark } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid, seeWet } from '../../../washes/index.js';
+import { IDEAS } from '../../../words/ideas.js';
 import { laidLabel, laidNote } from '../../../words/laid.js';
+import { plainly } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import { IDEAS } from '../../ideas.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade, Kind } from '../../types.js';
 import { type AskResult, askResult, changeOf, dryingFields } from './answers.js';
@@ -53,13 +54,13 @@ function grade(studio: Studio, drill: DryingDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
-    explanation: [
+    told: plainly([
       ...all.map(({ line }) => line),
       reason(studio, drill),
       mark === 100 ? 'That is how it dries, as far as can be said.' : `Better: ${label(drill, bestAnswer)}.`,
       'Direction and rough size only: paints differ, and a good many dry darker, not lighter.',
       ...(next === undefined ? [] : [next]),
-    ],
+    ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches: [
@@ -92,7 +93,7 @@ export const dryingKind = (studio: Studio): Kind<DryingDrill> => ({
   kind: 'drying',
   fields: (drill) => dryingFields(drill),
   given: ({ wash }) => [{ label: 'wet', reflectance: seeWet(studio, wash).reflectance }],
-  goalLines: (drill) => goalLines(studio, drill),
+  goalLines: (drill) => plainly(goalLines(studio, drill)),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),

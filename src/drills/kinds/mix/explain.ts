@@ -9,8 +9,8 @@ import {
   type ValueResult,
 } from '../../../judgement/index.js';
 import { paintOf, type Studio } from '../../../paints/index.js';
+import { IDEAS } from '../../../words/ideas.js';
 import { asShown, sentence, stepsWords } from '../../../words/laid.js';
-import { IDEAS } from '../../ideas.js';
 import { choiceLabel } from './label.js';
 import { mixReason } from './reason.js';
 import type { MixDrill } from './schema.js';

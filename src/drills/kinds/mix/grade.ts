@@ -1,4 +1,5 @@
 /** Grades an answer to a mix drill. */
+
 import {
   judgeChroma,
   judgeHue,
@@ -8,6 +9,7 @@ import {
   scoreColour,
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
+import { plainly } from '../../../words/tell.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade } from '../../types.js';
 import { answerOf, choiceOf } from './choice.js';
@@ -50,7 +52,7 @@ export function gradeMix(studio: Studio, drill: MixDrill, answer: Answer): Grade
     value,
     chroma,
     ...(hue === undefined ? {} : { hue }),
-    explanation: explain(studio, { drill, outcome, solved: known, value, chroma, hue, idea, mark }),
+    told: plainly(explain(studio, { drill, outcome, solved: known, value, chroma, hue, idea, mark })),
     aim: drill.goal.aim,
     ...(idea === undefined ? {} : { idea }),
     best: {

@@ -1,7 +1,9 @@
 /** The mix kind: see schema.ts. */
+
 import { hueName } from '../../../colour/hue.js';
 import { type Aim, COHESION_COST, chromaAsked, hueAsked } from '../../../judgement/index.js';
 import { paintOf, type Studio } from '../../../paints/index.js';
+import { plainly } from '../../../words/tell.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../../types.js';
 import { answerOf, choiceOf, howsOf, howWords, mixFields } from './choice.js';
 import { gradeMix, markMix } from './grade.js';
@@ -91,7 +93,7 @@ export const mixKind = (studio: Studio): Kind<MixDrill> => ({
   kind: 'mix',
   fields: (drill) => mixFields(studio, drill),
   given: (drill) => [{ label: 'start', reflectance: startOf(studio, drill).reflectance }],
-  goalLines: (drill) => goalLines(studio, drill),
+  goalLines: (drill) => plainly(goalLines(studio, drill)),
   grade: (drill, answer) => gradeMix(studio, drill, answer),
   mark: (drill, answer) => markMix(studio, drill, answer),
   best: (drill) => answerOf(studio, drill, solved(studio, drill).best.choice),

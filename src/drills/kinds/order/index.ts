@@ -16,10 +16,11 @@ import {
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import { IDEAS } from '../../../words/ideas.js';
 import { laidLabel, laidNote } from '../../../words/laid.js';
 import { reasonFor } from '../../../words/reasons.js';
+import { plainly } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import { IDEAS } from '../../ideas.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
 import type { OrderDrill, OrderItem } from './schema.js';
 
@@ -154,7 +155,7 @@ function grade(studio: Studio, drill: OrderDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
-    explanation: lines,
+    told: plainly(lines),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches: all.rated.map(({ label: name, seen }) => ({ label: name, reflectance: seen.reflectance })),
@@ -189,10 +190,11 @@ export const orderKind = (studio: Studio): Kind<OrderDrill> => ({
   fields: (drill) => fields(drill),
   given: ({ start }) =>
     start === undefined ? [] : [{ label: 'start', reflectance: seeLaid(studio, start).reflectance }],
-  goalLines: (drill) => [
-    `order: ${criterionOf(drill.by).order}`,
-    ...drill.items.map(({ name, laid }) => `${name}: ${laidLabel(studio, laid)}, ${laidNote(laid)}`),
-  ],
+  goalLines: (drill) =>
+    plainly([
+      `order: ${criterionOf(drill.by).order}`,
+      ...drill.items.map(({ name, laid }) => `${name}: ${laidLabel(studio, laid)}, ${laidNote(laid)}`),
+    ]),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),

@@ -5,8 +5,9 @@ import { colourInWords } from '../../../colour/words.js';
 import { overall, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import { IDEAS } from '../../../words/ideas.js';
+import { plainly } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import { IDEAS } from '../../ideas.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade, Kind } from '../../types.js';
 import { type AskResult, askResult, shadeFields, shadeOf } from './answers.js';
@@ -74,12 +75,12 @@ function grade(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Grade {
             tooCloseToCall: worst.tooCloseToCall,
           },
         }),
-    explanation: [
+    told: plainly([
       ...all.map((result) => result.line),
       reason(studio, drill),
       mark === 100 ? 'Nothing offered fits better.' : `Better: ${label(studio, drill, bestAnswer)}.`,
       ...(next === undefined ? [] : [next]),
-    ],
+    ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(studio, drill, bestAnswer), mark: 100 },
     swatches: [
@@ -107,10 +108,10 @@ export const shadeChromaKind = (studio: Studio): Kind<ShadeChromaDrill> => ({
   goalLines: (drill) => {
     const { colour } = seeLaid(studio, drill.lit);
     const shade = lightnessFromMunsellValue(valueFromStep(drill.shade));
-    return [
+    return plainly([
       `lit: ${colourInWords(colour.lab)}, L* ${colour.lab.l.toFixed(0)}, chroma ${colour.chroma.toFixed(0)}`,
       `shade: step ${drill.shade.toFixed(1)}, L* ${shade.toFixed(0)}`,
-    ];
+    ]);
   },
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),

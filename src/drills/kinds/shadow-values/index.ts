@@ -1,12 +1,14 @@
 /** The shadow-values kind: see schema.ts. */
+
 import { valueFromStep, yFromMunsellValue } from '../../../colour/value.js';
 import { outside, overall, scoreStep, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Spectrum } from '../../../optics/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import { IDEAS } from '../../../words/ideas.js';
 import { stepsWords } from '../../../words/laid.js';
+import { plainly } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import { IDEAS } from '../../ideas.js';
 import type { Answer, Field, Grade, Kind, ResultSwatch } from '../../types.js';
 import { LEFT_IN_SUN, shadowBand, shadowStep } from './rules.js';
 import type { LitThing, ShadowValuesDrill } from './schema.js';
@@ -145,12 +147,12 @@ function grade(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Grade 
       verdict: verdictOf(worst.score),
       tooCloseToCall: false,
     },
-    explanation: [
+    told: plainly([
       ...all.map(resultLine),
       ...[...new Set(all.map((result) => reasonLine(drill, result)))],
       mark === 100 ? 'Nothing on this scale fits better.' : `Better: ${label(drill, bestAnswer)}.`,
       ...(next === undefined ? [] : [next]),
-    ],
+    ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches,
@@ -180,7 +182,7 @@ export const shadowValuesKind = (studio: Studio): Kind<ShadowValuesDrill> => ({
       label: thing.name,
       reflectance: darkened(studio, thing, litStep(studio, thing)),
     })),
-  goalLines: (drill) => goalLines(studio, drill),
+  goalLines: (drill) => plainly(goalLines(studio, drill)),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),

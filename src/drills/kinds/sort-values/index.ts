@@ -12,9 +12,10 @@ import {
 import type { Studio } from '../../../paints/index.js';
 import { listWords } from '../../../text/list-words.js';
 import { seeLaid, washesOf } from '../../../washes/index.js';
+import { IDEAS } from '../../../words/ideas.js';
 import { strengthWords } from '../../../words/laid.js';
+import { plainly } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import { IDEAS } from '../../ideas.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
 import { CLASSES, classFits, classOf, sharesOf, spanOf, type ValueClass } from './classes.js';
 import type { Area, SortAsk, SortValuesDrill } from './schema.js';
@@ -170,12 +171,12 @@ function grade(studio: Studio, drill: SortValuesDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
-    explanation: [
+    told: plainly([
       ...all.map(({ line }) => line),
       'Squint: what merges has the same value, whatever its colour. Two areas may share a value and differ in colour.',
       mark === 100 ? 'Nothing to better.' : `Better: ${label(drill, bestAnswer)}.`,
       ...(next === undefined ? [] : [next]),
-    ],
+    ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches: drill.areas.map(({ name, laid }) => ({
@@ -205,7 +206,7 @@ export const sortValuesKind = (studio: Studio): Kind<SortValuesDrill> => ({
       reflectance: seeLaid(studio, laid).reflectance,
       unread: 'value',
     })),
-  goalLines: ({ areas }) => areas.map((area) => `${area.name}: ${localWords(studio, area)}`),
+  goalLines: ({ areas }) => plainly(areas.map((area) => `${area.name}: ${localWords(studio, area)}`)),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),

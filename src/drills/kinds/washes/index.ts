@@ -10,9 +10,10 @@ import {
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import { IDEAS } from '../../../words/ideas.js';
 import { asShown, sentence, stepsWords } from '../../../words/laid.js';
+import { plainly } from '../../../words/tell.js';
 import { chosen } from '../../answers.js';
-import { IDEAS } from '../../ideas.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade, Kind, ResultSwatch } from '../../types.js';
 import type { WashesDrill } from './schema.js';
@@ -140,13 +141,13 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
       verdict: verdictOf(worst.score),
       tooCloseToCall: worst.tooCloseToCall,
     },
-    explanation: [
+    told: plainly([
       ...results.map(blockLine),
       ...strongest.lines,
       ...rangeLines(studio, drill),
       mark === 100 ? 'Nothing on this scale does it better.' : `Better: ${label(drill, best)}.`,
       ...(next === undefined ? [] : [next]),
-    ],
+    ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: best, label: label(drill, best), mark: 100 },
     swatches,
@@ -171,7 +172,7 @@ export const washesKind = (studio: Studio): Kind<WashesDrill> => ({
       ? [thick]
       : [{ label: 'dry wash', reflectance: seeLaid(studio, drill.over).reflectance }, thick];
   },
-  goalLines: (drill) => goalLines(studio, drill),
+  goalLines: (drill) => plainly(goalLines(studio, drill)),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => bestWashes(studio, drill),
   label: (drill, answer) => label(drill, answer),

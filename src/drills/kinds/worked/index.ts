@@ -3,10 +3,11 @@
 import { overall } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import { IDEAS } from '../../../words/ideas.js';
 import { laidLabel, laidNote, sentence } from '../../../words/laid.js';
 import { reasonFor } from '../../../words/reasons.js';
+import { plainly } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import { IDEAS } from '../../ideas.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
 import type { WorkedDrill } from './schema.js';
 import { type Weighed, weigh } from './weigh.js';
@@ -62,7 +63,7 @@ function grade(studio: Studio, drill: WorkedDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
-    explanation: lines,
+    told: plainly(lines),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: { why: best.id }, label: best.short, mark: 100 },
     swatches: drill.case.map((item) => ({
@@ -94,7 +95,7 @@ export const workedKind = (studio: Studio): Kind<WorkedDrill> => ({
     })),
   // What lies there, not what it measures: the figures come after the answer.
   goalLines: (drill) =>
-    drill.case.map(({ name, laid }) => `${name}: ${laidLabel(studio, laid)}, ${laidNote(laid)}`),
+    plainly(drill.case.map(({ name, laid }) => `${name}: ${laidLabel(studio, laid)}, ${laidNote(laid)}`)),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => ({ why: bestOf(studio, drill).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'why').label,

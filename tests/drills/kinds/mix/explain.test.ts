@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { seededDraw } from '../../../../src/chance/draw.js';
-import { IDEAS } from '../../../../src/drills/ideas.js';
 import type { Drill } from '../../../../src/drills/kinds/index.js';
 import { mixKind as mixKindIn } from '../../../../src/drills/kinds/mix/index.js';
 import type { MixDrill } from '../../../../src/drills/kinds/mix/schema.js';
 import { randomAnswer } from '../../../../src/drills/random-answer.js';
 import { readDrillFolder } from '../../../../src/files/exercises.js';
-import { kindOf, STUDIO } from '../../../studio.js';
+import { IDEAS } from '../../../../src/words/ideas.js';
+import { kindOf, STUDIO, said } from '../../../studio.js';
 import { roof, wide } from '../../sample.js';
 
 const mixKind = mixKindIn(STUDIO);
@@ -37,7 +37,7 @@ describe('an explanation', () => {
     for (const drill of [...SHIPPED, GREY, WITH_WHITE, roof(), wide()]) {
       const fields = mixKind.fields(drill);
       for (let count = 0; count < 12; count++) {
-        const { explanation } = mixKind.grade(drill, randomAnswer(fields, draw));
+        const explanation = said(mixKind.grade(drill, randomAnswer(fields, draw)));
         unsound.push(...explanation.filter((line) => !isSound(line)));
         if (explanation.length > 9 || new Set(explanation).size < explanation.length) {
           unsound.push(explanation.join(' | '));
@@ -52,7 +52,9 @@ describe('an explanation', () => {
     for (const drill of [...SHIPPED.slice(0, 30), wide(), GREY]) {
       const fields = mixKind.fields(drill);
       for (let count = 0; count < 25; count++) {
-        const { explanation, value, chroma, mark, best } = mixKind.grade(drill, randomAnswer(fields, draw));
+        const grade = mixKind.grade(drill, randomAnswer(fields, draw));
+        const { value, chroma, mark, best } = grade;
+        const explanation = said(grade);
         const [, valueLine = '', chromaLine = ''] = explanation;
         expect(/ too (light|dark) for /.test(valueLine)).toBe(value?.verdict !== 'good');
         expect(valueLine.includes('too close to call')).toBe(value?.tooCloseToCall);
@@ -67,7 +69,7 @@ describe('an explanation', () => {
   });
 
   const words = (drill: Drill, answer: Record<string, string>): string =>
-    kindOf(drill).grade(drill, answer).explanation.join(' ');
+    said(kindOf(drill).grade(drill, answer)).join(' ');
 
   test('names the neighbour, the opposite, the black and the white for what they are', () => {
     expect(words(roof(), { second: 'alizarin-crimson', amount: '1:1' })).toMatch(

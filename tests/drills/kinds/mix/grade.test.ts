@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { mixKind as mixKindIn } from '../../../../src/drills/kinds/mix/index.js';
 import { washLoads } from '../../../../src/washes/index.js';
-import { STUDIO } from '../../../studio.js';
+import { asked, STUDIO, said } from '../../../studio.js';
 import { roof, wide } from '../../sample.js';
 
 const mixKind = mixKindIn(STUDIO);
@@ -41,9 +41,9 @@ describe('a graded answer', () => {
     const drill = roof({ painting: ['burnt-sienna', 'ultramarine-blue'] });
     const costly = mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:1' });
     expect(costly.mark).toBe(free.mark - 8);
-    expect(costly.explanation.join(' ')).toContain('nowhere else in this painting');
+    expect(said(costly).join(' ')).toContain('nowhere else in this painting');
     const known = mixKind.grade(drill, { second: 'ultramarine-blue', amount: '1:8' });
-    expect(known.explanation.join(' ')).not.toContain('nowhere else');
+    expect(said(known).join(' ')).not.toContain('nowhere else');
   });
 
   test.each([
@@ -59,16 +59,16 @@ describe('a graded answer', () => {
   test('what a drill fixes is no choice, and is told with the goal', () => {
     const fixed = roof({ amounts: ['1:4'] });
     expect(mixKind.fields(fixed).map(({ id }) => id)).toEqual(['second']);
-    expect(mixKind.goalLines(fixed)[0]).toBe(
+    expect(asked(mixKind, fixed)[0]).toBe(
       'first wash: burnt sienna at 30 %, thick as milk; wanted: darker and rich',
     );
-    expect(mixKind.goalLines(fixed).at(-1)).toMatch(/^fixed: .*1:4/);
+    expect(asked(mixKind, fixed).at(-1)).toMatch(/^fixed: .*1:4/);
     expect(mixKind.fields(roof({ thins: [1, 2] })).map(({ id }) => id)).toEqual(['second', 'amount', 'thin']);
     // The ways are among the amounts, each with amounts of its own.
     expect(mixKind.fields(wide()).map(({ id }) => id)).toEqual(['second', 'amount']);
     const ids = mixKind.fields(wide())[1]?.options.map(({ id }) => id);
     expect(ids).toEqual(expect.arrayContaining(['1:4', 'glaze-0.2', 'strokes-0.25-0.3']));
-    expect(mixKind.goalLines(wide()).join()).not.toContain('fixed');
+    expect(asked(mixKind, wide()).join()).not.toContain('fixed');
   });
 
   test('more of the same paint is named so, and makes the wash stronger', () => {
