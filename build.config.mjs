@@ -1,10 +1,42 @@
 // Bundles the program into dist/. Splitting keeps Ink, React and the colour libraries out of the chunks
 // that `--version` and the plain commands load; see DEVELOPERS.md, "Start-up".
 import { execFileSync } from 'node:child_process';
-import { chmodSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { build } from 'esbuild';
 
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
+
+/** What the build is made from. */
+const SOURCES = [
+  'build.config.mjs',
+  'package-lock.json',
+  'package.json',
+  'tsconfig.json',
+  'src',
+  'exercises',
+  'tests/bench',
+];
+const STAMP = 'dist/.made-from';
+
+/** Names, sizes and times of all that the build is made from. */
+function stamp() {
+  const hash = createHash('sha256').update(process.version);
+  const add = (path) => {
+    if (!existsSync(path)) return;
+    const { size, mtimeMs } = statSync(path);
+    if (statSync(path).isDirectory()) for (const name of readdirSync(path).sort()) add(join(path, name));
+    else hash.update(`${path} ${size} ${mtimeMs}\n`);
+  };
+  SOURCES.forEach(add);
+  return hash.digest('hex');
+}
+
+const now = stamp();
+// `npm start` builds only what has changed since.
+if (process.argv.includes('--if-changed') && existsSync(STAMP) && readFileSync(STAMP, 'utf8') === now)
+  process.exit(0);
 
 rmSync(new URL('./dist', import.meta.url), { recursive: true, force: true });
 
@@ -43,3 +75,4 @@ await build({
 chmodSync('dist/cli.js', 0o755);
 const drills = execFileSync(process.execPath, ['dist/compile-exercises.js'], { maxBuffer: 1 << 28 });
 writeFileSync('dist/exercises.json', drills);
+writeFileSync(STAMP, now);
