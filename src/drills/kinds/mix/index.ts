@@ -23,7 +23,7 @@ const AIM_WORDS: Readonly<Record<Aim, string>> = {
 };
 
 /** Degrees from which a hue asked is another than the start's. */
-const TURN_DEG = 10;
+const TURN_DEG = 9;
 
 /** What is wanted: of a deep dark and of a colour that turns not what the aim says of greys and of darkening. */
 function wanted({ start, goal }: Solved): string {
