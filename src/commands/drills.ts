@@ -1,7 +1,7 @@
 /** `mudlark drills` and `mudlark drills check`. */
 
 import type { ColourReading } from '../colour/reading.js';
-import { checkDrill, type DrillCheck } from '../drills/check.js';
+import { checkDrills, type DrillCheck } from '../drills/check.js';
 import { findFamily } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
 import type { DrillLook, SeenAnswer } from '../drills/look.js';
@@ -97,7 +97,7 @@ export async function checkCommand(
 ): Promise<{ readonly text: string; readonly passed: boolean }> {
   const { sheet, force = false } = options;
   if (sheet !== undefined) requireOutputs([sheet], read, force);
-  const checks = drills.map((drill) => checkDrill(studio, drill));
+  const checks = checkDrills(studio, drills);
   const faulty = checks.filter(({ faults }) => faults.length > 0).length;
   const written: string[] = [];
   if (sheet !== undefined) {

@@ -7,7 +7,8 @@ import { countAnswers } from './answers.js';
 import { type Drill, kindOf, markOf } from './kinds/index.js';
 import { answerKey, type DrillLook, lookAt } from './look.js';
 import { randomAnswer } from './random-answer.js';
-import type { Answer, Field } from './types.js';
+import { twinOf } from './twins.js';
+import type { Answer, Field, Grade } from './types.js';
 
 /** Random answers tried on each drill. */
 export const RANDOM_ANSWERS = 500;
@@ -28,6 +29,17 @@ export interface DrillCheck {
 /** Most luck that a drill may leave: with two answers open one in two is unavoidable. */
 function mostLuck(fields: readonly Field[]): number {
   return countAnswers(fields) <= 2 ? MOST_LUCK.two : MOST_LUCK.many;
+}
+
+/** What is asked has to be reached: a best answer that only counts for being too close to call lies outside its own band. */
+function reachFaults({ value, chroma }: Grade): string[] {
+  const said = { value, chroma };
+  return (['value', 'chroma'] as const).flatMap((part) => {
+    const result = said[part];
+    if (result === undefined || !result.tooCloseToCall) return [];
+    const [low, high] = result.asked.map((bound) => bound.toFixed(1));
+    return [`the ${part} of the best answer, ${result.after.toFixed(1)}, lies outside ${low} to ${high}`];
+  });
 }
 
 /** Checks one drill. @param seed of the random answers */
@@ -60,6 +72,7 @@ export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
   const beaten = kind.challenge?.(drill, draw, RANDOM_ANSWERS) ?? 0;
   const faults = [
     ...(kind.faults?.(drill) ?? []),
+    ...reachFaults(look.best.grade),
     bestMark < 100
       ? `the best answer marks ${bestMark}, not 100: the goal cannot be reached with this tray`
       : '',
@@ -79,4 +92,15 @@ export function checkDrill(studio: Studio, drill: Drill, seed = 1): DrillCheck {
     luck,
     faults,
   };
+}
+
+/** Checks drills that are shipped together: each by itself, and none may be the decision of another. */
+export function checkDrills(studio: Studio, drills: readonly Drill[]): DrillCheck[] {
+  return drills.map((drill) => {
+    const check = checkDrill(studio, drill);
+    const twin = twinOf(studio, drill, drills);
+    return twin === undefined
+      ? check
+      : { ...check, faults: [...check.faults, `the same decision as ${twin}`] };
+  });
 }

@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { DataError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
 import { didYouMean } from '../text/nearest.js';
+import { familyAsk } from './ask.js';
 import { FAMILY_IDS, findFamily } from './families.js';
 import { type Drill, drillSchema } from './kinds/index.js';
 import { unknownPaint } from './paint-names.js';
@@ -42,7 +43,7 @@ export function withFamily(read: ReadDrill, familyId: string): Drill {
   return {
     ...rest,
     family: familyId,
-    ask: ask ?? findFamily(familyId)?.ask ?? '',
+    ask: ask ?? familyAsk(familyId, rest),
     ...(hint === undefined ? {} : { hint }),
   } as Drill;
 }

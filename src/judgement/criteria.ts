@@ -144,8 +144,8 @@ export const CRITERIA = {
     needs: 'start',
   },
   nearest: {
-    most: 'the least distance to the target',
-    order: 'nearness to the target, nearest first',
+    most: 'the colour nearest to the one wanted',
+    order: 'nearness to the colour wanted, nearest first',
     score: (seen, context) => -farFrom(seen, context),
     tolerance: (evidence) => Math.hypot(10 * step(evidence), chroma(evidence)) / 2,
     words: ({ colour }, { target }) =>
@@ -155,7 +155,7 @@ export const CRITERIA = {
     gap: (better, other, { target }) =>
       target?.chroma === undefined
         ? stepGap('nearer')(better / 10, other / 10)
-        : lessWords('units of lightness and chroma nearer')(better, other),
+        : lessWords('nearer, value and colour taken together,')(better, other),
     idea: 'missed-target',
     needs: 'target',
   },

@@ -41,18 +41,18 @@ const LIST: readonly Idea[] = [
   },
   {
     id: 'too-much',
-    did: 'let the second paint take over',
-    instead: 'Halve the second paint, then halve it again; add by touches.',
+    did: 'let the added paint take over',
+    instead: 'Halve the added paint, then halve it again; add by touches.',
   },
   {
     id: 'too-little',
-    did: 'used too little of the second paint',
-    instead: 'Double the second paint and look again.',
+    did: 'used too little of the added paint',
+    instead: 'Double the added paint and look again.',
   },
   {
     id: 'hue-slipped',
     did: 'let the hue slip too far',
-    instead: 'Take a second paint nearer to the hue that is asked, or less of it.',
+    instead: 'Add a paint nearer to the hue that is asked, or less of this one.',
   },
   {
     id: 'brought-a-new-paint',
@@ -78,12 +78,13 @@ const LIST: readonly Idea[] = [
   {
     id: 'paint-too-pale',
     did: 'darkened with a paint that is not dark enough itself',
-    instead: 'Take a second paint whose own full strength is darker than the goal.',
+    instead: 'Add a paint whose own full strength is darker than the goal.',
   },
   {
     id: 'wrong-partner',
     did: 'took a partner that does not cancel the colour',
-    instead: 'Look straight across the wheel, and trust the mixture more than the wheel’s picture.',
+    instead:
+      'Ask which paint swallows what is still left over, and trust the mixture more than the wheel’s picture.',
   },
   {
     id: 'lost-chroma',

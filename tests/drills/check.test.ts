@@ -21,6 +21,17 @@ describe('the checker', () => {
     expect(faults).toMatch(/cannot be reached/);
   });
 
+  test('faults a best answer that only comes near to what is asked', () => {
+    const crimson = { tray: ['alizarin-crimson'], amounts: ['1:8', '1:1'] as const };
+    const step = checkDrill(STUDIO, roof(crimson)).look.best.grade.value?.after ?? 0;
+    // A tenth of a step short: inside the model's error, so it marks 100 all the same.
+    const near = roof({ ...crimson, goal: { aim: 'rich', value: [step + 0.1, step + 1.1] } });
+    const check = checkDrill(STUDIO, near);
+    expect(check.look.best.grade.mark).toBe(100);
+    expect(check.faults.join()).toMatch(/the value of the best answer, \d\.\d, lies outside/);
+    expect(checkDrill(STUDIO, sound).faults).toEqual([]);
+  });
+
   test('faults a drill in which nothing tempts, or luck does', () => {
     const open = roof({
       family: 'one-paint-ladder',

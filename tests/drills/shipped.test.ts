@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { checkDrill } from '../../src/drills/check.js';
+import { checkDrills } from '../../src/drills/check.js';
 import { FAMILIES } from '../../src/drills/families.js';
+import { twinOf } from '../../src/drills/twins.js';
 import { readDrillFolder } from '../../src/files/exercises.js';
 import { STUDIO } from '../studio.js';
 
@@ -16,8 +17,8 @@ describe('the shipped drills', () => {
   test.each(FOLDERS)(
     '%s: the best answer marks 100, a trap marks poorly, no luck of 500 beats it',
     (family) => {
-      const faults = DRILLS.filter((drill) => drill.family === family)
-        .map((drill) => checkDrill(STUDIO, drill))
+      const own = DRILLS.filter((drill) => drill.family === family);
+      const faults = checkDrills(STUDIO, own)
         .filter((check) => check.faults.length > 0)
         .map(({ id, faults: found }) => `${id}: ${found.join('; ')}`);
       expect(faults).toEqual([]);
@@ -29,6 +30,11 @@ describe('the shipped drills', () => {
     const own = DRILLS.filter((drill) => drill.family === family);
     expect([...new Set(own.map(({ level }) => level))].sort()).toEqual([1, 2, 3, 4, 5]);
     expect(own.filter(({ level, hint }) => level === 5 && hint !== undefined)).toEqual([]);
+  });
+
+  test('no two are the same decision, in one family or in two', () => {
+    const twins = DRILLS.map((drill) => [drill.id, twinOf(STUDIO, drill, DRILLS)]);
+    expect(twins.filter(([, twin]) => twin !== undefined)).toEqual([]);
   });
 
   test('no two have the same scene or title', () => {

@@ -3,8 +3,8 @@ import { seededDraw, seedOf } from '../../chance/draw.js';
 import { MOST_LUCK } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
 import { countAnswers } from '../answers.js';
+import { familyAsk } from '../ask.js';
 import { checkDrill } from '../check.js';
-import { findFamily } from '../families.js';
 import { type Drill, kindOf } from '../kinds/index.js';
 import { APPLICATION_GENERATORS } from './application-generators.js';
 import { DIAGNOSIS_GENERATORS } from './diagnosis-generators.js';
@@ -113,7 +113,7 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
       id: `made-${family}-${level}-${(name >>> 0).toString(36)}`,
       family,
       level,
-      ask: draft.ask ?? findFamily(family)?.ask ?? '',
+      ask: draft.ask ?? familyAsk(family, draft),
     } as Drill;
     // The lesson first: it costs a tenth of the whole check and fails most.
     const isLesson = (kindOf(studio, drill).faults?.(drill) ?? []).length === 0;

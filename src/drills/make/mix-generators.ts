@@ -8,7 +8,7 @@ import type { Generator } from './types.js';
 function generatorOf(family: string, rules: PlanRules): Generator {
   return (studio, wanted, draw) => {
     const { level, avoid } = wanted;
-    const plan = planMix(studio, wanted, rules, draw);
+    const plan = planMix(studio, wanted, family, rules, draw);
     if (plan === undefined) return undefined;
     const words = mixScene(studio, family, plan, findSubject(plan.subject ?? '') as Subject, avoid, draw);
     if (words === undefined) return undefined;

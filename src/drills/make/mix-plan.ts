@@ -12,19 +12,25 @@ import { goalOf, IS_AIM, MOST_HELD_STEP, meets } from './aims.js';
 import { GLAZES, type Level, openingsAt, THINS, TRAY_SIZE, touchesRound } from './levels.js';
 import type { Candidate, Partner, PlanRules } from './mix-rules.js';
 import { canBegin, subjectsFor, suits } from './subjects.js';
+import { rulesBy, startOfTwo, thirdOf, wantsThird } from './third.js';
 import type { Wanted } from './types.js';
 
 /** All of a mix drill but its words. */
 export type MixPlan = Pick<
   MixDrill,
-  'start' | 'goal' | 'subject' | 'tray' | 'amounts' | 'glazes' | 'strokes' | 'thins'
+  'start' | 'goal' | 'subject' | 'tray' | 'painting' | 'amounts' | 'glazes' | 'strokes' | 'thins'
 >;
 
-function startFrom(palette: readonly string[], { strengths }: PlanRules, draw: Draw): FirstWash {
+function startFrom(
+  palette: readonly string[],
+  { strengths }: PlanRules,
+  hasThird: boolean,
+  draw: Draw,
+): FirstWash {
   const [one, two] = shuffled(palette, draw) as [string, string | undefined];
   const strength = pick(strengths, draw);
-  // One start in four is a mixture of two paints.
-  if (two === undefined || draw(3) !== 0) return { paints: { [one]: 1 }, strength };
+  // One start in four is a mixture of two paints, unless the family knows which two.
+  if (two === undefined || hasThird || draw(3) !== 0) return { paints: { [one]: 1 }, strength };
   return { paints: { [one]: pick([2, 3, 4], draw), [two]: 1 }, strength };
 }
 
@@ -141,24 +147,37 @@ function allowed(studio: Studio, palette: readonly string[], { allows }: PlanRul
   return allows === undefined ? paints : paints.filter(allows);
 }
 
+/** What the painting has: the start, the answer, and two that only tempt, for being there must not yet be the answer. */
+function paintingFor({ paints }: FirstWash, answer: string, tray: readonly string[]): string[] {
+  const others = tray.filter((id) => id !== answer).slice(0, 2);
+  return [...Object.keys(paints), ...tray.filter((id) => id === answer || others.includes(id))];
+}
+
 /** @returns undefined when this draw leads nowhere; try again */
 export function planMix(
   studio: Studio,
   { palette, level, avoid, turn }: Wanted,
-  rules: PlanRules,
+  family: string,
+  usual: PlanRules,
   draw: Draw,
 ): MixPlan | undefined {
-  const paints = allowed(studio, palette, rules);
+  const paints = allowed(studio, palette, usual);
   if (paints.length < 2) return undefined;
-  const start = startFrom(
-    paints.map(({ id }) => id),
-    rules,
-    draw,
-  );
+  const ids = paints.map(({ id }) => id);
+  const third = thirdOf(family);
+  const start =
+    third !== undefined && wantsThird(family, usual.aims.length, turn)
+      ? startOfTwo(studio, ids, third, third.strengths ?? usual.strengths, draw)
+      : startFrom(ids, usual, third !== undefined, draw);
+  if (start === undefined) return undefined;
+  const rules = rulesBy(family, usual, start);
+  const isThird = rules !== usual;
   if (Object.keys(start.paints).every((id) => avoid.includes(id))) return undefined;
   const { colour } = seeLaid(studio, start);
   if (!rules.start(colour)) return undefined;
-  const partners = paints.map((pigment): Partner => ({ pigment, ...seatOf(studio, start, pigment.id) }));
+  const partners = paints
+    .map((pigment): Partner => ({ pigment, ...seatOf(studio, start, pigment.id) }))
+    .filter(({ place }) => !(isThird && place === 'own'));
   const aim = rules.aims[turn % rules.aims.length] as Aim;
   const found = firstProspect(studio, start, partners, aim, level, rules, avoid, draw);
   if (found === undefined) return undefined;
@@ -176,6 +195,7 @@ export function planMix(
     goal,
     subject: pick(found.subjects, draw).id,
     tray,
+    ...(isThird && third?.ties === true ? { painting: paintingFor(start, choice.second, tray) } : {}),
     ...openingsAt(level, choice, { ...rules, evidence }, draw),
   };
 }
@@ -184,7 +204,8 @@ export function planMix(
  * Whether the best answer to a made drill, and not only the mixture that it was planned around, is a colour of its subject
  * and made with a paint that may be the answer.
  */
-export function keepsPlan(studio: Studio, drill: MixDrill, rules: PlanRules): boolean {
+export function keepsPlan(studio: Studio, drill: MixDrill, usual: PlanRules): boolean {
+  const rules = rulesBy(drill.family, usual, drill.start);
   const { start, best } = solved(studio, drill);
   const after = best.seen.colour;
   const { aim } = drill.goal;

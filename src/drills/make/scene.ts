@@ -4,6 +4,7 @@ import { paintOf, type Studio } from '../../paints/index.js';
 import type { Subject } from '../lexicon.js';
 import type { MixPlan } from './mix-plan.js';
 import { type PaintWords, sceneOf, type Theme } from './sentences.js';
+import { thirdOf } from './third.js';
 
 /** The words of a drill, and the picture that it is set in. */
 export interface SceneWords {
@@ -24,9 +25,15 @@ const HINTS: Readonly<Record<string, string>> = {
   'tinting-strength': 'Equal blobs are not equal colour. Think of which paint stains the water faster.',
 };
 
+function hintOf(family: string, { start }: MixPlan): string {
+  const third = Object.keys(start.paints).length > 1 ? thirdOf(family) : undefined;
+  return third?.hint ?? (HINTS[family] as string);
+}
+
 /** Which sentences say what a family asks for with an aim. */
-function themeOf(family: string, { goal }: MixPlan): Theme {
+function themeOf(family: string, { goal, painting }: MixPlan): Theme {
   const { aim, hue } = goal;
+  if (painting !== undefined) return 'tied';
   if (aim === 'lean') return typeof hue?.near === 'number' && hue.near < 180 ? 'lean-warm' : 'lean-cool';
   if (family === 'tinting-strength') return aim === 'rich' ? 'touch-rich' : 'touch-dull';
   return family === 'deep-dark' && aim === 'neutral' ? 'deep' : aim;
@@ -47,7 +54,5 @@ export function mixScene(
   draw: Draw,
 ): SceneWords | undefined {
   const words = sceneOf(themeOf(family, plan), subject, paintWords(studio, plan), avoid, draw);
-  return words === undefined
-    ? undefined
-    : { ...words, hint: HINTS[family] as string, picture: subject.picture };
+  return words === undefined ? undefined : { ...words, hint: hintOf(family, plan), picture: subject.picture };
 }

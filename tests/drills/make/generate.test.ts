@@ -46,11 +46,11 @@ describe('made-up drills', () => {
     });
     expect(hashes).toMatchInlineSnapshot(`
       [
-        "ebd57d0b26c1",
-        "3a53f8d0d821",
-        "e9ab96131aea",
-        "7e901d135f64",
-        "c0aeb9467671",
+        "f376141f2750",
+        "c7a5d48f41b4",
+        "77e52ab43e22",
+        "f5d21bcdc724",
+        "7266abcc1403",
         "aa4de8428d40",
       ]
     `);

@@ -76,7 +76,7 @@ function goalLines(studio: Studio, drill: ChooseDrill): string[] {
   if (target !== undefined) {
     const chroma = target.chroma === undefined ? '' : `, chroma ${target.chroma.toFixed(0)}`;
     const hue = target.hue === undefined ? '' : `, hue ${target.hue.toFixed(0)}°`;
-    lines.push(`target: step ${target.step.toFixed(1)}${chroma}${hue}`);
+    lines.push(`wanted: step ${target.step.toFixed(1)}${chroma}${hue}`);
   }
   return lines;
 }

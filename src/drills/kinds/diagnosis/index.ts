@@ -1,6 +1,8 @@
 /** The diagnosis kind: see schema.ts. */
 
-import { shadingLine } from '../../../colour/chroma.js';
+import { chromaWord, shadingLine } from '../../../colour/chroma.js';
+import { hueName } from '../../../colour/hue.js';
+import { valueFromStep, valueWord } from '../../../colour/value.js';
 import { colourInWords } from '../../../colour/words.js';
 import { overall, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
@@ -171,14 +173,17 @@ function label(studio: Studio, drill: DiagnosisDrill, answer: Answer): string {
   return `${area}, ${fault}: ${repair}`;
 }
 
-/** The plan, and what lies there in words: how far it is off is to be seen, its figures come after the answer. */
-function goalLine(studio: Studio, area: PlannedArea): string {
-  const { step, chroma, hue } = area.plan;
-  const { colour } = seeLaid(studio, area.laid);
-  const strong = chroma === undefined ? '' : `, chroma ${chroma[0]}-${chroma[1]}`;
-  const turned = hue === undefined ? '' : `, hue ${hue.near}° ± ${hue.within}`;
-  const now = `now ${colourInWords(colour.lab)}`;
-  return `${area.name}: plan step ${step[0]}-${step[1]}${strong}${turned}; ${now}`;
+const middleOf = ([low, high]: readonly [number, number]): number => (low + high) / 2;
+
+/** The plan and what lies there, both in words: by how much it is off is to be judged, and the figures come after the answer. */
+function goalLine(studio: Studio, { name, laid, plan }: PlannedArea): string {
+  const { step, chroma, hue } = plan;
+  const words = [
+    `${valueWord(valueFromStep(middleOf(step)))} in value`,
+    chroma === undefined ? '' : `${chromaWord(middleOf(chroma))} in chroma`,
+    hue === undefined ? '' : hueName(hue.near),
+  ].filter((word) => word !== '');
+  return `${name}: planned ${words.join(', ')}; now ${colourInWords(seeLaid(studio, laid).colour.lab)}`;
 }
 
 /** At most one area may be out, or the question has two answers. */

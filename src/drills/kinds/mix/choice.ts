@@ -4,7 +4,7 @@ import { type Laid, layMixture, type Mixture, type Open, seeAlone, type Way } fr
 import { ratioWords, strengthWords, thinWords } from '../../../words/laid.js';
 import { chosen, requireComplete } from '../../answers.js';
 import type { Answer, Field, FieldOption } from '../../types.js';
-import { type MixDrill, touchRatio } from './schema.js';
+import { addedPaint, type MixDrill, touchRatio } from './schema.js';
 
 /** How the second paint goes on: the way and its amount. */
 export interface How {
@@ -137,7 +137,7 @@ export const mixFields: (studio: Studio, drill: MixDrill) => readonly Field[] = 
     const fields: Field[] = [
       {
         id: 'second',
-        label: 'second paint',
+        label: addedPaint(drill),
         shape: 'list',
         options: drill.tray.map((id) => trayOption(studio, drill, id)),
       },

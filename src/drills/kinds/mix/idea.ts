@@ -93,6 +93,7 @@ function paintIdea(
   }
   if (verdicts.chroma !== 'good' && drill.goal.aim === 'shade') return 'shade-glows';
   if (verdicts.chroma !== 'good') {
+    if (place === 'white') return 'took-a-white';
     return place === 'around' || place === 'own' ? 'stayed-near' : 'wrong-partner';
   }
   if (verdicts.hue !== 'good') return hueIdea(drill);

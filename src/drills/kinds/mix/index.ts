@@ -1,7 +1,8 @@
 /** The mix kind: see schema.ts. */
 
 import { hueName } from '../../../colour/hue.js';
-import { type Aim, COHESION_COST, chromaAsked, hueAsked } from '../../../judgement/index.js';
+import { hueDifference } from '../../../colour/lab.js';
+import { type Aim, COHESION_COST, chromaAsked, DEEP_STEP, hueAsked } from '../../../judgement/index.js';
 import { paintOf, type Studio } from '../../../paints/index.js';
 import { plainly } from '../../../words/tell.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../../types.js';
@@ -22,6 +23,19 @@ const AIM_WORDS: Readonly<Record<Aim, string>> = {
   neutral: 'a grey',
   lean: 'a grey that leans',
 };
+
+/** Degrees from which a hue asked is another than the start's. */
+const TURN_DEG = 9;
+
+/** What is wanted: of a deep dark and of a colour that turns not what the aim says of greys and of darkening. */
+function wanted({ start, goal }: Solved): string {
+  const { aim, value, chroma, hue } = goal;
+  const isDark = (value[0] + value[1]) / 2 >= DEEP_STEP;
+  if (isDark && aim === 'neutral') return 'a dark without colour';
+  if (isDark && aim === 'lean') return 'a dark that leans';
+  const turns = typeof hue?.near === 'number' && Math.abs(hueDifference(start.hue, hue.near)) > TURN_DEG;
+  return aim === 'rich' && chroma !== undefined && turns ? 'another hue, and still a colour' : AIM_WORDS[aim];
+}
 
 function chromaGoal({ start, goal }: Solved): string {
   const from = start.chroma.toFixed(0);
@@ -48,7 +62,7 @@ function goalLines(studio: Studio, drill: MixDrill): string[] {
   const [light, dark] = drill.goal.value;
   const hue = hueGoal(known);
   const lines = [
-    `${firstWords(studio, drill)}; wanted: ${AIM_WORDS[drill.goal.aim]}`,
+    `${firstWords(studio, drill)}; wanted: ${wanted(known)}`,
     `value: from step ${known.start.step.toFixed(1)} to between ${light} and ${dark}`,
     chromaGoal(known),
     ...(hue === undefined ? [] : [hue]),

@@ -3,7 +3,7 @@ import { paintOf, type Studio } from '../../../paints/index.js';
 import { consistency, type Way } from '../../../washes/index.js';
 import { paintsLabel, strengthWords, thinWords } from '../../../words/laid.js';
 import { type Choice, howsOf, howWords } from './choice.js';
-import type { MixDrill } from './schema.js';
+import { addedPaint, type MixDrill } from './schema.js';
 
 /** True when the wash is one paint and the second is that paint, stirred in: then the wash only gets stronger. */
 export function isMoreOfTheSame({ start }: MixDrill, { second, how }: Choice): boolean {
@@ -40,7 +40,7 @@ export function fixedWords(studio: Studio, drill: MixDrill): string {
   const way = ways.length === 1 ? ways[0] : undefined;
   const thin = thins.length === 1 ? thins[0] : undefined;
   return [
-    tray.length === 1 ? `second paint ${paintOf(studio, tray[0] as string).name}` : '',
+    tray.length === 1 ? `${addedPaint(drill)} ${paintOf(studio, tray[0] as string).name}` : '',
     only === undefined ? '' : only.way === 'puddle' ? `amount ${only.id}` : howWords(only),
     way === undefined || (only !== undefined && way !== 'puddle') ? '' : WAY_WORDS[way],
     way === 'puddle' && thin === 1 ? 'no water added' : '',

@@ -47,6 +47,15 @@ export interface MixDrill extends DrillCommon {
   readonly thins: readonly number[];
 }
 
+const PLACES = ['second paint', 'third paint', 'fourth paint', 'fifth paint'] as const;
+
+/** What the paint to be chosen is called, by how many the wash has; where it may be one of several in the wash, the paint to add. */
+export function addedPaint({ start, tray }: Pick<MixDrill, 'start' | 'tray'>): string {
+  const inWash = Object.keys(start.paints);
+  const isOpen = inWash.length > 1 && tray.some((id) => inWash.includes(id));
+  return isOpen ? 'paint to add' : (PLACES[inWash.length - 1] as string);
+}
+
 const goalSchema = v.pipe(
   v.strictObject({
     aim: v.picklist(AIMS, `aim must be one of ${AIMS.join(', ')}`),

@@ -1,47 +1,11 @@
 /** Statements about a case that the prediction can bear out or not. Each figure is a margin: above 0 the statement is true. */
 
-import { shadingLine } from '../../../colour/chroma.js';
 import type { ColourReading } from '../../../colour/reading.js';
 import { NEUTRAL_CHROMA, RELATION, type Relation, relationBetween } from '../../../judgement/index.js';
-import type { Studio } from '../../../paints/index.js';
-import { type Seen, seeWet } from '../../../washes/index.js';
+import { seeWet } from '../../../washes/index.js';
 import { LEFT_IN_SUN } from '../shadow-values/rules.js';
-
-/** One thing of the case, seen, and what it is called. */
-export interface Named {
-  readonly studio: Studio;
-  readonly name: string;
-  readonly seen: Seen;
-}
-
-/** A kind of statement. */
-export interface Fact {
-  /** How many things it is about. */
-  readonly takes: 1 | 2 | 3;
-  /** A few words for a line of choices. */
-  readonly short: (things: readonly Named[]) => string;
-  /** The whole statement. */
-  readonly text: (things: readonly Named[]) => string;
-  /** How far it is from turning false, in units of `unit`; above 0 it is true. */
-  readonly margin: (things: readonly Named[]) => number;
-  readonly unit: 'step' | 'chroma' | 'percent';
-  /** The figures that decide, for the explanation. */
-  readonly figures: (things: readonly Named[]) => string;
-}
-
-const at = (things: readonly Named[], index: number): Named => {
-  const thing = things[index];
-  if (thing === undefined) throw new RangeError('a statement lacks one of its things');
-  return thing;
-};
-const step = (things: readonly Named[], index: number): number => at(things, index).seen.colour.step;
-const chroma = (things: readonly Named[], index: number): number => at(things, index).seen.colour.chroma;
-const name = (things: readonly Named[], index: number): string => at(things, index).name;
-
-const steps = (things: readonly Named[]): string =>
-  things.map((thing) => `${thing.name} step ${thing.seen.colour.step.toFixed(1)}`).join(', ');
-const chromas = (things: readonly Named[]): string =>
-  things.map((thing) => `${thing.name} chroma ${thing.seen.colour.chroma.toFixed(0)}`).join(', ');
+import { SHADING_FACTS } from './shading-facts.js';
+import { at, chroma, chromas, type Fact, type Named, name, step, steps } from './things.js';
 
 /** What the two washes do to each other. */
 function between(things: readonly Named[]): Relation {
@@ -53,14 +17,6 @@ const onTheWay = (things: readonly Named[]): string =>
 /** Both must be colours: a neutral goes neither around nor across. */
 const colourRoom = ({ ends }: Relation): number =>
   Math.min(...ends.map(({ chroma: own }) => own - NEUTRAL_CHROMA));
-
-/** Chroma of the first on the shading line of the second. */
-function lineFrom(things: readonly Named[]): number {
-  const [a, b] = [at(things, 0).seen.colour, at(things, 1).seen.colour];
-  return shadingLine(b.chroma, b.lab.l, a.lab.l);
-}
-const line = (things: readonly Named[]): string =>
-  `a plain shade would have ${lineFrom(things).toFixed(0)}; ${chromas(things)}`;
 
 const wet = (things: readonly Named[], index: number): ColourReading => {
   const { studio, seen } = at(things, index);
@@ -186,22 +142,22 @@ export const FACTS = {
     unit: 'percent',
     figures: onTheWay,
   },
-  'keeps-line': {
+  'third-colour': {
     takes: 2,
-    short: (t) => `${name(t, 0)} keeps a plain shade’s chroma`,
-    text: (t) => `${name(t, 0)} keeps the chroma that a plain shade of ${name(t, 1)} would have`,
-    margin: (t) => chroma(t, 0) - 0.85 * lineFrom(t),
-    unit: 'chroma',
-    figures: line,
+    short: (t) => `a third colour lies between ${name(t, 0)} and ${name(t, 1)}`,
+    text: (t) =>
+      `between ${name(t, 0)} and ${name(t, 1)} a third colour appears that neither of them is, and no grey`,
+    margin: (t) => {
+      const { thirdDeg, least } = between(t);
+      return Math.min(thirdDeg - RELATION.around.thirdDeg, least - RELATION.across.least);
+    },
+    unit: 'degree',
+    figures: (t) => {
+      const { thirdDeg, least } = between(t);
+      return `on the way from ${name(t, 0)} to ${name(t, 1)} the hue goes up to ${thirdDeg.toFixed(0)}° from both, and the chroma down to ${least.toFixed(0)}`;
+    },
   },
-  'below-line': {
-    takes: 2,
-    short: (t) => `${name(t, 0)} is duller than a plain shade`,
-    text: (t) => `${name(t, 0)} has lost more chroma than a plain shade of ${name(t, 1)} would`,
-    margin: (t) => 0.85 * lineFrom(t) - chroma(t, 0),
-    unit: 'chroma',
-    figures: line,
-  },
+  ...SHADING_FACTS,
   'six-tenths': shareOfValue('6/10', 'six tenths', 'a shaded side', LEFT_IN_SUN.shade),
   'four-tenths': shareOfValue('4/10', 'four tenths', 'a cast shadow', LEFT_IN_SUN.cast),
   'loses-more-drying': {

@@ -1,10 +1,11 @@
 /** Statements weighed against the prediction. */
 
-import { MODEL_ERROR } from '../../../judgement/index.js';
+import { MODEL_ERROR, SEEN_APART } from '../../../judgement/index.js';
 import type { Evidence, Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { type Fact, factOf, type Named } from './facts.js';
+import { factOf } from './facts.js';
 import type { Statement, WorkedDrill } from './schema.js';
+import type { Fact, Named } from './things.js';
 
 /** A statement and what the prediction says of it. */
 export interface Weighed {
@@ -20,7 +21,7 @@ export interface Weighed {
 /** How far off a margin may be by the model, in its own unit. */
 function roomOf(unit: Fact['unit'], evidence: Evidence): number {
   const { step, chroma } = MODEL_ERROR[evidence];
-  return { step: step / 2, chroma: chroma / 2, percent: 2 }[unit];
+  return { step: step / 2, chroma: chroma / 2, degree: SEEN_APART.hueDeg / 4, percent: 2 }[unit];
 }
 
 function named(studio: Studio, drill: Pick<WorkedDrill, 'case'>, { of }: Statement): Named[] {
