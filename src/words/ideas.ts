@@ -61,6 +61,7 @@ const LIST: readonly Idea[] = [
     or: {
       less: 'The paint is right, its amount is not: less of it holds the hue.',
       more: 'The paint is right: more of it brings the hue round.',
+      black: 'A black pulls the hue along: take a neighbour that is dark itself.',
     },
   },
   {

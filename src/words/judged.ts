@@ -1,5 +1,6 @@
 /** Value, chroma and hue of a result, each judged on its own and told in one short row: nothing else tells these figures. */
 import { hueName } from '../colour/hue.js';
+import { hueDifference } from '../colour/lab.js';
 import {
   type Aim,
   type ChromaResult,
@@ -17,6 +18,8 @@ export interface Judged {
   readonly chroma?: ChromaResult;
   readonly hue?: HueResult;
   readonly aim?: Aim;
+  /** The answer's own swatch says of which part it is, behind a comma: "yours, near roof". */
+  readonly swatches?: readonly { readonly label: string }[];
 }
 
 export interface JudgedRow {
@@ -26,8 +29,12 @@ export interface JudgedRow {
 }
 
 /** "4.2 → 5.4, 1.2 darker, as asked". */
-function valueText({ before, after, asked, verdict, tooCloseToCall }: ValueResult, voice: Voice): string {
-  const is = `${stepText(before, voice)} → ${stepText(after, voice)}`;
+function valueText(
+  { before, after, asked, verdict, tooCloseToCall }: ValueResult,
+  of: string,
+  voice: Voice,
+): string {
+  const is = `${of}${stepText(before, voice)} → ${stepText(after, voice)}`;
   const band = bandText(asked, voice);
   if (tooCloseToCall) return `${is}, at the edge of ${band}: too close to call`;
   const moved = asShown(after) - asShown(before);
@@ -41,15 +48,15 @@ function valueText({ before, after, asked, verdict, tooCloseToCall }: ValueResul
   return `${is}, ${Math.abs(moved).toFixed(1)} ${moved > 0 ? 'darker' : 'lighter'}, as asked`;
 }
 
-/** "53 → 38", "22 → 30, brighter than before". */
-function chromaMoved({ before, after }: ChromaResult): string {
+/** "53 → 38"; of a rise that it is one, never a share kept. */
+function chromaMoved({ before, after }: ChromaResult, rise: string): string {
   const [from, to] = [before.toFixed(0), after.toFixed(0)];
-  return Number(to) > Number(from) ? `${from} → ${to}, brighter than before` : `${from} → ${to}`;
+  return Number(to) > Number(from) ? `${from} → ${to}, ${rise}` : `${from} → ${to}`;
 }
 
 /** Told by what the light does. */
 function shadeText({ after, asked, shadingLine, verdict, tooCloseToCall }: ChromaResult): string {
-  const line = `the light alone leaves ${shadingLine.toFixed(0)}`;
+  const line = `light leaves ${shadingLine.toFixed(0)}`;
   if (tooCloseToCall) return `too close to call; ${line}`;
   if (verdict === 'good') return `the same thing in shade; ${line}`;
   return after > asked[1] ? `the shade glows; ${line}` : `gone to mud; ${line}`;
@@ -67,20 +74,28 @@ function richText({ after, asked, shadingLine, verdict, tooCloseToCall }: Chroma
 /** Told by the band asked. */
 function bandedText({ after, asked, verdict, tooCloseToCall }: ChromaResult): string {
   const [low, high] = asked.map((edge) => Number(edge.toFixed(0))) as [number, number];
-  const band = low <= 0 ? `at most ${high}` : `${low} to ${high}`;
-  if (tooCloseToCall) return `at the edge of ${band}: too close to call`;
+  const band = low <= 0 ? `at most ${high} asked` : `${low} to ${high} asked`;
+  if (tooCloseToCall) return `at the edge of ${low <= 0 ? high : `${low} to ${high}`}: too close to call`;
   if (verdict === 'good') return 'as asked';
   const is = Number(after.toFixed(0));
   return after > asked[1]
-    ? `${Math.max(1, is - high)} too bright for ${band}`
-    : `${Math.max(1, low - is)} too dull for ${band}`;
+    ? `${Math.max(1, is - high)} too bright; ${band}`
+    : `${Math.max(1, low - is)} too dull; ${band}`;
 }
 
 function chromaText(chroma: ChromaResult, aim: Aim | undefined): string {
   // A band that ends nowhere asks for as much as can be had.
   const isOpen = !Number.isFinite(chroma.asked[1]) || chroma.asked[1] >= 120;
-  const text = isOpen ? richText(chroma) : aim === 'shade' ? shadeText(chroma) : bandedText(chroma);
-  return `${chromaMoved(chroma)}${aim === 'shade' && !isOpen ? ': ' : ', '}${text}`;
+  if (aim === 'shade' && !isOpen) return `${chromaMoved(chroma, 'brighter')}: ${shadeText(chroma)}`;
+  return `${chromaMoved(chroma, 'brighter than before')}, ${isOpen ? richText(chroma) : bandedText(chroma)}`;
+}
+
+/** The next hue by name on the way that a colour has gone: "yellow green" of a yellow that went towards green. */
+function hueBeyond(from: number, to: number): string {
+  const way = Math.sign(hueDifference(from, to)) || 1;
+  let at = to;
+  while (hueName(at) === hueName(to)) at += way;
+  return hueName(at);
 }
 
 /** By names first: "orange → red, 31° round; 25° is allowed". */
@@ -89,31 +104,35 @@ function hueText({ before, after, asked, turned, verdict }: HueResult, { chroma,
     return 'nearly grey: no hue to speak of';
   const name = hueName(after);
   const wanted = hueName(asked.near);
-  const wasGrey = chroma !== undefined && chroma.before < NO_HUE_CHROMA;
-  const isHeld = Math.abs(asked.near - before) < 0.5;
-  const from = wasGrey || hueName(before) === name ? '' : `${hueName(before)} → `;
+  const start = chroma !== undefined && chroma.before < NO_HUE_CHROMA ? 'grey' : hueName(before);
+  // From where it came is said where it had to stay there.
+  const from = start === name || start !== wanted ? '' : `${start} → `;
   const is = aim === 'lean' ? `leans to ${name}` : `${from}${name}`;
-  const away = isHeld
-    ? `${turned.toFixed(0)}° round`
-    : name === wanted
-      ? `${turned.toFixed(0)}° from the middle of it`
-      : `${turned.toFixed(0)}° from the ${wanted} asked`;
-  if (verdict === 'good') {
-    if (turned < 5) return `${is}, ${isHeld ? 'held' : 'as asked'}`;
-    return isHeld && from !== '' ? `${is}, ${away}, as allowed` : `${is}, as asked`;
-  }
-  if (turned < asked.within + 1) return `${is}, just past the ${asked.within.toFixed(0)}° allowed`;
-  return `${is}, ${away}; ${asked.within.toFixed(0)}° is allowed`;
+  if (verdict === 'good' && (turned < 5 || name === wanted))
+    return `${is}, ${start === wanted && from === '' ? 'held' : 'as asked'}`;
+  const allowed = `${asked.within.toFixed(0)}° is allowed`;
+  if (verdict !== 'good' && turned < asked.within + 1)
+    return `${is}, just past the ${asked.within.toFixed(0)}° allowed`;
+  const by = `${turned.toFixed(0)}°`;
+  if (name === wanted) return `${is}, ${by} towards ${hueBeyond(asked.near, after)}; ${allowed}`;
+  if (start === wanted) return `${is}, ${by} round; ${allowed}`;
+  return verdict === 'good'
+    ? `${is}, ${by} off ${wanted}; ${allowed}`
+    : `${is}, not ${wanted}: ${by} off, ${allowed}`;
 }
 
 /** One row for each part that was judged. @param arrow sign between before and after, where the terminal has no → */
 export function judgedRows(judged: Judged, voice: Voice, arrow = '→'): JudgedRow[] {
-  const { value, chroma, hue, aim } = judged;
+  const { value, chroma, hue, aim, swatches } = judged;
+  const part = swatches
+    ?.map(({ label }) => /^yours, (.*)$/.exec(label)?.[1])
+    .find((name) => name !== undefined);
+  const of = part === undefined ? '' : `${part} `;
   const said = (text: string): string => toVoice(text, voice).replaceAll('→', arrow);
   return [
     ...(value === undefined
       ? []
-      : [{ part: 'value', verdict: value.verdict, text: said(valueText(value, voice)) } as const]),
+      : [{ part: 'value', verdict: value.verdict, text: said(valueText(value, of, voice)) } as const]),
     ...(chroma === undefined
       ? []
       : [{ part: 'chroma', verdict: chroma.verdict, text: said(chromaText(chroma, aim)) } as const]),

@@ -2,7 +2,8 @@
 import { type HueName, hueName } from '../colour/hue.js';
 import { hueDifference } from '../colour/lab.js';
 import { type ColourReading, readColour } from '../colour/reading.js';
-import { NEUTRAL_CHROMA, NO_HUE_CHROMA, relationBetween, WHITE_STEP } from '../judgement/index.js';
+import { colourInWords } from '../colour/words.js';
+import { NEUTRAL_CHROMA, relationBetween, WHITE_STEP } from '../judgement/index.js';
 import type { Spectrum } from '../optics/index.js';
 import type { Studio } from '../paints/index.js';
 import {
@@ -25,9 +26,10 @@ import { type Finding, tell } from './tell.js';
 /** Degrees from both paints at which a mixture has a hue of its own. */
 const OWN_HUE_DEG = 30;
 
-/** A hue by name, or grey where there is none to speak of. */
-function hueOf({ chroma, hue }: ColourReading): HueName | 'grey' {
-  return chroma < NO_HUE_CHROMA ? 'grey' : hueName(hue);
+/** What two colours made between them: a brown or an olive where a painter says so, else a hue by name. */
+function madeOf({ lab, hue }: ColourReading): HueName | 'brown' | 'olive' {
+  const words = colourInWords(lab);
+  return (['olive', 'brown'] as const).find((name) => words.includes(name)) ?? hueName(hue);
 }
 
 /** What two sides did to each other in one film, each a paint or a wash of several. @param one,other loads in the film */
@@ -54,15 +56,18 @@ export function pairReason(
   const isGrey = mixture.chroma < NEUTRAL_CHROMA;
   const shared = swallowedByAll(films, paper.reflectance);
   const back = isGrey ? [] : comingBack(reflectance);
-  const turned = [a, b].map(({ hue }) => Math.abs(hueDifference(hue, mixture.hue)));
+  const made = madeOf(mixture);
+  const asTheyLie = [one, other].map((loads) => readColour(puddleReflectance(loads, paper)));
+  const isOwn = [a, b, ...asTheyLie].every(
+    (side) => madeOf(side) !== made && Math.abs(hueDifference(side.hue, mixture.hue)) >= OWN_HUE_DEG,
+  );
   return tell('pair', {
     names,
     kind,
     share,
     left: mean > 0 ? mixture.chroma / mean : 1,
     chroma: mixture.chroma,
-    hue: hueOf(mixture),
-    hasOwnHue: !isGrey && Math.min(...turned) >= OWN_HUE_DEG,
+    made: !isGrey && isOwn ? made : undefined,
     both: without(shared, back),
     isNearlyAll: isNearlyAll(shared),
     back,
@@ -90,24 +95,26 @@ function puddleReason(studio: Studio, wash: Wash): Finding | undefined {
   return pairReason(studio, names, rest, [last]);
 }
 
-/** Share of the light that comes back from a passage which its upper film sends back by itself, 0-1. */
-export function shareFromAbove(studio: Studio, { layers }: Layered): number {
+/** What the upper film sends back by itself: as it looks over black, and its share of all the light that comes back. */
+function upperFilm(studio: Studio, laid: Layered): { readonly overBlack: number; readonly share: number } {
   const dark = studio.paper.reflectance.map(() => 0);
-  const upper = washLoads(studio, layers.at(-1) as Wash);
+  const upper = washLoads(studio, laid.layers.at(-1) as Wash);
+  const alone = readColour(glazeReflectance([upper], { ...studio.paper, reflectance: dark, inside: dark }));
   // The matt surface sends back the same white light from every film: it says nothing of what the paint does.
   const surface = 100 * studio.paper.surface.k1;
-  const alone = readColour(glazeReflectance([upper], { ...studio.paper, reflectance: dark, inside: dark }));
-  const all = seeLaid(studio, { layers }).colour;
-  return (alone.xyz.y - surface) / Math.max(0.1, all.xyz.y - surface);
+  const all = seeLaid(studio, laid).colour.xyz.y - surface;
+  return { overBlack: alone.step, share: (alone.xyz.y - surface) / Math.max(0.1, all) };
 }
 
 function layersReason(studio: Studio, laid: Layered): Finding {
   const { layers } = laid;
   const below = seeLaid(studio, { layers: layers.slice(0, -1) }).colour;
   const all = seeLaid(studio, laid).colour;
+  const { overBlack, share } = upperFilm(studio, laid);
   return tell('layer', {
     paint: namesOf(studio, layers.at(-1) as Wash),
-    fromAbove: shareFromAbove(studio, laid),
+    overBlack,
+    fromAbove: share,
     darker: asShown(all.step) - asShown(below.step),
     chroma: all.chroma - below.chroma,
   });

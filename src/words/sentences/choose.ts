@@ -2,7 +2,14 @@
 import type { CriterionId, CriterionReading, Target } from '../../judgement/index.js';
 import { sentence } from '../laid.js';
 import { stepWords, type Voice } from '../voice.js';
-import { type ComparedItem, CRITERION_WORDS, gapText, itemsText, targetText } from './criteria.js';
+import {
+  type ComparedItem,
+  CRITERION_WORDS,
+  gapText,
+  itemsText,
+  readingText,
+  targetText,
+} from './criteria.js';
 
 /** A colour as it is told. */
 interface Told {
@@ -18,29 +25,29 @@ export const CHOOSE = {
   'choose-goal': ({ by }: { readonly by: CriterionId }): string => `pick: ${CRITERION_WORDS[by].most}`,
   'choose-start': (colour: Omit<Told, 'words'>, voice: Voice): string => `start: ${figuresOf(colour, voice)}`,
   'choose-target': (target: Target, voice: Voice): string => `wanted: ${targetText(target, voice)}`,
-  'choose-now': (
-    { label, colour }: { readonly label: string; readonly colour: Told },
-    voice: Voice,
-  ): string => `You chose ${label}: ${colour.words}, ${figuresOf(colour, voice)}.`,
-  'choose-right': ({ by, reading, next }: RightFigures): string =>
-    `That is right: ${CRITERION_WORDS[by].most}${gapText(by, reading, next.reading, next.label)}.`,
+  'choose-now': (colour: Told, voice: Voice): string =>
+    `Yours is ${colour.words}: ${figuresOf(colour, voice)}.`,
+  'choose-right': ({ by, reading, next, isOnly }: RightFigures): string =>
+    `That is right: ${CRITERION_WORDS[by].most}${gapText(by, reading, next.reading, isOnly ? 'the other' : 'any other')}.`,
   /** Right, and another one counts as well. */
   'choose-tied': ({ by, next }: RightFigures): string =>
     `That is right: ${CRITERION_WORDS[by].most}. ${sentence(next.label)} comes so near that it counts as well.`,
   'choose-close': ({ by, reading, best }: BetterFigures): string =>
-    `${sentence(best.label)} is ahead${gapText(by, best.reading, reading, 'yours')}: too close to call, so yours counts.`,
+    `${sentence(best.label)} is ahead${gapText(by, best.reading, reading, '')}: too close to call, so yours counts.`,
   'choose-better': ({ by, reading, best }: BetterFigures, voice: Voice): string =>
-    `Better: ${best.label}, ${CRITERION_WORDS[by].is(best.reading, voice)}${gapText(by, best.reading, reading, 'yours')}.`,
+    `Better: ${best.label}, ${readingText(by, best.reading, voice)}${gapText(by, best.reading, reading, '')}.`,
   'choose-rest': (
     { by, rest }: { readonly by: CriterionId; readonly rest: readonly ComparedItem[] },
     voice: Voice,
-  ): string => `The rest: ${itemsText(by, rest, voice)}.`,
+  ): string => `The rest, ${itemsText(by, rest, voice)}.`,
 };
 
 interface RightFigures {
   readonly by: CriterionId;
   readonly reading: CriterionReading;
   readonly next: ComparedItem;
+  /** There are no more than these two. */
+  readonly isOnly: boolean;
 }
 
 interface BetterFigures {

@@ -70,5 +70,5 @@ export const MIX = {
   'mix-best': (_: Readonly<Record<string, never>>): string => 'Nothing on this tray does it better.',
   'mix-as-good': ({ label }: { readonly label: string }): string => `Just as good by the mark: ${label}.`,
   'mix-better': ({ label, step, chroma, isOwn, wasGood }: BetterFigures, voice: Voice): string =>
-    `Better${wasGood ? ' still' : ''}${isOwn ? ', of the painting’s own' : ''}: ${label}, ${stepWords(step, voice)}, chroma ${chroma.toFixed(0)}.`,
+    `Better${wasGood ? ' still' : ''}${isOwn ? ', of the painting’s own' : ''}: ${label}: ${stepWords(step, voice)}, chroma ${chroma.toFixed(0)}.`,
 };

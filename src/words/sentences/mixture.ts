@@ -12,11 +12,10 @@ export interface PairFigures {
   readonly share: number;
   /** C* of the mixture as a share of the mean of its two parts at the mixture's own strength, weighed by their shares. */
   readonly left: number;
-  /** C* and hue of the mixture. */
+  /** C* of the mixture. */
   readonly chroma: number;
-  readonly hue: HueName | 'grey';
-  /** The mixture is a colour of another hue than both. */
-  readonly hasOwnHue: boolean;
+  /** The colour that it is, where that is another one than both. */
+  readonly made?: HueName | 'brown' | 'olive' | undefined;
   /** Parts of the light that both swallow, but for what still comes back in a colour. */
   readonly both: readonly Run[];
   /** Both swallow so much that its parts are not worth naming. */
@@ -36,23 +35,22 @@ function lightWords({ left, chroma, both, isNearlyAll, back }: PairFigures): str
 
 /** How the two stand to each other, and what that did here. */
 function pairWords(figures: PairFigures): string {
-  const { kind, share, left, chroma, hue, hasOwnHue, names } = figures;
+  const { kind, share, left, chroma, made, names } = figures;
   const [first, second] = names;
   const both = `${sentence(first)} and ${second}`;
   const isKept = left >= KEPT_LINE;
   const lost = `${percent(left)} of the chroma between them is left`;
   if (kind === 'around')
     return `${both} go around the wheel: ${isKept ? 'what one sends back the other lets pass, and the colour is kept' : lost}`;
-  if (hasOwnHue) {
-    const made = withArticle(`${chroma < LEAN_CHROMA ? 'greyed ' : ''}${hue}`);
-    return `${both} make ${made} between them: ${isKept ? 'the colour is kept' : lost}`;
+  if (kind === 'across' && !isKept && chroma < LEAN_CHROMA && left < 0.5)
+    return `${both} go across the wheel: each swallows what the other sends back, and ${lost}`;
+  if (made !== undefined) {
+    const between = withArticle(`${chroma < LEAN_CHROMA ? 'greyed ' : ''}${made}`);
+    return `${both} make ${between} between them: ${isKept ? 'the colour is kept' : lost}`;
   }
   if (kind === 'across') {
-    if (isKept && share <= 0.5) return `${both} go across the wheel, but this little of it leaves the colour`;
-    if (isKept) return `${both} go across the wheel, but ${second} has taken over`;
-    return chroma < LEAN_CHROMA && left < 0.5
-      ? `${both} go across the wheel: each swallows what the other sends back, and ${lost}`
-      : `${both} go across the wheel: each takes from the other’s colour, and ${lost}`;
+    if (!isKept) return `${both} go across the wheel: each takes from the other’s colour, and ${lost}`;
+    return `${both} go across the wheel, but ${share <= 0.5 ? 'this little of it leaves the colour' : `${second} has taken over`}`;
   }
   return `${both} go neither around nor across: ${isKept ? 'most of the colour is kept' : lost}`;
 }
@@ -60,6 +58,8 @@ function pairWords(figures: PairFigures): string {
 /** What a film over another did. */
 export interface LayerFigures {
   readonly paint: string;
+  /** Painter's step of the upper film over black: the lighter, the more it covers. */
+  readonly overBlack: number;
   /** Share of the light that the upper film sends back by itself, 0-1. */
   readonly fromAbove: number;
   /** Steps darker than before; negative where it got lighter. */
@@ -68,20 +68,25 @@ export interface LayerFigures {
   readonly chroma: number;
 }
 
-/** From this share of its own light a film covers; up to the other one it filters. */
-export const COVERING = { covers: 0.5, filters: 0.25 } as const;
+/**
+ * A film covers where it shows over black, as a painter tries it over a line of ink, and sends back so much of what comes
+ * back from the passage. Our bounds: the opaque paints of the usual box show over black at step 8 or lighter when laid thick.
+ */
+const COVERS = { overBlack: 8, fromAbove: 0.5 } as const;
+const COVERS_IN_PART = { overBlack: 8.2, fromAbove: 0.25 } as const;
 
-function layerWords({ paint, fromAbove, darker, chroma }: LayerFigures): string {
+function layerWords({ paint, overBlack, fromAbove, darker, chroma }: LayerFigures): string {
   const value = darker <= -0.05 ? 'lighter' : darker < 0.05 ? 'as light as before' : 'darker';
   const strength =
     Math.abs(chroma) < 2 ? 'as strong in colour' : chroma > 0 ? 'stronger in colour' : 'duller';
-  const does =
-    fromAbove >= COVERING.covers
-      ? 'covers: most of what you see is its own light'
-      : fromAbove > COVERING.filters
-        ? 'covers in part: it adds light of its own to what comes from below'
-        : 'filters what comes back from below';
-  return `The upper film, ${paint}, ${does}. It is ${value} and ${strength}.`;
+  const is = (bounds: typeof COVERS | typeof COVERS_IN_PART): boolean =>
+    overBlack <= bounds.overBlack && fromAbove >= bounds.fromAbove;
+  const does = is(COVERS)
+    ? 'covers with light of its own'
+    : is(COVERS_IN_PART)
+      ? 'covers in part, with some light of its own'
+      : 'filters what comes from below';
+  return `The upper film, ${paint}, ${does}: ${value} and ${strength}.`;
 }
 
 /** What strokes side by side did, against the same paint in one puddle. */

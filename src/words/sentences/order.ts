@@ -1,5 +1,7 @@
 /** What is asked and said of things put in an order. */
 import type { CriterionId } from '../../judgement/index.js';
+import { listWords } from '../../text/list-words.js';
+import { sentence } from '../laid.js';
 import type { Voice } from '../voice.js';
 import { type ComparedItem, CRITERION_WORDS, itemsText } from './criteria.js';
 
@@ -11,8 +13,8 @@ interface Ordered {
 
 /** Two that stand the wrong way round. */
 export interface Turned {
-  readonly better: ComparedItem;
-  readonly worse: ComparedItem;
+  readonly better: string;
+  readonly worse: string;
 }
 
 export const ORDER = {
@@ -27,20 +29,18 @@ export const ORDER = {
     readonly note: string;
   }): string => `${name}: ${label}, ${note}`,
   'order-right': ({ by, items }: Ordered, voice: Voice): string =>
-    `The order is right: ${itemsText(by, items, voice)}.`,
-  /** Pairs that stand the wrong way round, and the order as it is. */
+    `The order is right. ${sentence(itemsText(by, items, voice))}.`,
+  /** The order as it is, and the pairs that stand the wrong way round. */
   'order-wrong': (
     { by, items, turned }: Ordered & { readonly turned: readonly Turned[] },
     voice: Voice,
   ): string => {
-    const pairs = turned.map(({ better, worse }) => {
-      const gap = CRITERION_WORDS[by].gap(better.reading, worse.reading);
-      return `${better.label} before ${worse.label}${gap === '' ? '' : `, ${gap}`}`;
-    });
-    return `Better: ${pairs.join('; ')}. In order: ${itemsText(by, items, voice)}.`;
+    const pairs = turned.map(({ better, worse }) => `${better} before ${worse}`);
+    const all = turned.length === 3 ? 'the other way round' : listWords(pairs);
+    return `Better: ${all}. ${sentence(itemsText(by, items, voice))}.`;
   },
   'also-right': ({ by, items }: Ordered, voice: Voice): string =>
-    `Right as well: ${CRITERION_WORDS[by].most}, ${itemsText(by, items, voice)}.`,
+    `Right as well: ${CRITERION_WORDS[by].most}. ${sentence(itemsText(by, items, voice))}.`,
   'also-wrong': ({ by, items, named }: Ordered & { readonly named: string }, voice: Voice): string =>
-    `You named ${named} for ${CRITERION_WORDS[by].most}; it is ${items[0]?.label}: ${itemsText(by, items, voice)}.`,
+    `You named ${named} for ${CRITERION_WORDS[by].most}. ${sentence(itemsText(by, items, voice))}.`,
 };

@@ -1,6 +1,5 @@
 /** What is asked and said where one paint is thinned for several blocks of value. */
-import { listWords } from '../../text/list-words.js';
-import { asShown, sentence, stepsWords } from '../laid.js';
+import { sentence } from '../laid.js';
 import { bandText, stepText, stepWords, type Voice } from '../voice.js';
 
 /** One block as it came out. */
@@ -21,9 +20,6 @@ export interface TargetFigures {
   readonly step: number;
 }
 
-const gapOf = ({ step, wanted }: BlockFigures): string =>
-  `${stepsWords(asShown(step) - asShown(wanted))} too ${step < wanted ? 'light' : 'dark'}`;
-
 export const WASHES = {
   'washes-on': (
     { paint, over }: { readonly paint: string; readonly over: number | undefined },
@@ -36,30 +32,37 @@ export const WASHES = {
     return as === 'shade' ? `${name}: shaded side of a lit ${at}` : `${name}: cast shadow on a lit ${at}`;
   },
   'washes-hit': (
-    {
-      hits,
-      of,
-      close,
-    }: { readonly hits: readonly BlockFigures[]; readonly of: number; readonly close: readonly string[] },
+    { hits, close }: { readonly hits: readonly BlockFigures[]; readonly close: readonly string[] },
     voice: Voice,
   ): string => {
-    const each = hits.map(({ name, water, step }) =>
-      water === undefined
-        ? `${name} rightly given up at ${stepText(step, voice)}`
-        : `${name} ${stepText(step, voice)}`,
-    );
-    const count = hits.length === of ? (of === 1 ? 'It is' : 'All are') : `${hits.length} of ${of} are`;
-    const edge = close.length === 0 ? '' : `; ${listWords(close)} too close to call`;
-    return `${count} within half a step of what was asked: ${each.join(', ')}${edge}.`;
+    const each = hits.map(({ name, water, step }) => {
+      const at = stepText(step, voice);
+      if (water === undefined) return `${name} rightly given up, the paint stops at ${at}`;
+      return `${name} ${at}${close.includes(name) ? ' by a hair' : ''}`;
+    });
+    return `As asked, within half a step: ${each.join('; ')}.`;
   },
-  'washes-missed': ({ misses }: { readonly misses: readonly BlockFigures[] }, voice: Voice): string =>
-    sentence(
-      `${misses.map((miss) => `${miss.name} at ${miss.water} is ${stepText(miss.step, voice)}, ${gapOf(miss)} for ${stepText(miss.wanted, voice)}`).join('; ')}.`,
-    ),
-  'washes-given-up': ({ name, step, wanted }: BlockFigures, voice: Voice): string =>
-    `You gave up the ${name}, but the paint reaches ${stepText(step, voice)}; ${stepText(wanted, voice)} was asked.`,
-  'washes-out-of-reach': ({ name, step, wanted }: BlockFigures, voice: Voice): string =>
-    `The ${name} is out of reach: the paint stops at ${stepText(step, voice)}, ${stepText(wanted, voice)} was asked.`,
+  'washes-missed': ({ misses }: { readonly misses: readonly BlockFigures[] }, voice: Voice): string => {
+    const off = (word: string, those: readonly BlockFigures[]): string[] =>
+      those.length === 0
+        ? []
+        : [
+            `Too ${word}: ${those.map(({ name, step, wanted }) => `${name} ${stepText(step, voice)} for ${stepText(wanted, voice)}`).join(', ')}.`,
+          ];
+    const isLight = ({ step, wanted }: BlockFigures): boolean => step < wanted;
+    return [
+      ...off('light', misses.filter(isLight)),
+      ...off(
+        'dark',
+        misses.filter((miss) => !isLight(miss)),
+      ),
+    ].join(' ');
+  },
+  'washes-given-up': ({ blocks }: { readonly blocks: readonly BlockFigures[] }, voice: Voice): string => {
+    const reached = Math.max(...blocks.map(({ step }) => step));
+    const asked = blocks.map(({ name, wanted }) => `${name} ${stepText(wanted, voice)}`).join(', ');
+    return `Given up too early: ${asked}; the paint reaches ${stepText(reached, voice)}.`;
+  },
   'washes-range': (
     {
       paint,

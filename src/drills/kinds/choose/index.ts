@@ -86,7 +86,12 @@ function standing({ by }: ChooseDrill, picked: Rated, all: Comparison, isClose: 
     return tell(isClose ? 'choose-close' : 'choose-better', { by, reading, best: itemOf(best) });
   const next = all.rated[1] as Rated;
   const isTied = best.score - next.score <= all.tolerance;
-  return tell(isTied ? 'choose-tied' : 'choose-right', { by, reading, next: itemOf(next) });
+  return tell(isTied ? 'choose-tied' : 'choose-right', {
+    by,
+    reading,
+    next: itemOf(next),
+    isOnly: all.rated.length === 2,
+  });
 }
 
 function told(
@@ -100,12 +105,11 @@ function told(
   const { by } = drill;
   const best = all.rated[0] as Rated;
   const { colour, laid } = picked.seen;
-  const colourTold = { words: colourInWords(colour.lab), ...figuresOf(colour) };
   // The one that comes next has been named already where the answer was the best.
   const named = [picked.id, best.id, ...(picked.id === best.id ? [(all.rated[1] as Rated).id] : [])];
   const rest = all.rated.filter(({ id }) => !named.includes(id)).map(itemOf);
   return fitted([
-    [0, tell('choose-now', { label: picked.label, colour: colourTold })],
+    [0, tell('choose-now', { words: colourInWords(colour.lab), ...figuresOf(colour) })],
     [0, standing(drill, picked, all, isClose)],
     [1, reasonFor(studio, laid)],
     [2, rest.length === 0 ? undefined : tell('choose-rest', { by, rest })],

@@ -12,7 +12,7 @@ import type { Studio } from '../../../paints/index.js';
 import type { Laid, Wash } from '../../../washes/index.js';
 import { type Seen, seeLaid, seeWet } from '../../../washes/index.js';
 import { asShown, stepsWords } from '../../../words/laid.js';
-import { CRITERION_WORDS } from '../../../words/sentences/criteria.js';
+import { readingText } from '../../../words/sentences/criteria.js';
 import { WRITTEN } from '../../../words/voice.js';
 import type { Field } from '../../types.js';
 import rules from './rules.json' with { type: 'json' };
@@ -177,7 +177,7 @@ function mendResult(studio: Studio, drill: DryingDrill, option: string): AskResu
     room,
   );
   const wordsOf = (seen: Seen): string =>
-    CRITERION_WORDS.nearest.is(readingBy('nearest', seen, context), WRITTEN);
+    readingText('nearest', readingBy('nearest', seen, context), WRITTEN);
   const gives = `dries to ${wordsOf(picked.seen)}`;
   const bestLabel = FIELDS.mend.options.find(({ id }) => id === best.id)?.label ?? best.id;
   return {

@@ -104,7 +104,8 @@ function paintIdea(
     if (place === 'black') return { idea: 'wrong-partner', remedy: 'black' };
     return { idea: place === 'around' || place === 'own' ? 'stayed-near' : 'wrong-partner' };
   }
-  if (verdicts.hue !== 'good') return { idea: hueIdea(drill) };
+  if (verdicts.hue !== 'good')
+    return { idea: hueIdea(drill), ...(place === 'black' ? { remedy: 'black' } : {}) };
   if (colour.step > drill.goal.value[1]) return { idea: 'too-dark' };
   return { idea: isTooPale(studio, drill, choice.second) ? 'paint-too-pale' : 'too-light' };
 }

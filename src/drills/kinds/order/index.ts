@@ -144,7 +144,7 @@ function grade(studio: Studio, drill: OrderDrill, answer: Answer): Grade {
   const mark = drill.also === undefined ? Math.round(100 * score) : togetherMark([score, also.score]);
   const idea = wrong.length > 0 ? 'order-slipped' : also.score < 0.5 ? 'misread-value' : undefined;
   const items = all.rated.map(itemOf);
-  const turned = wrong.map(([better, worse]) => ({ better: itemOf(better), worse: itemOf(worse) }));
+  const turned = wrong.map(([better, worse]) => ({ better: better.label, worse: worse.label }));
   const bestAnswer = best(studio, drill);
   return {
     mark,

@@ -52,7 +52,7 @@ const blockFigures = ({ block, choice, wanted, seen }: BlockResult): BlockFigure
 });
 
 /** The blocks that came out as asked, then those that did not, by what went wrong. */
-function blocksTold(results: readonly BlockResult[]): Finding[] {
+function blocksTold(results: readonly BlockResult[]): [rank: number, finding: Finding][] {
   const hits = results.filter(({ score }) => score >= 1);
   const misses = results.filter(({ score }) => score < 1);
   const gaveUp = misses.filter(({ choice }) => choice === CANNOT);
@@ -63,12 +63,17 @@ function blocksTold(results: readonly BlockResult[]): Finding[] {
   const missed = laid.filter((result) => !isInBand(result));
   const close = hits.filter(({ tooCloseToCall }) => tooCloseToCall).map(({ block }) => block.name);
   return [
-    ...(hits.length === 0
-      ? []
-      : [tell('washes-hit', { hits: hits.map(blockFigures), of: results.length, close })]),
-    ...(missed.length === 0 ? [] : [tell('washes-missed', { misses: missed.map(blockFigures) })]),
-    ...gaveUp.map((result) => tell('washes-given-up', blockFigures(result))),
+    ...ranked(misses.length === 0 ? 0 : 2, hits, () =>
+      tell('washes-hit', { hits: hits.map(blockFigures), close }),
+    ),
+    ...ranked(0, missed, () => tell('washes-missed', { misses: missed.map(blockFigures) })),
+    ...ranked(0, gaveUp, () => tell('washes-given-up', { blocks: gaveUp.map(blockFigures) })),
   ];
+}
+
+/** A finding on results with its rank; none where there are none. */
+function ranked(rank: number, results: readonly BlockResult[], finding: () => Finding): [number, Finding][] {
+  return results.length === 0 ? [] : [[rank, finding()]];
 }
 
 /** Why even steps of water are not even steps of value, in this paint's own figures. */
@@ -145,10 +150,10 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
       tooCloseToCall: worst.tooCloseToCall,
     },
     told: fitted([
-      ...blocksTold(results).map((finding): [number, Finding] => [0, finding]),
-      [strongest.score < 1 ? 0 : 1, strongest.finding],
+      ...blocksTold(results),
+      [1, strongest.finding],
       [3, rangeTold(studio, drill)],
-      [2, tell('washes-best', { label: mark === 100 ? undefined : label(drill, best) })],
+      [0, tell('washes-best', { label: mark === 100 ? undefined : label(drill, best) })],
       [0, idea === undefined ? undefined : tell('advice', { idea })],
     ]),
     ...(idea === undefined ? {} : { idea }),
