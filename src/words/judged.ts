@@ -28,13 +28,14 @@ export interface JudgedRow {
   readonly text: string;
 }
 
-/** "4.2 → 5.4, 1.2 darker, as asked". */
+/** "4.2 → 5.4, 1.2 darker, as asked"; of one part among several where it is: "near roof 5.4, as asked". */
 function valueText(
   { before, after, asked, verdict, tooCloseToCall }: ValueResult,
-  of: string,
+  part: string | undefined,
   voice: Voice,
 ): string {
-  const is = `${of}${stepText(before, voice)} → ${stepText(after, voice)}`;
+  const at = stepText(after, voice);
+  const is = part === undefined ? `${stepText(before, voice)} → ${at}` : `${part} ${at}`;
   const band = bandText(asked, voice);
   if (tooCloseToCall) return `${is}, at the edge of ${band}: too close to call`;
   const moved = asShown(after) - asShown(before);
@@ -44,6 +45,7 @@ function valueText(
     const edge = asShown(light ? asked[0] : asked[1]);
     return `${is}, ${Math.abs(edge - asShown(after)).toFixed(1)} too ${light ? 'light' : 'dark'} for ${band}`;
   }
+  if (part !== undefined) return `${is}, as asked`;
   if (Math.abs(moved) < 0.05) return `${is}, held, as asked`;
   return `${is}, ${Math.abs(moved).toFixed(1)} ${moved > 0 ? 'darker' : 'lighter'}, as asked`;
 }
@@ -87,7 +89,8 @@ function chromaText(chroma: ChromaResult, aim: Aim | undefined): string {
   // A band that ends nowhere asks for as much as can be had.
   const isOpen = !Number.isFinite(chroma.asked[1]) || chroma.asked[1] >= 120;
   if (aim === 'shade' && !isOpen) return `${chromaMoved(chroma, 'brighter')}: ${shadeText(chroma)}`;
-  return `${chromaMoved(chroma, 'brighter than before')}, ${isOpen ? richText(chroma) : bandedText(chroma)}`;
+  const rise = chroma.tooCloseToCall ? 'brighter' : 'brighter than before';
+  return `${chromaMoved(chroma, rise)}, ${isOpen ? richText(chroma) : bandedText(chroma)}`;
 }
 
 /** The next hue by name on the way that a colour has gone: "yellow green" of a yellow that went towards green. */
@@ -115,7 +118,7 @@ function hueText({ before, after, asked, turned, verdict }: HueResult, { chroma,
     return `${is}, just past the ${asked.within.toFixed(0)}° allowed`;
   const by = `${turned.toFixed(0)}°`;
   if (name === wanted) return `${is}, ${by} towards ${hueBeyond(asked.near, after)}; ${allowed}`;
-  if (start === wanted) return `${is}, ${by} round; ${allowed}`;
+  if (start === wanted && aim !== 'lean') return `${is}, ${by} round; ${allowed}`;
   return verdict === 'good'
     ? `${is}, ${by} off ${wanted}; ${allowed}`
     : `${is}, not ${wanted}: ${by} off, ${allowed}`;
@@ -127,12 +130,11 @@ export function judgedRows(judged: Judged, voice: Voice, arrow = '→'): JudgedR
   const part = swatches
     ?.map(({ label }) => /^yours, (.*)$/.exec(label)?.[1])
     .find((name) => name !== undefined);
-  const of = part === undefined ? '' : `${part} `;
   const said = (text: string): string => toVoice(text, voice).replaceAll('→', arrow);
   return [
     ...(value === undefined
       ? []
-      : [{ part: 'value', verdict: value.verdict, text: said(valueText(value, of, voice)) } as const]),
+      : [{ part: 'value', verdict: value.verdict, text: said(valueText(value, part, voice)) } as const]),
     ...(chroma === undefined
       ? []
       : [{ part: 'chroma', verdict: chroma.verdict, text: said(chromaText(chroma, aim)) } as const]),

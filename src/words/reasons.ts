@@ -20,11 +20,11 @@ import {
   washLoads,
 } from '../washes/index.js';
 import { asShown, namesOf } from './laid.js';
-import { comingBack, isNearlyAll, swallowedByAll, without } from './spectrum.js';
+import { comingBack, isNearlyAll, sentBack, swallowedByAll, without } from './spectrum.js';
 import { type Finding, tell } from './tell.js';
 
 /** Degrees from both paints at which a mixture has a hue of its own. */
-const OWN_HUE_DEG = 30;
+const OWN_HUE_DEG = 20;
 
 /** What two colours made between them: a brown or an olive where a painter says so, else a hue by name. */
 function madeOf({ lab, hue }: ColourReading): HueName | 'brown' | 'olive' {
@@ -68,7 +68,7 @@ export function pairReason(
     left: mean > 0 ? mixture.chroma / mean : 1,
     chroma: mixture.chroma,
     made: !isGrey && isOwn ? made : undefined,
-    both: without(shared, back),
+    both: isGrey ? shared : without(shared, sentBack(reflectance, 0.5)),
     isNearlyAll: isNearlyAll(shared),
     back,
   });

@@ -69,21 +69,51 @@ const EYE: readonly number[] = (() => {
   return weights.map((weight) => weight / most);
 })();
 
-/** Bands that count for what comes back: beyond them an organic paint sends back a great deal of red that nobody sees. */
+/** Least share of the eye's largest weight that counts. */
 const LEAST_OF_EYE = 0.12;
 
-/** Parts of the visible light that every one of the films takes at least half of, compared with the paper. */
+/** Bands that count: beyond them an organic paint sends back a great deal of red that nobody sees. */
+const counts = (band: number): boolean => (EYE[band] as number) >= LEAST_OF_EYE;
+
+/** What a film sends back most of, among the bands that the eye makes something of. */
+const mostOf = (film: Spectrum): number => Math.max(...film.filter((_, band) => counts(band)));
+
+/**
+ * Parts of the visible light that every one of the films swallows: takes at least half of, compared with the paper and with
+ * what it sends back most of. A blue, however deep, does not swallow blue.
+ */
 export function swallowedByAll(films: readonly Spectrum[], paper: Spectrum): Run[] {
+  const bounds = films.map((film) => 0.5 * mostOf(film));
   return runsWhere(
-    (band) => isSeen(band) && films.every((film) => (film[band] as number) < 0.5 * (paper[band] as number)),
+    (band) =>
+      isSeen(band) &&
+      films.every(
+        (film, at) =>
+          (film[band] as number) < 0.5 * (paper[band] as number) &&
+          (film[band] as number) < (bounds[at] as number),
+      ),
   );
+}
+
+/** Parts of which a film sends back at least that share of what it sends back most of. */
+export function sentBack(film: Spectrum, share: number): Run[] {
+  const most = mostOf(film);
+  return runsWhere((band) => counts(band) && (film[band] as number) >= share * most);
 }
 
 /** True where runs cover so much of the visible light that naming its parts would say nothing. */
 export function isNearlyAll(runs: readonly Run[]): boolean {
-  const bands = WAVELENGTHS_NM.filter((_, band) => isSeen(band));
-  return bands.filter((nm) => isIn(runs, nm)).length >= 0.8 * bands.length;
+  return shareIn(runs, isSeen) >= 0.8;
 }
+
+/** Share of the bands in question that lie in runs, 0-1. */
+function shareIn(runs: readonly Run[], isAsked: (band: number) => boolean): number {
+  const bands = WAVELENGTHS_NM.filter((_, band) => isAsked(band));
+  return bands.filter((nm) => isIn(runs, nm)).length / bands.length;
+}
+
+/** Parts that are so much of the light tell no colour. */
+const MOST_OF_IT = 0.65;
 
 /** Degrees by which the light of the runs alone may differ in hue from all of it. */
 const SAME_HUE_DEG = 45;
@@ -93,11 +123,10 @@ const SAME_HUE_DEG = 45;
  * something of, where their light alone has the film's own hue; empty where no such parts tell it.
  */
 export function comingBack(film: Spectrum): Run[] {
-  const counts = (band: number): boolean => (EYE[band] as number) >= LEAST_OF_EYE;
-  const most = Math.max(...film.filter((_, band) => counts(band)));
   const { hue } = readColour(film);
   for (const share of [0.7, 0.5]) {
-    const runs = runsWhere((band) => counts(band) && (film[band] as number) >= share * most).filter(isWide);
+    const runs = sentBack(film, share).filter(isWide);
+    if (shareIn(runs, counts) > MOST_OF_IT) continue;
     const alone = film.map((light, band) => (isIn(runs, WAVELENGTHS_NM[band] as number) ? light : 0));
     if (runs.length > 0 && Math.abs(hueDifference(readColour(alone).hue, hue)) <= SAME_HUE_DEG) return runs;
   }

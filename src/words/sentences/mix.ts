@@ -2,7 +2,7 @@
 import type { HueName } from '../../colour/hue.js';
 import type { Aim } from '../../judgement/index.js';
 import { sentence } from '../laid.js';
-import { bandText, stepWords, type Voice } from '../voice.js';
+import { bandText, stepText, stepWords, type Voice } from '../voice.js';
 
 /** What each aim asks, in a painter's words. */
 const AIM_WORDS: Readonly<Record<Aim, string>> = {
@@ -47,7 +47,7 @@ export const MIX = {
     { from, band }: { readonly from: number; readonly band: readonly [number, number] },
     voice: Voice,
   ): string =>
-    `value: from ${stepWords(from, voice)} to between ${bandText(band, voice).replace(' to ', ' and ')}`,
+    `value: from ${voice.scale === 'paper-first' ? stepWords(from, voice) : stepText(from, voice)} to between ${bandText(band, voice).replace(' to ', ' and ')}`,
   'mix-chroma': chromaGoal,
   'mix-hue': ({
     hue,

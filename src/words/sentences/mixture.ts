@@ -70,7 +70,7 @@ export interface LayerFigures {
 
 /**
  * A film covers where it shows over black, as a painter tries it over a line of ink, and sends back so much of what comes
- * back from the passage. Our bounds: the opaque paints of the usual box show over black at step 8 or lighter when laid thick.
+ * back from the passage; where it lightens it covers in part at least. Our bounds: the opaque paints of the usual box show over black at step 8 or lighter when laid thick.
  */
 const COVERS = { overBlack: 8, fromAbove: 0.5 } as const;
 const COVERS_IN_PART = { overBlack: 8.2, fromAbove: 0.25 } as const;
@@ -83,7 +83,7 @@ function layerWords({ paint, overBlack, fromAbove, darker, chroma }: LayerFigure
     overBlack <= bounds.overBlack && fromAbove >= bounds.fromAbove;
   const does = is(COVERS)
     ? 'covers with light of its own'
-    : is(COVERS_IN_PART)
+    : darker <= -0.05 || is(COVERS_IN_PART)
       ? 'covers in part, with some light of its own'
       : 'filters what comes from below';
   return `The upper film, ${paint}, ${does}: ${value} and ${strength}.`;

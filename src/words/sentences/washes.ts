@@ -61,7 +61,7 @@ export const WASHES = {
   'washes-given-up': ({ blocks }: { readonly blocks: readonly BlockFigures[] }, voice: Voice): string => {
     const reached = Math.max(...blocks.map(({ step }) => step));
     const asked = blocks.map(({ name, wanted }) => `${name} ${stepText(wanted, voice)}`).join(', ');
-    return `Given up too early: ${asked}; the paint reaches ${stepText(reached, voice)}.`;
+    return `Given up, yet the paint reaches ${stepText(reached, voice)}: ${asked}.`;
   },
   'washes-range': (
     {

@@ -3,7 +3,6 @@
 import {
   aroundStep,
   MODEL_ERROR,
-  outside,
   overall,
   pickMark,
   togetherMark,
@@ -56,11 +55,7 @@ function blocksTold(results: readonly BlockResult[]): [rank: number, finding: Fi
   const hits = results.filter(({ score }) => score >= 1);
   const misses = results.filter(({ score }) => score < 1);
   const gaveUp = misses.filter(({ choice }) => choice === CANNOT);
-  const laid = misses.filter(({ choice }) => choice !== CANNOT);
-  // A wash that lies within its band misses only where giving the block up was the answer.
-  const isInBand = ({ seen, wanted }: BlockResult): boolean =>
-    outside(seen.colour.step, aroundStep(wanted)) === 0;
-  const missed = laid.filter((result) => !isInBand(result));
+  const missed = misses.filter(({ choice }) => choice !== CANNOT);
   const close = hits.filter(({ tooCloseToCall }) => tooCloseToCall).map(({ block }) => block.name);
   return [
     ...ranked(misses.length === 0 ? 0 : 2, hits, () =>
@@ -126,7 +121,11 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
     ...results.map(({ score }) => score),
     ...(drill.strongest ? [strongest.score] : []),
   ]);
-  const worst = results.reduce((low, next) => (next.score < low.score ? next : low));
+  // A block given up has no wash to be judged by its value.
+  const laid = results.filter(({ choice }) => choice !== CANNOT);
+  const worst = (laid.length === 0 ? results : laid).reduce((low, next) =>
+    next.score < low.score ? next : low,
+  );
   const idea = mark >= 85 ? undefined : ideaOf(results, strongest.score);
   const best = bestWashes(studio, drill);
   const bestResults = blockResults(studio, drill, best);
@@ -142,13 +141,17 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
-    value: {
-      before: startStep(studio, drill),
-      after: worst.seen.colour.step,
-      asked: aroundStep(worst.wanted),
-      verdict: verdictOf(worst.score),
-      tooCloseToCall: worst.tooCloseToCall,
-    },
+    ...(laid.length === 0
+      ? {}
+      : {
+          value: {
+            before: startStep(studio, drill),
+            after: worst.seen.colour.step,
+            asked: aroundStep(worst.wanted),
+            verdict: verdictOf(worst.score),
+            tooCloseToCall: worst.tooCloseToCall,
+          },
+        }),
     told: fitted([
       ...blocksTold(results),
       [1, strongest.finding],
