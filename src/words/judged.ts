@@ -37,7 +37,7 @@ function valueText(
   const at = stepText(after, voice);
   const is = part === undefined ? `${stepText(before, voice)} → ${at}` : `${part} ${at}`;
   const band = bandText(asked, voice);
-  if (tooCloseToCall) return `${is}, at the edge of ${band}: too close to call`;
+  if (tooCloseToCall) return `${is}, just off ${band}: too close to call`;
   const moved = asShown(after) - asShown(before);
   if (verdict !== 'good') {
     const light = after < asked[0];
@@ -77,7 +77,7 @@ function richText({ after, asked, shadingLine, verdict, tooCloseToCall }: Chroma
 function bandedText({ after, asked, verdict, tooCloseToCall }: ChromaResult): string {
   const [low, high] = asked.map((edge) => Number(edge.toFixed(0))) as [number, number];
   const band = low <= 0 ? `at most ${high} asked` : `${low} to ${high} asked`;
-  if (tooCloseToCall) return `at the edge of ${low <= 0 ? high : `${low} to ${high}`}: too close to call`;
+  if (tooCloseToCall) return `just off ${low <= 0 ? high : `${low} to ${high}`}: too close to call`;
   if (verdict === 'good') return 'as asked';
   const is = Number(after.toFixed(0));
   return after > asked[1]

@@ -39,7 +39,7 @@ describe('the row of value', () => {
     [{}, '4.2 → 5.4, 1.2 darker, as asked'],
     [{ after: 4.6, verdict: 'fair' }, '4.2 → 4.6, 0.3 too light for 4.9 to 5.9'],
     [{ after: 7, verdict: 'off' }, '4.2 → 7.0, 1.1 too dark for 4.9 to 5.9'],
-    [{ after: 4.7, tooCloseToCall: true }, '4.2 → 4.7, at the edge of 4.9 to 5.9: too close to call'],
+    [{ after: 4.7, tooCloseToCall: true }, '4.2 → 4.7, just off 4.9 to 5.9: too close to call'],
     [{ after: 4.21, asked: [3.7, 4.7] }, '4.2 → 4.2, held, as asked'],
   ])('of %o', (change, text) => {
     expect(textOf({ value: { ...VALUE, ...change } })).toBe(text);
