@@ -8,6 +8,7 @@ import type { Answer, Field, Grade } from '../drills/types.js';
 import { UsageError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
 import { nearestNames } from '../text/nearest.js';
+import { judgedRows, rowLine } from '../words/judged.js';
 import { sayAll } from '../words/tell.js';
 import { WRITTEN } from '../words/voice.js';
 import { document, usage } from './run.js';
@@ -132,6 +133,7 @@ function gradeJson(drill: Drill, answer: Answer, grade: Grade): object {
       mark: grade.best.mark,
     },
     evidence: grade.evidence,
+    judged: judgedRows(grade, WRITTEN),
     explanation: sayAll(grade.told, WRITTEN),
     findings: grade.told,
   };
@@ -155,6 +157,7 @@ export function gradeCommand(
     `${drill.title}: ${drill.ask}`,
     ...sayAll(kind.goalLines(drill), WRITTEN).map((line) => `  ${line}`),
     `${grade.mark} of 100 (${grade.verdict})`,
+    ...judgedRows(grade, WRITTEN).map((row) => `  ${rowLine(row)}`),
     ...sayAll(grade.told, WRITTEN).map((line) => `- ${line}`),
   ];
   return `${lines.join('\n')}\n`;

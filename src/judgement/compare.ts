@@ -1,9 +1,9 @@
 /** Several laid passages compared by one criterion. */
 import { type Evidence, evidenceOf } from '../paints/index.js';
 import { type Laid, type Seen, seeLaid } from '../washes/index.js';
-import { type Context, type CriterionId, criterionOf } from './criteria.js';
+import { type Context, type CriterionId, type CriterionReading, criterionOf, readingBy } from './criteria.js';
 import { relationOf } from './relation.js';
-import { NEUTRAL_CHROMA } from './table.js';
+import { NEUTRAL_CHROMA, WHITE_STEP } from './table.js';
 
 /** One of the things compared. */
 export interface Rated {
@@ -11,6 +11,8 @@ export interface Rated {
   readonly label: string;
   readonly seen: Seen;
   readonly score: number;
+  /** What is told of it. */
+  readonly reading: CriterionReading;
 }
 
 /** All of them, best first, and what the model can tell apart. */
@@ -30,7 +32,13 @@ export function compare(
   const rated = items
     .map(({ id, label, laid }) => {
       const seen = seeLaid(context.studio, laid);
-      return { id, label, seen, score: criterion.score(seen, context) };
+      return {
+        id,
+        label,
+        seen,
+        score: criterion.score(seen, context),
+        reading: readingBy(by, seen, context),
+      };
     })
     .sort((a, b) => b.score - a.score);
   const evidence = evidenceOf(rated.map(({ seen }) => seen));
@@ -45,8 +53,11 @@ export function ideaBehind({ studio }: Context, picked: Rated, by: CriterionId):
   const ids = 'strokes' in laid ? [] : [...Object.keys(laid.paints), ...Object.keys(laid.add ?? {})];
   const [first, second] = ids;
   if (first !== undefined && second !== undefined) {
-    const { kind } = relationOf(studio, { [first]: 1 }, second);
-    if (wantsColour && kind === 'neutral') return 'took-a-neutral';
+    const { kind, ends } = relationOf(studio, { [first]: 1 }, second);
+    if (wantsColour && kind === 'neutral') {
+      const neutral = ends[1].chroma < NEUTRAL_CHROMA ? ends[1] : ends[0];
+      return neutral.step < WHITE_STEP ? 'took-a-white' : 'took-a-neutral';
+    }
     if (wantsColour && kind === 'across') return 'went-across';
     if (by === 'greyest' && kind === 'around') return 'stayed-near';
     if (by === 'greyest' && picked.seen.colour.chroma > NEUTRAL_CHROMA) return 'dull-not-neutral';

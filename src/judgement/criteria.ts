@@ -20,20 +20,24 @@ export interface Context {
   readonly target?: Target | undefined;
 }
 
+/** What is told of one thing that was compared: its value and chroma, and the criterion's own figure. */
+export interface CriterionReading {
+  /** Painter's step. */
+  readonly step: number;
+  /** C*. */
+  readonly chroma: number;
+  /** What is compared, in its own unit: see {@link CRITERIA}. */
+  readonly own: number;
+}
+
 /** A way of comparing. */
 export interface Criterion {
-  /** "the most chroma". */
-  readonly most: string;
-  /** What is being compared, for an order: "chroma, most first". */
-  readonly order: string;
-  /** The figure; more is better. */
+  /** The figure compared; more is better. */
   readonly score: (seen: Seen, context: Context) => number;
   /** Two scores closer than this cannot be told apart by the model. */
   readonly tolerance: (evidence: Evidence) => number;
-  /** "chroma 42", "step 6.1". */
-  readonly words: (seen: Seen, context: Context) => string;
-  /** "12 more chroma": what the better score has over the other, between the figures as `words` rounds them. */
-  readonly gap: (better: number, other: number, context: Context) => string;
+  /** The criterion's own figure as it is told. */
+  readonly own: (seen: Seen, context: Context) => number;
   /** The idea behind a wrong pick, unless the paints themselves show another. */
   readonly idea: string;
   readonly needs?: 'start' | 'target';
@@ -42,30 +46,15 @@ export interface Criterion {
 const step = (evidence: Evidence): number => MODEL_ERROR[evidence].step;
 const chroma = (evidence: Evidence): number => MODEL_ERROR[evidence].chroma;
 
-const chromaWords = ({ colour }: Seen): string => `chroma ${colour.chroma.toFixed(0)}`;
-const stepWords = ({ colour }: Seen): string => `step ${colour.step.toFixed(1)}`;
-const rounded = (figure: number, digits: number): number => Number(figure.toFixed(digits));
-const between = (better: number, other: number, digits: number): string =>
-  (rounded(better, digits) - rounded(other, digits)).toFixed(digits);
-const lessWords = (what: string) => (better: number, other: number) => `${between(better, other, 0)} ${what}`;
-const stepGap = (what: string) => (better: number, other: number) =>
-  `${between(better, other, 1)} steps ${what}`;
-
 /** How far a colour reaches towards a hue: its chroma, less what points elsewhere. */
 function towards(hue: number, { colour }: Seen): number {
   return colour.chroma * Math.cos((hueDifference(hue, colour.hue) * Math.PI) / 180);
 }
 
-function leaning(name: string, most: string, hue: number): Criterion {
-  return {
-    most,
-    order: `lean towards ${name}, most first`,
-    score: (seen) => towards(hue, seen),
-    tolerance: chroma,
-    words: (seen) => `${towards(hue, seen).toFixed(0)} towards ${name}`,
-    gap: lessWords(`further towards ${name}`),
-    idea: 'wrong-lean',
-  };
+/** C* towards a hue. */
+function leaning(hue: number): Criterion {
+  const score = (seen: Seen): number => towards(hue, seen);
+  return { score, tolerance: chroma, own: score, idea: 'wrong-lean' };
 }
 
 /** Share of the chroma that a shade of the start would have at this value; 1 is as bright as a shade can be expected. */
@@ -94,84 +83,43 @@ function lostInDrying(seen: Seen, { studio }: Context): number {
   return seeWet(studio, seen.laid).colour.chroma - seen.colour.chroma;
 }
 
+const ownChroma = ({ colour }: Seen): number => colour.chroma;
+const ownStep = ({ colour }: Seen): number => colour.step;
+
 /** All criteria by the id that a drill file uses. */
 export const CRITERIA = {
-  'most-chroma': {
-    most: 'the most chroma',
-    order: 'chroma, most first',
-    score: ({ colour }) => colour.chroma,
-    tolerance: chroma,
-    words: chromaWords,
-    gap: lessWords('more chroma'),
-    idea: 'lost-chroma',
-  },
-  greyest: {
-    most: 'the least chroma',
-    order: 'chroma, least first',
-    score: ({ colour }) => -colour.chroma,
-    tolerance: chroma,
-    words: chromaWords,
-    gap: lessWords('less chroma'),
-    idea: 'stayed-near',
-  },
-  darkest: {
-    most: 'the darkest value',
-    order: 'value, darkest first',
-    score: ({ colour }) => colour.step,
-    tolerance: step,
-    words: stepWords,
-    gap: stepGap('darker'),
-    idea: 'misread-value',
-  },
-  lightest: {
-    most: 'the lightest value',
-    order: 'value, lightest first',
-    score: ({ colour }) => -colour.step,
-    tolerance: step,
-    words: stepWords,
-    gap: stepGap('lighter'),
-    idea: 'misread-value',
-  },
+  /** C*. */
+  'most-chroma': { score: ownChroma, tolerance: chroma, own: ownChroma, idea: 'lost-chroma' },
+  greyest: { score: (seen) => -ownChroma(seen), tolerance: chroma, own: ownChroma, idea: 'stayed-near' },
+  /** Painter's step. */
+  darkest: { score: ownStep, tolerance: step, own: ownStep, idea: 'misread-value' },
+  lightest: { score: (seen) => -ownStep(seen), tolerance: step, own: ownStep, idea: 'misread-value' },
+  /** Share of the chroma that less light alone would leave, 0-1 and above. */
   'keeps-colour': {
-    most: 'the most colour kept for its value',
-    order: 'colour kept for its value, most first',
     score: onTheLine,
     tolerance: (evidence) => chroma(evidence) / 40,
-    words: (seen, context) =>
-      `step ${seen.colour.step.toFixed(1)}, ${Math.round(100 * onTheLine(seen, context))} % of the chroma of a plain shade there`,
-    gap: (better, other) => `${between(100 * better, 100 * other, 0)} % more of a plain shade's chroma`,
+    own: onTheLine,
     idea: 'lost-chroma',
     needs: 'start',
   },
+  /** Distance from the target, L* and C* units. */
   nearest: {
-    most: 'the colour nearest to the one wanted',
-    order: 'nearness to the colour wanted, nearest first',
     score: (seen, context) => -farFrom(seen, context),
     tolerance: (evidence) => Math.hypot(10 * step(evidence), chroma(evidence)) / 2,
-    words: ({ colour }, { target }) =>
-      target?.chroma === undefined
-        ? `step ${colour.step.toFixed(1)}`
-        : `step ${colour.step.toFixed(1)}, chroma ${colour.chroma.toFixed(0)}`,
-    gap: (better, other, { target }) =>
-      target?.chroma === undefined
-        ? stepGap('nearer')(better / 10, other / 10)
-        : lessWords('nearer, value and colour taken together,')(better, other),
+    own: farFrom,
     idea: 'missed-target',
     needs: 'target',
   },
-  warmest: leaning('orange', 'the warmest lean', 55),
-  coolest: leaning('blue', 'the coolest lean', 235),
-  greenest: leaning('green', 'the greenest lean', 150),
-  'most-violet': leaning('violet', 'the most violet lean', 315),
+  warmest: leaning(55),
+  coolest: leaning(235),
+  greenest: leaning(150),
+  'most-violet': leaning(315),
+  /** C* while wet. */
   'dries-most': {
-    most: 'the largest loss of chroma in drying',
-    order: 'chroma lost in drying, most first',
     score: lostInDrying,
     // No figure for the drying model's own error is published; half of the paints' chroma error is ours.
     tolerance: (evidence) => chroma(evidence) / 2,
-    words: (seen, { studio }) =>
-      `chroma ${seeWet(studio, seen.laid).colour.chroma.toFixed(1)} wet, ${seen.colour.chroma.toFixed(1)} dry`,
-    gap: (better, other) => `${(better - other).toFixed(0)} more chroma lost`,
+    own: (seen, { studio }) => seeWet(studio, seen.laid).colour.chroma,
     idea: 'misjudged-drying',
   },
 } as const satisfies Record<string, Criterion>;
@@ -183,4 +131,10 @@ export const CRITERION_IDS = Object.keys(CRITERIA) as CriterionId[];
 /** The criterion with this id. */
 export function criterionOf(id: CriterionId): Criterion {
   return CRITERIA[id];
+}
+
+/** What is told of one thing compared. */
+export function readingBy(by: CriterionId, seen: Seen, context: Context): CriterionReading {
+  const { step: value, chroma: strength } = seen.colour;
+  return { step: value, chroma: strength, own: criterionOf(by).own(seen, context) };
 }

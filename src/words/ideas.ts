@@ -6,7 +6,12 @@ export interface Idea {
   readonly id: string;
   readonly did: string;
   readonly instead: string;
+  /** Advice where more is known of the answer. */
+  readonly or?: Readonly<Partial<Record<Remedy, string>>>;
 }
+
+/** What would have mended an answer: less or more of the same paint; or what kind of paint it took. */
+export type Remedy = 'less' | 'more' | 'black';
 
 const LIST: readonly Idea[] = [
   {
@@ -17,17 +22,17 @@ const LIST: readonly Idea[] = [
   {
     id: 'took-a-neutral',
     did: 'darkened with a black or a grey, which takes the colour first',
-    instead: 'Leave the black; a dark neighbour of the colour brings value down and leaves the chroma.',
+    instead: 'Leave out blacks and greys: a dark neighbour keeps the colour going down.',
   },
   {
     id: 'took-a-white',
     did: 'took a white, which only makes a colour paler and chalkier',
-    instead: 'Keep the white out: value comes down with a dark neighbour and goes up with water.',
+    instead: 'Keep the white out: a dark neighbour takes value down, water takes it up.',
   },
   {
     id: 'stayed-near',
     did: 'stayed near the colour where it had to be dulled',
-    instead: 'Go across the wheel: a paint from the far side takes the chroma down quickly.',
+    instead: 'Go across the wheel: a paint from the far side takes the chroma quickly.',
   },
   {
     id: 'too-light',
@@ -52,7 +57,12 @@ const LIST: readonly Idea[] = [
   {
     id: 'hue-slipped',
     did: 'let the hue slip too far',
-    instead: 'Add a paint nearer to the hue that is asked, or less of this one.',
+    instead: 'Take a paint nearer to the hue that is asked.',
+    or: {
+      less: 'The paint is right, its amount is not: less of it holds the hue.',
+      more: 'The paint is right: more of it brings the hue round.',
+      black: 'A black pulls the hue along: take a neighbour that is dark itself.',
+    },
   },
   {
     id: 'brought-a-new-paint',
@@ -63,66 +73,69 @@ const LIST: readonly Idea[] = [
     id: 'wrong-lean',
     did: 'ended on the wrong side of grey',
     instead: 'Proportion sets the lean: name the side you want, then shift towards it.',
+    or: {
+      less: 'The paint is right: less of it, and the grey comes back from that side.',
+      more: 'The paint is right: more of it, and the grey leans your way.',
+    },
   },
   {
     id: 'wrong-way',
     did: 'took the right paint and laid it the wrong way',
-    instead: 'Keep the paint and change how it is laid: stirred in, glazed over, or as strokes beside it.',
+    instead: 'Keep the paint, change the way: stirred in, glazed over, or strokes beside.',
   },
   {
     id: 'dull-neighbour',
     did: 'took a neighbour that is dull itself',
-    instead:
-      'A dull paint acts as if it lay farther round the wheel; take a brighter neighbour, or less of this one.',
+    instead: 'This neighbour is dull itself: take a brighter one, or less of this one.',
   },
   {
     id: 'paint-too-pale',
     did: 'darkened with a paint that is not dark enough itself',
-    instead: 'Add a paint whose own full strength is darker than the goal.',
+    instead: 'Take a paint that is itself darker, laid thick, than what is asked.',
   },
   {
     id: 'wrong-partner',
     did: 'took a partner that does not cancel the colour',
     instead:
       'Ask which paint swallows what is still left over, and trust the mixture more than the wheel’s picture.',
+    or: {
+      black: 'A black takes value down with the colour: go across the wheel instead.',
+    },
   },
   {
     id: 'lost-chroma',
     did: 'picked the mixture that loses the chroma',
-    instead:
-      'Look where the second paint sits on the wheel: the nearer, and the stronger itself, the more chroma stays.',
+    instead: 'The nearer the second paint, and the stronger itself, the more chroma stays.',
   },
   {
     id: 'dull-not-neutral',
     did: 'took a dull mixture for a neutral one',
-    instead:
-      'Ask which hue is left over: a green or violet rest means that the partner sits on the wrong side.',
+    instead: 'Ask which hue is left over: green or violet means a partner from elsewhere.',
   },
   {
     id: 'misread-value',
     did: 'let the strength of the colour hide its value',
-    instead: 'Squint until the colour goes and only light and dark are left; then compare.',
+    instead: 'Squint until the colour goes and only light and dark are left; compare.',
   },
   {
     id: 'missed-target',
     did: 'landed further from the target than was needed',
-    instead: 'Say the value first and find what reaches it; only then look at the chroma.',
+    instead: 'Say the value first and find what reaches it; only then look at chroma.',
   },
   {
     id: 'misjudged-drying',
     did: 'misjudged what drying takes',
-    instead:
-      'Drying takes chroma more than value, most from dark and strong washes; test on the same paper and wait.',
+    instead: 'Drying takes chroma more than value: test on the same paper, and wait.',
   },
   {
     id: 'order-slipped',
     did: 'put the mixtures in the wrong order',
-    instead: 'Compare two at a time, the outer ones first; the middle one then falls into place.',
+    instead: 'Compare two at a time, the outer ones first; the middle falls into place.',
   },
   {
     id: 'gave-up-early',
     did: 'gave a value up that the paint can reach',
-    instead: 'Lay the paint once at its thickest and remember that step: it is the end of its range.',
+    instead: 'Lay the paint once at its thickest: that step is the end of its range.',
   },
   {
     id: 'asked-too-much',
@@ -132,28 +145,27 @@ const LIST: readonly Idea[] = [
   {
     id: 'thickest-is-strongest',
     did: 'misplaced the strongest colour of a ladder',
-    instead:
-      'Many paints are strongest a little below their thickest; pale ones keep rising. Look for the middle washes first.',
+    instead: 'Many paints are strongest a little below their thickest: look there first.',
   },
   {
     id: 'rule-in-grey-light',
     did: 'used the sun’s shadow rule under a grey sky',
-    instead: 'Ask first where the light comes from: without sun there is hardly a shaded side.',
+    instead: 'Ask first where the light comes from: a grey sky hardly makes a shaded side.',
   },
   {
     id: 'cast-too-light',
     did: 'made the cast shadow no darker than the shaded side',
-    instead: 'A cast shadow is cut off from the sun and gets less light back: about four tenths against six.',
+    instead: 'A cast shadow gets less light back: about four tenths, the shaded side six.',
   },
   {
     id: 'one-step-shadow',
     did: 'went down one step for a shadow, whatever was lit',
-    instead: 'Take a share of the lit value, not a step: the lighter the thing, the deeper its shadow falls.',
+    instead: 'Take a share of the lit value: the lighter the thing, the deeper it falls.',
   },
   {
     id: 'shade-glows',
     did: 'left too much chroma in the shade, so that it glows',
-    instead: 'Chroma goes down with the light: multiply it by (shade L* + 16) over (lit L* + 16).',
+    instead: 'Let the colour go down with the light: less light, less chroma.',
   },
   {
     id: 'shade-to-mud',
@@ -163,18 +175,17 @@ const LIST: readonly Idea[] = [
   {
     id: 'expected-paler',
     did: 'expected the wash to dry clearly paler',
-    instead:
-      'On average drying moves value by a quarter of a step; do not correct value when only chroma went.',
+    instead: 'Drying moves value a quarter of a step; do not correct it for lost chroma.',
   },
   {
     id: 'short-span',
     did: 'planned with too short a span of values',
-    instead: 'Stretch the plan: paper at one end, a real dark at the other, and unequal shares between.',
+    instead: 'Stretch the plan: paper at one end, a real dark at the other.',
   },
   {
     id: 'wrong-area',
     did: 'went to an area that has no fault',
-    instead: 'Compare each area with its plan, value first, before touching any of them.',
+    instead: 'Compare each area with its plan, value first, before you touch any.',
   },
   {
     id: 'wrong-fault',
@@ -194,7 +205,7 @@ const LIST: readonly Idea[] = [
   {
     id: 'lifted-a-stain',
     did: 'tried to lift a paint that stains',
-    instead: 'A staining paint stays; mend it by a glaze, or plan its value before it goes down.',
+    instead: 'A staining paint stays: mend it by a glaze, or plan its value beforehand.',
   },
   {
     id: 'judged-wet',
@@ -204,14 +215,12 @@ const LIST: readonly Idea[] = [
   {
     id: 'upper-film',
     did: 'misjudged what the upper film does',
-    instead:
-      'Ask of the upper film whether it filters or covers: a clear one darkens, a covering one sends back light of its own.',
+    instead: 'A clear upper film filters and darkens; a covering one sends back its own.',
   },
   {
     id: 'turned-against',
     did: 'turned the hue of a shade the wrong way',
-    instead:
-      'In the shade greens may lean a little to blue and oranges to red; nothing leans to the light’s own side.',
+    instead: 'In shade greens may lean to blue, oranges to red; none leans to the light.',
   },
 ];
 

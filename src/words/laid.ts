@@ -93,3 +93,9 @@ export function stepsWords(gap: number): string {
   const text = Math.abs(gap).toFixed(1);
   return text === '1.0' ? '1 step' : `${text} steps`;
 }
+
+/** "38 %". @param share 0-1 */
+export const percent = (share: number): string => `${Math.round(100 * share)} %`;
+
+/** "a green", "an orange". */
+export const withArticle = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;

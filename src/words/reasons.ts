@@ -1,160 +1,146 @@
-/** Why laid paint looks as it does: one sentence, computed, that never says what the swatch does not show. */
-import { hueName } from '../colour/hue.js';
+/** Why laid paint looks as it does: one finding, computed, that never says what the swatch does not show. */
+import { type HueName, hueName } from '../colour/hue.js';
+import { hueDifference } from '../colour/lab.js';
 import { type ColourReading, readColour } from '../colour/reading.js';
-import {
-  KEPT_LINE,
-  NEUTRAL_CHROMA,
-  NO_HUE_CHROMA,
-  type Relation,
-  relationBetween,
-  WHITE_STEP,
-} from '../judgement/index.js';
+import { colourInWords } from '../colour/words.js';
+import { NEUTRAL_CHROMA, relationBetween, WHITE_STEP } from '../judgement/index.js';
+import type { Spectrum } from '../optics/index.js';
 import type { Studio } from '../paints/index.js';
 import {
   atStrength,
+  glazeReflectance,
   type Laid,
+  type Layered,
   type Load,
   puddleReflectance,
+  type Stroked,
   seeLaid,
   strengthOf,
   type Wash,
   washLoads,
 } from '../washes/index.js';
-import { asShown, namesOf, sentence, stepsWords } from './laid.js';
-import { leftBy, runsWords, swallowedByAll, without } from './spectrum.js';
+import { asShown, namesOf } from './laid.js';
+import { comingBack, isNearlyAll, sentBack, swallowedByAll, without } from './spectrum.js';
+import { type Finding, tell } from './tell.js';
 
-/** What two paints did to each other in one mixture. */
-export interface PairFigures {
-  readonly names: readonly [string, string];
-  readonly relation: Relation;
-  /** Share of the second in the film, by strength. */
-  readonly share: number;
-  /** C* of the mixture as a share of the mean of its two parts at the mixture's own strength, weighed by their shares. */
-  readonly left: number;
-  readonly mixture: ColourReading;
-  /** Is there any part of the light that both swallow? */
-  readonly isShared: boolean;
-  /** Parts of the light that both swallow, in words, but for what still comes back in a colour; empty where there is none. */
-  readonly both: string;
-  /** What comes back from the mixture, in words. */
-  readonly back: string;
+/** Degrees from both paints at which a mixture has a hue of its own. */
+const OWN_HUE_DEG = 20;
+
+/** What two colours made between them: a brown or an olive where a painter says so, else a hue by name. */
+function madeOf({ lab, hue }: ColourReading): HueName | 'brown' | 'olive' {
+  const words = colourInWords(lab);
+  return (['olive', 'brown'] as const).find((name) => words.includes(name)) ?? hueName(hue);
 }
 
-/** The figures of one film of two paints or washes. @param one,other loads of each in the film */
-export function pairFigures(
+/** What two sides did to each other in one film, each a paint or a wash of several. @param one,other loads in the film */
+export function pairReason(
   studio: Studio,
   names: readonly [string, string],
   one: readonly Load[],
   other: readonly Load[],
-): PairFigures {
+): Finding {
   const { paper } = studio;
+  const { kind, ends } = relationBetween(studio, one, other);
+  if (kind === 'neutral') return neutralReason(names, ends);
   const mixed = [...one, ...other];
   const whole = strengthOf(mixed);
   const share = strengthOf(other) / whole;
-  const [a, b] = [one, other].map((loads) => puddleReflectance(atStrength(loads, whole), paper)) as [
-    Float64Array,
-    Float64Array,
+  const films = [one, other].map((loads) => puddleReflectance(atStrength(loads, whole), paper)) as [
+    Spectrum,
+    Spectrum,
   ];
+  const [a, b] = films.map(readColour) as [ColourReading, ColourReading];
   const reflectance = puddleReflectance(mixed, paper);
-  const mean = (1 - share) * readColour(a).chroma + share * readColour(b).chroma;
   const mixture = readColour(reflectance);
-  const shared = swallowedByAll([a, b], paper.reflectance);
-  const back = leftBy(reflectance);
-  return {
+  const mean = (1 - share) * a.chroma + share * b.chroma;
+  const isGrey = mixture.chroma < NEUTRAL_CHROMA;
+  const shared = swallowedByAll(films, paper.reflectance);
+  const back = isGrey ? [] : comingBack(reflectance);
+  const made = madeOf(mixture);
+  const asTheyLie = [one, other].map((loads) => readColour(puddleReflectance(loads, paper)));
+  const isOwn = [a, b, ...asTheyLie].every(
+    (side) => madeOf(side) !== made && Math.abs(hueDifference(side.hue, mixture.hue)) >= OWN_HUE_DEG,
+  );
+  return tell('pair', {
     names,
-    relation: relationBetween(studio, one, other),
+    kind,
     share,
     left: mean > 0 ? mixture.chroma / mean : 1,
-    mixture,
-    isShared: runsWords(shared) !== '',
-    both: runsWords(mixture.chroma < NEUTRAL_CHROMA ? shared : without(shared, back)),
-    back: runsWords(back),
-  };
+    chroma: mixture.chroma,
+    made: !isGrey && isOwn ? made : undefined,
+    both: isGrey ? shared : without(shared, sentBack(reflectance, 0.5)),
+    isNearlyAll: isNearlyAll(shared),
+    back,
+  });
 }
-
-/** "Both swallow blue to green (450-550 nm); mostly red (610-700 nm) comes back." */
-function lightWords({ isShared, both, back, mixture }: PairFigures): string {
-  if (back === '') return '';
-  const comes =
-    mixture.chroma < NEUTRAL_CHROMA
-      ? 'what comes back is spread over the whole spectrum, so it looks grey'
-      : `mostly ${back} comes back`;
-  if (!isShared) return ` No part of the light is swallowed strongly by both; ${comes}.`;
-  return both === '' ? ` ${sentence(comes)}.` : ` Both swallow ${both}; ${comes}.`;
-}
-
-const percent = (share: number): string => `${Math.round(100 * share)} %`;
 
 /** What a black, a grey or a white does to a colour, or a colour to it. */
-function neutralSentence({ relation, names }: PairFigures): string {
-  const [a, b] = relation.ends;
+function neutralReason(
+  names: readonly [string, string],
+  [a, b]: readonly [ColourReading, ColourReading],
+): Finding {
   if (a.chroma < NEUTRAL_CHROMA && b.chroma >= NEUTRAL_CHROMA)
-    return `${sentence(names[0])} is close to neutral, so ${names[1]} sets the hue.`;
-  const [neutral, reading] = b.chroma < NEUTRAL_CHROMA ? [names[1], b] : [names[0], a];
-  return reading.step < WHITE_STEP
-    ? `${sentence(neutral)} sends all parts of the light back alike: it makes a colour paler and chalkier.`
-    : `${sentence(neutral)} is close to neutral: it swallows all parts of the light alike, and the colour goes with the value.`;
-}
-
-/** How two paints stand to each other, and what that did here. */
-export function pairSentence(figures: PairFigures): string {
-  const { relation, share, left, mixture, names } = figures;
-  const [first, second] = names;
-  if (relation.kind === 'neutral') return neutralSentence(figures);
-  const kept = left >= KEPT_LINE;
-  const lost = `${percent(left)} of the chroma between them is left`;
-  const hue = mixture.chroma < NO_HUE_CHROMA ? 'grey' : hueName(mixture.hue);
-  if (relation.kind === 'around') {
-    const end = kept ? 'what one sends back the other lets pass, and the colour is kept' : lost;
-    return `${sentence(first)} and ${second} go around the wheel: ${end}.${lightWords(figures)}`;
-  }
-  if (relation.kind === 'across') {
-    const little =
-      share <= 0.5 ? 'this little of it leaves most of the colour' : `${second} has nearly taken over`;
-    const end = kept ? `but ${little}` : `each swallows what the other sends back, and ${lost}`;
-    return `${sentence(first)} and ${second} go across the wheel: ${end}.${lightWords(figures)}`;
-  }
-  const end = kept ? 'most of the colour is kept' : lost;
-  return `${sentence(first)} and ${second} go neither around nor across: between them lies ${hue}, and ${end}.${lightWords(figures)}`;
+    return tell('sets-hue', { neutral: names[0], colour: names[1] });
+  const [name, reading] = b.chroma < NEUTRAL_CHROMA ? [names[1], b] : [names[0], a];
+  return tell('neutral', { name, isWhite: reading.step < WHITE_STEP });
 }
 
 /** The paints of one wash, the last of them against the rest. */
-function puddleReason(studio: Studio, wash: Wash): string | undefined {
+function puddleReason(studio: Studio, wash: Wash): Finding | undefined {
   const loads = washLoads(studio, wash);
   const last = loads.at(-1);
   if (loads.length < 2 || last === undefined) return undefined;
   const rest = loads.slice(0, -1);
   const names = [rest.map(({ pigment }) => pigment.name).join(' with '), last.pigment.name] as const;
-  return pairSentence(pairFigures(studio, names, rest, [last]));
+  return pairReason(studio, names, rest, [last]);
 }
 
-function layersReason(studio: Studio, layers: readonly Wash[]): string {
+/** What the upper film sends back by itself: as it looks over black, and its share of all the light that comes back. */
+function upperFilm(studio: Studio, laid: Layered): { readonly overBlack: number; readonly share: number } {
+  const dark = studio.paper.reflectance.map(() => 0);
+  const upper = washLoads(studio, laid.layers.at(-1) as Wash);
+  const alone = readColour(glazeReflectance([upper], { ...studio.paper, reflectance: dark, inside: dark }));
+  // The matt surface sends back the same white light from every film: it says nothing of what the paint does.
+  const surface = 100 * studio.paper.surface.k1;
+  const all = seeLaid(studio, laid).colour.xyz.y - surface;
+  return { overBlack: alone.step, share: (alone.xyz.y - surface) / Math.max(0.1, all) };
+}
+
+function layersReason(studio: Studio, laid: Layered): Finding {
+  const { layers } = laid;
   const below = seeLaid(studio, { layers: layers.slice(0, -1) }).colour;
-  const all = seeLaid(studio, { layers }).colour;
-  const paint = namesOf(studio, layers.at(-1) as Wash);
-  const moved = asShown(all.step) - asShown(below.step);
-  if (all.step - below.step < -0.1) {
-    return `The last layer, ${paint}, covers: it sends back light of its own, so the passage gets ${stepsWords(moved)} lighter.`;
-  }
-  const chroma = all.chroma - below.chroma;
-  const change =
-    Math.abs(chroma) < 2
-      ? 'leaves the chroma'
-      : `${chroma > 0 ? 'adds' : 'takes'} ${Math.abs(chroma).toFixed(0)} chroma`;
-  const value = moved < 0.05 ? 'the value hardly moves' : `${stepsWords(moved)} darker`;
-  return `The last layer, ${paint}, filters what comes back from below: ${value}, and it ${change}.`;
+  const all = seeLaid(studio, laid).colour;
+  const { overBlack, share } = upperFilm(studio, laid);
+  return tell('layer', {
+    paint: namesOf(studio, layers.at(-1) as Wash),
+    overBlack,
+    fromAbove: share,
+    darker: asShown(all.step) - asShown(below.step),
+    chroma: all.chroma - below.chroma,
+  });
 }
 
-function strokesReason(studio: Studio, laid: Laid): string {
-  const { chroma, hue } = seeLaid(studio, laid).colour;
-  return chroma < NEUTRAL_CHROMA
-    ? 'The eye averages the light of the strokes, and the hues cancel to nearly grey.'
-    : `The eye averages the light of the strokes: lighter than stirred, and no stronger than the two between them; it reads as ${hueName(hue)}.`;
+/** The paint of strokes as one puddle. */
+function stirred(studio: Studio, { strokes }: Stroked): ColourReading {
+  const loads = strokes.flatMap(({ share, ...wash }) =>
+    washLoads(studio, wash).map(({ pigment, load }) => ({ pigment, load: load * share })),
+  );
+  return readColour(puddleReflectance(loads, studio.paper));
 }
 
-/** One sentence on why it looks so, or undefined for one paint alone in one wash. */
-export function reasonFor(studio: Studio, laid: Laid): string | undefined {
-  if ('layers' in laid) return layersReason(studio, laid.layers);
+function strokesReason(studio: Studio, laid: Stroked): Finding {
+  const { colour } = seeLaid(studio, laid);
+  const puddle = stirred(studio, laid);
+  return tell('strokes', {
+    hue: colour.chroma < NEUTRAL_CHROMA ? 'grey' : hueName(colour.hue),
+    lighter: asShown(puddle.step) - asShown(colour.step),
+    stronger: colour.chroma - puddle.chroma,
+  });
+}
+
+/** Why it looks so, or undefined for one paint alone in one wash. */
+export function reasonFor(studio: Studio, laid: Laid): Finding | undefined {
+  if ('layers' in laid) return layersReason(studio, laid);
   if ('strokes' in laid) return strokesReason(studio, laid);
   return puddleReason(studio, laid);
 }

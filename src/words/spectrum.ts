@@ -1,5 +1,8 @@
-/** Which part of the light paints swallow or leave, in words. */
+/** Which part of the light paints swallow or leave. */
 
+import { hueDifference } from '../colour/lab.js';
+import { readColour } from '../colour/reading.js';
+import { reflectanceToXyz } from '../colour/xyz.js';
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
 import { listWords } from '../text/list-words.js';
 
@@ -45,39 +48,102 @@ export function runWords({ fromNm, toNm }: Run): string {
   return first === last ? first : `${first} to ${last}`;
 }
 
+const isIn = (runs: readonly Run[], nm: number): boolean =>
+  runs.some(({ fromNm, toNm }) => nm >= fromNm && nm <= toNm);
+
 /** The eye makes next to nothing of what lies outside 400-700 nm. */
 const isSeen = (band: number): boolean => {
   const nm = WAVELENGTHS_NM[band] as number;
   return nm >= 400 && nm <= 700;
 };
 
-/** Parts of the visible light that every one of the films takes at least half of, compared with the paper. */
+/** What the eye makes of each band: the sum of its three weights, as a share of the largest. */
+const EYE: readonly number[] = (() => {
+  const weights = Array.from({ length: GRID.count }, (_, band) => {
+    const { x, y, z } = reflectanceToXyz(
+      Float64Array.from({ length: GRID.count }, (_unused, at) => +(at === band)),
+    );
+    return x + y + z;
+  });
+  const most = Math.max(...weights);
+  return weights.map((weight) => weight / most);
+})();
+
+/** Least share of the eye's largest weight that counts. */
+const LEAST_OF_EYE = 0.12;
+
+/** Bands that count: beyond them an organic paint sends back a great deal of red that nobody sees. */
+const counts = (band: number): boolean => (EYE[band] as number) >= LEAST_OF_EYE;
+
+/** What a film sends back most of, among the bands that the eye makes something of. */
+const mostOf = (film: Spectrum): number => Math.max(...film.filter((_, band) => counts(band)));
+
+/**
+ * Parts of the visible light that every one of the films swallows: takes at least half of, compared with the paper and with
+ * what it sends back most of. A blue, however deep, does not swallow blue.
+ */
 export function swallowedByAll(films: readonly Spectrum[], paper: Spectrum): Run[] {
+  const bounds = films.map((film) => 0.5 * mostOf(film));
   return runsWhere(
-    (band) => isSeen(band) && films.every((film) => (film[band] as number) < 0.5 * (paper[band] as number)),
+    (band) =>
+      isSeen(band) &&
+      films.every(
+        (film, at) =>
+          (film[band] as number) < 0.5 * (paper[band] as number) &&
+          (film[band] as number) < (bounds[at] as number),
+      ),
   );
 }
 
-/** Visible parts that a film still sends back: at least seven tenths of its own brightest band, and not nearly nothing. */
-export function leftBy(film: Spectrum): Run[] {
-  const most = Math.max(...film.filter((_, band) => isSeen(band)));
-  return runsWhere(
-    (band) => isSeen(band) && (film[band] as number) >= 0.7 * most && (film[band] as number) > 0.05,
-  );
+/** Parts of which a film sends back at least that share of what it sends back most of. */
+export function sentBack(film: Spectrum, share: number): Run[] {
+  const most = mostOf(film);
+  return runsWhere((band) => counts(band) && (film[band] as number) >= share * most);
+}
+
+/** True where runs cover so much of the visible light that naming its parts would say nothing. */
+export function isNearlyAll(runs: readonly Run[]): boolean {
+  return shareIn(runs, isSeen) >= 0.8;
+}
+
+/** Share of the bands in question that lie in runs, 0-1. */
+function shareIn(runs: readonly Run[], isAsked: (band: number) => boolean): number {
+  const bands = WAVELENGTHS_NM.filter((_, band) => isAsked(band));
+  return bands.filter((nm) => isIn(runs, nm)).length / bands.length;
+}
+
+/** Parts that are so much of the light tell no colour. */
+const MOST_OF_IT = 0.65;
+
+/** Degrees by which the light of the runs alone may differ in hue from all of it. */
+const SAME_HUE_DEG = 45;
+
+/**
+ * The parts of the light that make the colour of a film: those it sends back most of, among the bands that the eye makes
+ * something of, where their light alone has the film's own hue; empty where no such parts tell it.
+ */
+export function comingBack(film: Spectrum): Run[] {
+  const { hue } = readColour(film);
+  for (const share of [0.7, 0.5]) {
+    const runs = sentBack(film, share).filter(isWide);
+    if (shareIn(runs, counts) > MOST_OF_IT) continue;
+    const alone = film.map((light, band) => (isIn(runs, WAVELENGTHS_NM[band] as number) ? light : 0));
+    if (runs.length > 0 && Math.abs(hueDifference(readColour(alone).hue, hue)) <= SAME_HUE_DEG) return runs;
+  }
+  return [];
 }
 
 /** What is left of runs without the bands of others. */
 export function without(runs: readonly Run[], others: readonly Run[]): Run[] {
-  const isIn = (list: readonly Run[], nm: number): boolean =>
-    list.some(({ fromNm, toNm }) => nm >= fromNm && nm <= toNm);
   return runsWhere((band) => {
     const nm = WAVELENGTHS_NM[band] as number;
     return isIn(runs, nm) && !isIn(others, nm);
   });
 }
 
+const isWide = ({ fromNm, toNm }: Run): boolean => toNm - fromNm >= 20;
+
 /** Joins runs into words: "violet to green and red"; short runs are left out. */
 export function runsWords(runs: readonly Run[]): string {
-  const wide = runs.filter(({ fromNm, toNm }) => toNm - fromNm >= 20);
-  return listWords(wide.map(runWords));
+  return listWords(runs.filter(isWide).map(runWords));
 }

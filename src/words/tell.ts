@@ -2,20 +2,30 @@
  * What is said about drills and their results: a finding is data, its sentence is made here, on either scale of value, to
  * be read or heard. Nothing else writes English about a result.
  */
+import { wrapText } from '../text/wrap.js';
 import { ADVICE } from './sentences/advice.js';
+import { CHOOSE } from './sentences/choose.js';
+import { MIX } from './sentences/mix.js';
+import { MIXTURE } from './sentences/mixture.js';
 import { ORDER } from './sentences/order.js';
 import { PLAIN } from './sentences/plain.js';
-import type { Voice } from './voice.js';
+import { WASHES } from './sentences/washes.js';
+import { toVoice, type Voice, WRITTEN } from './voice.js';
 
 /** Every sentence by its id: what it takes, and how it is said. */
-const SENTENCES = { ...PLAIN, ...ADVICE, ...ORDER };
+const SENTENCES = { ...PLAIN, ...ADVICE, ...CHOOSE, ...MIX, ...MIXTURE, ...ORDER, ...WASHES };
 
 type Sentences = typeof SENTENCES;
 type FiguresOf<Id extends keyof Sentences> = Parameters<Sentences[Id]>[0];
 
 /** One thing to be said: which sentence, and the figures in it. Plain data. */
 export type Finding = {
-  [Id in keyof Sentences]: { readonly id: Id; readonly figures: FiguresOf<Id> };
+  [Id in keyof Sentences]: {
+    readonly id: Id;
+    readonly figures: FiguresOf<Id>;
+    /** Of what it is said, where it is not of the answer as a whole: a name. */
+    readonly of?: string;
+  };
 }[keyof Sentences];
 
 /** A finding. @param figures what the sentence of that id takes */
@@ -24,13 +34,38 @@ export function tell<Id extends keyof Sentences>(id: Id, figures: FiguresOf<Id>)
 }
 
 /** The finding as one line. */
-export function sayFinding({ id, figures }: Finding, voice: Voice): string {
-  return (SENTENCES[id] as (figures: unknown, voice: Voice) => string)(figures, voice);
+export function sayFinding({ id, figures, of }: Finding, voice: Voice): string {
+  const text = (SENTENCES[id] as (figures: unknown, voice: Voice) => string)(figures, voice);
+  return toVoice(of === undefined ? text : `${of}: ${text}`, voice);
 }
 
 /** Findings as lines. */
 export const sayAll = (findings: readonly Finding[], voice: Voice): string[] =>
   findings.map((finding) => sayFinding(finding, voice));
+
+/** Lines of the screen that a result may say, and the columns of each on a screen of 80. */
+export const RESULT_ROOM = { lines: 6, columns: 76 } as const;
+
+/** Lines of the screen that findings take. */
+export function linesOf(findings: readonly Finding[], voice: Voice = WRITTEN): number {
+  return sayAll(findings, voice).reduce((sum, line) => sum + wrapText(line, RESULT_ROOM.columns).length, 0);
+}
+
+/**
+ * Findings in the order they are said, as many as the screen has room for: where it is too little the one of the highest
+ * rank goes first. Rank 0 stays.
+ */
+export function fitted(
+  ranked: readonly (readonly [rank: number, finding: Finding | undefined])[],
+): Finding[] {
+  let left = ranked.flatMap(([rank, finding]) => (finding === undefined ? [] : [{ rank, finding }]));
+  const least = (): number => Math.max(...left.map(({ rank }) => rank));
+  while (linesOf(left.map(({ finding }) => finding)) > RESULT_ROOM.lines && least() > 0) {
+    const last = left.findLast(({ rank }) => rank === least());
+    left = left.filter((one) => one !== last);
+  }
+  return left.map(({ finding }) => finding);
+}
 
 /** Lines that are words already, as findings. */
 export const plainly = (lines: readonly string[]): Finding[] => lines.map((text) => tell('plain', { text }));

@@ -30,3 +30,18 @@ export function bandText(band: readonly [number, number], voice: Voice): string 
   const [low, high] = band.map((step) => stepText(step, voice)).sort((a, b) => Number(a) - Number(b));
   return low === high ? `${low}` : `${low} to ${high}`;
 }
+
+/** Signs that a screen reader leaves out or misreads, as it should say them. */
+const SIGNS: readonly (readonly [RegExp, string])[] = [
+  [/\s*(→|->)\s*/g, ' to '],
+  [/\s*±\s*/g, ' give or take '],
+  [/\s*%/g, ' percent'],
+  [/\s*°/g, ' degrees'],
+  [/\s*~\s*/g, ' about '],
+  [/\s+>\s+/g, ', then '],
+];
+
+/** The line as this learner gets it: signs become words where it is heard. */
+export function toVoice(text: string, { spoken }: Pick<Voice, 'spoken'>): string {
+  return spoken ? SIGNS.reduce((line, [sign, words]) => line.replace(sign, words), text).trim() : text;
+}

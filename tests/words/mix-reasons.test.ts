@@ -36,15 +36,16 @@ function everyAnswer(drill: MixDrill): Answer[] {
 function faultsOf(drill: MixDrill, answer: Answer): string[] {
   const choice = choiceOf(STUDIO, drill, answer);
   const outcome = outcomeOf(STUDIO, drill, choice);
-  const text = mixReason(STUDIO, drill, outcome) ?? '';
-  if (choice.how.way !== 'puddle') return laidFaults(text, laidBy(drill, choice));
+  const reason = mixReason(STUDIO, drill, outcome);
+  if (reason === undefined) return ['no reason'];
+  if (choice.how.way !== 'puddle') return laidFaults(reason, laidBy(drill, choice));
   const laid = outcome.seen.loads[0] ?? [];
   if (isMoreOfTheSame(drill, choice)) {
     const isStronger = strengthOf(laid) >= strengthOf(washLoads(STUDIO, drill.start));
-    return text.includes(isStronger ? 'only gets stronger' : 'only gets weaker') ? [] : [text];
+    return reason.id === 'same-paint' && reason.figures.isStronger === isStronger ? [] : [reason.id];
   }
-  if (choice.second in drill.start.paints) return text.includes('its share in it grew') ? [] : [text];
-  return pairFaults(text, {
+  if (choice.second in drill.start.paints) return reason.id === 'share-grew' ? [] : [reason.id];
+  return pairFaults(reason, {
     one: laid.filter(({ pigment }) => pigment.id !== choice.second),
     other: laid.filter(({ pigment }) => pigment.id === choice.second),
   });

@@ -7,6 +7,7 @@ import { NO_HUE_CHROMA } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
 import { html, join, type Markup } from '../../text/html.js';
 import { htmlPage } from '../../text/page.js';
+import { judgedRows, rowLine } from '../../words/judged.js';
 import { sayAll } from '../../words/tell.js';
 import { WRITTEN } from '../../words/voice.js';
 import type { DrillCheck } from '../check.js';
@@ -36,7 +37,8 @@ function given({ label, reflectance }: ResultSwatch): Markup {
 function answer(role: 'best' | 'trap', { label, grade, swatch, colour }: SeenAnswer): Markup {
   // A swatch of one part of an answer says of which: "yours, left block".
   const of = swatch?.label.replace(/^yours(, )?/, '') ?? '';
-  const said = sayAll(grade.told, WRITTEN).map((line) => html`<li>${line}</li>`);
+  const lines = [...judgedRows(grade, WRITTEN).map(rowLine), ...sayAll(grade.told, WRITTEN)];
+  const said = lines.map((line) => html`<li>${line}</li>`);
   const text = html`<p class="mark">${role === 'best' ? `best, mark ${grade.mark}` : `mark ${grade.mark}, ${grade.verdict}`}</p>
 <p><strong>${label}</strong></p>
 ${colour === undefined ? html`` : html`<p class="figures">${of === '' ? figures(colour) : `${of}: ${figures(colour)}`}</p>`}

@@ -1,61 +1,15 @@
 /** What the result says and how its lines are shared out. */
-import type { Grade } from '../../drills/types.js';
-import type { Verdict } from '../../judgement/index.js';
 import { HINT_COST } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
+import { judgedRows } from '../../words/judged.js';
 import { sayAll } from '../../words/tell.js';
-import { stepText } from '../../words/voice.js';
 import type { Settings } from '../kit/deps.js';
 import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
-import { lookOf, scaleUnit, voiceOf } from '../kit/look.js';
+import { lookOf, voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import type { Page } from '../kit/page.js';
 import type { ResultScreen, State, World } from '../kit/state.js';
-
-export interface VerdictLine {
-  readonly label: string;
-  readonly verdict: Verdict;
-  readonly text: string;
-}
-
-const between = (low: string, high: string): string => (low === high ? low : `${low} to ${high}`);
-
-function askedChroma([low, high]: readonly [number, number]): string {
-  // "As much as you can" was asked; what counts as that depends on the value reached.
-  if (!Number.isFinite(high) || high >= 120) return `good from ${low.toFixed(0)}`;
-  return `asked ${low <= 0 ? `at most ${high.toFixed(0)}` : between(low.toFixed(0), high.toFixed(0))}`;
-}
-
-/** Value, chroma and hue, each judged on its own. */
-export function verdictLines(
-  { value, chroma, hue }: Grade,
-  scale: Settings['valueScale'],
-  arrow: string,
-): VerdictLine[] {
-  const lines: VerdictLine[] = [];
-  const step = (at: number): string => stepText(at, { scale });
-  if (value !== undefined) {
-    const close = value.tooCloseToCall ? '; too close to call' : '';
-    const [low, high] = [...value.asked].map(step).sort((one, other) => Number(one) - Number(other));
-    // The learner's numbers beside sentences that count in steps: they carry their unit.
-    const unit = scale === 'paper-first' ? '' : `${scaleUnit(scale)} `;
-    const text = `${unit}${step(value.before)} ${arrow} ${step(value.after)}, asked ${between(low ?? '', high ?? '')}${close}`;
-    lines.push({ label: 'value', verdict: value.verdict, text });
-  }
-  if (chroma !== undefined) {
-    const close = chroma.tooCloseToCall ? '; too close to call' : '';
-    // Of a colour that got brighter nothing was there to keep.
-    const kept = chroma.before > 0 && chroma.kept <= 1 ? ` (${Math.round(chroma.kept * 100)} % kept)` : '';
-    const text = `${chroma.before.toFixed(0)} ${arrow} ${chroma.after.toFixed(0)}${kept}, ${askedChroma(chroma.asked)}${close}`;
-    lines.push({ label: 'chroma', verdict: chroma.verdict, text });
-  }
-  if (hue !== undefined) {
-    const text = `${hue.before.toFixed(0)}° ${arrow} ${hue.after.toFixed(0)}°, asked ${hue.asked.near.toFixed(0)}° give or take ${hue.asked.within.toFixed(0)}°`;
-    lines.push({ label: 'hue', verdict: hue.verdict, text });
-  }
-  return lines;
-}
 
 /** The explanation, with what hints and tries did to the mark. */
 export function resultTexts(screen: ResultScreen, settings: Settings, isColoured = true): string[] {
@@ -102,7 +56,7 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const { grade, drill } = screen.attempt.entry;
   const columns = innerColumns(state.size);
   const body = frameParts(state, notesOf(state).length).body;
-  const verdicts = verdictLines(grade, 'paper-first', '>').length;
+  const verdicts = judgedRows(grade, voiceOf(state.settings)).length;
   const compared = screen.attempt.compared === undefined ? 0 : 1;
   const gap = isAiry(state.size) ? 1 : 0;
   const wide = isWide(state.size);

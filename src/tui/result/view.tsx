@@ -3,17 +3,18 @@ import { Box, Text } from 'ink';
 import type { Verdict } from '../../judgement/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitText } from '../../text/wrap.js';
+import { judgedRows, rowLine } from '../../words/judged.js';
 import { Frame } from '../kit/frame.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
-import { lookOf, spokenLook } from '../kit/look.js';
+import { lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import type { ResultScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn } from '../kit/swatch.js';
 import { TextPage } from '../kit/text-page.js';
 import { drillTitle, resultSide } from '../kit/titles.js';
-import { resultLayout, resultPage, resultTexts, verdictLines } from './layout.js';
+import { resultLayout, resultPage, resultTexts } from './layout.js';
 import { planePicture } from './plane-picture.js';
 
 /** Cells of the bar of a mark: fewer where the words beside it need the room. */
@@ -62,9 +63,7 @@ function Spoken({ screen }: { readonly screen: ResultScreen }): React.JSX.Elemen
   const scale = state.settings.valueScale;
   const lines = [
     `${entry.mark} of 100, ${entry.grade.verdict}. You laid: ${cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer), 200)}.`,
-    ...verdictLines(entry.grade, scale, 'to').map(
-      ({ label, verdict, text }) => `${label} ${verdict}: from ${text}.`,
-    ),
+    ...judgedRows(entry.grade, voiceOf(state.settings)).map((row) => `${rowLine(row)}.`),
     ...(screen.attempt.compared === undefined ? [] : [screen.attempt.compared]),
     ...entry.grade.swatches.map(
       ({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), scale)}.`,
@@ -113,13 +112,11 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
         ) : null}
       </Box>
       <Rows
-        lines={verdictLines(grade, state.settings.valueScale, glyphs.braille ? '→' : '->').map(
-          (line): Piece[] => [
-            { text: `${line.label.padEnd(7)}`, role: 'muted' },
-            { text: `${glyphs[line.verdict]} ${line.verdict.padEnd(5)}`, role: line.verdict },
-            { text: line.text },
-          ],
-        )}
+        lines={judgedRows(grade, voiceOf(state.settings), glyphs.braille ? '→' : '->').map((row): Piece[] => [
+          { text: `${row.part.padEnd(7)}`, role: 'muted' },
+          { text: `${glyphs[row.verdict]} ${row.verdict.padEnd(5)}`, role: row.verdict },
+          { text: row.text },
+        ])}
       />
       {layout.compared > 0 ? (
         <Row pieces={[{ text: cleanText(screen.attempt.compared ?? '', 120), role: 'title' }]} />

@@ -1,5 +1,46 @@
-/** What is said of things put in an order. */
+/** What is asked and said of things put in an order. */
+import type { CriterionId } from '../../judgement/index.js';
+import { listWords } from '../../text/list-words.js';
+import { sentence } from '../laid.js';
+import type { Voice } from '../voice.js';
+import { type ComparedItem, CRITERION_WORDS, itemsText } from './criteria.js';
+
+interface Ordered {
+  readonly by: CriterionId;
+  /** In the right order. */
+  readonly items: readonly ComparedItem[];
+}
+
+/** Two that stand the wrong way round. */
+export interface Turned {
+  readonly better: string;
+  readonly worse: string;
+}
+
 export const ORDER = {
-  'order-chosen': ({ names }: { readonly names: readonly string[] }): string =>
-    `You put them in the order ${names.join(', ')}.`,
+  'order-goal': ({ by }: { readonly by: CriterionId }): string => `order: ${CRITERION_WORDS[by].order}`,
+  'order-item': ({
+    name,
+    label,
+    note,
+  }: {
+    readonly name: string;
+    readonly label: string;
+    readonly note: string;
+  }): string => `${name}: ${label}, ${note}`,
+  'order-right': ({ by, items }: Ordered, voice: Voice): string =>
+    `The order is right. ${sentence(itemsText(by, items, voice))}.`,
+  /** The order as it is, and the pairs that stand the wrong way round. */
+  'order-wrong': (
+    { by, items, turned }: Ordered & { readonly turned: readonly Turned[] },
+    voice: Voice,
+  ): string => {
+    const pairs = turned.map(({ better, worse }) => `${better} before ${worse}`);
+    const all = turned.length === 3 ? 'the other way round' : listWords(pairs);
+    return `Better: ${all}. ${sentence(itemsText(by, items, voice))}.`;
+  },
+  'also-right': ({ by, items }: Ordered, voice: Voice): string =>
+    `Right as well: ${CRITERION_WORDS[by].most}. ${sentence(itemsText(by, items, voice))}.`,
+  'also-wrong': ({ by, items, named }: Ordered & { readonly named: string }, voice: Voice): string =>
+    `You named ${named} for ${CRITERION_WORDS[by].most}. ${sentence(itemsText(by, items, voice))}.`,
 };

@@ -76,8 +76,11 @@ describe.each(KINDS)('kind %s', (kind) => {
         if (grade.mark < 55) {
           const idea = IDEAS.get(grade.idea ?? '');
           expect(idea, `${where}: ${grade.idea}`).toBeDefined();
-          expect(said(grade), where).toContain(idea?.instead);
-          expect(said(grade).length, where).toBeGreaterThanOrEqual(3);
+          const advices = [idea?.instead, ...Object.values(idea?.or ?? {})];
+          expect(
+            said(grade).some((line) => advices.includes(line)),
+            where,
+          ).toBe(true);
         }
       }
     }

@@ -1,10 +1,11 @@
 /** The choose kind: see schema.ts. */
 
+import type { ColourReading } from '../../../colour/reading.js';
+import { colourInWords } from '../../../colour/words.js';
 import {
   type Comparison,
   type Context,
   compare,
-  criterionOf,
   ideaBehind,
   overall,
   pickMark,
@@ -12,10 +13,10 @@ import {
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { IDEAS } from '../../../words/ideas.js';
-import { laidLabel, laidNote, readingWords, sentence } from '../../../words/laid.js';
+import { laidLabel, laidNote } from '../../../words/laid.js';
 import { reasonFor } from '../../../words/reasons.js';
-import { plainly } from '../../../words/tell.js';
+import { CRITERION_WORDS } from '../../../words/sentences/criteria.js';
+import { type Finding, fitted, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Field, Grade, Kind, ResultSwatch } from '../../types.js';
@@ -40,7 +41,7 @@ function fields(studio: Studio, drill: ChooseDrill): readonly Field[] {
   return [
     {
       id: 'pick',
-      label: criterionOf(drill.by).most,
+      label: CRITERION_WORDS[drill.by].most,
       shape: 'list',
       options: drill.options.map((option) => ({
         id: option.id,
@@ -66,62 +67,54 @@ function given(studio: Studio, drill: ChooseDrill): ResultSwatch[] {
   ];
 }
 
-function goalLines(studio: Studio, drill: ChooseDrill): string[] {
-  const { start, target } = drill;
-  const lines = [`pick the one with ${criterionOf(drill.by).most}`];
-  if (start !== undefined) {
-    const { step, chroma } = seeLaid(studio, start).colour;
-    lines.push(`start: step ${step.toFixed(1)}, chroma ${chroma.toFixed(0)}`);
-  }
-  if (target !== undefined) {
-    const chroma = target.chroma === undefined ? '' : `, chroma ${target.chroma.toFixed(0)}`;
-    const hue = target.hue === undefined ? '' : `, hue ${target.hue.toFixed(0)}°`;
-    lines.push(`wanted: step ${target.step.toFixed(1)}${chroma}${hue}`);
-  }
-  return lines;
+function goalLines(studio: Studio, { by, start, target }: ChooseDrill): Finding[] {
+  return [
+    tell('choose-goal', { by }),
+    ...(start === undefined ? [] : [tell('choose-start', figuresOf(seeLaid(studio, start).colour))]),
+    ...(target === undefined ? [] : [tell('choose-target', target)]),
+  ];
 }
 
-function explain(
+const figuresOf = ({ step, chroma }: ColourReading) => ({ step, chroma });
+const itemOf = ({ label, reading }: Rated) => ({ label, reading });
+
+/** How the choice stands to the best, or to the one that comes next. */
+function standing({ by }: ChooseDrill, picked: Rated, all: Comparison, isClose: boolean): Finding {
+  const { reading } = picked;
+  const best = all.rated[0] as Rated;
+  if (picked.id !== best.id)
+    return tell(isClose ? 'choose-close' : 'choose-better', { by, reading, best: itemOf(best) });
+  const next = all.rated[1] as Rated;
+  const isTied = best.score - next.score <= all.tolerance;
+  return tell(isTied ? 'choose-tied' : 'choose-right', {
+    by,
+    reading,
+    next: itemOf(next),
+    isOnly: all.rated.length === 2,
+  });
+}
+
+function told(
   studio: Studio,
   drill: ChooseDrill,
   picked: Rated,
   all: Comparison,
-  close: boolean,
-): string[] {
-  const criterion = criterionOf(drill.by);
-  const context = contextOf(studio, drill);
+  isClose: boolean,
+  idea: string | undefined,
+): Finding[] {
+  const { by } = drill;
   const best = all.rated[0] as Rated;
-  const lines = [`You chose ${picked.label}: it gives ${readingWords(picked.seen.colour)}.`];
-  const others = all.rated.filter(({ id }) => id !== picked.id && id !== best.id);
-  if (picked.id === best.id) {
-    const next = all.rated[1] as Rated;
-    lines.push(
-      best.score - next.score <= all.tolerance
-        ? `That has ${criterion.most}; ${next.label} comes so near that it counts as well.`
-        : `That has ${criterion.most}: ${criterion.gap(best.score, next.score, context)} than ${next.label}.`,
-    );
-  } else if (close) {
-    lines.push(
-      `${sentence(best.label)} is ahead by ${criterion.gap(best.score, picked.score, context)}: too close to call, so yours counts.`,
-    );
-  } else {
-    lines.push(
-      `Asked for was ${criterion.most}: ${best.label} has ${criterion.words(best.seen, context)}, ${criterion.gap(best.score, picked.score, context)} than yours.`,
-    );
-  }
-  const reason = reasonFor(studio, picked.seen.laid);
-  if (reason !== undefined) lines.push(reason);
-  if (picked.id !== best.id) {
-    const better = reasonFor(studio, best.seen.laid);
-    if (better !== undefined && !close) lines.push(`The better one: ${better}`);
-  }
-  // With two options the other one has been named already.
-  if (others.length > (picked.id === best.id ? 1 : 0)) {
-    lines.push(
-      `The rest: ${others.map(({ label, seen }) => `${label}, ${criterion.words(seen, context)}`).join('; ')}.`,
-    );
-  }
-  return lines;
+  const { colour, laid } = picked.seen;
+  // The one that comes next has been named already where the answer was the best.
+  const named = [picked.id, best.id, ...(picked.id === best.id ? [(all.rated[1] as Rated).id] : [])];
+  const rest = all.rated.filter(({ id }) => !named.includes(id)).map(itemOf);
+  return fitted([
+    [0, tell('choose-now', { words: colourInWords(colour.lab), ...figuresOf(colour) })],
+    [0, standing(drill, picked, all, isClose)],
+    [1, reasonFor(studio, laid)],
+    [2, rest.length === 0 ? undefined : tell('choose-rest', { by, rest })],
+    [0, idea === undefined ? undefined : tell('advice', { idea })],
+  ]);
 }
 
 function grade(studio: Studio, drill: ChooseDrill, answer: Answer): Grade {
@@ -136,7 +129,6 @@ function grade(studio: Studio, drill: ChooseDrill, answer: Answer): Grade {
     all.tolerance,
   );
   const idea = mark === 100 ? undefined : ideaBehind(contextOf(studio, drill), picked, drill.by);
-  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
   const swatches: ResultSwatch[] = [
     ...(drill.start === undefined
       ? []
@@ -147,10 +139,7 @@ function grade(studio: Studio, drill: ChooseDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
-    told: plainly([
-      ...explain(studio, drill, picked, all, tooCloseToCall),
-      ...(next === undefined ? [] : [next]),
-    ]),
+    told: told(studio, drill, picked, all, tooCloseToCall, idea),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: { pick: best.id }, label: best.label, mark: 100 },
     swatches,
@@ -163,7 +152,7 @@ export const chooseKind = (studio: Studio): Kind<ChooseDrill> => ({
   kind: 'choose',
   fields: (drill) => fields(studio, drill),
   given: (drill) => given(studio, drill),
-  goalLines: (drill) => plainly(goalLines(studio, drill)),
+  goalLines: (drill) => goalLines(studio, drill),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => ({ pick: (comparison(studio, drill).rated[0] as Rated).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'pick').label,

@@ -1,6 +1,8 @@
 /** What a diagnosis gets told: the area, the fault, the repair and a better one. */
 import type { Studio } from '../../../paints/index.js';
 import { reasonFor } from '../../../words/reasons.js';
+import { sayFinding } from '../../../words/tell.js';
+import { WRITTEN } from '../../../words/voice.js';
 import { afterRepair, type FaultName, faultsOf, faultyArea, standingOf, standingWords } from './judge.js';
 import { repairLabel, stains } from './repairs.js';
 import type { DiagnosisDrill, PlannedArea, RepairOption } from './schema.js';
@@ -66,7 +68,7 @@ export function repairLines(
   if (said.area !== undefined) {
     lines.push(repairLine(studio, said.area, said.repair));
     const reason = reasonFor(studio, afterRepair(studio, said.area, said.repair).seen.laid);
-    if (reason !== undefined && !('leave' in said.repair.repair)) lines.push(reason);
+    if (reason !== undefined && !('leave' in said.repair.repair)) lines.push(sayFinding(reason, WRITTEN));
   }
   const isBest = said.area?.id === faulty?.id && said.repair.id === bestOption.id;
   if (faulty !== undefined && !isBest) lines.push(`Better: ${repairLine(studio, faulty, bestOption)}`);

@@ -1,10 +1,19 @@
 /** The questions of a drying drill, their options and their scores: direction and rough size, no more than the model is good for. */
 
-import { criterionOf, DRYING_LOSS, MODEL_ERROR, pickMark, SAME_VALUE } from '../../../judgement/index.js';
+import {
+  criterionOf,
+  DRYING_LOSS,
+  MODEL_ERROR,
+  pickMark,
+  readingBy,
+  SAME_VALUE,
+} from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import type { Laid, Wash } from '../../../washes/index.js';
-import { seeLaid, seeWet } from '../../../washes/index.js';
+import { type Seen, seeLaid, seeWet } from '../../../washes/index.js';
 import { asShown, stepsWords } from '../../../words/laid.js';
+import { readingText } from '../../../words/sentences/criteria.js';
+import { WRITTEN } from '../../../words/voice.js';
 import type { Field } from '../../types.js';
 import rules from './rules.json' with { type: 'json' };
 import type { DryingAsk, DryingDrill } from './schema.js';
@@ -167,7 +176,9 @@ function mendResult(studio: Studio, drill: DryingDrill, option: string): AskResu
     tries.map(({ score }) => score),
     room,
   );
-  const gives = `dries to ${nearest.words(picked.seen, context)}`;
+  const wordsOf = (seen: Seen): string =>
+    readingText('nearest', readingBy('nearest', seen, context), WRITTEN);
+  const gives = `dries to ${wordsOf(picked.seen)}`;
   const bestLabel = FIELDS.mend.options.find(({ id }) => id === best.id)?.label ?? best.id;
   return {
     ask: 'mend',
@@ -177,7 +188,7 @@ function mendResult(studio: Studio, drill: DryingDrill, option: string): AskResu
         ? `What you do ${gives}: nearest to the target.`
         : tooCloseToCall
           ? `What you do ${gives}; ${bestLabel} comes a hair nearer, too close to call, so yours counts.`
-          : `What you do ${gives}; "${bestLabel}" dries to ${nearest.words(best.seen, context)}, nearer to the target.`,
+          : `What you do ${gives}; "${bestLabel}" dries to ${wordsOf(best.seen)}, nearer to the target.`,
     idea: mark >= 100 ? undefined : 'misjudged-drying',
   };
 }

@@ -9,15 +9,14 @@ import {
   scoreColour,
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
-import { plainly } from '../../../words/tell.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade } from '../../types.js';
 import { answerOf, choiceOf } from './choice.js';
-import { explain } from './explain.js';
-import { ideaOf } from './idea.js';
+import { mistakeOf } from './idea.js';
 import { choiceLabel } from './label.js';
 import type { MixDrill } from './schema.js';
 import { outcomeOf, ratingOf, solved, startOf } from './solve.js';
+import { mixTold } from './told.js';
 
 /** The mark alone. @throws RangeError when the answer does not fit the drill's fields */
 export function markMix(studio: Studio, drill: MixDrill, answer: Answer): number {
@@ -41,7 +40,7 @@ export function gradeMix(studio: Studio, drill: MixDrill, answer: Answer): Grade
   const isGrey = colour.chroma < NO_HUE_CHROMA && drill.goal.aim !== 'lean';
   const hue = isGrey ? undefined : judgeHue(known, colour)?.result;
   const { mark } = scoreColour(known, colour, rating);
-  const idea = ideaOf(studio, drill, outcome, known, {
+  const mistake = mistakeOf(studio, drill, outcome, known, {
     value: value.verdict,
     chroma: chroma.verdict,
     hue: hue?.verdict ?? 'good',
@@ -52,9 +51,9 @@ export function gradeMix(studio: Studio, drill: MixDrill, answer: Answer): Grade
     value,
     chroma,
     ...(hue === undefined ? {} : { hue }),
-    told: plainly(explain(studio, { drill, outcome, solved: known, value, chroma, hue, idea, mark })),
+    told: mixTold(studio, { drill, outcome, solved: known, mistake, mark }),
     aim: drill.goal.aim,
-    ...(idea === undefined ? {} : { idea }),
+    ...(mistake === undefined ? {} : { idea: mistake.idea }),
     best: {
       answer: answerOf(studio, drill, best.choice),
       label: choiceLabel(studio, drill, best.choice),

@@ -8,6 +8,7 @@ import {
 } from '../../../judgement/index.js';
 import { once, type Studio } from '../../../paints/index.js';
 import { seeAlone } from '../../../washes/index.js';
+import type { Remedy } from '../../../words/ideas.js';
 import { type Choice, type How, howsOf } from './choice.js';
 import { isMoreOfTheSame } from './label.js';
 import type { MixDrill } from './schema.js';
@@ -72,6 +73,13 @@ function isTooPale(studio: Studio, drill: MixDrill, id: string): boolean {
   return seeAlone(studio, id, 1).colour.step < drill.goal.value[0];
 }
 
+/** The mistaken idea that an answer shows, and what would have mended it where that is known. */
+export interface Mistake {
+  /** An id of `IDEAS`. */
+  readonly idea: string;
+  readonly remedy?: Remedy;
+}
+
 /** A grey is tipped by proportion; another colour has gone too far round. */
 const hueIdea = ({ goal }: MixDrill): string => (goal.aim === 'lean' ? 'wrong-lean' : 'hue-slipped');
 
@@ -82,23 +90,24 @@ function paintIdea(
   known: Solved,
   { choice, seen }: Outcome,
   verdicts: Verdicts,
-): string {
+): Mistake {
   const { place } = seatOf(studio, drill.start, choice.second);
   const { colour } = seen;
   const asked = chromaAsked(known, colour);
+  if (verdicts.chroma !== 'good' && place === 'white') return { idea: 'took-a-white' };
   if (verdicts.chroma !== 'good' && colour.chroma < asked[0]) {
-    if (place === 'black') return 'took-a-neutral';
-    if (place === 'white') return 'took-a-white';
-    return place === 'across' || place === 'between' ? 'went-across' : 'dull-neighbour';
+    if (place === 'black') return { idea: 'took-a-neutral' };
+    return { idea: place === 'across' || place === 'between' ? 'went-across' : 'dull-neighbour' };
   }
-  if (verdicts.chroma !== 'good' && drill.goal.aim === 'shade') return 'shade-glows';
+  if (verdicts.chroma !== 'good' && drill.goal.aim === 'shade') return { idea: 'shade-glows' };
   if (verdicts.chroma !== 'good') {
-    if (place === 'white') return 'took-a-white';
-    return place === 'around' || place === 'own' ? 'stayed-near' : 'wrong-partner';
+    if (place === 'black') return { idea: 'wrong-partner', remedy: 'black' };
+    return { idea: place === 'around' || place === 'own' ? 'stayed-near' : 'wrong-partner' };
   }
-  if (verdicts.hue !== 'good') return hueIdea(drill);
-  if (colour.step > drill.goal.value[1]) return 'too-dark';
-  return isTooPale(studio, drill, choice.second) ? 'paint-too-pale' : 'too-light';
+  if (verdicts.hue !== 'good')
+    return { idea: hueIdea(drill), ...(place === 'black' ? { remedy: 'black' } : {}) };
+  if (colour.step > drill.goal.value[1]) return { idea: 'too-dark' };
+  return { idea: isTooPale(studio, drill, choice.second) ? 'paint-too-pale' : 'too-light' };
 }
 
 /** More paint in the better of two: the same way at a higher amount, or stronger strokes. */
@@ -112,29 +121,30 @@ function handlingIdea(
   better: Choice,
   verdicts: Verdicts,
   step: number,
-): string {
+): Mistake {
   const lightOrDark = step < drill.goal.value[0] ? 'too-light' : 'too-dark';
-  if (better.how.way !== choice.how.way) return 'wrong-way';
+  const remedy = isMore(better.how, choice.how) ? 'more' : 'less';
+  if (better.how.way !== choice.how.way) return { idea: 'wrong-way' };
   if (verdicts.value === 'good' && verdicts.chroma === 'good' && verdicts.hue !== 'good')
-    return hueIdea(drill);
-  if (better.thin !== choice.thin && verdicts.value !== 'good') return lightOrDark;
+    return { idea: hueIdea(drill), ...(better.how.id === choice.how.id ? {} : { remedy }) };
+  if (better.thin !== choice.thin && verdicts.value !== 'good') return { idea: lightOrDark };
   if (better.how.id !== choice.how.id && !isMoreOfTheSame(drill, choice))
-    return isMore(better.how, choice.how) ? 'too-little' : 'too-much';
-  return lightOrDark;
+    return { idea: remedy === 'more' ? 'too-little' : 'too-much' };
+  return { idea: lightOrDark };
 }
 
-/** @returns an id of `IDEAS`, or undefined for a good answer */
-export function ideaOf(
+/** The mistake of an answer, or undefined for a good one. */
+export function mistakeOf(
   studio: Studio,
   drill: MixDrill,
   outcome: Outcome,
   known: Solved,
   verdicts: Verdicts,
-): string | undefined {
+): Mistake | undefined {
   const { choice, seen } = outcome;
   const isNew = isNewPaint(drill, choice.second);
   if (Object.values(verdicts).every((verdict) => verdict === 'good'))
-    return isNew && known.best.mark === 100 ? 'brought-a-new-paint' : undefined;
+    return isNew && known.best.mark === 100 ? { idea: 'brought-a-new-paint' } : undefined;
   const rated = withPaint(studio, drill, choice.second);
   const cost = isNew ? COHESION_COST : 0;
   // The nearest change first: the amount, then the water, then the way.

@@ -1,80 +1,16 @@
 /** The mix kind: see schema.ts. */
 
-import { hueName } from '../../../colour/hue.js';
-import { hueDifference } from '../../../colour/lab.js';
-import { type Aim, COHESION_COST, chromaAsked, DEEP_STEP, hueAsked } from '../../../judgement/index.js';
-import { paintOf, type Studio } from '../../../paints/index.js';
-import { plainly } from '../../../words/tell.js';
+import { chromaAsked } from '../../../judgement/index.js';
+import type { Studio } from '../../../paints/index.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../../types.js';
 import { answerOf, choiceOf, howsOf, howWords, mixFields } from './choice.js';
 import { gradeMix, markMix } from './grade.js';
 import { temptingChoices } from './idea.js';
-import { choiceLabel, firstWords, fixedWords } from './label.js';
+import { choiceLabel } from './label.js';
 import { lessonFaults } from './lesson.js';
 import { type MixDrill, USUAL_TOUCHES } from './schema.js';
-import { challenge, type Outcome, outcomeOf, type Solved, solved, startOf } from './solve.js';
-
-/** What each aim asks, in a painter's words. */
-const AIM_WORDS: Readonly<Record<Aim, string>> = {
-  shade: 'a shade',
-  rich: 'darker and rich',
-  dull: 'duller',
-  distance: 'farther off',
-  neutral: 'a grey',
-  lean: 'a grey that leans',
-};
-
-/** Degrees from which a hue asked is another than the start's. */
-const TURN_DEG = 9;
-
-/** What is wanted: of a deep dark and of a colour that turns not what the aim says of greys and of darkening. */
-function wanted({ start, goal }: Solved): string {
-  const { aim, value, chroma, hue } = goal;
-  const isDark = (value[0] + value[1]) / 2 >= DEEP_STEP;
-  if (isDark && aim === 'neutral') return 'a dark without colour';
-  if (isDark && aim === 'lean') return 'a dark that leans';
-  const turns = typeof hue?.near === 'number' && Math.abs(hueDifference(start.hue, hue.near)) > TURN_DEG;
-  return aim === 'rich' && chroma !== undefined && turns ? 'another hue, and still a colour' : AIM_WORDS[aim];
-}
-
-function chromaGoal({ start, goal }: Solved): string {
-  const from = start.chroma.toFixed(0);
-  if (goal.chroma !== undefined && goal.chroma[0] === 0)
-    return `chroma: from ${from} to ${goal.chroma[1]} at most`;
-  if (goal.chroma !== undefined)
-    return `chroma: from ${from} to between ${goal.chroma[0]} and ${goal.chroma[1]}`;
-  return goal.aim === 'shade'
-    ? `chroma: from ${from}, what the light leaves and no more`
-    : `chroma: keep as much as you can of ${from}`;
-}
-
-function hueGoal(judged: Solved): string | undefined {
-  const asked = hueAsked(judged);
-  if (asked === undefined) return undefined;
-  const isStart = judged.goal.hue === undefined || judged.goal.hue.near === 'start';
-  return isStart
-    ? `hue: stays ${hueName(judged.start.hue)}, within ${asked.within}°`
-    : `hue: towards ${hueName(asked.near)}, within ${asked.within}°`;
-}
-
-function goalLines(studio: Studio, drill: MixDrill): string[] {
-  const known = solved(studio, drill);
-  const [light, dark] = drill.goal.value;
-  const hue = hueGoal(known);
-  const lines = [
-    `${firstWords(studio, drill)}; wanted: ${wanted(known)}`,
-    `value: from step ${known.start.step.toFixed(1)} to between ${light} and ${dark}`,
-    chromaGoal(known),
-    ...(hue === undefined ? [] : [hue]),
-  ];
-  if (drill.painting !== undefined) {
-    const names = drill.painting.map((id) => paintOf(studio, id).name).join(', ');
-    lines.push(`painting: has ${names}; any other paint costs ${COHESION_COST} marks`);
-  }
-  const fixed = fixedWords(studio, drill);
-  if (fixed !== '') lines.push(`fixed: ${fixed}`);
-  return lines;
-}
+import { challenge, type Outcome, outcomeOf, solved, startOf } from './solve.js';
+import { mixGoal } from './told.js';
 
 /** Chroma at which an open-ended goal ends on the plane. */
 const MOST_SHOWN = 120;
@@ -107,7 +43,7 @@ export const mixKind = (studio: Studio): Kind<MixDrill> => ({
   kind: 'mix',
   fields: (drill) => mixFields(studio, drill),
   given: (drill) => [{ label: 'start', reflectance: startOf(studio, drill).reflectance }],
-  goalLines: (drill) => plainly(goalLines(studio, drill)),
+  goalLines: (drill) => mixGoal(studio, drill),
   grade: (drill, answer) => gradeMix(studio, drill, answer),
   mark: (drill, answer) => markMix(studio, drill, answer),
   best: (drill) => answerOf(studio, drill, solved(studio, drill).best.choice),

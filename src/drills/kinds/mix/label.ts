@@ -20,9 +20,9 @@ export function choiceLabel(studio: Studio, drill: MixDrill, choice: Choice): st
   return choice.how.way === 'puddle' ? `${name} ${how}${water}` : `${name}, ${how}`;
 }
 
-/** What the second paint is brought to: "first wash: burnt sienna at 30 %, thick as milk". */
+/** What the second paint is brought to: "burnt sienna at 30 %, thick as milk". */
 export function firstWords(studio: Studio, { start }: MixDrill): string {
-  return `first wash: ${paintsLabel(studio, start)} at ${strengthWords(start.strength)}, ${consistency(start.strength)}`;
+  return `${paintsLabel(studio, start)} at ${strengthWords(start.strength)}, ${consistency(start.strength)}`;
 }
 
 const WAY_WORDS: Readonly<Record<Way, string>> = {
@@ -31,8 +31,8 @@ const WAY_WORDS: Readonly<Record<Way, string>> = {
   strokes: 'strokes beside the wash',
 };
 
-/** What the drill fixes, in words, or an empty text: "amount 1:4, stirred in, no water added". */
-export function fixedWords(studio: Studio, drill: MixDrill): string {
+/** What the drill fixes, in words: "amount 1:4", "stirred in", "no water added". */
+export function fixedParts(studio: Studio, drill: MixDrill): string[] {
   const { tray, thins } = drill;
   const hows = howsOf(drill);
   const ways = [...new Set(hows.map(({ way }) => way))];
@@ -45,7 +45,5 @@ export function fixedWords(studio: Studio, drill: MixDrill): string {
     way === undefined || (only !== undefined && way !== 'puddle') ? '' : WAY_WORDS[way],
     way === 'puddle' && thin === 1 ? 'no water added' : '',
     thin === undefined || thin === 1 ? '' : `then ${thinWords(thin)}`,
-  ]
-    .filter((word) => word !== '')
-    .join(', ');
+  ].filter((word) => word !== '');
 }

@@ -8,7 +8,6 @@ import {
   type Context,
   type CriterionId,
   compare,
-  criterionOf,
   overall,
   pickMark,
   type Rated,
@@ -16,10 +15,10 @@ import {
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { IDEAS } from '../../../words/ideas.js';
 import { laidLabel, laidNote } from '../../../words/laid.js';
 import { reasonFor } from '../../../words/reasons.js';
-import { plainly } from '../../../words/tell.js';
+import { CRITERION_WORDS } from '../../../words/sentences/criteria.js';
+import { type Finding, fitted, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
 import type { OrderDrill, OrderItem } from './schema.js';
@@ -45,7 +44,7 @@ function orders({ items }: OrderDrill): readonly (readonly OrderItem[])[] {
 function fields(drill: OrderDrill): readonly Field[] {
   const order: Field = {
     id: 'order',
-    label: `order by ${criterionOf(drill.by).order}`,
+    label: `order by ${CRITERION_WORDS[drill.by].order}`,
     shape: 'list',
     options: orders(drill).map((items) => ({
       id: orderId(items),
@@ -57,7 +56,7 @@ function fields(drill: OrderDrill): readonly Field[] {
     order,
     {
       id: 'also',
-      label: `which has ${criterionOf(drill.also).most}`,
+      label: `which has ${CRITERION_WORDS[drill.also].most}`,
       shape: 'list',
       options: drill.items.map(({ id, name, laid }) => ({ id, label: name, note: laidNote(laid) })),
     },
@@ -97,65 +96,68 @@ function best(studio: Studio, drill: OrderDrill): Answer {
     : { order, also: (compared(studio, drill, drill.also).rated[0] as Rated).id };
 }
 
-function figures(studio: Studio, { rated }: Comparison, by: CriterionId, drill: OrderDrill): string {
-  const context = contextOf(studio, drill);
-  return rated.map(({ label, seen }) => `${label}, ${criterionOf(by).words(seen, context)}`).join('; ');
-}
+const itemOf = ({ label, reading }: Rated) => ({ label, reading });
 
-function alsoLines(
+function alsoTold(
   studio: Studio,
   drill: OrderDrill,
   picked: string,
-): { readonly lines: string[]; readonly score: number } {
-  if (drill.also === undefined) return { lines: [], score: 1 };
-  const all = compared(studio, drill, drill.also);
+): { readonly finding?: Finding; readonly score: number } {
+  if (drill.also === undefined) return { score: 1 };
+  const by = drill.also;
+  const all = compared(studio, drill, by);
   const yours = all.rated.find(({ id }) => id === picked) as Rated;
-  const first = all.rated[0] as Rated;
   const { mark } = pickMark(
     yours.score,
     all.rated.map(({ score }) => score),
     all.tolerance,
   );
-  const line =
-    mark === 100
-      ? `${yours.label} has ${criterionOf(drill.also).most}, as you said: ${figures(studio, all, drill.also, drill)}.`
-      : `You named ${yours.label} for ${criterionOf(drill.also).most}; it is ${first.label}: ${figures(studio, all, drill.also, drill)}.`;
-  return { lines: [line], score: mark / 100 };
+  const items = all.rated.map(itemOf);
+  const finding =
+    mark === 100 ? tell('also-right', { by, items }) : tell('also-wrong', { by, items, named: yours.label });
+  return { finding, score: mark / 100 };
+}
+
+/** What decided: of the first pair that was turned round, else of what comes first. */
+function reasonOf(
+  studio: Studio,
+  all: Comparison,
+  wrong: readonly (readonly [Rated, Rated])[],
+): Finding | undefined {
+  const said = [...(wrong[0] ?? []), ...all.rated];
+  for (const { label: of, seen } of said) {
+    const reason = reasonFor(studio, seen.laid);
+    if (reason !== undefined) return { ...reason, of };
+  }
+  return undefined;
 }
 
 function grade(studio: Studio, drill: OrderDrill, answer: Answer): Grade {
   const open = fields(drill);
   requireComplete(open, answer);
   const order = chosen(open, answer, 'order').id.split('_');
-  const all = compared(studio, drill, drill.by);
+  const { by } = drill;
+  const all = compared(studio, drill, by);
   const wrong = pairsWrong(order, all);
-  const also = alsoLines(studio, drill, answer['also'] ?? '');
+  const also = alsoTold(studio, drill, answer['also'] ?? '');
   const score = BY_PAIRS_WRONG[wrong.length] ?? 0;
   const mark = drill.also === undefined ? Math.round(100 * score) : togetherMark([score, also.score]);
   const idea = wrong.length > 0 ? 'order-slipped' : also.score < 0.5 ? 'misread-value' : undefined;
-  const lines = [
-    `You put them in the order ${chosen(open, answer, 'order').label.replaceAll(' > ', ', ')}.`,
-    `By ${criterionOf(drill.by).order}: ${figures(studio, all, drill.by, drill)}.`,
-    ...(wrong.length === 0
-      ? ['The order is right.']
-      : wrong.map(
-          ([better, worse]) =>
-            `${better.label} stands before ${worse.label}: ${criterionOf(drill.by).gap(better.score, worse.score, contextOf(studio, drill))}.`,
-        )),
-    ...also.lines,
-  ];
-  const last = all.rated.at(-1) as Rated;
-  for (const rated of [all.rated[0] as Rated, last]) {
-    const reason = reasonFor(studio, rated.seen.laid);
-    if (reason !== undefined) lines.push(`${rated.label}: ${reason}`);
-  }
-  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
-  if (next !== undefined) lines.push(next);
+  const items = all.rated.map(itemOf);
+  const turned = wrong.map(([better, worse]) => ({ better: better.label, worse: worse.label }));
   const bestAnswer = best(studio, drill);
   return {
     mark,
     verdict: overall(mark),
-    told: plainly(lines),
+    told: fitted([
+      [
+        0,
+        wrong.length === 0 ? tell('order-right', { by, items }) : tell('order-wrong', { by, items, turned }),
+      ],
+      [0, also.finding],
+      [1, reasonOf(studio, all, wrong)],
+      [0, idea === undefined ? undefined : tell('advice', { idea })],
+    ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches: all.rated.map(({ label: name, seen }) => ({ label: name, reflectance: seen.reflectance })),
@@ -190,11 +192,12 @@ export const orderKind = (studio: Studio): Kind<OrderDrill> => ({
   fields: (drill) => fields(drill),
   given: ({ start }) =>
     start === undefined ? [] : [{ label: 'start', reflectance: seeLaid(studio, start).reflectance }],
-  goalLines: (drill) =>
-    plainly([
-      `order: ${criterionOf(drill.by).order}`,
-      ...drill.items.map(({ name, laid }) => `${name}: ${laidLabel(studio, laid)}, ${laidNote(laid)}`),
-    ]),
+  goalLines: (drill) => [
+    tell('order-goal', { by: drill.by }),
+    ...drill.items.map(({ name, laid }) =>
+      tell('order-item', { name, label: laidLabel(studio, laid), note: laidNote(laid) }),
+    ),
+  ],
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),

@@ -10,9 +10,8 @@ import {
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { IDEAS } from '../../../words/ideas.js';
-import { asShown, sentence, stepsWords } from '../../../words/laid.js';
-import { plainly } from '../../../words/tell.js';
+import type { BlockFigures } from '../../../words/sentences/washes.js';
+import { type Finding, fitted, tell } from '../../../words/tell.js';
 import { chosen } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade, Kind, ResultSwatch } from '../../types.js';
@@ -32,52 +31,65 @@ import {
 } from './score.js';
 
 /** How a target is put: as a step, or as what it is the shadow of. */
-function targetWords({ name, step, shadeOf, castOf }: WashesDrill['blocks'][number]): string {
-  if (step !== undefined) return `${name}: step ${step.toFixed(1)}`;
-  if (shadeOf !== undefined) return `${name}: shaded side of a lit step ${shadeOf.toFixed(1)}`;
-  return `${name}: cast shadow on a lit step ${(castOf as number).toFixed(1)}`;
+function targetOf({ name, step, shadeOf, castOf }: WashesDrill['blocks'][number]): Finding {
+  if (step !== undefined) return tell('washes-target', { name, as: 'step', step });
+  return shadeOf === undefined
+    ? tell('washes-target', { name, as: 'cast', step: castOf as number })
+    : tell('washes-target', { name, as: 'shade', step: shadeOf });
 }
 
-function goalLines(studio: Studio, drill: WashesDrill): string[] {
-  const below =
-    drill.over === undefined
-      ? `${paintName(studio, drill)} on white paper`
-      : `${paintName(studio, drill)} over a dry wash, step ${startStep(studio, drill).toFixed(1)}`;
-  return [below, ...drill.blocks.map(targetWords)];
+function goalLines(studio: Studio, drill: WashesDrill): Finding[] {
+  const over = drill.over === undefined ? undefined : startStep(studio, drill);
+  return [tell('washes-on', { paint: paintName(studio, drill), over }), ...drill.blocks.map(targetOf)];
 }
 
-function blockLine({ block, choice, wanted, seen, score, tooCloseToCall, canReach }: BlockResult): string {
-  const step = seen.colour.step;
-  const asked = `step ${wanted.toFixed(1)} was asked`;
-  if (choice === CANNOT) {
-    return canReach && !tooCloseToCall
-      ? `${block.name}: you gave it up, but the paint reaches step ${step.toFixed(1)}; ${asked}.`
-      : `${block.name}: rightly given up; the paint stops at step ${step.toFixed(1)} and ${asked}.`;
-  }
-  const gives = `${block.name}: ${choice} gives step ${step.toFixed(1)}; ${asked}`;
-  if (tooCloseToCall) return `${gives}, a hair outside half a step, too close to call, so it counts.`;
-  if (score >= 1) return `${gives}, within half a step.`;
-  return `${gives}, so it is ${stepsWords(asShown(step) - asShown(wanted))} too ${step < wanted ? 'light' : 'dark'}.`;
+const blockFigures = ({ block, choice, wanted, seen }: BlockResult): BlockFigures => ({
+  name: block.name,
+  water: choice === CANNOT ? undefined : choice,
+  wanted,
+  step: seen.colour.step,
+});
+
+/** The blocks that came out as asked, then those that did not, by what went wrong. */
+function blocksTold(results: readonly BlockResult[]): [rank: number, finding: Finding][] {
+  const hits = results.filter(({ score }) => score >= 1);
+  const misses = results.filter(({ score }) => score < 1);
+  const gaveUp = misses.filter(({ choice }) => choice === CANNOT);
+  const missed = misses.filter(({ choice }) => choice !== CANNOT);
+  const close = hits.filter(({ tooCloseToCall }) => tooCloseToCall).map(({ block }) => block.name);
+  return [
+    ...ranked(misses.length === 0 ? 0 : 2, hits, () =>
+      tell('washes-hit', { hits: hits.map(blockFigures), close }),
+    ),
+    ...ranked(0, missed, () => tell('washes-missed', { misses: missed.map(blockFigures) })),
+    ...ranked(0, gaveUp, () => tell('washes-given-up', { blocks: gaveUp.map(blockFigures) })),
+  ];
+}
+
+/** A finding on results with its rank; none where there are none. */
+function ranked(rank: number, results: readonly BlockResult[], finding: () => Finding): [number, Finding][] {
+  return results.length === 0 ? [] : [[rank, finding()]];
 }
 
 /** Why even steps of water are not even steps of value, in this paint's own figures. */
-function rangeLines(studio: Studio, drill: WashesDrill): string[] {
+function rangeTold(studio: Studio, drill: WashesDrill): Finding {
   const steps = watersOf(drill).map((water) => laidAt(studio, drill, water).colour.step);
-  const moves = steps.slice(1).map((step, index) => step - (steps[index] as number));
-  const range = `${sentence(paintName(studio, drill))} runs from step ${Math.min(...steps).toFixed(1)} to ${Math.max(...steps).toFixed(1)} on these washes; range belongs to the paint.`;
-  const isUneven = Math.max(...moves) >= Math.max(0.4, 1.5 * Math.min(...moves));
-  if (moves.length < 2 || !isUneven) return [range];
-  return [
-    `${range} From one of these washes to the next it moves ${Math.min(...moves).toFixed(1)} to ${Math.max(...moves).toFixed(1)} steps, so even steps of water are not even steps of value.`,
-  ];
+  const all = steps.slice(1).map((step, index) => step - (steps[index] as number));
+  const [least, most] = [Math.min(...all), Math.max(...all)];
+  const isUneven = all.length >= 2 && most >= Math.max(0.4, 1.5 * least);
+  return tell('washes-range', {
+    paint: paintName(studio, drill),
+    range: [Math.min(...steps), Math.max(...steps)],
+    moves: isUneven ? [least, most] : undefined,
+  });
 }
 
 function strongestPart(
   drill: WashesDrill,
   results: readonly BlockResult[],
   answer: Answer,
-): { readonly score: number; readonly lines: string[] } {
-  if (!drill.strongest) return { score: 1, lines: [] };
+): { readonly score: number; readonly finding?: Finding } {
+  if (!drill.strongest) return { score: 1 };
   const named = chosen(washesFields(drill), answer, 'strongest');
   const picked = results.find(({ block }) => block.name === named.label) as BlockResult;
   const best = results[strongestIndex(results)] as BlockResult;
@@ -86,17 +98,9 @@ function strongestPart(
     results.map(({ seen }) => seen.colour.chroma),
     MODEL_ERROR[picked.seen.evidence].chroma,
   );
-  const chromas = results
-    .map(({ block, seen }) => `${block.name} ${seen.colour.chroma.toFixed(0)}`)
-    .join(', ');
-  return {
-    score: mark / 100,
-    lines: [
-      mark === 100
-        ? `The strongest colour of your washes is in the ${picked.block.name}, as you said: chroma ${chromas}.`
-        : `You named the ${picked.block.name} for the strongest colour; of your washes it is the ${best.block.name}: chroma ${chromas}.`,
-    ],
-  };
+  const chromas = results.map(({ block, seen }) => ({ name: block.name, chroma: seen.colour.chroma }));
+  const is = mark === 100 ? picked.block.name : best.block.name;
+  return { score: mark / 100, finding: tell('washes-strongest', { named: picked.block.name, is, chromas }) };
 }
 
 function ideaOf(results: readonly BlockResult[], strongest: number): string | undefined {
@@ -117,11 +121,14 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
     ...results.map(({ score }) => score),
     ...(drill.strongest ? [strongest.score] : []),
   ]);
-  const worst = results.reduce((low, next) => (next.score < low.score ? next : low));
+  // A block given up has no wash to be judged by its value.
+  const laid = results.filter(({ choice }) => choice !== CANNOT);
+  const worst = (laid.length === 0 ? results : laid).reduce((low, next) =>
+    next.score < low.score ? next : low,
+  );
   const idea = mark >= 85 ? undefined : ideaOf(results, strongest.score);
   const best = bestWashes(studio, drill);
   const bestResults = blockResults(studio, drill, best);
-  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
   const swatches: ResultSwatch[] = [];
   if (drill.over !== undefined) {
     swatches.push({ label: 'dry wash', reflectance: seeLaid(studio, drill.over).reflectance });
@@ -134,19 +141,23 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
-    value: {
-      before: startStep(studio, drill),
-      after: worst.seen.colour.step,
-      asked: aroundStep(worst.wanted),
-      verdict: verdictOf(worst.score),
-      tooCloseToCall: worst.tooCloseToCall,
-    },
-    told: plainly([
-      ...results.map(blockLine),
-      ...strongest.lines,
-      ...rangeLines(studio, drill),
-      mark === 100 ? 'Nothing on this scale does it better.' : `Better: ${label(drill, best)}.`,
-      ...(next === undefined ? [] : [next]),
+    ...(laid.length === 0
+      ? {}
+      : {
+          value: {
+            before: startStep(studio, drill),
+            after: worst.seen.colour.step,
+            asked: aroundStep(worst.wanted),
+            verdict: verdictOf(worst.score),
+            tooCloseToCall: worst.tooCloseToCall,
+          },
+        }),
+    told: fitted([
+      ...blocksTold(results),
+      [1, strongest.finding],
+      [3, rangeTold(studio, drill)],
+      [0, tell('washes-best', { label: mark === 100 ? undefined : label(drill, best) })],
+      [0, idea === undefined ? undefined : tell('advice', { idea })],
     ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: best, label: label(drill, best), mark: 100 },
@@ -172,7 +183,7 @@ export const washesKind = (studio: Studio): Kind<WashesDrill> => ({
       ? [thick]
       : [{ label: 'dry wash', reflectance: seeLaid(studio, drill.over).reflectance }, thick];
   },
-  goalLines: (drill) => plainly(goalLines(studio, drill)),
+  goalLines: (drill) => goalLines(studio, drill),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => bestWashes(studio, drill),
   label: (drill, answer) => label(drill, answer),

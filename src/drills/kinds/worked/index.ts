@@ -6,7 +6,8 @@ import { seeLaid } from '../../../washes/index.js';
 import { IDEAS } from '../../../words/ideas.js';
 import { laidLabel, laidNote, sentence } from '../../../words/laid.js';
 import { reasonFor } from '../../../words/reasons.js';
-import { plainly } from '../../../words/tell.js';
+import { plainly, sayFinding } from '../../../words/tell.js';
+import { WRITTEN } from '../../../words/voice.js';
 import { chosen, requireComplete } from '../../answers.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
 import type { WorkedDrill } from './schema.js';
@@ -57,7 +58,8 @@ function grade(studio: Studio, drill: WorkedDrill, answer: Answer): Grade {
   const mixed = drill.case
     .map((item) => ({ name: item.name, reason: reasonFor(studio, item.laid) }))
     .find(({ reason }) => reason !== undefined);
-  if (mixed?.reason !== undefined) lines.push(`${sentence(mixed.name)}: ${mixed.reason}`);
+  if (mixed?.reason !== undefined)
+    lines.push(`${sentence(mixed.name)}: ${sayFinding(mixed.reason, WRITTEN)}`);
   if (next !== undefined) lines.push(next);
   const weakest = drill.case.map((item) => seeLaid(studio, item.laid).evidence);
   return {

@@ -41,7 +41,7 @@ describe('a graded answer', () => {
     const drill = roof({ painting: ['burnt-sienna', 'ultramarine-blue'] });
     const costly = mixKind.grade(drill, { second: 'alizarin-crimson', amount: '1:1' });
     expect(costly.mark).toBe(free.mark - 8);
-    expect(said(costly).join(' ')).toContain('nowhere else in this painting');
+    expect(said(costly).join(' ')).toContain('nowhere else in the painting');
     const known = mixKind.grade(drill, { second: 'ultramarine-blue', amount: '1:8' });
     expect(said(known).join(' ')).not.toContain('nowhere else');
   });
