@@ -1,6 +1,7 @@
 /** One run of practice: which drills are drawn, what an answer becomes in the record, what a set comes to. */
 
 import { seedOf } from '../chance/draw.js';
+import { chanceByGuessing } from '../drills/chance-by-guessing.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { GENERATED_FAMILIES } from '../drills/make/index.js';
 import type { Studio } from '../paints/index.js';
@@ -25,7 +26,7 @@ import type { Profile } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 import type { AnswerEntry, FeedbackTiming, SaveOutcome, SetChoice, SetItem } from '../tui/kit/deps.js';
 import { FAMILY_REFS } from './family-refs.js';
-import { chanceByGuessing, drillRefs, drillsWithin, palettePaints } from './learner.js';
+import { drillRefs, drillsWithin, palettePaints } from './learner.js';
 import { canShow, MadeDrills } from './made-drills.js';
 import { planPicks } from './plan-picks.js';
 
@@ -59,6 +60,8 @@ export interface RunOptions {
   /** Draws the same sets again from the same record; by the clock when absent. */
   readonly seed: number | undefined;
   readonly plan: PracticePlan | undefined;
+  /** Chance, 0-1, that a drill is guessed, by id, as the build counted it; counted with the answer where it is not there. */
+  readonly chances?: Readonly<Record<string, number>>;
 }
 
 /** An item whose drill is chosen or made when it is first read. */
@@ -210,7 +213,7 @@ export class PracticeRun {
       attempt,
       set: this.#set,
       engine: this.#options.engine,
-      guess: chanceByGuessing(this.#studio, drill as Drill),
+      guess: this.#options.chances?.[drill.id] ?? chanceByGuessing(this.#studio, drill as Drill),
       placing: this.#isPlacing,
     });
   }
