@@ -7,10 +7,10 @@ import { findPalette, type Studio } from '../paints/index.js';
 import type { DrillRef } from '../practice/index.js';
 import { didYouMean } from '../text/nearest.js';
 
-/** Drills that can be done with the paints of a palette. */
+/** Drills that can be done with the paints of a palette, and the worked cases, in which somebody else has mixed. */
 export function drillsWithin(drills: readonly Drill[], palette: readonly string[]): Drill[] {
   const box = new Set(palette);
-  return drills.filter((drill) => paintsIn(drill).every((id) => box.has(id)));
+  return drills.filter((drill) => drill.kind === 'worked' || paintsIn(drill).every((id) => box.has(id)));
 }
 
 /** Paints of a palette by id. @throws UsageError with the nearest ids */
@@ -38,6 +38,7 @@ export function drillRefs(studio: Studio, drills: readonly Drill[]): DrillRef[] 
       family: drill.family,
       level: drill.level,
       ...(guess === undefined ? {} : { guess }),
+      ...(drill.kind === 'worked' ? { isWorked: true as const } : {}),
     };
   });
 }

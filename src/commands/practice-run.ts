@@ -12,7 +12,6 @@ import {
   copyStanding,
   type DrillRef,
   entryFromGrade,
-  type Feedback,
   type HistoryEntry,
   type Mistake,
   nextPlacing,
@@ -24,7 +23,7 @@ import {
 } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
-import type { AnswerEntry, FeedbackTiming, SaveOutcome, SetChoice, SetItem } from '../tui/kit/deps.js';
+import type { AnswerEntry, SaveOutcome, SetChoice, SetItem } from '../tui/kit/deps.js';
 import { FAMILY_REFS } from './family-refs.js';
 import { drillRefs, drillsWithin, palettePaints } from './learner.js';
 import { canShow, MadeDrills } from './made-drills.js';
@@ -35,16 +34,11 @@ const SET_SIZE = 8;
 /** Drills that fill a minute at most; the screens stop at the time, not at the count. */
 const DRILLS_A_MINUTE = 3;
 
-const TIMINGS: Readonly<Record<Feedback, FeedbackTiming>> = {
-  complete: 'each',
-  'every-third': 'third',
-  'end-of-set': 'end',
-};
-
 const REASONS: Readonly<Record<Pick['reason'], string>> = {
   new: 'new to you',
   weak: 'one to work on',
   due: 'due for review',
+  begun: 'begun a short while ago',
   rising: 'on the way up',
   steady: 'to go on with',
   known: 'to keep it fresh',
@@ -196,7 +190,7 @@ export class PracticeRun {
 
   #item(pick: Pick): SetItem[] {
     const { family, level, drill, make, feedback, reason } = pick;
-    const common = { feedback: TIMINGS[feedback], why: REASONS[reason] };
+    const common = { feedback, why: REASONS[reason] };
     if (drill !== undefined) return [{ drillId: drill, ...common }];
     if (make === undefined) return [];
     // Made when it is shown: making a whole set takes longer than drawing the first screen.
