@@ -37,7 +37,7 @@ describe('for a screen reader', () => {
 
   it('speaks the menu entry that is selected', async () => {
     const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ settings }));
-    await stage.shows(/\(selected\) Practise/);
-    await stage.type([DOWN], /\(selected\) Choose/);
+    await stage.shows(/\(selected\) 1 Practise/);
+    await stage.type([DOWN], /\(selected\) 2 Choose/);
   });
 });

@@ -1,5 +1,6 @@
 /** What the screens show of a colour, taken from src/colour once per spectrum. */
 import {
+  bandEnds,
   chromaWord,
   colourInWords,
   formatStep,
@@ -60,6 +61,12 @@ export function lookOf(reflectance: Spectrum): Look {
 /** A value on the learner's scale, from a painter's step: "6.5". */
 export function stepText(step: number, scale: ValueScaleId): string {
   return formatStep(valueFromStep(step), VALUE_SCALES[scale]);
+}
+
+/** A band of painter's steps on the learner's scale: "4.6 to 5.6", "5.0" where both ends read the same. */
+export function bandText(steps: readonly [number, number], scale: ValueScaleId): string {
+  const [low, high] = bandEnds(steps, VALUE_SCALES[scale]);
+  return low === high ? low : `${low} to ${high}`;
 }
 
 /** A Munsell value on the learner's scale: "6.5". */

@@ -35,12 +35,15 @@ function Item({
   );
 }
 
+/** The digit that chooses an entry; there are nine. */
+const numberOf = (index: number): string => (index < 9 ? `${index + 1} ` : '  ');
+
 /** A menu that loses no more than a repeated arrow when keys come quickly: good enough for a page of commands. */
 export function Menu({ items, onSelect }: MenuProps): React.JSX.Element {
   const { state } = useSurroundings();
   return (
     <SelectInput
-      items={[...items]}
+      items={items.map(({ value, label }, index) => ({ value, label: `${numberOf(index)}${label}` }))}
       isFocused={state.overlay === undefined}
       indicatorComponent={Indicator}
       itemComponent={Item}

@@ -6,7 +6,7 @@ import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
 import type { Settings } from '../kit/deps.js';
 import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
-import { lookOf, scaleUnit, stepText } from '../kit/look.js';
+import { bandText, lookOf, scaleUnit, stepText } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import type { Page } from '../kit/page.js';
 import type { ResultScreen, State, World } from '../kit/state.js';
@@ -35,10 +35,9 @@ export function verdictLines(
   const step = (at: number): string => stepText(at, scale);
   if (value !== undefined) {
     const close = value.tooCloseToCall ? '; too close to call' : '';
-    const [low, high] = [...value.asked].map(step).sort((one, other) => Number(one) - Number(other));
     // The learner's numbers beside sentences that count in steps: they carry their unit.
     const unit = scale === 'paper-first' ? '' : `${scaleUnit(scale)} `;
-    const text = `${unit}${step(value.before)} ${arrow} ${step(value.after)}, asked ${between(low ?? '', high ?? '')}${close}`;
+    const text = `${unit}${step(value.before)} ${arrow} ${step(value.after)}, asked ${bandText(value.asked, scale)}${close}`;
     lines.push({ label: 'value', verdict: value.verdict, text });
   }
   if (chroma !== undefined) {

@@ -1,5 +1,5 @@
 /** The mix kind: see schema.ts. */
-import { hueName } from '../../../colour/hue.js';
+import { bandEnds, hueName } from '../../../colour/index.js';
 import { type Aim, COHESION_COST, chromaAsked, hueAsked } from '../../../judgement/index.js';
 import { paintOf, type Studio } from '../../../paints/index.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../../types.js';
@@ -43,7 +43,7 @@ function hueGoal(judged: Solved): string | undefined {
 
 function goalLines(studio: Studio, drill: MixDrill): string[] {
   const known = solved(studio, drill);
-  const [light, dark] = drill.goal.value;
+  const [light, dark] = bandEnds(drill.goal.value);
   const hue = hueGoal(known);
   const lines = [
     `${firstWords(studio, drill)}; wanted: ${AIM_WORDS[drill.goal.aim]}`,
