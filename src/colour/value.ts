@@ -112,16 +112,16 @@ export function bandEnds(
   steps: readonly [number, number],
   scale: ValueScale = PAPER_FIRST,
 ): [string, string] {
-  const { lightest, darkest } = scale;
-  const [least, most] =
-    lightest.step < darkest.step
-      ? ([lightest.step, darkest.step] as const)
-      : ([darkest.step, lightest.step] as const);
-  const beyond = (end: number): string => `${end} (the ${end === darkest.step ? 'darkest' : 'lightest'})`;
+  const ends = [scale.lightest, scale.darkest].sort((one, other) => one.step - other.step);
+  const [least, most] = ends as [ValueScale['lightest'], ValueScale['darkest']];
+  const beyond = (end: ValueScale['lightest']): string =>
+    `${end.step} (the ${end === scale.darkest ? 'darkest' : 'lightest'})`;
   const [low, high] = steps
     .map((step) => scale.stepOf(valueFromStep(step)))
-    .sort((one, other) => one - other) as [number, number];
-  return [low < least ? beyond(least) : low.toFixed(1), high > most ? beyond(most) : high.toFixed(1)];
+    .sort((one, other) => one - other);
+  const shown = (at: number): string =>
+    at < least.step ? beyond(least) : at > most.step ? beyond(most) : at.toFixed(1);
+  return [shown(low as number), shown(high as number)];
 }
 
 /** The ends of a scale in words, lower number first: '1 paper white to 10 darkest dark'. */

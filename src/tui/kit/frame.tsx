@@ -1,7 +1,7 @@
 /** What every screen stands in: a title, the body, notes and the help line. */
 import { Box } from 'ink';
 import type { ReactNode } from 'react';
-import { fitText, padText, widthOf } from '../../text/wrap.js';
+import { fitWords, padText, widthOf } from '../../text/wrap.js';
 import { bindings, shownKeys } from './keys.js';
 import { frameParts, frameRows, innerColumns, isAiry } from './layout.js';
 import { notesOf } from './notes.js';
@@ -54,7 +54,7 @@ export function Frame({ title: own, side: ownSide = '', children }: FrameProps):
       does: binding.does,
       stays: binding.stays === true,
     }));
-  const heading = fitText(title, columns - widthOf(side) - 1, glyphs.cut);
+  const heading = fitWords(title, columns - widthOf(side) - 1, glyphs.cut);
   if (state.settings.screenReader) {
     return (
       <Box flexDirection="column">
