@@ -24,14 +24,17 @@ export function fitText(text: string, columns: number, mark = '…'): string {
   return stringWidth(text) <= columns ? text : `${headOf(text, columns - 1).trimEnd()}${mark}`;
 }
 
-/** What must not end a text whose last words are gone: an open bracket, a comma, a small word. */
-const DANGLING = /(?:\s*\([^)]*|[\s,;:.·]+|\s(?:and|of|the|to|a|with|in|on|by|at))+$/;
+/** What must not end a text whose last words are gone. */
+const DANGLING =
+  /(?:[\s,;:.·]|\s(?:and|or|of|the|to|a|with|in|on|over|under|by|at|from|for|than|step|chroma|hue))+$/;
 
-/** The text shortened to the whole words that fit; a first word longer than that is cut with a mark. */
+/** The text shortened to the whole words that fit, no bracket left open; a first word longer than that is cut with a mark. */
 export function fitWords(text: string, columns: number, mark = '…'): string {
   if (stringWidth(text) <= columns) return text;
-  const [first = ''] = wrapText(text, columns);
-  const whole = text.charAt(first.length) === ' ' ? first.replace(DANGLING, '') : '';
+  const head = headOf(text, columns);
+  const words = text.charAt(head.length) === ' ' ? head : head.slice(0, head.lastIndexOf(' ') + 1);
+  const bracket = words.lastIndexOf('(');
+  const whole = (bracket > words.lastIndexOf(')') ? words.slice(0, bracket) : words).replace(DANGLING, '');
   return whole === '' ? fitText(text, columns, mark) : whole;
 }
 

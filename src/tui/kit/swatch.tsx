@@ -4,7 +4,7 @@ import type { ValueScaleId } from '../../colour/index.js';
 import type { ResultSwatch } from '../../drills/types.js';
 import type { Spectrum } from '../../optics/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { nameLines, wrapText } from '../../text/wrap.js';
+import { fitWords, nameLines, widthOf, wrapText } from '../../text/wrap.js';
 import { type Look, lookOf, scaleUnit, unreadWords, valueText } from './look.js';
 import { type Piece, Row, Rows } from './row.js';
 import { useSurroundings } from './surroundings.js';
@@ -86,6 +86,10 @@ export function PatchWithFacts({
 /** Signs after the name of a colour that the screen cannot show. */
 const OUTSIDE = ' ~';
 
+/** A hue in few columns: its last word, for a yellow green is a green. */
+const hueWord = (hue: string, columns: number, cut: string): string =>
+  widthOf(hue) <= columns ? hue : fitWords(hue.split(' ').at(-1) ?? '', columns, cut);
+
 /** Names over patches side by side, each so many columns wide, and the lines that they take. */
 export function patchNames(
   swatches: readonly Pick<ResultSwatch, 'label' | 'reflectance'>[],
@@ -127,7 +131,7 @@ export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
     valueOnly = false,
     unread,
   } = props;
-  const { state } = useSurroundings();
+  const { state, glyphs } = useSurroundings();
   const look = lookOf(reflectance);
   const { valueScale } = state.settings;
   const words = unread === 'value' ? [] : wrapText(look.words, columns).slice(0, wordRows);
@@ -136,7 +140,7 @@ export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
     unread === 'figures'
       ? []
       : unread === 'value'
-        ? [unreadWords(look)]
+        ? [hueWord(unreadWords(look), columns, glyphs.cut)]
         : [value, ...(valueOnly ? [] : [`chroma ${look.chroma.toFixed(0)}`])];
   const mark = look.inScreenGamut || state.colourLevel === 0 ? '' : OUTSIDE;
   const lines = Array.from({ length: nameRows }, (_, at): Piece[] => {
