@@ -17,11 +17,6 @@ function compress(ratio: number): number {
   return ratio > EPSILON ? Math.cbrt(ratio) : (KAPPA * ratio + 16) / 116;
 }
 
-function expand(f: number): number {
-  const cubed = f * f * f;
-  return cubed > EPSILON ? cubed : (116 * f - 16) / KAPPA;
-}
-
 /**
  * CIELAB from tristimulus values.
  * @param white of the same illuminant and observer, same scale: see `whiteOf`
@@ -32,16 +27,6 @@ export function xyzToLab(xyz: Xyz, white: Xyz): Lab {
   const fy = compress(xyz.y / white.y);
   const fz = compress(xyz.z / white.z);
   return { l: 116 * fy - 16, a: 500 * (fx - fy), b: 200 * (fy - fz) };
-}
-
-/** Tristimulus values from CIELAB: the inverse of {@link xyzToLab}. */
-export function labToXyz(lab: Lab, white: Xyz): Xyz {
-  const fy = (lab.l + 16) / 116;
-  return {
-    x: white.x * expand(fy + lab.a / 500),
-    y: white.y * expand(fy),
-    z: white.z * expand(fy - lab.b / 200),
-  };
 }
 
 /** L* from luminance factor Y, both 0-100. */

@@ -104,6 +104,26 @@ export function formatStep(value: number, scale: ValueScale = PAPER_FIRST): stri
   return scale.stepOf(value).toFixed(1);
 }
 
+/**
+ * The ends of a band of painter's steps as numbers on a scale, lower number first, to one decimal: '4.6', '5.6'. A band may go on
+ * beyond what can be painted; the scale does not: '7.9', '10 (the darkest)'.
+ */
+export function bandEnds(
+  steps: readonly [number, number],
+  scale: ValueScale = PAPER_FIRST,
+): [string, string] {
+  const ends = [scale.lightest, scale.darkest].sort((one, other) => one.step - other.step);
+  const [least, most] = ends as [ValueScale['lightest'], ValueScale['darkest']];
+  const beyond = (end: ValueScale['lightest']): string =>
+    `${end.step} (the ${end === scale.darkest ? 'darkest' : 'lightest'})`;
+  const [low, high] = steps
+    .map((step) => scale.stepOf(valueFromStep(step)))
+    .sort((one, other) => one - other);
+  const shown = (at: number): string =>
+    at < least.step ? beyond(least) : at > most.step ? beyond(most) : at.toFixed(1);
+  return [shown(low as number), shown(high as number)];
+}
+
 /** The ends of a scale in words, lower number first: '1 paper white to 10 darkest dark'. */
 export function scaleEnds(scale: ValueScale = PAPER_FIRST): string {
   const ends = [scale.lightest, scale.darkest].sort((one, other) => one.step - other.step);

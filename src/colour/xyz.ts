@@ -37,9 +37,6 @@ const OBSERVERS: Readonly<Record<ObserverId, Observer>> = {
   'D50-10': observer(d50Observer10),
 };
 
-/** Every observer there is. */
-export const OBSERVER_IDS = Object.keys(OBSERVERS) as readonly ObserverId[];
-
 function observer(table: WeightTable): Observer {
   const [x = Number.NaN, y = Number.NaN, z = Number.NaN] = table.white;
   return {

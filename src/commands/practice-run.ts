@@ -1,6 +1,7 @@
 /** One run of practice: which drills are drawn, what an answer becomes in the record, what a set comes to. */
 
 import { seedOf } from '../chance/draw.js';
+import { chanceByGuessing } from '../drills/chance-by-guessing.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { GENERATED_FAMILIES } from '../drills/make/index.js';
 import type { Studio } from '../paints/index.js';
@@ -11,7 +12,6 @@ import {
   copyStanding,
   type DrillRef,
   entryFromGrade,
-  type Feedback,
   type HistoryEntry,
   type Mistake,
   nextPlacing,
@@ -23,9 +23,9 @@ import {
 } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
-import type { AnswerEntry, FeedbackTiming, SaveOutcome, SetChoice, SetItem } from '../tui/kit/deps.js';
+import type { AnswerEntry, SaveOutcome, SetChoice, SetItem } from '../tui/kit/deps.js';
 import { FAMILY_REFS } from './family-refs.js';
-import { chanceByGuessing, drillRefs, drillsWithin, palettePaints } from './learner.js';
+import { drillRefs, drillsWithin, palettePaints } from './learner.js';
 import { canShow, MadeDrills } from './made-drills.js';
 import { planPicks } from './plan-picks.js';
 
@@ -34,16 +34,11 @@ const SET_SIZE = 8;
 /** Drills that fill a minute at most; the screens stop at the time, not at the count. */
 const DRILLS_A_MINUTE = 3;
 
-const TIMINGS: Readonly<Record<Feedback, FeedbackTiming>> = {
-  complete: 'each',
-  'every-third': 'third',
-  'end-of-set': 'end',
-};
-
 const REASONS: Readonly<Record<Pick['reason'], string>> = {
   new: 'new to you',
   weak: 'one to work on',
   due: 'due for review',
+  begun: 'begun a short while ago',
   rising: 'on the way up',
   steady: 'to go on with',
   known: 'to keep it fresh',
@@ -59,6 +54,8 @@ export interface RunOptions {
   /** Draws the same sets again from the same record; by the clock when absent. */
   readonly seed: number | undefined;
   readonly plan: PracticePlan | undefined;
+  /** Chance, 0-1, that a drill is guessed, by id, as the build counted it; counted with the answer where it is not there. */
+  readonly chances?: Readonly<Record<string, number>>;
 }
 
 /** An item whose drill is chosen or made when it is first read. */
@@ -193,7 +190,7 @@ export class PracticeRun {
 
   #item(pick: Pick): SetItem[] {
     const { family, level, drill, make, feedback, reason } = pick;
-    const common = { feedback: TIMINGS[feedback], why: REASONS[reason] };
+    const common = { feedback, why: REASONS[reason] };
     if (drill !== undefined) return [{ drillId: drill, ...common }];
     if (make === undefined) return [];
     // Made when it is shown: making a whole set takes longer than drawing the first screen.
@@ -210,7 +207,7 @@ export class PracticeRun {
       attempt,
       set: this.#set,
       engine: this.#options.engine,
-      guess: chanceByGuessing(this.#studio, drill as Drill),
+      guess: this.#options.chances?.[drill.id] ?? chanceByGuessing(this.#studio, drill as Drill),
       placing: this.#isPlacing,
     });
   }

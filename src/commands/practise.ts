@@ -3,7 +3,7 @@
 import { findFamily } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds/index.js';
 import { UsageError } from '../errors.js';
-import { shippedDrills } from '../files/shipped.js';
+import { shipped } from '../files/shipped.js';
 import { libraryStudio } from '../paints/index.js';
 import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
@@ -105,8 +105,14 @@ export async function practise(
     return 2;
   }
   const profile = await openProfile(settingFlags(options));
-  const drills = await shippedDrills(studio);
-  const practice = new PracticeRun(studio, profile, drills, { engine: version, minutes, seed, plan });
+  const { drills, chances } = await shipped(studio);
+  const practice = new PracticeRun(studio, profile, drills, {
+    engine: version,
+    minutes,
+    seed,
+    plan,
+    chances,
+  });
   const { valueScale, palette, screenReader, colour } = profile.settings.values;
   const startAt: StartAt = home
     ? { screen: 'home' }

@@ -45,16 +45,6 @@ export function filmReflectance(absorption: number, scattering: number, ground: 
 }
 
 /**
- * Reflectance of an infinitely thick film from K/S (Kubelka and Munk 1931), in the form that keeps its digits for large K/S.
- * @param ratio K/S, 0 or more
- * @returns internal reflectance 0-1
- */
-export function masstoneReflectance(ratio: number): number {
-  if (ratio === Number.POSITIVE_INFINITY) return 0;
-  return 1 / (1 + ratio + Math.sqrt(ratio) * Math.sqrt(ratio + 2));
-}
-
-/**
  * K/S from the reflectance of an infinitely thick film (Kubelka and Munk 1931).
  * @param reflectance internal, above 0 and up to 1
  * @throws RangeError outside that range
@@ -64,19 +54,4 @@ export function absorptionOverScattering(reflectance: number): number {
     throw new RangeError(`reflectance must be above 0 and at most 1, got ${reflectance}`);
   }
   return (1 - reflectance) ** 2 / (2 * reflectance);
-}
-
-/**
- * Internal transmittance of a film in one band: T = b / (a·sinh bSX + b·cosh bSX).
- * @param absorption K times the load
- * @param scattering S times the load
- * @returns 0-1
- */
-export function filmTransmittance(absorption: number, scattering: number): number {
-  const k = Math.min(absorption, THICKEST);
-  const s = Math.min(scattering, THICKEST);
-  const g = Math.sqrt(k * (k + 2 * s));
-  if (g < 1e-6) return 1 / (1 + k + s);
-  if (g > 300) return 0;
-  return g / ((s + k) * Math.sinh(g) + g * Math.cosh(g));
 }

@@ -1,6 +1,6 @@
 /** One drill of a family at a level: a fresh written one, else one to be made, else the written one met longest ago. */
 import { type Draw, fraction } from '../chance/draw.js';
-import { atLevel, isFresh, pickDrill } from './pick-drill.js';
+import { atLevel, isFresh, type PickState, pickDrill } from './pick-drill.js';
 import type { DrillRef, FamilyRef } from './refs.js';
 import type { Standing } from './standing.js';
 
@@ -49,10 +49,20 @@ export class DrillDrawer {
     return level === undefined ? written.length > 0 : written.some((drill) => drill.level === level);
   }
 
+  /** A written worked case of a family that would be more than recalled; undefined when there is none. */
+  worked(family: string): Drawn | undefined {
+    const state = this.#state();
+    const pool = (this.#byFamily.get(family) ?? []).filter(
+      (drill) => drill.isWorked === true && isFresh(drill, state),
+    );
+    const drill = pool.length > 0 ? pickDrill(pool, state, () => fraction(this.#draw)) : undefined;
+    return drill && this.#take(drill);
+  }
+
   /** @returns undefined when there is nothing else left than the drill just done */
   drill(family: string, level: number): Drawn | undefined {
-    const { standing, now, generated } = this.#source;
-    const state = { standing, nowMs: now.getTime(), last: this.#last, used: this.#used };
+    const { generated } = this.#source;
+    const state = this.#state();
     const pool = atLevel(this.#byFamily.get(family) ?? [], level);
     const drill = pool.length > 0 ? pickDrill(pool, state, () => fraction(this.#draw)) : undefined;
     const seed = this.#draw(0x7fff_ffff);
@@ -61,9 +71,17 @@ export class DrillDrawer {
       this.#last = '';
       return { level, make: { seed } };
     }
-    if (drill === undefined) return undefined;
-    this.#used.set(drill.id, (this.#used.get(drill.id) ?? 0) + 1);
-    this.#last = drill.id;
-    return { level: drill.level, drill: drill.id };
+    return drill && this.#take(drill);
+  }
+
+  #state(): PickState {
+    const { standing, now } = this.#source;
+    return { standing, nowMs: now.getTime(), last: this.#last, used: this.#used };
+  }
+
+  #take({ id, level }: DrillRef): Drawn {
+    this.#used.set(id, (this.#used.get(id) ?? 0) + 1);
+    this.#last = id;
+    return { level, drill: id };
   }
 }

@@ -1,27 +1,31 @@
 /**
  * When the result of an answer is shown: fading feedback (guidance hypothesis, R. Schmidt; challenge point, M.
- * Guadagnoli and T. Lee 2004). Complete at levels 1-3, after every third answer at level 4, at the end at level 5.
+ * Guadagnoli and T. Lee 2004). Each at once at levels 1-3, three together at level 4, all at the end of the set at level 5.
  */
-export type Feedback = 'complete' | 'every-third' | 'end-of-set';
+export type Feedback = 'each' | 'third' | 'end';
+
+/** Results that are shown together where every third answer brings them. */
+const TOGETHER = 3;
 
 export function feedbackFor(level: number): Feedback {
-  return level <= 3 ? 'complete' : level === 4 ? 'every-third' : 'end-of-set';
+  return level <= 3 ? 'each' : level === 4 ? 'third' : 'end';
+}
+
+/** An answer whose result has not been shown. */
+export interface HeldAnswer {
+  /** Its place among the answers of the set, from 0. */
+  readonly place: number;
+  readonly feedback: Feedback;
 }
 
 /**
- * For each answer of a set, which answers (their places, from 0) are explained after it. Every place occurs once;
- * what is still held back at the end comes after the last answer.
+ * Which results are due after an answer, in the order of their answers; what is still held back when the set ends is shown with its
+ * summary.
+ * @param held every answer still held back, the one just given last
  */
-export function feedbackPlan(levels: readonly number[]): readonly (readonly number[])[] {
-  const held: Record<'every-third' | 'end-of-set', number[]> = { 'every-third': [], 'end-of-set': [] };
-  return levels.map((level, place) => {
-    const due: number[] = [];
-    const feedback = feedbackFor(level);
-    if (feedback === 'complete') due.push(place);
-    else held[feedback].push(place);
-    if (held['every-third'].length === 3) due.push(...held['every-third'].splice(0));
-    if (place === levels.length - 1)
-      due.push(...held['every-third'].splice(0), ...held['end-of-set'].splice(0));
-    return due.sort((a, b) => a - b);
-  });
+export function dueResults(held: readonly HeldAnswer[]): readonly number[] {
+  const placesOf = (wanted: Feedback): number[] =>
+    held.flatMap(({ place, feedback }) => (feedback === wanted ? [place] : []));
+  const thirds = placesOf('third');
+  return [...placesOf('each'), ...(thirds.length >= TOGETHER ? thirds : [])];
 }

@@ -10,7 +10,7 @@ export {
   sessionMark,
 } from './entry.js';
 export type { Feedback } from './feedback.js';
-export { feedbackFor, feedbackPlan } from './feedback.js';
+export { dueResults, feedbackFor } from './feedback.js';
 export type { FigureRow } from './figure-rows.js';
 export { figureRows, figuresInWords } from './figure-rows.js';
 export { comparedWithLast } from './last-time.js';
@@ -34,7 +34,6 @@ export {
   addAnswer,
   copyStanding,
   emptyStanding,
-  foldHistory,
   foldSorted,
   levelIn,
   placingIsOpen,

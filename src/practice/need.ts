@@ -9,17 +9,20 @@ import { setsOfModel } from './totals.js';
 import { isRising } from './trend.js';
 
 /** Below this share of answers known a family is weak. */
-const WEAK_BELOW = 0.5;
-/** After this many answers a family is weak as well while they look more like guessing than like knowledge. */
+export const WEAK_BELOW = 0.5;
+/**
+ * From this many answers on a family rises or is steady; and is weak as well while they look more like guessing than like
+ * knowledge.
+ */
 const ENOUGH_ANSWERS = 4;
 /** A family this many levels below the middle one is weak too. */
 const WEAK_LEVELS_BEHIND = 2;
 
 /**
- * `new` not met yet, `weak` often missed or left behind, `due` about to be forgotten; below the top `rising` where the
- * last sets rise and `steady` where they do not; `known` at the top.
+ * `new` not met yet, `weak` often missed or left behind, `due` about to be forgotten; below the top `begun` where the answers are too
+ * few to tell, `rising` where the last sets rise and `steady` where they do not; `known` at the top.
  */
-export type Reason = 'new' | 'weak' | 'due' | 'rising' | 'steady' | 'known';
+export type Reason = 'new' | 'weak' | 'due' | 'begun' | 'rising' | 'steady' | 'known';
 
 export interface FamilyNeed {
   readonly family: FamilyRef;
@@ -56,9 +59,11 @@ export function familyNeeds(standing: Standing, families: readonly FamilyRef[], 
       };
     const level = known.level.level;
     const recall = recallAt(known.memory, nowMs);
-    const looksGuessed = known.answers >= ENOUGH_ANSWERS && known.level.evidence < 0;
+    const isEnough = known.answers >= ENOUGH_ANSWERS;
+    const looksGuessed = isEnough && known.level.evidence < 0;
     const isWeak = known.recent < WEAK_BELOW || looksGuessed || level <= middle - WEAK_LEVELS_BEHIND;
-    const below = isRising(setsOfModel(known.sets, known.last.model)) ? 'rising' : 'steady';
+    const told = isRising(setsOfModel(known.sets, known.last.model)) ? 'rising' : 'steady';
+    const below = isEnough ? told : 'begun';
     const reason = isWeak ? 'weak' : recall < WANTED_RECALL ? 'due' : level < TOP_LEVEL ? below : 'known';
     return { family, reason, level, recall, recent: known.recent, answers: known.answers };
   });

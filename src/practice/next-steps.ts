@@ -2,7 +2,7 @@
 
 import { levelOutlook, TOP_LEVEL } from './levels.js';
 import type { FamilyNeed } from './need.js';
-import { familyNeeds } from './need.js';
+import { familyNeeds, WEAK_BELOW } from './need.js';
 import type { FamilyRef } from './refs.js';
 import { dueAt } from './spacing.js';
 import type { Standing } from './standing.js';
@@ -30,9 +30,9 @@ const startWords = (level: number): string =>
 
 function adviceFor(standing: Standing, need: FamilyNeed, isFirst: boolean): string {
   const { family, reason, level } = need;
-  if (reason === 'new') return `${family.title}: not met yet; ${startWords(level)}.`;
+  if (reason === 'new' || need.answers === 0) return `${family.title}: not met yet; ${startWords(level)}.`;
   if (reason === 'weak')
-    return `${family.title}: often missed of late${level > 1 ? `, now at level ${level}` : ''}${isFirst ? '; more than half of the next set goes to what is weak' : ''}.`;
+    return `${family.title}: ${need.recent < WEAK_BELOW && need.answers > 1 ? 'often missed of late' : 'not settled yet'}${level > 1 ? `, now at level ${level}` : ''}${isFirst ? '; more than half of the next set goes to what is weak' : ''}.`;
   if (reason === 'due') return `${family.title}: due for review.`;
   const outlook = outlookWords(standing, family.id);
   return `${family.title}: level ${level}${reason === 'rising' ? ', on the way up' : ''}. ${outlook}`;
@@ -53,7 +53,7 @@ export function nextSteps(standing: Standing, families: readonly FamilyRef[], no
     ...pick('weak').sort((a, b) => a.recent - b.recent),
     ...pick('due').sort((a, b) => a.recall - b.recall),
     ...pick('new').slice(0, 1),
-    ...[...pick('rising'), ...pick('steady')].sort((a, b) => b.level - a.level),
+    ...[...pick('rising'), ...pick('steady'), ...pick('begun')].sort((a, b) => b.level - a.level),
   ];
   if (ordered.length > 0)
     return ordered.slice(0, most).map((need, place) => adviceFor(standing, need, place === 0));

@@ -15,4 +15,6 @@ export interface DrillRef {
   readonly level: number;
   /** Chance that a blind choice is good, 0-1; by level when absent. */
   readonly guess?: number;
+  /** A worked case: it is solved already, and is to be read. */
+  readonly isWorked?: true;
 }

@@ -8,7 +8,7 @@ import { type Drawn, DrillDrawer, type Source } from './draw-drill.js';
 import type { Feedback } from './feedback.js';
 import { feedbackFor } from './feedback.js';
 import type { FamilyNeed, Reason } from './need.js';
-import { familyNeeds } from './need.js';
+import { familyNeeds, WEAK_BELOW } from './need.js';
 import { shareOut } from './shares.js';
 
 export interface SetRequest extends Source {
@@ -29,13 +29,18 @@ export interface Pick extends Drawn {
   readonly idea?: string;
 }
 
-/**
- * The level of the next drill of a family in a set. A worked case opens a new family and comes again while the family
- * fails; in between, and beside it, the learner decides.
- */
-function shownLevel({ level, reason }: FamilyNeed, already: number): number {
-  if (level > 1 || reason === 'weak') return level;
-  return reason === 'new' && already === 0 ? 1 : 2;
+/** Whether the first drill of a family in a set is a worked case: the family begins at level 1, or fails. */
+const opensWorked = ({ level, reason, recent }: FamilyNeed): boolean =>
+  (reason === 'new' && level === 1) || (reason === 'weak' && recent < WEAK_BELOW);
+
+/** The level of the other drills: at level 1 the learner decides in between, unless the family fails. */
+const shownLevel = ({ level, reason }: FamilyNeed): number => (level > 1 || reason === 'weak' ? level : 2);
+
+/** The next drill of a family; of worked cases a failing family is given only one not seen for a while. */
+function drawNext(drawer: DrillDrawer, need: FamilyNeed, isFirst: boolean): Drawn | undefined {
+  const { id } = need.family;
+  const worked = isFirst && opensWorked(need) ? drawer.worked(id) : undefined;
+  return worked ?? drawer.drill(id, isFirst && need.reason === 'new' ? need.level : shownLevel(need));
 }
 
 /**
@@ -64,7 +69,7 @@ export function chooseSet(request: SetRequest): Pick[] {
   return order.flatMap((need): Pick[] => {
     const { id } = need.family;
     const already = given.get(id) ?? 0;
-    const drawn = drawer.drill(id, asked ?? shownLevel(need, already));
+    const drawn = asked === undefined ? drawNext(drawer, need, already === 0) : drawer.drill(id, asked);
     if (drawn === undefined) return [];
     given.set(id, already + 1);
     return [{ ...drawn, family: id, reason: need.reason, feedback: feedbackFor(drawn.level) }];

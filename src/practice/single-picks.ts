@@ -21,7 +21,7 @@ export function nextPlacing(source: Source): Pick | undefined {
   if (from.length === 0) return undefined;
   const family = pick(from, draw).id;
   const drawn = drawer.drill(family, nextLevel);
-  return drawn && { ...drawn, family, reason: 'placing', feedback: 'complete' };
+  return drawn && { ...drawn, family, reason: 'placing', feedback: 'each' };
 }
 
 /**
@@ -44,6 +44,6 @@ export function chooseMend(
     const drawn = new DrillDrawer({ ...source, drills }, draw).drill(family, level);
     if (drawn === undefined) return [];
     if (drawn.drill !== undefined) taken.add(drawn.drill);
-    return [{ ...drawn, family, reason: 'mend', feedback: 'complete', idea: mistake.idea }];
+    return [{ ...drawn, family, reason: 'mend', feedback: 'each', idea: mistake.idea }];
   });
 }

@@ -173,16 +173,7 @@ export function placingIsOpen(standing: Standing): boolean {
   return answers === standing.placing.length && placementOf(standing.placing).nextLevel !== undefined;
 }
 
-/** The standing after a list of answers, in order of time whatever the order of the list. */
-export function foldHistory(entries: Iterable<HistoryEntry>): Standing {
-  const list = [...entries];
-  const standing = emptyStanding();
-  for (const entry of list) addAnswer(standing, entry);
-  if (!standing.isOutOfOrder) return standing;
-  return foldSorted(list);
-}
-
-/** The fold in order of time; equal times keep the order of the list. */
+/** The standing after a list of answers, in order of time whatever the order of the list; equal times keep it. */
 export function foldSorted(entries: readonly HistoryEntry[]): Standing {
   const timed = entries.map((entry) => ({ entry, atMs: Date.parse(entry.at) }));
   timed.sort((a, b) => a.atMs - b.atMs);

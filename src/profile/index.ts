@@ -1,5 +1,5 @@
 /** Everything of a learner that is on disk: settings, record, their places. */
-export { learnerFolder, learnerName, listLearners } from './learners.js';
+export { learnerFolder, learnerName } from './learners.js';
 export type { ProfilePaths } from './paths.js';
 export { findPaths } from './paths.js';
 export type { LearnerFiles } from './place.js';

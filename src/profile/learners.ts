@@ -1,17 +1,12 @@
 /** Learners by name, and the folder of each. */
 import { createHash } from 'node:crypto';
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { UsageError } from '../errors.js';
-import { readWhole } from '../files/read.js';
 import { cleanText } from '../text/sanitize.js';
 
 /** The learner when none is named. */
 export const DEFAULT_LEARNER = 'me';
 /** Longest name that is shown, in characters; the folder tells longer ones apart as well. */
 const SHOWN = 60;
-/** Largest file with a learner's name, bytes. */
-const MOST_CARD_BYTES = 10_000;
 /** Longest name that is taken. */
 const MOST = 1000;
 
@@ -44,26 +39,4 @@ export function learnerFolder(name: string): string {
     .replace(/-+$/, '');
   const digest = createHash('sha256').update(name, 'utf8').digest('hex').slice(0, 12);
   return plain === '' ? digest : `${plain}-${digest}`;
-}
-
-/** Names of the learners who have a folder, sorted; a folder without a readable name is passed over. */
-export function listLearners(dataFolder: string): string[] {
-  try {
-    return readdirSync(join(dataFolder, 'learners'))
-      .flatMap((folder) => {
-        try {
-          const read = JSON.parse(
-            readWhole(join(dataFolder, 'learners', folder, 'learner.json'), MOST_CARD_BYTES),
-          );
-          return typeof read?.name === 'string' && learnerFolder(read.name) === folder
-            ? [read.name as string]
-            : [];
-        } catch {
-          return [];
-        }
-      })
-      .sort((a, b) => a.localeCompare(b, 'en'));
-  } catch {
-    return [];
-  }
 }

@@ -24,6 +24,36 @@ export function fitText(text: string, columns: number, mark = '…'): string {
   return stringWidth(text) <= columns ? text : `${headOf(text, columns - 1).trimEnd()}${mark}`;
 }
 
+/** What must not end a text whose last words are gone. */
+const DANGLING =
+  /(?:[\s,;:.·]|\s(?:and|or|of|the|to|a|with|in|on|over|under|by|at|from|for|than|step|chroma|hue))+$/;
+
+/** The text shortened to the whole words that fit, no bracket left open; a first word longer than that is cut with a mark. */
+export function fitWords(text: string, columns: number, mark = '…'): string {
+  if (stringWidth(text) <= columns) return text;
+  const head = headOf(text, columns);
+  const words = text.charAt(head.length) === ' ' ? head : head.slice(0, head.lastIndexOf(' ') + 1);
+  const bracket = words.lastIndexOf('(');
+  const whole = (bracket > words.lastIndexOf(')') ? words.slice(0, bracket) : words).replace(DANGLING, '');
+  return whole === '' ? fitText(text, columns, mark) : whole;
+}
+
+/**
+ * Names side by side, in lines: broken over several where there are so many, else shortened to whole words, to their last where
+ * the first would not tell two apart.
+ * @param rows lines for each name
+ */
+export function nameLines(names: readonly string[], columns: number, rows: number, mark = '…'): string[][] {
+  const broken = names.map((name) => wrapText(name, columns));
+  if (broken.every((lines, index) => lines.length <= rows && lines.join(' ') === names[index])) return broken;
+  const heads = names.map((name) => fitWords(name, columns, mark));
+  return names.map((name, index) => {
+    const head = heads[index] ?? '';
+    const isAlone = heads.every((other, at) => at === index || other !== head);
+    return [isAlone ? head : fitWords(name.split(' ').at(-1) ?? '', columns, mark)];
+  });
+}
+
 /** The text cut or filled with blanks to exactly the columns given. */
 export function padText(text: string, columns: number, side: 'left' | 'right' = 'right'): string {
   const fitted = fitText(text, columns);

@@ -1,5 +1,5 @@
 /** How a learner is spoken to: on which scale values are counted, and whether the words are read or heard. */
-import { formatStep, VALUE_SCALES, type ValueScaleId, valueFromStep } from '../colour/value.js';
+import { bandEnds, formatStep, VALUE_SCALES, type ValueScaleId, valueFromStep } from '../colour/value.js';
 
 export interface Voice {
   readonly scale: ValueScaleId;
@@ -26,9 +26,9 @@ export function stepWords(step: number, voice: Voice): string {
 }
 
 /** A band of painter's steps on the learner's scale, lower number first: "4.9 to 5.9". */
-export function bandText(band: readonly [number, number], voice: Voice): string {
-  const [low, high] = band.map((step) => stepText(step, voice)).sort((a, b) => Number(a) - Number(b));
-  return low === high ? `${low}` : `${low} to ${high}`;
+export function bandText(band: readonly [number, number], { scale }: Pick<Voice, 'scale'>): string {
+  const [low, high] = bandEnds(band, VALUE_SCALES[scale]);
+  return low === high ? low : `${low} to ${high}`;
 }
 
 /** Signs that a screen reader leaves out or misreads, as it should say them. */

@@ -5,19 +5,7 @@ import { solve } from '../../src/drills/kinds/mix/solve.js';
 import { findPalette, libraryStudio, type Pigment, paintOf } from '../../src/paints/index.js';
 import { bestBetween, madeUp, type Open, puddleReflectance } from '../../src/washes/index.js';
 import { against, type BenchRow } from './base.js';
-
-/** The arithmetic that one film of two paints needs, 38 bands, nothing else: the base. */
-function bareLoop(a: Pigment, b: Pigment, la: number, lb: number, ground: number, out: Float64Array): void {
-  for (let band = 0; band < 38; band++) {
-    const k = la * (a.K[band] as number) + lb * (b.K[band] as number);
-    const s = la * (a.S[band] as number) + lb * (b.S[band] as number);
-    const g = Math.sqrt(k * (k + 2 * s));
-    const e = Math.exp(-2 * g);
-    const c = (g * (1 + e)) / (1 - e);
-    const r = (s - ground * (s + k - c)) / (s + k - ground * s + c);
-    out[band] = 0.01 + (0.99 * 0.4 * r) / (1 - 0.6 * r);
-  }
-}
+import { bareLoop, LOOPS_PER_MS, msEquivalent } from './film-loop.js';
 
 /** The films that one prediction needs, 38 bands at each thickness of the tooth, and nothing else. */
 function bareFilms(a: Pigment, b: Pigment, tooth: readonly number[], out: Float64Array): void {
@@ -25,12 +13,6 @@ function bareFilms(a: Pigment, b: Pigment, tooth: readonly number[], out: Float6
 }
 
 const TOUCHES = [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1];
-
-/**
- * The machine that a figure in ms equivalent speaks of runs the bare loop of one film so often in a millisecond; "x ms equivalent"
- * is x ms there, whatever machine the ratio was measured on.
- */
-const LOOPS_PER_MS = 1220;
 
 /** Rows for the report. */
 export function benchCore(): BenchRow[] {
@@ -85,8 +67,6 @@ export function benchCore(): BenchRow[] {
     9,
   );
   const base = 'the bare loop of one film';
-  const equivalent = ({ ratio }: { ratio: number }): string =>
-    `${Math.round(ratio / LOOPS_PER_MS)} ms equivalent`;
   return [
     {
       name: 'one prediction',
@@ -101,14 +81,14 @@ export function benchCore(): BenchRow[] {
       ratio: search.ratio,
       base,
       atMost: 50 * LOOPS_PER_MS,
-      note: equivalent(search),
+      note: msEquivalent(search.ratio),
     },
     {
       name: 'best mixture, three of twelve paints',
       ratio: three.ratio,
       base,
       atMost: 100 * LOOPS_PER_MS,
-      note: equivalent(three),
+      note: msEquivalent(three.ratio),
     },
   ];
 }

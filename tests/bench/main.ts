@@ -1,4 +1,5 @@
 /** `npm run bench`: ratios, not times; run it on a quiet machine. `npm run bench core` runs one part. */
+import { benchAnswer } from './answer.js';
 import { printRows } from './base.js';
 import { benchCore } from './core.js';
 import { benchQuiz } from './quiz.js';
@@ -7,6 +8,7 @@ import { benchStart } from './start.js';
 
 const PARTS = {
   core: ['Optics and search', benchCore],
+  answer: ['An answer', benchAnswer],
   start: ['Start', benchStart],
   record: ['A record of 100,000 answers', benchRecord],
   quiz: ['A class of 200', benchQuiz],

@@ -5,13 +5,13 @@ import {
   hueDifference,
   hueOf,
   type Lab,
-  labToXyz,
   lightnessFromY,
   reflectanceToLab,
   xyzToLab,
 } from '../../src/colour/lab.js';
-import { OBSERVER_IDS, whiteOf } from '../../src/colour/xyz.js';
-import { anyReflectance, flat } from './helpers/spectra.js';
+import { whiteOf } from '../../src/colour/xyz.js';
+import { labToXyz } from './helpers/lab-to-xyz.js';
+import { anyReflectance, flat, OBSERVER_IDS } from './helpers/spectra.js';
 
 const WHITE = whiteOf('D65-2');
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });

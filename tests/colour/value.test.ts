@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   BLACK_FIRST,
+  bandEnds,
   formatStep,
   lightnessFromMunsellValue,
   munsellValueFromY,
@@ -110,5 +111,26 @@ describe('value words', () => {
     [0, 'near black'],
   ])('V %d is %s', (v, word) => {
     expect(valueWord(v)).toBe(word);
+  });
+});
+
+describe('a band of steps', () => {
+  it('ends where the scale ends, whatever lies beyond', () => {
+    expect(bandEnds([4.6, 5.6])).toEqual(['4.6', '5.6']);
+    expect(bandEnds([7.9, 10.4])).toEqual(['7.9', '10 (the darkest)']);
+    expect(bandEnds([0.6, 2])).toEqual(['1 (the lightest)', '2.0']);
+    expect(bandEnds([4.6, 5.6], BLACK_FIRST), 'lower number first').toEqual(['4.9', '5.9']);
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 12, noNaN: true }),
+        fc.double({ min: 0, max: 12, noNaN: true }),
+        (one, other) => {
+          for (const end of bandEnds([Math.min(one, other), Math.max(one, other)])) {
+            expect(Number.parseFloat(end)).toBeGreaterThanOrEqual(1);
+            expect(Number.parseFloat(end)).toBeLessThanOrEqual(10);
+          }
+        },
+      ),
+    );
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { OBSERVER_IDS, reflectanceToXyz, whiteOf } from '../../src/colour/xyz.js';
-import { anyReflectance, flat } from './helpers/spectra.js';
+import { reflectanceToXyz, whiteOf } from '../../src/colour/xyz.js';
+import { anyReflectance, flat, OBSERVER_IDS } from './helpers/spectra.js';
 
 describe.each(OBSERVER_IDS)('observer %s', (observer) => {
   const white = whiteOf(observer);

@@ -1,5 +1,6 @@
 /** A run of practice on the shipped drills: placing, levels by hand, no repeats of drills or things, mending. */
 import { describe, expect, it } from 'vitest';
+import { drillRefs, drillsWithin, palettePaints } from '../../src/commands/learner.js';
 import { MadeDrills } from '../../src/commands/made-drills.js';
 import { PracticeRun } from '../../src/commands/practice-run.js';
 import type { Drill } from '../../src/drills/kinds/index.js';
@@ -137,4 +138,13 @@ describe('made drills', () => {
     expect(usedBy(other.make(request)).filter((key) => used.includes(key))).toEqual([]);
     expect(new MadeDrills(STUDIO, drills).make(request)).toEqual(plain);
   });
+});
+
+it('every box has a worked case of every family, so that a family not met can start with one', () => {
+  const families = new Set(drills.map(({ family }) => family));
+  for (const { id } of STUDIO.palettes) {
+    const refs = drillRefs(STUDIO, drillsWithin(drills, palettePaints(STUDIO, id)));
+    const opened = new Set(refs.filter(({ isWorked }) => isWorked).map(({ family }) => family));
+    expect(opened, id).toEqual(families);
+  }
 });

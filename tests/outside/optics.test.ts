@@ -3,12 +3,11 @@ import {
   absorptionOverScattering,
   belowSurface,
   filmReflectance,
-  filmTransmittance,
   fuseAreas,
   GRID,
-  masstoneReflectance,
   throughSurface,
 } from '../../src/optics/index.js';
+import { filmTransmittance, masstoneReflectance } from '../optics/films.js';
 import areas from './data/optics-areas.json' with { type: 'json' };
 import figures from './data/optics-films.json' with { type: 'json' };
 import pipeline from './data/optics-pipeline.json' with { type: 'json' };

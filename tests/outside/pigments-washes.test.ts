@@ -6,10 +6,10 @@
  */
 import { expect, test } from 'vitest';
 import { chromaOf, hueDifference, hueOf, type Lab, reflectanceToLab } from '../../src/colour/index.js';
-import { masstoneReflectance } from '../../src/optics/film.js';
 import { DRY_WATERCOLOUR, throughSurface } from '../../src/optics/surface.js';
 import { sourceSpectrum } from '../../src/paints/calibration/carried-spectra.js';
 import { puddleReflectance } from '../../src/washes/index.js';
+import { masstoneReflectance } from '../optics/films.js';
 import { paintOf, STUDIO } from '../studio.js';
 
 const WHITE = sourceSpectrum('acrylic-2016', 'PW6');

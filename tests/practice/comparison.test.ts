@@ -4,7 +4,7 @@ import {
   comparedWithLast,
   emptyStanding,
   figureRows,
-  foldHistory,
+  foldSorted,
   type HistoryEntry,
   progressReport,
   summariseSet,
@@ -13,7 +13,7 @@ import { DAY, entryOf, FAMILIES, START } from './simulate.js';
 
 const entry = (verdict: HistoryEntry['verdict'], more: Partial<HistoryEntry> = {}): HistoryEntry => ({
   ...entryOf(
-    { family: 'family-4', level: 2, reason: 'steady', feedback: 'complete', drill: 'd' },
+    { family: 'family-4', level: 2, reason: 'steady', feedback: 'each', drill: 'd' },
     verdict,
     START,
     's',
@@ -27,7 +27,7 @@ const chroma = (after: number) => ({
 const plain = { value: undefined, chroma: undefined } as unknown as Partial<HistoryEntry>;
 
 const said = (last: HistoryEntry | undefined, now: HistoryEntry): string | undefined =>
-  comparedWithLast(last && foldHistory([last]).families.get('family-4')?.last, now);
+  comparedWithLast(last && foldSorted([last]).families.get('family-4')?.last, now);
 
 describe('the line after an answer', () => {
   it.each([
@@ -85,7 +85,7 @@ describe('the line after an answer', () => {
 
 describe('the warm word of a set', () => {
   const warm = (before: readonly HistoryEntry[], set: readonly HistoryEntry[]): string | undefined =>
-    summariseSet(foldHistory(before), set, FAMILIES, new Date(START + DAY))?.warm;
+    summariseSet(foldSorted(before), set, FAMILIES, new Date(START + DAY))?.warm;
   const now = (verdict: HistoryEntry['verdict'], more: Partial<HistoryEntry> = {}): HistoryEntry =>
     entry(verdict, { set: 'now', at: new Date(START + DAY).toISOString(), ...more });
 
@@ -163,7 +163,7 @@ describe('progress', () => {
   const practised = (
     days: readonly { readonly after: number; readonly mark: number; readonly level?: number }[],
   ) =>
-    foldHistory(
+    foldSorted(
       days.flatMap(({ after, mark, level = 2 }, day) =>
         Array.from({ length: 3 }, (_, n) =>
           entry('good', {
@@ -200,7 +200,7 @@ describe('progress', () => {
         { after: 7, mark: 70 },
       ]),
     ).toBe('steady');
-    expect(stateOf([{ after: 7, mark: 80 }])).toBe('steady');
+    expect(stateOf([{ after: 7, mark: 80 }]), 'one answer tells nothing').toBe('begun');
     expect(
       stateOf([
         { after: 7, mark: 80 },

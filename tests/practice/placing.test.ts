@@ -5,7 +5,7 @@ import {
   addAnswer,
   chooseSet,
   emptyStanding,
-  foldHistory,
+  foldSorted,
   levelIn,
   nextPlacing,
   PLACING_DECISIONS,
@@ -41,9 +41,7 @@ describe('the placing round', () => {
       const picks = placed({ knows, seed: 4, standing: emptyStanding() });
       expect(new Set(picks.map(({ family }) => family)).size).toBe(picks.length);
       expect(picks.length).toBeLessThanOrEqual(PLACING_DECISIONS);
-      expect(picks.every(({ feedback, reason }) => feedback === 'complete' && reason === 'placing')).toBe(
-        true,
-      );
+      expect(picks.every(({ feedback, reason }) => feedback === 'each' && reason === 'placing')).toBe(true);
     }
   });
 
@@ -129,14 +127,14 @@ describe('the placing round', () => {
   it('counts like other answers for what is remembered, and makes no family weak', () => {
     const entry = {
       ...entryOf(
-        { family: 'family-2', level: 5, reason: 'placing', feedback: 'complete', drill: 'd' },
+        { family: 'family-2', level: 5, reason: 'placing', feedback: 'each', drill: 'd' },
         'off',
         START,
         'p',
       ),
       placing: true as const,
     };
-    const standing = foldHistory([entry]);
+    const standing = foldSorted([entry]);
     expect(standing.answers).toBe(1);
     expect(standing.drills.has('d')).toBe(true);
     expect(standing.families.get('family-2')?.recent).toBeGreaterThan(0.5);

@@ -124,7 +124,7 @@ describe('a level picked by hand', () => {
 
 describe('mending', () => {
   const missed = (family: string, level: number, idea: string, drill: string): HistoryEntry => ({
-    ...entryOf({ family, level, reason: 'due', feedback: 'complete', drill }, 'off', START, 's'),
+    ...entryOf({ family, level, reason: 'due', feedback: 'each', drill }, 'off', START, 's'),
     idea,
   });
   const entries = [

@@ -24,6 +24,7 @@ export function fakeDrills(perLevel = 3, families = FAMILIES): DrillRef[] {
         family: id,
         level: level + 1,
         guess,
+        ...(level === 0 ? { isWorked: true as const } : {}),
       })),
     ),
   );

@@ -7,7 +7,7 @@ import {
   entryFromGrade,
   entryLine,
   figuresOf,
-  foldHistory,
+  foldSorted,
   MAX_LINE_BYTES,
   nextSteps,
   parseEntry,
@@ -21,7 +21,7 @@ const pick = {
   family: 'family-4',
   level: 2,
   reason: 'rising',
-  feedback: 'complete',
+  feedback: 'each',
   drill: 'family-4-2-1',
 } as const;
 const entry = (
@@ -120,8 +120,8 @@ describe('the line of an answer', () => {
 
 describe('standing', () => {
   it('counts later tries as answers and nothing else', () => {
-    const once = foldHistory([entry('off')]);
-    const twice = foldHistory([entry('off'), entry('good', 0, 'set-0', { try: 2 })]);
+    const once = foldSorted([entry('off')]);
+    const twice = foldSorted([entry('off'), entry('good', 0, 'set-0', { try: 2 })]);
     expect(twice.answers).toBe(2);
     expect({ ...twice, answers: 1 }).toEqual(once);
   });
@@ -129,7 +129,7 @@ describe('standing', () => {
   it('is the same whatever the order of the lines', () => {
     const list = Array.from({ length: 30 }, (_, i) => entry(i % 4 === 0 ? 'off' : 'good', i));
     const shuffled = list.toSorted((a, b) => Math.sin(Date.parse(a.at)) - Math.sin(Date.parse(b.at)));
-    expect(standingToJson(foldHistory(shuffled))).toBe(standingToJson(foldHistory(list)));
+    expect(standingToJson(foldSorted(shuffled))).toBe(standingToJson(foldSorted(list)));
   });
 
   it('stays small however long the record: 20,000 answers to drills that never come again', () => {
@@ -148,13 +148,13 @@ describe('standing', () => {
   });
 
   it('holds families whose names are members of every object', () => {
-    const standing = foldHistory([entry('good', 0, 's', { family: '__proto__', drill: 'constructor' })]);
+    const standing = foldSorted([entry('good', 0, 's', { family: '__proto__', drill: 'constructor' })]);
     expect(standing.families.get('__proto__')?.answers).toBe(1);
   });
 
   it('means value error outside the band, and chroma kept only where keeping was asked', () => {
     const grey = { before: 50, after: 3, kept: 0.06, asked: [0, 5] as const };
-    const { sets } = foldHistory([
+    const { sets } = foldSorted([
       entry('off', 0, 's'),
       entry('good', 0, 's'),
       entry('good', 0, 's', { chroma: grey }),
@@ -168,7 +168,7 @@ describe('standing', () => {
 
 describe('the summary of a set', () => {
   it('compares with the sets before, family by family, and does not change the standing', () => {
-    const before = foldHistory([entry('off', 0), entry('off', 0), entry('good', 1)]);
+    const before = foldSorted([entry('off', 0), entry('off', 0), entry('good', 1)]);
     const copy = standingToJson(before);
     const set = [entry('good', 2, 'now'), entry('good', 2, 'now'), entry('off', 2, 'now', { try: 2 })];
     const summary = summariseSet(before, set, FAMILIES, new Date(START + 2 * DAY));
@@ -190,7 +190,7 @@ describe('the summary of a set', () => {
 
   it('tells a beginner where to begin and names what is weak first', () => {
     expect(nextSteps(emptyStanding(), FAMILIES, new Date(START))[0]).toMatch(/^Begin with Family 1/);
-    const weak = foldHistory([entry('off'), entry('off'), entry('off')]);
+    const weak = foldSorted([entry('off'), entry('off'), entry('off')]);
     expect(nextSteps(weak, FAMILIES, new Date(START))[0]).toMatch(/^Family 4: often missed/);
   });
 });

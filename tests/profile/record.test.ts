@@ -10,7 +10,7 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { entryLine, foldHistory, foldSorted, standingToJson } from '../../src/practice/index.js';
+import { entryLine, foldSorted, standingToJson } from '../../src/practice/index.js';
 import {
   appendAnswer,
   appendAnswers,
@@ -123,7 +123,7 @@ describe('the record', () => {
 });
 
 describe('the checkpoint', () => {
-  const fold = (count: number): string => standingToJson(foldHistory(many(count)));
+  const fold = (count: number): string => standingToJson(foldSorted(many(count)));
 
   beforeEach(() => {
     appendAnswers(record, many(1200));

@@ -69,7 +69,7 @@ describe('sitting on the screen', () => {
     expect(state.screen.name).toBe('overview');
     expect(givenFor(state.sitting, idAt(2))?.answer).toEqual({});
     state = press(program, state, ['f']);
-    expect(textOf(program, state)).toContain('1 of 3 questions is open');
+    expect(textOf(program, state)).toContain('1 of 3 questions is not answered');
     state = press(program, state, ['escape', 'f', 'enter']);
     expect(state.sitting.finished).toBeDefined();
     expect(state.screen.name).toBe('done');

@@ -6,7 +6,7 @@ import { CTRL_C, closeAll, DOWN, ENTER, ESC, LEFT, RIGHT, Terminal, UP } from '.
 afterEach(closeAll);
 
 const practise = (extra: object = {}): Terminal =>
-  new Terminal({ args: ['practise', 'darken-bright', '--seed', '1'], ...extra });
+  new Terminal({ args: ['practise', 'darken-bright', '--level', '2', '--seed', '1'], ...extra });
 const DRILL = /Enter lay it down/;
 
 /** Lays down whatever is chosen, past a caution where there is one. */
@@ -88,7 +88,7 @@ describe('the program in a terminal', () => {
       ['6', 'How to read the screens'],
     ] as const) {
       await terminal.type(key, shows);
-      await terminal.type(ESC, /q quit/);
+      await terminal.type(ESC, /q\/Esc quit/);
     }
   });
 
@@ -134,7 +134,7 @@ describe('resizing', () => {
 describe('ending', () => {
   it.each([
     ['the home screen', [], 'Mixing bench'],
-    ['a drill', ['practise', 'darken-bright', '--seed', '1'], DRILL],
+    ['a drill', ['practise', 'darken-bright', '--level', '2', '--seed', '1'], DRILL],
   ] as const)('is clean on Ctrl+C from %s, with code 130', async (_, args, shows) => {
     const terminal = new Terminal({ args });
     await terminal.shows(shows);
@@ -192,7 +192,7 @@ describe('colour', () => {
 
   it.each([
     ['NO_COLOR', { env: { NO_COLOR: '1' } }],
-    ['--no-color', { args: ['practise', 'darken-bright', '--seed', '1', '--no-color'] }],
+    ['--no-color', { args: ['practise', 'darken-bright', '--level', '2', '--seed', '1', '--no-color'] }],
     ['TERM=dumb', { env: { TERM: 'dumb' } }],
   ] as const)('is off with %s, and every paint has its words and value', async (_, extra) => {
     const terminal = practise(extra);

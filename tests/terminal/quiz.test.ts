@@ -34,7 +34,7 @@ describe('quiz sit in a terminal', () => {
     const terminal = sit('Ann Lee');
     await terminal.shows('Enter begin');
     expect(terminal.isAlternate).toBe(true);
-    await terminal.type(ENTER, /1 of 3 +○ open/);
+    await terminal.type(ENTER, /1 of 3 +○ not answered/);
     await terminal.type(DOWN, /1 of 3 +● answered/);
     expect(saved().answers[0]?.answer['second']).toBe('ultramarine-blue');
     await terminal.type(ENTER, /2 of 3/);
@@ -107,7 +107,7 @@ describe('quiz room in a terminal', () => {
     await terminal.shows('Enter count hands');
     await terminal.type(ENTER, 'SECOND PAINT');
     await terminal.type('12', /alizarin crimson +12 +█/);
-    await terminal.type(ENTER, 'AMOUNT STIRRED IN');
+    await terminal.type(ENTER, 'AMOUNT, PARTS TO ONE');
     await terminal.type(`${DOWN}9`, /1:16 +9/);
     await terminal.type(ENTER, 'Enter show what it gives');
     await terminal.type(ENTER, /of 100/);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import { cleanText, printable } from '../../src/text/sanitize.js';
-import { fitText, padText, wrapText } from '../../src/text/wrap.js';
+import { fitText, fitWords, nameLines, padText, wrapText } from '../../src/text/wrap.js';
 
 /** Anything a file may hold: all of Unicode, with escapes and direction marks often enough to matter. */
 const anyText = fc.string({
@@ -83,6 +83,33 @@ describe('fitting text into columns', () => {
         expect(lines.join('').replaceAll(' ', '')).toBe(clean.replace(/\s+/gu, ''));
       }),
     );
+  });
+
+  it('shortens to whole words, and cuts only a first word that is too long', () => {
+    expect(fitWords('yellow green bucket', 14)).toBe('yellow green');
+    expect(fitWords('yours, far roof', 8)).toBe('yours');
+    expect(fitWords('amount, parts to one of the wash', 28)).toBe('amount, parts to one');
+    expect(fitWords('phthalo blue (green shade)', 20)).toBe('phthalo blue');
+    expect(fitWords('ultramarine', 6)).toBe('ultra…');
+    fc.assert(
+      fc.property(anyText, fc.integer({ min: 2, max: 30 }), (text, columns) => {
+        const clean = cleanText(text);
+        const short = fitWords(clean, columns);
+        expect(stringWidth(short)).toBeLessThanOrEqual(columns);
+        if (stringWidth(clean) <= columns) expect(short).toBe(clean);
+      }),
+    );
+  });
+
+  it('keeps names side by side apart: in two lines where there are two, else by another word', () => {
+    const names = ['lit bricks', 'with crimson', 'with black'];
+    expect(nameLines(names, 9, 2)).toEqual([
+      ['lit', 'bricks'],
+      ['with', 'crimson'],
+      ['with', 'black'],
+    ]);
+    expect(nameLines(names, 9, 1)).toEqual([['lit'], ['crimson'], ['black']]);
+    expect(nameLines(['sky', 'trunk'], 9, 2)).toEqual([['sky'], ['trunk']]);
   });
 
   it('cuts with a mark and pads to exactly the columns', () => {

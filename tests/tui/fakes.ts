@@ -1,5 +1,6 @@
 /** Ports that remember what they were asked, and a bench to press keys on. */
-import type { AnswerEntry, FeedbackTiming, SetItem, TuiDeps } from '../../src/tui/kit/deps.js';
+import type { Feedback } from '../../src/practice/index.js';
+import type { AnswerEntry, SetItem, TuiDeps } from '../../src/tui/kit/deps.js';
 import type { Action, DrillScreen, Effect, ResultScreen, State, World } from '../../src/tui/kit/state.js';
 import { startedState, worldOf } from '../../src/tui/program/initial.js';
 import { createReducer } from '../../src/tui/program/update.js';
@@ -8,7 +9,7 @@ import { BARE_KIND, DRILLS, FAKE_KIND } from './fake-kind.js';
 
 export * from './fake-kind.js';
 
-export const items = (ids: readonly string[], feedback: FeedbackTiming = 'each'): SetItem[] =>
+export const items = (ids: readonly string[], feedback: Feedback = 'each'): SetItem[] =>
   ids.map((drillId) => ({ drillId, feedback, why: 'due' }));
 
 /** Ports that keep what they were given. */

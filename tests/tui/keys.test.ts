@@ -88,6 +88,14 @@ describe('the table of keys', () => {
     expect(bench.keys('escape').state.overlay).toBeUndefined();
   });
 
+  it('says what goes on, and what works, while a wash is being laid down', () => {
+    const { state } = new Bench().set(items(['one']));
+    if (state.screen.name !== 'drill') throw new Error(state.screen.name);
+    const laying = bindings({ ...state, screen: { ...state.screen, laying: true } });
+    const shown = laying.filter(({ quiet }) => quiet !== true).map(({ show, does }) => `${show} ${does}`);
+    expect(shown).toEqual(['? all keys', 'Ctrl+C stop; the wash is being laid down']);
+  });
+
   it('offers a hint only where there is one left', () => {
     const shows = ({ state }: Bench): boolean => bindings(state).some(({ does }) => does === 'hint');
     const bench = new Bench().set(items(['one']));

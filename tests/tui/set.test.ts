@@ -234,11 +234,6 @@ describe('starting', () => {
     expect(at(new Bench().set([broken]))).toBe('summary');
   });
 
-  it('opens on the bench or on one drill when asked to', () => {
-    expect(at(new Bench(fakeDeps({ startAt: { screen: 'bench' } })))).toBe('bench');
-    expect(at(new Bench(fakeDeps({ startAt: { screen: 'drill', drillId: 'two' } })))).toBe('drill two');
-  });
-
   it('opens with the welcome on the first run only', () => {
     expect(new Bench(fakeDeps({ firstRun: true })).state.screen.name).toBe('welcome');
     expect(new Bench().state.screen.name).toBe('home');

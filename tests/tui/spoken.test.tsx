@@ -1,7 +1,8 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { fakeDeps } from './fakes.js';
+import type { TuiDeps } from '../../src/tui/kit/deps.js';
+import { fakeDeps, items } from './fakes.js';
 import { practice, ROUTES } from './routes.js';
-import { DOWN, Stage, strike } from './stage.js';
+import { DOWN, ENTER, Stage, strike } from './stage.js';
 
 afterEach(strike);
 
@@ -37,7 +38,18 @@ describe('for a screen reader', () => {
 
   it('speaks the menu entry that is selected', async () => {
     const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ settings }));
-    await stage.shows(/\(selected\) Practise/);
-    await stage.type([DOWN], /\(selected\) Choose/);
+    await stage.shows(/\(selected\) 1 Practise/);
+    await stage.type([DOWN], /\(selected\) 2 Choose/);
+  });
+
+  it('cuts no answer in the summary, however long its words', async () => {
+    const label = `${'glaze of burnt sienna over the dry wash, '.repeat(4)}thinned to a quarter`;
+    const fake = fakeDeps();
+    const kindOf: TuiDeps['kindOf'] = (drill) => ({ ...fake.kindOf(drill), label: () => label });
+    const deps = { ...practice, kindOf, nextSet: () => items(['one']), settings };
+    const stage = new Stage({ columns: 60, rows: 20 }, fakeDeps(deps));
+    await stage.type([ENTER, 'n'], 'Answer 1 of 1');
+    const said = stage.text.slice(stage.text.indexOf('Answer 1 of 1')).replace(/\s+/g, ' ');
+    expect(said).toContain(label);
   });
 });

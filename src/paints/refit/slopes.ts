@@ -1,7 +1,7 @@
 /**
  * Reflectance and transmittance of an uneven film with their slopes in K and S, for the fit.
- * The same formulas as `filmReflectance` and `filmTransmittance` in optics, which the tests hold them to; here each is followed by
- * its derivatives.
+ * Reflectance by the formula of `filmReflectance` in optics, which the tests hold it to, transmittance by T = b / (a·sinh bSX + b·cosh bSX)
+ * (Kubelka 1948); each is followed by its derivatives.
  */
 import type { Surface } from '../../optics/index.js';
 

@@ -2,7 +2,7 @@
 import { Box } from 'ink';
 import type { Answer, Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
-import { fitText, padText, widthOf, wrapText } from '../../text/wrap.js';
+import { fitText, fitWords, padText, widthOf, wrapText } from '../../text/wrap.js';
 import { chosenIndex } from '../kit/fields.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { fieldParts } from '../kit/layout.js';
@@ -50,17 +50,22 @@ function optionPieces(
   const note = option.swatch === undefined ? '' : cleanText(option.note ?? '', 120);
   const side = sight.level === 0 ? wordsFor(option, sight) : note;
   const text = cleanText(option.label, 60);
-  if (side === '') return [...lead, ...swatch, { text: fitText(text, columns - used, glyphs.cut), role }];
-  const label = padText(text, Math.min(labelColumns, columns - used));
-  const room = columns - used - widthOf(label) - 1;
+  if (side === '') return [...lead, ...swatch, { text: fitWords(text, columns - used, glyphs.cut), role }];
+  const room = Math.min(labelColumns, columns - used);
+  const label = padText(fitWords(text, room, glyphs.cut), room);
+  const left = columns - used - room - 1;
   return [
     ...lead,
     ...swatch,
     { text: label, role },
     { text: ' ' },
-    { text: room > 3 ? fitText(side, room, glyphs.cut) : '', role: 'muted' },
+    { text: left > 3 ? fitWords(side, left, glyphs.cut) : '', role: 'muted' },
   ];
 }
+
+/** What a field asks, as many whole words as fit. */
+const labelOf = ({ label }: Field, columns: number, { cut }: Glyphs): string =>
+  fitWords(label.toUpperCase(), columns, cut);
 
 function trayLines(
   field: Field,
@@ -77,7 +82,7 @@ function trayLines(
   const more = [seen.moreBefore ? glyphs.upMark : '', seen.moreAfter ? glyphs.downMark : ''].join('');
   const place = field.options.length > rows - 1 ? `  ${chosen + 1} of ${field.options.length} ${more}` : '';
   const label: Piece[] = [
-    { text: field.label.toUpperCase(), role: focused ? 'label' : 'muted' },
+    { text: labelOf(field, columns - widthOf(place), glyphs), role: focused ? 'label' : 'muted' },
     { text: place, role: 'muted' },
   ];
   return [
@@ -129,7 +134,8 @@ function lineLines(
   sight: Sight,
 ): Piece[][] {
   const label: Piece = {
-    text: rows === 1 ? padText(field.label.toUpperCase(), labelColumns) : field.label.toUpperCase(),
+    text:
+      rows === 1 ? padText(field.label.toUpperCase(), labelColumns) : labelOf(field, columns, sight.glyphs),
     role: focused ? 'label' : 'muted',
   };
   const mark: Piece = { text: focused ? `${sight.glyphs.pointer} ` : '  ', role: 'here' };

@@ -1,12 +1,10 @@
 /** A set of drills: which comes next, and which results are kept back until when. */
 import { firstAnswer } from '../../drills/answers.js';
 import type { DrillCommon } from '../../drills/types.js';
+import { dueResults } from '../../practice/index.js';
 import type { SetChoice, SetItem } from '../kit/deps.js';
 import { ask, show, withNotice } from '../kit/moves.js';
 import type { Attempt, DrillScreen, SetRun, State, World } from '../kit/state.js';
-
-/** Results are shown together after this many answers where the timing is `third`. */
-const TOGETHER = 3;
 
 /** The drill of an item; undefined when there is none, or when it cannot be made. */
 function drillOf(world: World, item: SetItem): DrillCommon | undefined {
@@ -65,6 +63,7 @@ export function startSet(state: State, world: World, request: SetRequest): State
     index: 0,
     attempts: [],
     held: [],
+    due: [],
     choice,
     ...(minutes === undefined ? {} : { deadline: at + minutes * 60_000 }),
   };
@@ -98,9 +97,6 @@ export function goOn(state: State, world: World, at: number): State {
   return nextDrill({ ...state, set }, world, at);
 }
 
-const thirds = (set: SetRun): number[] =>
-  set.held.filter((place) => set.attempts[place]?.entry.feedback === 'third');
-
 /** Shows the result of one of the set's answers; it is no longer kept back. */
 export function showResult(state: State, place: number, from: 'set' | 'summary'): State {
   const attempt = state.set?.attempts[place];
@@ -113,9 +109,10 @@ export function showResult(state: State, place: number, from: 'set' | 'summary')
 export function afterResult(state: State, world: World, at: number): State {
   const { set } = state;
   if (set === undefined) return show(state, { name: 'home' });
-  const [waiting] = set.reviewing === true ? thirds(set) : [];
-  if (waiting !== undefined) return showResult(state, waiting, 'set');
-  return nextDrill({ ...state, set: { ...set, reviewing: false } }, world, at);
+  const [place, ...due] = set.due;
+  return place === undefined
+    ? nextDrill(state, world, at)
+    : showResult({ ...state, set: { ...set, due } }, place, 'set');
 }
 
 /** Takes a first answer into the set and shows its result, or keeps the result back as the timing says. */
@@ -128,13 +125,12 @@ export function takeAnswer(state: State, world: World, attempt: Attempt, at: num
     index: state.set.index + 1,
     held: [...state.set.held, place],
   };
-  const next = { ...state, set };
-  const { feedback } = attempt.entry;
-  if (feedback === 'each') return showResult(next, place, 'set');
-  const waiting = thirds(set);
-  if (waiting.length >= TOGETHER) {
-    return showResult({ ...next, set: { ...set, reviewing: true } }, waiting[0] as number, 'set');
-  }
-  const when = feedback === 'third' ? 'after three answers' : 'at the end of the set';
-  return nextDrill(next, world, at, `Laid down. Results come ${when}.`);
+  const held = set.held.flatMap((at) => {
+    const feedback = set.attempts[at]?.entry.feedback;
+    return feedback === undefined ? [] : [{ place: at, feedback }];
+  });
+  const due = dueResults(held);
+  if (due.length > 0) return afterResult({ ...state, set: { ...set, due } }, world, at);
+  const when = attempt.entry.feedback === 'third' ? 'after three answers' : 'at the end of the set';
+  return nextDrill({ ...state, set }, world, at, `Laid down. Results come ${when}.`);
 }

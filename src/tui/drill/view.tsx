@@ -5,7 +5,7 @@ import { chromaBar, legend, staircase } from '../kit/goal-picture.js';
 import { Row, Rows } from '../kit/row.js';
 import type { DrillScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
-import { PatchColumn, PatchWithFacts } from '../kit/swatch.js';
+import { PatchColumn, PatchWithFacts, patchNames } from '../kit/swatch.js';
 import { drillSide, drillTitle } from '../kit/titles.js';
 import { ChosenNote, Fields } from './fields.js';
 import { type DrillLayout, drillLayout, GAP_COLUMNS } from './layout.js';
@@ -18,7 +18,7 @@ interface PartProps {
 
 /** The colours that the question shows: one large, or several side by side. */
 function Given({ screen, layout }: PartProps): React.JSX.Element {
-  const { state, world } = useSurroundings();
+  const { state, world, glyphs } = useSurroundings();
   const given = world.kindOf(screen.drill).given(screen.drill);
   const { questionColumns: columns, givenRows: rows, givenLabel } = layout;
   const [only] = given;
@@ -35,13 +35,20 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
     );
   }
   const each = Math.max(6, Math.min(16, Math.floor((columns + 1) / Math.max(1, given.length)) - 1));
-  const patchRows = state.colourLevel === 0 ? 0 : Math.max(1, rows - 2);
+  const { names, nameRows } = patchNames(given, {
+    columns: each,
+    rows: rows >= 4 ? 2 : 1,
+    level: state.colourLevel,
+    cut: glyphs.cut,
+  });
+  const patchRows = state.colourLevel === 0 ? 0 : Math.max(1, rows - 1 - nameRows);
   return (
     <Box flexShrink={0} height={rows + (givenLabel ? 1 : 0)} overflow="hidden">
-      {given.map(({ label, reflectance, unread }) => (
+      {given.map(({ label, reflectance, unread }, index) => (
         <PatchColumn
           key={label}
-          label={label}
+          name={names[index] ?? []}
+          nameRows={nameRows}
           reflectance={reflectance}
           columns={each}
           patchRows={patchRows}

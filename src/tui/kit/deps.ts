@@ -2,11 +2,8 @@
 import type { ValueScaleId } from '../../colour/index.js';
 import type { Answer, DrillCommon, Grade, Kind } from '../../drills/types.js';
 import type { Studio } from '../../paints/index.js';
-import type { Mistake, SetSummary } from '../../practice/index.js';
+import type { Feedback, Mistake, SetSummary } from '../../practice/index.js';
 import type { ColourSetting } from './colour-level.js';
-
-/** When the result of an answer is shown: at once, after every third answer, or when the set is done. */
-export type FeedbackTiming = 'each' | 'third' | 'end';
 
 /** One drill of a set and why it was picked ("due", "weak", "new"). */
 export interface SetItem {
@@ -16,7 +13,7 @@ export interface SetItem {
    * when there is nothing more to ask: the item is passed over.
    */
   readonly drill?: DrillCommon | undefined;
-  readonly feedback: FeedbackTiming;
+  readonly feedback: Feedback;
   readonly why: string;
 }
 
@@ -53,7 +50,7 @@ export interface AnswerEntry {
   readonly hints: number;
   /** 1 for the first answer to this drill in this set, 2 for the second … */
   readonly attempt: number;
-  readonly feedback: FeedbackTiming;
+  readonly feedback: Feedback;
   readonly why: string;
   /** When the drill was shown and when it was answered, milliseconds since 1970. */
   readonly shownAt: number;
@@ -70,10 +67,7 @@ export interface SaveOutcome {
 
 export type StartAt =
   | { readonly screen: 'home' }
-  | { readonly screen: 'bench' }
-  | { readonly screen: 'practice'; readonly choice?: SetChoice; readonly minutes?: number }
-  /** One drill on its own, for a teacher's set or a link from another command. */
-  | { readonly screen: 'drill'; readonly drillId: string };
+  | { readonly screen: 'practice'; readonly choice?: SetChoice; readonly minutes?: number };
 
 /** The ports. Methods may throw: the message is shown as one line and practice goes on. */
 export interface TuiDeps {

@@ -1,28 +1,37 @@
 /** What every screen stands in: a title, the body, notes and the help line. */
 import { Box } from 'ink';
 import type { ReactNode } from 'react';
-import { fitText, padText, widthOf } from '../../text/wrap.js';
+import { fitWords, padText, widthOf } from '../../text/wrap.js';
 import { bindings, shownKeys } from './keys.js';
 import { frameParts, frameRows, innerColumns, isAiry } from './layout.js';
 import { notesOf } from './notes.js';
 import { type Piece, Row } from './row.js';
 import { useSurroundings } from './surroundings.js';
 
-/** The keys that work now, as many as fit; `?` always stays. */
-function helpPieces(columns: number, entries: readonly { keys: string; does: string }[]): Piece[] {
-  const pieces: Piece[] = [];
-  let used = 0;
-  const last = entries[entries.length - 1];
-  const reserve = last === undefined ? 0 : widthOf(last.keys) + 1 + widthOf(last.does) + 3;
-  for (const [index, { keys, does }] of entries.entries()) {
-    const isLast = index === entries.length - 1;
-    const width = widthOf(keys) + 1 + widthOf(does) + (pieces.length === 0 ? 0 : 3);
-    if (!isLast && used + width + reserve > columns) continue;
-    if (pieces.length > 0) pieces.push({ text: '   ' });
-    pieces.push({ text: keys, role: 'key' }, { text: ` ${does}`, role: 'muted' });
+interface HelpEntry {
+  readonly keys: string;
+  readonly does: string;
+  readonly stays: boolean;
+}
+
+/** The keys that work now, as many as fit: first those that stay, then the others in their order. */
+function helpPieces(columns: number, entries: readonly HelpEntry[]): Piece[] {
+  const gap = 3;
+  const shown = new Set<HelpEntry>();
+  let used = -gap;
+  for (const entry of [...entries.filter(({ stays }) => stays), ...entries.filter(({ stays }) => !stays)]) {
+    const width = gap + widthOf(entry.keys) + 1 + widthOf(entry.does);
+    if (used + width > columns) continue;
+    shown.add(entry);
     used += width;
   }
-  return pieces;
+  return entries
+    .filter((entry) => shown.has(entry))
+    .flatMap(({ keys, does }, index): Piece[] => [
+      ...(index === 0 ? [] : [{ text: ' '.repeat(gap) }]),
+      { text: keys, role: 'key' },
+      { text: ` ${does}`, role: 'muted' },
+    ]);
 }
 
 interface FrameProps {
@@ -40,8 +49,12 @@ export function Frame({ title: own, side: ownSide = '', children }: FrameProps):
   const { body } = frameParts(state, notes.length);
   const entries = help
     .filter(({ quiet }) => quiet !== true)
-    .map((binding) => ({ keys: shownKeys(binding, glyphs), does: binding.does }));
-  const heading = fitText(title, columns - widthOf(side) - 1, glyphs.cut);
+    .map((binding) => ({
+      keys: shownKeys(binding, glyphs),
+      does: binding.does,
+      stays: binding.stays === true,
+    }));
+  const heading = fitWords(title, columns - widthOf(side) - 1, glyphs.cut);
   if (state.settings.screenReader) {
     return (
       <Box flexDirection="column">

@@ -30,11 +30,13 @@ export interface KeyBinding<C extends string> {
   readonly does: string;
   /** Left out of the help line, listed under ? all the same. */
   readonly quiet?: boolean;
+  /** Among the last that the help line drops where it has no room. */
+  readonly stays?: boolean;
 }
 
 type CommonBinding = KeyBinding<CommonCommand>;
 
-export const KEYS: CommonBinding = { keys: { '?': 'keys' }, show: '?', does: 'all keys' };
+export const KEYS: CommonBinding = { keys: { '?': 'keys' }, show: '?', does: 'all keys', stays: true };
 
 /** Ctrl+C; says what is kept. */
 export const stop = (does: string): CommonBinding => ({
@@ -53,7 +55,12 @@ export const leftRight = (does: string): CommonBinding => ({
   show: '{left}{right}',
   does,
 });
-export const enter = (does: string): CommonBinding => ({ keys: { enter: 'confirm' }, show: 'Enter', does });
+export const enter = (does: string): CommonBinding => ({
+  keys: { enter: 'confirm' },
+  show: 'Enter',
+  does,
+  stays: true,
+});
 export const scroll = (quiet: boolean): CommonBinding => ({
   keys: {
     up: 'up',

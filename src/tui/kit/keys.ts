@@ -35,6 +35,8 @@ export type Command =
 export type Binding = KeyBinding<Command>;
 
 const STOP = stop('stop at once; answers are saved');
+/** While an answer is graded and saved nothing else works, and the help line says what goes on. */
+const LAYING: Binding = { ...stop('stop; the wash is being laid down'), quiet: false, stays: true };
 const byNumber = digits('1', 'choose by number', true);
 const LEVEL_BY_NUMBER: Binding = {
   keys: Object.fromEntries([...'012345'].map((each) => [each, 'digit' as const])),
@@ -46,7 +48,15 @@ const back = (does: string): Binding => ({
   keys: { escape: 'back', erase: 'back', q: 'back' },
   show: 'Esc',
   does,
+  stays: true,
 });
+
+const HOME: Binding = {
+  keys: { escape: 'home', q: 'home', erase: 'home' },
+  show: 'Esc',
+  does: 'home',
+  stays: true,
+};
 
 /** Whether paint or water is chosen, or a question answered. */
 const isLaid = ({ fields }: DrillScreen): boolean =>
@@ -65,7 +75,7 @@ function drillBindings(screen: DrillScreen): Binding[] {
     enter(isLaid(screen) ? 'lay it down' : 'answer'),
     ...(screen.drill.hint === undefined || screen.hint === 'shown'
       ? []
-      : [{ keys: { h: 'hint' }, show: 'h', does: 'hint' } as const]),
+      : [{ keys: { h: 'hint' }, show: 'h', does: 'hint', stays: true } as const]),
     ...(many
       ? [
           {
@@ -77,7 +87,7 @@ function drillBindings(screen: DrillScreen): Binding[] {
       : []),
     byNumber,
     { keys: { c: 'caution' }, show: 'c', does: 'caution for this paint', quiet: true },
-    back('leave the set'),
+    back('leave'),
   ];
 }
 
@@ -89,10 +99,10 @@ function screenBindings(state: State): Binding[] {
         upDown('move'),
         enter('choose'),
         byNumber,
-        { keys: { q: 'quit', escape: 'quit' }, show: 'q', does: 'quit' },
+        { keys: { q: 'quit', escape: 'quit' }, show: 'q/Esc', does: 'quit', stays: true },
       ];
     case 'settings':
-      return [upDown('move'), enter('change'), back('home')];
+      return [upDown('move'), enter('change'), byNumber, back('home')];
     case 'families':
       return [upDown('skill'), enter('practise it'), leftRight('level'), LEVEL_BY_NUMBER, back('home')];
     case 'welcome':
@@ -104,6 +114,7 @@ function screenBindings(state: State): Binding[] {
           keys: { escape: 'back' },
           show: 'Esc',
           does: screen.step === 'placing' ? 'home' : 'skip the welcome',
+          stays: true,
         },
       ];
     case 'drill':
@@ -121,7 +132,7 @@ function screenBindings(state: State): Binding[] {
           : []),
         ...pictureBinding(screen, state.size),
         scroll(true),
-        { keys: { escape: 'home', q: 'home', erase: 'home' }, show: 'Esc', does: 'home' },
+        HOME,
       ];
     case 'why':
       return [
@@ -140,7 +151,7 @@ function screenBindings(state: State): Binding[] {
           : []),
         { keys: { n: 'restart' }, show: 'n', does: 'new set' },
         ...(hasAnswers ? [upDown('move')] : []),
-        { keys: { escape: 'home', q: 'home', erase: 'home' }, show: 'Esc', does: 'home' },
+        HOME,
       ];
     }
     case 'bench':
@@ -192,7 +203,8 @@ export function bindings(state: State): Binding[] {
       STOP,
     ];
   }
-  return [...screenBindings(state), KEYS, STOP];
+  const isLaying = state.screen.name === 'drill' && state.screen.laying;
+  return [...screenBindings(state), KEYS, isLaying ? LAYING : STOP];
 }
 
 /** The command of a key, or undefined when it does nothing now. */

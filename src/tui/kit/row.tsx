@@ -21,12 +21,14 @@ function styled(pieces: readonly Piece[]): React.JSX.Element[] {
   ));
 }
 
-/** Pieces one after another on one line; what does not fit is cut. */
+/** Pieces one after another on one line; what does not fit is cut, but never in the form that is read aloud. */
 export function Row({ pieces }: { readonly pieces: readonly Piece[] }): React.JSX.Element {
-  const { plainTexts } = useSurroundings().glyphs;
-  if (!plainTexts) return <Text wrap="truncate">{styled(pieces)}</Text>;
+  const { glyphs, state } = useSurroundings();
+  if (!glyphs.plainTexts)
+    return <Text wrap={state.settings.screenReader ? 'wrap' : 'truncate'}>{styled(pieces)}</Text>;
   // Ink marks a cut with a sign that is not ASCII, so here the line keeps its length and its box is cut instead.
   const plain = pieces.map((piece) => ({ ...piece, text: inAscii(piece.text) }));
+  if (state.settings.screenReader) return <Text>{styled(plain)}</Text>;
   const width = plain.reduce((sum, { text }) => sum + text.length, 0);
   return (
     <Box overflowX="hidden" height={1} flexShrink={0}>

@@ -137,8 +137,8 @@ export interface SetRun {
   readonly attempts: readonly Attempt[];
   /** Attempts whose results are still kept back, as indexes into `attempts`. */
   readonly held: readonly number[];
-  /** Results kept back until now are being shown one after another. */
-  readonly reviewing?: boolean;
+  /** Places whose results, kept back until now, come next, one after another. */
+  readonly due: readonly number[];
   /** After this moment no new drill starts, milliseconds since 1970. */
   readonly deadline?: number;
   readonly choice: SetChoice;

@@ -8,7 +8,7 @@ import type { State, World } from './state.js';
 export interface FrameWords {
   readonly title?: string;
   readonly side?: string;
-  readonly help: readonly Pick<Binding, 'show' | 'does' | 'quiet'>[];
+  readonly help: readonly Pick<Binding, 'show' | 'does' | 'quiet' | 'stays'>[];
 }
 
 export interface Surroundings {

@@ -3,7 +3,8 @@ import { Box } from 'ink';
 import type { ValueScaleId } from '../../colour/index.js';
 import type { ResultSwatch } from '../../drills/types.js';
 import type { Spectrum } from '../../optics/index.js';
-import { wrapText } from '../../text/wrap.js';
+import { cleanText } from '../../text/sanitize.js';
+import { fitWords, nameLines, widthOf, wrapText } from '../../text/wrap.js';
 import { type Look, lookOf, scaleUnit, unreadWords, valueText } from './look.js';
 import { type Piece, Row, Rows } from './row.js';
 import { useSurroundings } from './surroundings.js';
@@ -82,8 +83,30 @@ export function PatchWithFacts({
   );
 }
 
+/** Signs after the name of a colour that the screen cannot show. */
+const OUTSIDE = ' ~';
+
+/** A hue in few columns: its last word, for a yellow green is a green. */
+const hueWord = (hue: string, columns: number, cut: string): string =>
+  widthOf(hue) <= columns ? hue : fitWords(hue.split(' ').at(-1) ?? '', columns, cut);
+
+/** Names over patches side by side, each so many columns wide, and the lines that they take. */
+export function patchNames(
+  swatches: readonly Pick<ResultSwatch, 'label' | 'reflectance'>[],
+  { columns, rows, level, cut }: { columns: number; rows: number; level: number; cut: string },
+): { readonly names: readonly (readonly string[])[]; readonly nameRows: number } {
+  const isMarked = level > 0 && swatches.some(({ reflectance }) => !lookOf(reflectance).inScreenGamut);
+  const room = columns - (isMarked ? OUTSIDE.length : 0);
+  const texts = swatches.map(({ label }) => cleanText(label, 40));
+  const names = nameLines(texts, room, rows, cut);
+  return { names, nameRows: Math.max(1, ...names.map((lines) => lines.length)) };
+}
+
 interface PatchColumnProps {
-  readonly label: string;
+  /** Its name, in lines. */
+  readonly name: readonly string[];
+  /** Lines that the names take; a shorter one is filled up. */
+  readonly nameRows: number;
   readonly reflectance: Spectrum;
   readonly columns: number;
   readonly patchRows: number;
@@ -97,8 +120,18 @@ interface PatchColumnProps {
 
 /** One of several patches side by side: the colour, the same in grey, then value, chroma and words. */
 export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
-  const { label, reflectance, columns, patchRows, greyRows, wordRows, valueOnly = false, unread } = props;
-  const { state } = useSurroundings();
+  const {
+    name,
+    nameRows,
+    reflectance,
+    columns,
+    patchRows,
+    greyRows,
+    wordRows,
+    valueOnly = false,
+    unread,
+  } = props;
+  const { state, glyphs } = useSurroundings();
   const look = lookOf(reflectance);
   const { valueScale } = state.settings;
   const words = unread === 'value' ? [] : wrapText(look.words, columns).slice(0, wordRows);
@@ -107,12 +140,16 @@ export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
     unread === 'figures'
       ? []
       : unread === 'value'
-        ? [unreadWords(look)]
+        ? [hueWord(unreadWords(look), columns, glyphs.cut)]
         : [value, ...(valueOnly ? [] : [`chroma ${look.chroma.toFixed(0)}`])];
-  const mark = look.inScreenGamut || state.colourLevel === 0 ? '' : ' ~';
+  const mark = look.inScreenGamut || state.colourLevel === 0 ? '' : OUTSIDE;
+  const lines = Array.from({ length: nameRows }, (_, at): Piece[] => {
+    const text = (name[at] ?? ' ').toUpperCase();
+    return [{ text: at === name.length - 1 ? `${text}${mark}` : text, role: 'label' }];
+  });
   return (
     <Box flexDirection="column" width={columns} marginRight={1} flexShrink={0}>
-      <Row pieces={[{ text: `${label.toUpperCase()}${mark}`, role: 'label' }]} />
+      <Rows lines={lines} />
       <Rows lines={patchLines(look.hex, columns, patchRows)} />
       <Rows lines={patchLines(look.grey, columns, greyRows)} />
       <Rows lines={numbers.map((text) => [{ text }])} />

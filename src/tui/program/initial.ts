@@ -1,10 +1,8 @@
 /** The state that the program starts in, and what stays fixed while it runs. */
 import { FAMILY_IDS } from '../../drills/families.js';
-import { freshBench } from '../bench/update.js';
 import { startSet } from '../drill/set.js';
 import { type ColourSetting, colourIsForced, colourLevel } from '../kit/colour-level.js';
 import type { TuiDeps } from '../kit/deps.js';
-import { show } from '../kit/moves.js';
 import type { Screen, Size, State, World } from '../kit/state.js';
 
 export function worldOf(deps: TuiDeps): World {
@@ -58,13 +56,6 @@ export function startedState(deps: TuiDeps, world: World, size: Size): State {
   const state = initialState(deps, world, size);
   const { startAt } = deps;
   const at = deps.now();
-  if (startAt?.screen === 'bench') return show(state, freshBench(world, state.settings.palette));
-  if (startAt?.screen === 'drill') {
-    return startSet(state, world, {
-      items: [{ drillId: startAt.drillId, feedback: 'each', why: 'asked for' }],
-      at,
-    });
-  }
   if (startAt?.screen !== 'practice') return state;
   const { choice = {}, minutes } = startAt;
   return startSet(state, world, {

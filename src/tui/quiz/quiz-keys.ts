@@ -14,6 +14,7 @@ export const esc = (does: string): QuizBinding => ({
   keys: { escape: 'back', q: 'back' },
   show: 'Esc',
   does,
+  stays: true,
 });
 export const letter = (key: string, command: QuizCommand, does: string, quiet = false): QuizBinding => ({
   keys: { [key]: command },

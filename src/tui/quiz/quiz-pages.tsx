@@ -79,6 +79,14 @@ export function ItemList({ head, items, selected }: ItemListProps): React.JSX.El
   const side = Math.max(0, ...items.map((item) => widthOf(item.side)));
   const line = (item: ListItem, index: number): Piece[] => {
     const isHere = index === selected;
+    if (spoken)
+      return [
+        {
+          text: [isHere ? 'Now at' : '', item.lead.text.trim(), item.text, item.side]
+            .filter(Boolean)
+            .join(' '),
+        },
+      ];
     const room = columns - 2 - widthOf(item.lead.text) - side - 2;
     return [
       { text: isHere ? `${glyphs.pointer} ` : '  ', role: 'here' },

@@ -2,7 +2,7 @@
 import { Box } from 'ink';
 import type { Field, FieldOption, ResultSwatch } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
-import { fitText, padText, widthOf, wrapText } from '../../text/wrap.js';
+import { fitText, fitWords, padText, widthOf, wrapText } from '../../text/wrap.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
 import { lookOf, spokenLook, swatchWords } from '../kit/look.js';
@@ -55,7 +55,7 @@ export function LargePatches({
           <Box key={label} flexDirection="column" width={each} marginRight={1} flexShrink={0}>
             <Rows
               lines={[
-                [{ text: fitText(cleanText(label, 60).toUpperCase(), each), role: 'label' }],
+                [{ text: fitWords(cleanText(label, 60).toUpperCase(), each), role: 'label' }],
                 ...Array.from({ length: patchRows }, (): Piece[] => [
                   { text: ' '.repeat(each), style: patchStyle(look.hex) },
                 ]),

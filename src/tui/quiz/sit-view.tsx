@@ -60,7 +60,7 @@ function questionSide(world: SitWorld, state: SitState, place: number, glyphs: G
   const sign = state.settings.screenReader ? '' : `${isAnswered ? glyphs.chosen : glyphs.open} `;
   return [
     `${place + 1} of ${world.order.length}`,
-    `${sign}${isClosed ? 'closed' : isAnswered ? 'answered' : 'open'}`,
+    `${sign}${isClosed ? 'closed' : isAnswered ? 'answered' : 'not answered'}`,
     ...(seconds === undefined || isClosed ? [] : [`${clockText(seconds)} left`]),
   ].join('  ');
 }
@@ -74,7 +74,7 @@ function overviewItems(world: SitWorld, state: SitState, glyphs: Glyphs): ListIt
       key: drill.id,
       lead: { text: `${isAnswered ? glyphs.chosen : glyphs.open} ` },
       text: `${place + 1}. ${cleanText(drill.title, 80)}`,
-      side: `${isAnswered ? 'answered' : 'open'}${left}`,
+      side: `${isAnswered ? 'answered' : 'not answered'}${left}`,
     };
   });
 }
@@ -84,7 +84,7 @@ function doneItems(world: SitWorld, state: SitState, glyphs: Glyphs): ListItem[]
     const { drill, index } = questionAt(world, place);
     const text = `${place + 1}. ${cleanText(drill.title, 80)}`;
     if (!isAnsweredAt(world, state, place))
-      return { key: drill.id, lead: { text: '  -  ' }, text, side: 'open' };
+      return { key: drill.id, lead: { text: '  -  ' }, text, side: 'not answered' };
     const { mark, verdict } = world.grader.grade(index, standingAnswer(world, state, place));
     return {
       key: drill.id,
@@ -121,7 +121,7 @@ function overlayBody(world: SitWorld, state: SitState): ReactNode {
             '',
             open === 0
               ? 'Every question is answered. Nothing can be changed afterwards.'
-              : `${open} of ${world.order.length} questions ${open === 1 ? 'is' : 'are'} open. Nothing can be changed afterwards.`,
+              : `${open} of ${world.order.length} questions ${open === 1 ? 'is' : 'are'} not answered. Nothing can be changed afterwards.`,
           ]}
         />
       );

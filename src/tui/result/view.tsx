@@ -2,7 +2,7 @@
 import { Box, Text } from 'ink';
 import type { Verdict } from '../../judgement/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { fitText } from '../../text/wrap.js';
+import { fitWords } from '../../text/wrap.js';
 import { judgedRows, rowLine } from '../../words/judged.js';
 import { Frame } from '../kit/frame.js';
 import type { Glyphs } from '../kit/glyphs.js';
@@ -11,7 +11,7 @@ import { lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import type { ResultScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
-import { PatchColumn } from '../kit/swatch.js';
+import { PatchColumn, patchNames } from '../kit/swatch.js';
 import { TextPage } from '../kit/text-page.js';
 import { drillTitle, resultSide } from '../kit/titles.js';
 import { resultLayout, resultPage, resultTexts } from './layout.js';
@@ -30,7 +30,7 @@ function markPieces(mark: number, verdict: Verdict, label: string, columns: numb
     { text: head, role: 'title' },
     { text: bar, role: 'muted' },
     { text: `  ${glyphs[verdict]} ${verdict}`, role: verdict },
-    { text: room > 10 ? `   ${fitText(label, room, glyphs.cut)}` : '', role: 'plain' },
+    { text: room > 10 ? `   ${fitWords(label, room, glyphs.cut)}` : '', role: 'plain' },
   ];
 }
 
@@ -88,16 +88,23 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
   const layout = resultLayout(state, world, screen);
   const label = cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer), 120);
   const each = Math.min(22, Math.floor((layout.swatchColumns + 1) / Math.max(1, grade.swatches.length)) - 1);
+  const { names, nameRows } = patchNames(grade.swatches, {
+    columns: each,
+    rows: 1,
+    level: state.colourLevel,
+    cut: glyphs.cut,
+  });
   return (
     <Frame title={drillTitle(world, entry)} side={resultSide(state, screen, glyphs)}>
       <Row pieces={markPieces(entry.mark, grade.verdict, label, columns, glyphs)} />
       <Box height={layout.topRows} flexShrink={0} overflow="hidden">
         {layout.swatchColumns === 0 ? null : (
           <Box width={layout.swatchColumns + (layout.planeColumns > 0 ? 3 : 0)} flexShrink={0}>
-            {grade.swatches.map((swatch) => (
+            {grade.swatches.map((swatch, index) => (
               <PatchColumn
                 key={swatch.label}
-                label={cleanText(swatch.label, 20)}
+                name={names[index] ?? []}
+                nameRows={nameRows}
                 reflectance={swatch.reflectance}
                 columns={each}
                 patchRows={layout.patchRows}

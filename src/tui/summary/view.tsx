@@ -2,7 +2,7 @@
 import { Text } from 'ink';
 import { type FigureRow, figureRows } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { fitText, padText, wrapText } from '../../text/wrap.js';
+import { fitWords, padText, wrapText } from '../../text/wrap.js';
 import { Frame } from '../kit/frame.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { frameParts, innerColumns } from '../kit/layout.js';
@@ -60,7 +60,7 @@ function answerPieces(
     { text: `${String(entry.mark).padStart(3)}  ` },
     { text: `${glyphs[verdict]} ${verdict.padEnd(6)}`, role: verdict },
     {
-      text: fitText(
+      text: fitWords(
         `${cleanText(entry.drill.title, 80)}: ${label}`,
         columns - 15 - (held ? 13 : 0),
         glyphs.cut,
@@ -96,9 +96,11 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
     const place = seen.from + offset;
     const label = cleanText(
       world.kindOf(attempt.entry.drill).label(attempt.entry.drill, attempt.entry.answer),
-      120,
+      300,
     );
-    return answerPieces(attempt, place === screen.selected, set.held.includes(place), columns, glyphs, label);
+    // What is read aloud has no columns to keep to.
+    const room = state.settings.screenReader ? Number.POSITIVE_INFINITY : columns;
+    return answerPieces(attempt, place === screen.selected, set.held.includes(place), room, glyphs, label);
   });
   if (state.settings.screenReader) {
     const spoken = answers[screen.selected - seen.from]

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import type { ObserverId } from '../../../src/colour/xyz.js';
 import { GRID, type Spectrum, spectrum } from '../../../src/optics/grid.js';
 
 /**
@@ -22,3 +23,6 @@ export const anyReflectance: fc.Arbitrary<Spectrum> = fc
 
 /** The same reflectance in every band. */
 export const flat = (reflectance: number): Spectrum => new Float64Array(GRID.count).fill(reflectance);
+
+/** Every observer that the program knows. */
+export const OBSERVER_IDS: readonly ObserverId[] = ['D65-2', 'D50-2', 'D50-10'];

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { weigh } from '../../../src/drills/kinds/worked/weigh.js';
 import { readDrillFolder } from '../../../src/files/exercises.js';
 import type { Wash } from '../../../src/washes/index.js';
-import { kindOf, STUDIO } from '../../studio.js';
+import { asked, kindOf, STUDIO } from '../../studio.js';
 
 const wash = (paint: string, strength = 0.3): Wash => ({ paints: { [paint]: 1 }, strength });
 
@@ -48,9 +48,7 @@ test('before the answer no figure of a colour is told where colours are to be ju
     ({ kind }) => kind === 'worked' || kind === 'diagnosis',
   );
   const told = judged.flatMap((drill) =>
-    kindOf(drill)
-      .goalLines(drill)
-      .filter((line) => /step \d|chroma \d|\d°/.test(line)),
+    asked(kindOf(drill), drill).filter((line) => /step \d|chroma \d|\d°/.test(line)),
   );
   expect(told).toEqual([]);
 });
