@@ -159,8 +159,8 @@ Examples:
     .action(async (folder: string | undefined, _options, self) => {
       const [
         { checkCommand, checkFault },
-        { drillFiles, readDrillFolder },
-        { shippedDrills },
+        { filesOfFolder, readDrillFolder },
+        { shippedDrills, shippedPictures },
         { report },
         studio,
       ] = await Promise.all([
@@ -170,11 +170,12 @@ Examples:
         import('./run.js'),
         openStudio(),
       ]);
+      const shipped = await shippedPictures(studio);
       const { text, passed } = await checkCommand(
         studio,
-        folder === undefined ? await shippedDrills(studio) : readDrillFolder(studio, folder),
+        folder === undefined ? await shippedDrills(studio) : readDrillFolder(studio, folder, shipped),
         self.optsWithGlobals(),
-        folder === undefined ? [] : drillFiles(folder),
+        folder === undefined ? [] : filesOfFolder(folder),
       );
       print(text);
       if (!passed) exit(report(checkFault()));

@@ -77,7 +77,8 @@ function fillLine(points: readonly Point[], width: number, size: Size, plot: Plo
     const slope = along === 0 ? 0 : (steep ? dx : dy) / along;
     const [from, to] = stretch(Math.min(start, start + along), Math.max(start, start + along), most);
     for (let step = from; step <= to; step++) {
-      const inside = clamp((step + 0.5 - start) * Math.sign(along || 1), Math.abs(along)) * Math.sign(along || 1);
+      const inside =
+        clamp((step + 0.5 - start) * Math.sign(along || 1), Math.abs(along)) * Math.sign(along || 1);
       const middle = side + inside * slope;
       const [a, b] = stretch(middle - reach / 2, middle + reach / 2, sides);
       for (let across = a; across <= b; across++) plot(steep ? across : step, steep ? step : across);
@@ -89,7 +90,11 @@ function fillLine(points: readonly Point[], width: number, size: Size, plot: Plo
 export const LINE_WIDTH = 0.6;
 
 /** Every pixel of a shape, perhaps some more than once. */
-export function fillShape({ rects, polygons, ellipses, lines, width = LINE_WIDTH }: Shape, size: Size, plot: Plot): void {
+export function fillShape(
+  { rects, polygons, ellipses, lines, width = LINE_WIDTH }: Shape,
+  size: Size,
+  plot: Plot,
+): void {
   for (const box of rects ?? []) fillBox(box, size, plot);
   for (const points of polygons ?? []) fillPolygon(points, size, plot);
   for (const ellipse of ellipses ?? []) fillPolygon(around(ellipse), size, plot);

@@ -2,8 +2,7 @@
 import { colourInWords, formatStep, type ValueScale, valueWord } from '../colour/index.js';
 import { listWords } from '../text/list-words.js';
 import type { AreaLook, Painted, Tone } from './covering.js';
-import { openMark } from './pixels.js';
-import { colourPixels } from './pixels.js';
+import { colourPixels, openMark } from './pixels.js';
 import { raster } from './raster.js';
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -32,14 +32,23 @@ const strokePixels = (width: number): number => Math.max(5, Math.round(width / 8
 /** What an open passage shows at a pixel. */
 type OpenMark = 'outline' | 'hatch' | 'paper';
 
-/** @param area index of the open area */
-export function openMark({ width, height, area: areas }: Raster, area: number, x: number, y: number): OpenMark {
-  const isOwn = (dx: number, dy: number): boolean => {
-    const [nx, ny] = [x + dx, y + dy];
-    return nx < 0 || ny < 0 || nx >= width || ny >= height || areas[ny * width + nx] === area;
-  };
-  if (!(isOwn(-1, 0) && isOwn(1, 0) && isOwn(0, -1) && isOwn(0, 1))) return 'outline';
-  return (x + y) % HATCH_PIXELS === 0 ? 'hatch' : 'paper';
+/**
+ * The mark at a pixel of an open area. What is too thin to hold an outline is left as paper.
+ * @param area index of the open area
+ */
+export function openMark(
+  { width, height, area: areas }: Raster,
+  area: number,
+  x: number,
+  y: number,
+): OpenMark {
+  const isOwn = (x: number, y: number): boolean =>
+    x < 0 || y < 0 || x >= width || y >= height || areas[y * width + x] === area;
+  const isInside = (x: number, y: number): boolean =>
+    isOwn(x, y) && isOwn(x - 1, y) && isOwn(x + 1, y) && isOwn(x, y - 1) && isOwn(x, y + 1);
+  if (isInside(x, y)) return (x + y) % HATCH_PIXELS === 0 ? 'hatch' : 'paper';
+  const isEdge = [-1, 0, 1].some((dx) => [-1, 0, 1].some((dy) => isInside(x + dx, y + dy)));
+  return isEdge ? 'outline' : 'paper';
 }
 
 /** How far a pixel lies from the middle of the slanting stroke that it is nearest to, 0-1. */

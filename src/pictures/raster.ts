@@ -18,7 +18,9 @@ const MOST_PIXELS = 2000;
 /** Strength at a place between the two ends of a gradation; units. */
 function strengthAt({ to, towards }: Graded, [left, top, right, bottom]: ReturnType<typeof boundsOf>) {
   const upright = towards === 'down' || towards === 'up';
-  const [low, high] = upright ? [Math.max(0, top), Math.min(GRID.rows, bottom)] : [Math.max(0, left), Math.min(GRID.columns, right)];
+  const [low, high] = upright
+    ? [Math.max(0, top), Math.min(GRID.rows, bottom)]
+    : [Math.max(0, left), Math.min(GRID.columns, right)];
   const turned = towards === 'up' || towards === 'left';
   return (x: number, y: number): number => {
     const way = Math.min(1, Math.max(0, ((upright ? y : x) - low) / Math.max(1e-6, high - low)));
@@ -34,7 +36,9 @@ function strengthAt({ to, towards }: Graded, [left, top, right, bottom]: ReturnT
  */
 export function raster(picture: Picture, width: number, height: number): Raster {
   if (![width, height].every((side) => Number.isInteger(side) && side >= LEAST_PIXELS && side <= MOST_PIXELS))
-    throw new RangeError(`a picture has ${LEAST_PIXELS} to ${MOST_PIXELS} pixels a side, not ${width} by ${height}`);
+    throw new RangeError(
+      `a picture has ${LEAST_PIXELS} to ${MOST_PIXELS} pixels a side, not ${width} by ${height}`,
+    );
   const size = { width, height };
   const area = new Uint8Array(width * height);
   const strength = new Float32Array(width * height).fill(1);

@@ -26,7 +26,10 @@ const half = v.pipe(
 
 const boxSchema = v.pipe(
   v.strictTuple([across, down, across, down], 'must be [left, top, right, bottom]'),
-  v.check(([left, top, right, bottom]) => left < right && top < bottom, 'must run from left top to right bottom'),
+  v.check(
+    ([left, top, right, bottom]) => left < right && top < bottom,
+    'must run from left top to right bottom',
+  ),
 );
 const ellipseSchema = v.strictTuple(
   [across, down, half, half],
@@ -53,7 +56,11 @@ function points(least: number) {
 }
 
 const gradedSchema = v.strictObject({
-  to: v.pipe(v.number('to must be a number'), v.minValue(0.05, 'to is 0.05 to 4'), v.maxValue(4, 'to is 0.05 to 4')),
+  to: v.pipe(
+    v.number('to must be a number'),
+    v.minValue(0.05, 'to is 0.05 to 4'),
+    v.maxValue(4, 'to is 0.05 to 4'),
+  ),
   towards: v.picklist(TOWARDS, `towards is one of ${TOWARDS.join(', ')}`),
 });
 
@@ -67,7 +74,11 @@ const shapeSchema = v.pipe(
     ellipses: figures(ellipseSchema),
     lines: figures(points(2)),
     width: v.optional(
-      v.pipe(v.number('must be a number'), v.minValue(0.2, 'width is 0.2 to 6'), v.maxValue(6, 'width is 0.2 to 6')),
+      v.pipe(
+        v.number('must be a number'),
+        v.minValue(0.2, 'width is 0.2 to 6'),
+        v.maxValue(6, 'width is 0.2 to 6'),
+      ),
     ),
     graded: v.optional(gradedSchema),
   }),
@@ -122,7 +133,8 @@ function* named({ centre, behind, lies, subjects, areas, shapes }: Entries): Gen
 }
 
 const ids = ({ areas }: Entries): string[] => areas.map(({ id }) => id);
-const strangers = (entries: Entries): string[] => [...named(entries)].filter((id) => !ids(entries).includes(id));
+const strangers = (entries: Entries): string[] =>
+  [...named(entries)].filter((id) => !ids(entries).includes(id));
 const undrawn = (entries: Entries): string[] =>
   ids(entries).filter((id) => !entries.shapes.some(({ area }) => area === id));
 

@@ -19,7 +19,8 @@ const STOPS = 5;
 const STROKE_UNITS = 4;
 
 const number = (x: number): string => String(Number(x.toFixed(2)));
-const pairs = (points: readonly Point[]): string => points.map(([x, y]) => `${number(x)},${number(y)}`).join(' ');
+const pairs = (points: readonly Point[]): string =>
+  points.map(([x, y]) => `${number(x)},${number(y)}`).join(' ');
 
 /** Ends of a gradation in the box of what it fills. */
 const WAYS: Readonly<Record<Graded['towards'], readonly [number, number, number, number]>> = {
@@ -29,7 +30,12 @@ const WAYS: Readonly<Record<Graded['towards'], readonly [number, number, number,
   left: [1, 0, 0, 0],
 };
 
-function gradient(id: string, { to, towards }: Graded, look: AreaLook, colourOf: (tone: Tone) => string): Markup {
+function gradient(
+  id: string,
+  { to, towards }: Graded,
+  look: AreaLook,
+  colourOf: (tone: Tone) => string,
+): Markup {
   if (look.kind === 'open') return html``;
   const [x1, y1, x2, y2] = WAYS[towards];
   const stops = Array.from({ length: STOPS }, (_, stop) => {
@@ -58,7 +64,11 @@ function hatch(id: string, look: AreaLook, paper: Tone, colourOf: (tone: Tone) =
 }
 
 /** The figures of a shape. @param fill a colour, or a reference to what fills it; @param edge an outline, where it is open */
-function figures({ rects, polygons, ellipses, lines, width = LINE_WIDTH }: Shape, fill: string, edge: Markup): Markup[] {
+function figures(
+  { rects, polygons, ellipses, lines, width = LINE_WIDTH }: Shape,
+  fill: string,
+  edge: Markup,
+): Markup[] {
   return [
     ...(rects ?? []).map(
       ([left, top, right, bottom]) =>
@@ -88,7 +98,9 @@ export function svg({ picture, looks, paper }: Painted, { prefix, inGrey = false
     hatch(`${prefix}-a${index}`, looks[id] as AreaLook, paper, colourOf),
   );
   const gradients = picture.shapes.map(({ graded, area }, index) =>
-    graded === undefined ? html`` : gradient(`${prefix}-s${index}`, graded, looks[area] as AreaLook, colourOf),
+    graded === undefined
+      ? html``
+      : gradient(`${prefix}-s${index}`, graded, looks[area] as AreaLook, colourOf),
   );
   const drawn = picture.shapes.flatMap((shape, index) => {
     const look = looks[shape.area] as AreaLook;
