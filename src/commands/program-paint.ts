@@ -160,12 +160,14 @@ Examples:
       const [
         { checkCommand, checkFault },
         { filesOfFolder, readDrillFolder },
+        { readPictures },
         { shippedDrills, shippedPictures },
         { report },
         studio,
       ] = await Promise.all([
         import('./drills.js'),
         import('../files/exercises.js'),
+        import('../files/pictures.js'),
         import('../files/shipped.js'),
         import('./run.js'),
         openStudio(),
@@ -176,6 +178,7 @@ Examples:
         folder === undefined ? await shippedDrills(studio) : readDrillFolder(studio, folder, shipped),
         self.optsWithGlobals(),
         folder === undefined ? [] : filesOfFolder(folder),
+        folder === undefined ? shipped : [...readPictures(studio, folder), ...shipped],
       );
       print(text);
       if (!passed) exit(report(checkFault()));

@@ -3,7 +3,7 @@ import { type ColourReading, readColour } from '../colour/reading.js';
 import { greyOfValue, toScreen } from '../colour/screen.js';
 import { once, perStudio, type Studio } from '../paints/index.js';
 import { type Laid, seeLaid, type Wash } from '../washes/index.js';
-import type { Covering, Picture } from './types.js';
+import type { Covering, Picture, Reflecting } from './types.js';
 
 /** A flat colour: read, and as a screen shows it. */
 export interface Tone {
@@ -60,7 +60,11 @@ function gradedTones(studio: Studio, wash: Wash): (share: number) => Tone {
   };
 }
 
-const lookOf: (studio: Studio, laid: Laid) => AreaLook = once((studio, laid: Laid): AreaLook => {
+const lookOf = once((studio: Studio, laid: Laid | Reflecting): AreaLook => {
+  if ('reflectance' in laid) {
+    const tone = toneOf(readColour(laid.reflectance));
+    return { kind: 'laid', tone, graded: () => tone };
+  }
   const tone = laidTone(studio, laid);
   if ('strokes' in laid) {
     const strokes = laid.strokes.map(({ share, ...wash }) => ({ tone: laidTone(studio, wash), share }));

@@ -3,8 +3,9 @@ import { requirePaints } from '../drills/format.js';
 import { parseYaml } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
+import { BARE, raster } from './raster.js';
 import { pictureSchema } from './schema.js';
-import type { Picture } from './types.js';
+import { GRID, type Picture } from './types.js';
 
 /**
  * Reads a picture.
@@ -18,5 +19,7 @@ export function parsePictureFile(studio: Studio, text: string, id: string, name:
   const { value, lineOf } = source;
   if (value.id !== id)
     throw new DataError(`${name}:${lineOf(['id'])}: the id must be that of the file, ${id}, not ${value.id}`);
+  if (raster(value, 2 * GRID.columns, 2 * GRID.rows).area.includes(BARE))
+    throw new DataError(`${name}:${lineOf(['shapes'])}: a part of the sheet is covered by no shape`);
   return value;
 }

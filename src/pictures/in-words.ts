@@ -2,7 +2,7 @@
 import { colourInWords, formatStep, type ValueScale, valueWord } from '../colour/index.js';
 import { listWords } from '../text/list-words.js';
 import type { AreaLook, Painted, Tone } from './covering.js';
-import { colourPixels, openMark } from './pixels.js';
+import { colourPixels } from './pixels.js';
 import { raster } from './raster.js';
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -37,16 +37,15 @@ export function inWords({ picture, looks }: Painted, scale: ValueScale): string[
   });
 }
 
-/** Signs from paper white to the darkest dark, and the two of an open passage. */
+/** Signs from paper white to the darkest dark, and that of an open passage. */
 export interface ValueSigns {
   readonly ramp: string;
-  readonly outline: string;
-  readonly hatch: string;
+  readonly open: string;
 }
 
 /** The denser a sign, the darker the paint. */
-export const SHADE_SIGNS: ValueSigns = { ramp: ' ·░▒▓█', outline: '?', hatch: '/' };
-export const ASCII_SIGNS: ValueSigns = { ramp: ' .:-=+*#%@', outline: '?', hatch: '/' };
+export const SHADE_SIGNS: ValueSigns = { ramp: ' ·░▒▓█', open: '/' };
+export const ASCII_SIGNS: ValueSigns = { ramp: ' .:-=+*#%@', open: '/' };
 
 /** Munsell values that the ramp runs between. */
 const LIGHTEST = 9.3;
@@ -67,13 +66,10 @@ export function inCharacters(from: Painted, columns: number, lines: number, sign
   const drawn = raster(from.picture, columns, lines);
   const { tones, at } = colourPixels(from, drawn);
   const byTone = tones.map(({ colour }) => signOf(colour.value, signs.ramp));
-  const own = from.picture.areas.map(({ id }) => from.looks[id] as AreaLook);
+  const isOpen = from.picture.areas.map(({ id }) => from.looks[id]?.kind === 'open');
+  const signAt = (pixel: number): string =>
+    isOpen[drawn.area[pixel] as number] === true ? signs.open : (byTone[at[pixel] as number] as string);
   return Array.from({ length: lines }, (_, y) =>
-    Array.from({ length: columns }, (_, x) => {
-      const area = drawn.area[y * columns + x] as number;
-      if (own[area]?.kind !== 'open') return byTone[at[y * columns + x] as number] as string;
-      const mark = openMark(drawn, area, x, y);
-      return mark === 'paper' ? ' ' : signs[mark];
-    }).join(''),
+    Array.from({ length: columns }, (_, x) => signAt(y * columns + x)).join(''),
   );
 }

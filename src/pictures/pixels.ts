@@ -83,12 +83,11 @@ export function colourPixels({ picture, looks, paper }: Painted, drawn: Raster):
   const own = picture.areas.map(({ id }) => looks[id] as AreaLook);
   for (let pixel = 0; pixel < at.length; pixel++) {
     const area = areas[pixel] as number;
-    const look = own[area] as AreaLook;
-    at[pixel] = indexOf(
-      look.kind === 'laid'
-        ? look.graded(strength[pixel] as number)
-        : openTone(openMark(drawn, area, pixel % width, Math.floor(pixel / width)), paper),
-    );
+    const look = own[area];
+    if (look === undefined) at[pixel] = indexOf(paper);
+    else if (look.kind === 'laid') at[pixel] = indexOf(look.graded(strength[pixel] as number));
+    else
+      at[pixel] = indexOf(openTone(openMark(drawn, area, pixel % width, Math.floor(pixel / width)), paper));
   }
   for (const [area, look] of own.entries()) {
     if (look.kind !== 'laid' || look.strokes === undefined) continue;

@@ -2,10 +2,13 @@
 import { boundsOf, fillShape, type Size } from './fill.js';
 import { GRID, type Graded, type Picture, type Shape } from './types.js';
 
+/** Of a pixel that no shape covers: paper. */
+export const BARE = 255;
+
 /** Pixels row by row from the left upper corner. Of the picture only: colours come later. */
 export interface Raster extends Size {
   readonly picture: Picture;
-  /** Index of the area in the picture's list. */
+  /** Index of the area in the picture's list, or {@link BARE}. */
   readonly area: Uint8Array;
   /** Strength there as a share of the wash's own; 1 where it is flat. */
   readonly strength: Float32Array;
@@ -40,7 +43,7 @@ export function raster(picture: Picture, width: number, height: number): Raster 
       `a picture has ${LEAST_PIXELS} to ${MOST_PIXELS} pixels a side, not ${width} by ${height}`,
     );
   const size = { width, height };
-  const area = new Uint8Array(width * height);
+  const area = new Uint8Array(width * height).fill(BARE);
   const strength = new Float32Array(width * height).fill(1);
   const index = new Map(picture.areas.map(({ id }, at) => [id, at]));
   for (const shape of picture.shapes) draw(shape, index.get(shape.area) as number);

@@ -115,5 +115,5 @@ export function svg({ picture, looks, paper }: Painted, { prefix, inGrey = false
     return figures(shape, fill, edge);
   });
   const title = inGrey ? `${picture.title}, in grey` : picture.title;
-  return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${GRID.columns} ${GRID.rows}" role="img" aria-label="${title}"><title>${title}</title><defs>${join([...patterns, ...gradients].filter(({ markup }) => markup !== ''))}</defs>${join(drawn)}</svg>`;
+  return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${GRID.columns} ${GRID.rows}" role="img" aria-label="${title}"><title>${title}</title><defs>${join([...patterns, ...gradients].filter(({ markup }) => markup !== ''))}</defs><rect width="${GRID.columns}" height="${GRID.rows}" fill="${colourOf(paper)}"/>${join(drawn)}</svg>`;
 }

@@ -1,4 +1,5 @@
 /** A picture as data: shapes painted from back to front in a grid of units, each naming an area that a wash is laid in. */
+import type { Spectrum } from '../optics/index.js';
 import type { Laid, Wash } from '../washes/index.js';
 
 /** Units across and down that shapes are drawn in, at whatever size they are shown. */
@@ -70,5 +71,10 @@ export interface Picture {
   readonly shapes: readonly Shape[];
 }
 
-/** What lies in an area: paint, or nothing yet. */
-export type Covering = Laid | 'open';
+/** A colour that is known by what it reflects only, 0-1 in the bands of the grid. */
+export interface Reflecting {
+  readonly reflectance: Spectrum;
+}
+
+/** What lies in an area: paint, a colour, or nothing yet. */
+export type Covering = Laid | Reflecting | 'open';

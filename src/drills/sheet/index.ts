@@ -62,7 +62,10 @@ function facts(drill: Drill, { goal, hueBound, shadingLine }: DrillLook, luck: n
     .join('; ');
 }
 
-function article(studio: Studio, drill: Drill, { look, luck, faults }: DrillCheck): Markup {
+/** What else is shown of a drill, once its best answer is known. */
+export type Beside = (drill: Drill, look: DrillLook) => Markup;
+
+function article(studio: Studio, drill: Drill, { look, luck, faults }: DrillCheck, beside: Beside): Markup {
   const { id, title, scene, ask, hint } = drill;
   const goal = kindOf(studio, drill)
     .goalLines(drill)
@@ -72,6 +75,7 @@ function article(studio: Studio, drill: Drill, { look, luck, faults }: DrillChec
 <p class="family"><code>${id}</code> ${facts(drill, look, luck)}</p>
 ${join(faults.map((fault) => html`<p class="fault">${fault}</p>`))}
 <p>${scene}</p>
+${beside(drill, look)}
 <p><strong>${ask}</strong></p>
 ${hint === undefined ? html`` : html`<p class="hint">Hint: ${hint}</p>`}
 <ul class="goal">${join(goal)}</ul>
@@ -83,8 +87,17 @@ ${join(look.traps.map((trap) => answer('trap', trap)))}
 </article>`;
 }
 
-/** Every drill on one page, family by family. @param checks of the drills, in their order */
-export function sheetHtml(studio: Studio, drills: readonly Drill[], checks: readonly DrillCheck[]): string {
+/**
+ * Every drill on one page, family by family.
+ * @param checks of the drills, in their order
+ * @param beside what stands under the scene of each: its picture
+ */
+export function sheetHtml(
+  studio: Studio,
+  drills: readonly Drill[],
+  checks: readonly DrillCheck[],
+  beside: Beside = () => html``,
+): string {
   const families = [...new Set(drills.map(({ family }) => family))];
   const nameOf = (family: string): string => findFamily(family)?.name ?? family;
   const faulty = checks.filter(({ faults }) => faults.length > 0);
@@ -98,7 +111,7 @@ export function sheetHtml(studio: Studio, drills: readonly Drill[], checks: read
       .filter(({ drill }) => drill.family === family);
     return html`<section>
 <h2 id="family-${family}">${nameOf(family)}</h2>
-${join(own.map(({ drill, check }) => article(studio, drill, check)))}
+${join(own.map(({ drill, check }) => article(studio, drill, check, beside)))}
 </section>`;
   });
   const body = html`<h1>Contact sheet</h1>
