@@ -73,6 +73,8 @@ await build({
   logLevel: 'warning',
 });
 chmodSync('dist/cli.js', 0o755);
-const drills = execFileSync(process.execPath, ['dist/compile-exercises.js'], { maxBuffer: 1 << 28 });
-writeFileSync('dist/exercises.json', drills);
+const compiled = execFileSync(process.execPath, ['dist/compile-exercises.js'], { maxBuffer: 1 << 28 });
+const { shipped, pictures } = JSON.parse(compiled);
+writeFileSync('dist/exercises.json', JSON.stringify(shipped));
+writeFileSync('dist/pictures.json', JSON.stringify(pictures));
 writeFileSync(STAMP, now);

@@ -8,6 +8,7 @@ import type { DrillLook, SeenAnswer } from '../drills/look.js';
 import { DataError } from '../errors.js';
 import { requireOutputs, writeNamed } from '../files/named.js';
 import type { Studio } from '../paints/index.js';
+import type { Picture } from '../pictures/types.js';
 import { document } from './run.js';
 
 /** The list of drills; text, or the JSON document. */
@@ -85,7 +86,7 @@ export function checkJson({ id, family, level, kind, look, luck, faults }: Drill
 
 /**
  * Checks every drill. The report is printed by the caller either way.
- * @param options.sheet file for the contact sheet; @param read files that must not be written over
+ * @param options.sheet file for the contact sheet; @param read files that must not be written over; @param pictures that it shows
  * @returns the text and whether all passed
  * @throws DataError when the sheet cannot be written; asked for before anything is checked
  */
@@ -94,6 +95,7 @@ export async function checkCommand(
   drills: readonly Drill[],
   options: { readonly json?: boolean; readonly sheet?: string; readonly force?: boolean },
   read: readonly string[] = [],
+  pictures: readonly Picture[] = [],
 ): Promise<{ readonly text: string; readonly passed: boolean }> {
   const { sheet, force = false } = options;
   if (sheet !== undefined) requireOutputs([sheet], read, force);
@@ -101,8 +103,14 @@ export async function checkCommand(
   const faulty = checks.filter(({ faults }) => faults.length > 0).length;
   const written: string[] = [];
   if (sheet !== undefined) {
-    const { sheetHtml } = await import('../drills/sheet/index.js');
-    written.push(writeNamed(sheet, sheetHtml(studio, drills, checks), force));
+    const [{ sheetHtml }, { pictureBeside }] = await Promise.all([
+      import('../drills/sheet/index.js'),
+      import('../pictures/beside.js'),
+    ]);
+    const page = sheetHtml(studio, drills, checks, (drill, { best }) =>
+      pictureBeside(studio, pictures, drill, best.answer),
+    );
+    written.push(writeNamed(sheet, page, force));
   }
   const text =
     options.json === true

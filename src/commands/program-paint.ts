@@ -159,22 +159,26 @@ Examples:
     .action(async (folder: string | undefined, _options, self) => {
       const [
         { checkCommand, checkFault },
-        { drillFiles, readDrillFolder },
-        { shippedDrills },
+        { filesOfFolder, readDrillFolder },
+        { readPictures },
+        { shippedDrills, shippedPictures },
         { report },
         studio,
       ] = await Promise.all([
         import('./drills.js'),
         import('../files/exercises.js'),
+        import('../files/pictures.js'),
         import('../files/shipped.js'),
         import('./run.js'),
         openStudio(),
       ]);
+      const shipped = await shippedPictures(studio);
       const { text, passed } = await checkCommand(
         studio,
-        folder === undefined ? await shippedDrills(studio) : readDrillFolder(studio, folder),
+        folder === undefined ? await shippedDrills(studio) : readDrillFolder(studio, folder, shipped),
         self.optsWithGlobals(),
-        folder === undefined ? [] : drillFiles(folder),
+        folder === undefined ? [] : filesOfFolder(folder),
+        folder === undefined ? shipped : [...readPictures(studio, folder), ...shipped],
       );
       print(text);
       if (!passed) exit(report(checkFault()));

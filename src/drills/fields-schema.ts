@@ -1,6 +1,5 @@
 /** Pieces of schema that every kind of drill shares. */
 import * as v from 'valibot';
-import { pictureSchema } from './picture-list.js';
 
 /** Control, escape and direction-changing characters: nothing that a scene needs, everything that a terminal obeys. */
 const UNSAFE = /[\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069\u061c]/u;
@@ -75,6 +74,9 @@ export function distinctList<S extends v.GenericSchema<unknown, string | number>
   );
 }
 
+/** The two areas of a picture that the colours of a drill lie in; whether the picture has them is asked once the file is read. */
+export const liesSchema = v.strictObject({ start: idSchema, passage: idSchema });
+
 /** What every drill has, whatever its kind; see DrillCommon. */
 export const commonEntries = {
   id: idSchema,
@@ -88,5 +90,6 @@ export const commonEntries = {
   scene: textSchema(400),
   ask: v.optional(textSchema(200)),
   hint: v.optional(textSchema(300)),
-  picture: v.optional(pictureSchema),
+  picture: v.optional(idSchema),
+  lies: v.optional(liesSchema),
 };

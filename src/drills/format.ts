@@ -59,14 +59,26 @@ export function requirePaints(studio: Studio, { value, lineOf }: YamlSource<unkn
   throw new DataError(`${name}:${lineOf(path)}: ${path.join('.')}: ${message}`);
 }
 
+/** What is wrong with a drill that its schema cannot see: where below the drill, and in words. */
+export interface DrillFault {
+  readonly path: readonly string[];
+  readonly message: string;
+}
+
 /**
  * Reads the drills of one file.
  * @param studio the paints that drills may name
  * @param text the file's content
  * @param name what to call the file in a message
+ * @param faultOf what else may be wrong with a drill; the first such fault refuses the file
  * @throws DataError `name:line: what is wrong`
  */
-export function parseDrillFile(studio: Studio, text: string, name: string): Drill[] {
+export function parseDrillFile(
+  studio: Studio,
+  text: string,
+  name: string,
+  faultOf: (drill: Drill) => DrillFault | undefined = () => undefined,
+): Drill[] {
   const source = parseYaml(text, fileSchema, name);
   const { value, lineOf } = source;
   requirePaints(studio, source, name);
@@ -80,7 +92,15 @@ export function parseDrillFile(studio: Studio, text: string, name: string): Dril
       );
     seen.add(drill.id);
   }
-  return value.drills.map((drill) => withFamily(drill, value.family));
+  const drills = value.drills.map((drill) => withFamily(drill, value.family));
+  for (const [index, drill] of drills.entries()) {
+    const fault = faultOf(drill);
+    if (fault === undefined) continue;
+    const { path, message } = fault;
+    const line = lineOf(['drills', index, ...path]);
+    throw new DataError(`${name}:${line}: drills.${index}.${path.join('.')}: ${message}`);
+  }
+  return drills;
 }
 
 /** Puts the drills of several files together. @throws DataError when an id occurs in two of them */

@@ -29,6 +29,8 @@ export interface Subject {
   readonly shaded: Range;
   /** The picture that shows it. */
   readonly picture: string;
+  /** Where it stands: harbour, orchard, market, quarry, weather. */
+  readonly place: string;
 }
 
 /**

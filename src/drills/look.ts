@@ -86,7 +86,7 @@ function asked(drill: Drill, start: ColourReading | undefined, { grade, colour }
 }
 
 /** What a colour is changed from, by the name that a kind gives it. */
-const STARTS = ['start', 'lit'];
+export const STARTS: readonly string[] = ['start', 'lit'];
 
 /** How a drill looks. */
 export function lookAt(studio: Studio, drill: Drill): DrillLook {

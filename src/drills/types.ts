@@ -88,6 +88,8 @@ export interface DrillCommon {
   readonly hint?: string;
   /** The picture that the scene is set in. */
   readonly picture?: string | undefined;
+  /** Areas of the picture in which its start lies and its passage is open, where the picture's own choice does not fit. */
+  readonly lies?: { readonly start: string; readonly passage: string } | undefined;
 }
 
 /**

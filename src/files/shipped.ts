@@ -1,10 +1,12 @@
-/** The drills that come with the program. The YAML reader is loaded only where they have not been compiled. */
+/** The drills and pictures that come with the program. The YAML reader is loaded only where they have not been compiled. */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Drill } from '../drills/kinds/index.js';
 import type { Studio } from '../paints/index.js';
+import type { Picture } from '../pictures/types.js';
 
-const COMPILED = new URL('./exercises.json', import.meta.url);
+const COMPILED_DRILLS = new URL('./exercises.json', import.meta.url);
+const COMPILED_PICTURES = new URL('./pictures.json', import.meta.url);
 const SOURCES = new URL('../../exercises/', import.meta.url);
 
 /** What the build makes of the exercises. */
@@ -16,7 +18,7 @@ export interface Shipped {
 
 /** The shipped drills: compiled and checked by the build, else read from the exercises folder. */
 export async function shipped(studio: Studio): Promise<Shipped> {
-  if (existsSync(COMPILED)) return JSON.parse(readFileSync(COMPILED, 'utf8')) as Shipped;
+  if (existsSync(COMPILED_DRILLS)) return JSON.parse(readFileSync(COMPILED_DRILLS, 'utf8')) as Shipped;
   const { readDrillFolder } = await import('./exercises.js');
   return { drills: readDrillFolder(studio, fileURLToPath(SOURCES)), chances: {} };
 }
@@ -24,4 +26,11 @@ export async function shipped(studio: Studio): Promise<Shipped> {
 /** The shipped drills alone. */
 export async function shippedDrills(studio: Studio): Promise<readonly Drill[]> {
   return (await shipped(studio)).drills;
+}
+
+/** The shipped pictures, from the same two places. */
+export async function shippedPictures(studio: Studio): Promise<Picture[]> {
+  if (existsSync(COMPILED_PICTURES)) return JSON.parse(readFileSync(COMPILED_PICTURES, 'utf8')) as Picture[];
+  const { readPictures } = await import('./pictures.js');
+  return readPictures(studio, fileURLToPath(SOURCES));
 }

@@ -19,7 +19,9 @@ import type { Action, State } from '../../src/tui/kit/state.js';
 import { runEffect } from '../../src/tui/program/effects.js';
 import { startedState, worldOf } from '../../src/tui/program/initial.js';
 import { createReducer } from '../../src/tui/program/update.js';
-import { resultLayout, resultPage, verdictLines } from '../../src/tui/result/layout.js';
+import { resultLayout, resultPage } from '../../src/tui/result/layout.js';
+import { judgedRows } from '../../src/words/judged.js';
+import { WRITTEN } from '../../src/words/voice.js';
 import { type BenchRow, median } from './base.js';
 import { bareLoop, LOOPS_PER_MS, msEquivalent } from './film-loop.js';
 
@@ -108,7 +110,7 @@ async function answerOnce(
   const result = state.screen;
   if (result.name !== 'result') throw new Error(`no result of ${drill.id}: ${state.notice ?? result.name}`);
   const { entry, saved, note } = result.attempt;
-  verdictLines(entry.grade, 'paper-first', '>');
+  judgedRows(entry.grade, WRITTEN);
   kind.label(drill, entry.answer);
   kind.plane?.(drill, entry.answer);
   resultLayout(state, world, result);

@@ -2,7 +2,10 @@
 import { readColour } from '../../src/colour/reading.js';
 import type { MixDrill } from '../../src/drills/kinds/mix/schema.js';
 import { solve } from '../../src/drills/kinds/mix/solve.js';
+import { readPictures } from '../../src/files/pictures.js';
 import { findPalette, libraryStudio, type Pigment, paintOf } from '../../src/paints/index.js';
+import { type Picture, painted, pixelsOf } from '../../src/pictures/index.js';
+import { halfBlocks } from '../../src/tui/kit/half-blocks.js';
 import { bestBetween, madeUp, type Open, puddleReflectance } from '../../src/washes/index.js';
 import { against, type BenchRow } from './base.js';
 import { bareLoop, LOOPS_PER_MS, msEquivalent } from './film-loop.js';
@@ -66,6 +69,8 @@ export function benchCore(): BenchRow[] {
     5_000,
     9,
   );
+  const scene = painted(studio, readPictures(studio, 'exercises')[0] as Picture);
+  const drawn = against(() => halfBlocks(pixelsOf(scene, 48, 28)), 20, bare, 5_000, 9);
   const base = 'the bare loop of one film';
   return [
     {
@@ -89,6 +94,13 @@ export function benchCore(): BenchRow[] {
       base,
       atMost: 100 * LOOPS_PER_MS,
       note: msEquivalent(three.ratio),
+    },
+    {
+      name: 'a picture drawn anew, 48 by 14 cells',
+      ratio: drawn.ratio,
+      base,
+      atMost: 2 * LOOPS_PER_MS,
+      note: msEquivalent(drawn.ratio),
     },
   ];
 }

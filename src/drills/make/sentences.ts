@@ -5,7 +5,6 @@ import { sentence as capitalised } from '../../words/laid.js';
 import data from '../data/sentences.json' with { type: 'json' };
 import type { Drill } from '../kinds/index.js';
 import { hasTrait, SUBJECTS, type Subject, type Trait } from '../lexicon.js';
-import { placeOf } from './subjects.js';
 
 /** What a sentence is about: an aim, and for some aims how it is reached. */
 export type Theme = keyof typeof data.sentences;
@@ -57,7 +56,7 @@ export function opening(
   draw: Draw,
 ): string {
   if (light === undefined) return '';
-  const place = placeOf(subject);
+  const { place } = subject;
   const isIndoors = hasTrait(subject, 'indoors');
   const fit = OPENINGS.filter(
     ({ id, sun, places, indoors }) =>
@@ -99,7 +98,7 @@ export function sceneOf(
       (sentence.for === undefined || hasTrait(subject, sentence.for)) &&
       !(sentence.outdoors === true && hasTrait(subject, 'indoors')) &&
       // What is painted for rain and fog has no sun to turn away from.
-      (sentence.light !== SUN || placeOf(subject) !== 'weather') &&
+      (sentence.light !== SUN || subject.place !== 'weather') &&
       !avoid.includes(sentence.key),
   );
   if (fit.length === 0) return undefined;

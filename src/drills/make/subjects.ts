@@ -3,14 +3,6 @@ import { type Draw, pick } from '../../chance/draw.js';
 import type { ColourReading } from '../../colour/reading.js';
 import { type Aim, DEEP_STEP } from '../../judgement/index.js';
 import { canBe, canBeIn, hasTrait, SUBJECTS, type Subject } from '../lexicon.js';
-import { PICTURES } from '../picture-list.js';
-
-const PLACES = new Map(PICTURES.map(({ id, place }) => [id, place]));
-
-/** Where a subject stands: harbour, orchard, market, quarry, weather. */
-export function placeOf({ picture }: Subject): string {
-  return PLACES.get(picture) ?? '';
-}
 
 /** Step from which a thing without hue, lit, is a dark and no grey. */
 const DARK_STEP = 5.5;
@@ -66,7 +58,7 @@ function oneOf(
 ): Subject | undefined {
   const fit = SUBJECTS.filter(
     (subject) =>
-      !avoid.includes(subject.id) && (place === undefined || placeOf(subject) === place) && isFit(subject),
+      !avoid.includes(subject.id) && (place === undefined || subject.place === place) && isFit(subject),
   );
   return fit.length === 0 ? undefined : pick(fit, draw);
 }
@@ -92,4 +84,4 @@ export function someSubject(
 }
 
 /** Places that subjects stand in. */
-export const SUBJECT_PLACES: readonly string[] = [...new Set(SUBJECTS.map(placeOf))];
+export const SUBJECT_PLACES: readonly string[] = [...new Set(SUBJECTS.map(({ place }) => place))];

@@ -66,7 +66,10 @@ function facts(drill: Drill, { goal, hueBound, shadingLine }: DrillLook, luck: n
     .join('; ');
 }
 
-function article(studio: Studio, drill: Drill, { look, luck, faults }: DrillCheck): Markup {
+/** What else is shown of a drill, once its best answer is known. */
+export type Beside = (drill: Drill, look: DrillLook) => Markup;
+
+function article(studio: Studio, drill: Drill, { look, luck, faults }: DrillCheck, beside: Beside): Markup {
   const { id, title, scene, ask, hint } = drill;
   const goal = sayAll(kindOf(studio, drill).goalLines(drill), WRITTEN).map((line) => html`<li>${line}</li>`);
   return html`<article id="${id}">
@@ -74,6 +77,7 @@ function article(studio: Studio, drill: Drill, { look, luck, faults }: DrillChec
 <p class="family"><code>${id}</code> ${facts(drill, look, luck)}</p>
 ${join(faults.map((fault) => html`<p class="fault">${fault}</p>`))}
 <p>${scene}</p>
+${beside(drill, look)}
 <p><strong>${ask}</strong></p>
 ${hint === undefined ? html`` : html`<p class="hint">Hint: ${hint}</p>`}
 <ul class="goal">${join(goal)}</ul>
@@ -85,8 +89,17 @@ ${join(look.traps.map((trap) => answer('trap', trap)))}
 </article>`;
 }
 
-/** Every drill on one page, family by family. @param checks of the drills, in their order */
-export function sheetHtml(studio: Studio, drills: readonly Drill[], checks: readonly DrillCheck[]): string {
+/**
+ * Every drill on one page, family by family.
+ * @param checks of the drills, in their order
+ * @param beside what stands under the scene of each: its picture
+ */
+export function sheetHtml(
+  studio: Studio,
+  drills: readonly Drill[],
+  checks: readonly DrillCheck[],
+  beside: Beside = () => html``,
+): string {
   const families = [...new Set(drills.map(({ family }) => family))];
   const nameOf = (family: string): string => findFamily(family)?.name ?? family;
   const faulty = checks.filter(({ faults }) => faults.length > 0);
@@ -100,7 +113,7 @@ export function sheetHtml(studio: Studio, drills: readonly Drill[], checks: read
       .filter(({ drill }) => drill.family === family);
     return html`<section>
 <h2 id="family-${family}">${nameOf(family)}</h2>
-${join(own.map(({ drill, check }) => article(studio, drill, check)))}
+${join(own.map(({ drill, check }) => article(studio, drill, check, beside)))}
 </section>`;
   });
   const body = html`<h1>Contact sheet</h1>

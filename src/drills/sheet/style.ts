@@ -12,6 +12,7 @@ code { font: .85em ui-monospace, monospace; background: #f0f0f0; padding: 0 .25e
 .fault { border-left: 4px solid #1a1a1a; padding-left: .75rem; font-weight: 600; }
 .goal, .said { margin: .2rem 0; padding-left: 1.1rem; } .said { font-size: .85rem; line-height: 1.4; }
 .toc { columns: 2; padding-left: 1.1rem; }
+.scene { display: flex; gap: 1rem; margin: .6rem 0; break-inside: avoid; } .scene svg { width: 24rem; max-width: 49%; border: 1px solid #777; }
 .given { display: flex; flex-wrap: wrap; gap: .5rem 1.25rem; margin: .6rem 0; padding: 0; list-style: none; }
 .given li { width: 11.5rem; font-size: .85rem; line-height: 1.35; }
 .answer { display: grid; grid-template-columns: 11rem 1fr; gap: 0 1rem; padding: .5rem 0; border-top: 1px solid #ddd; }

@@ -1,0 +1,23 @@
+/** The picture of a drill beside its text, in colours and in the greys of the value check: for pages that authors look at. */
+import type { Drill } from '../drills/kinds/index.js';
+import type { Answer } from '../drills/types.js';
+import type { Studio } from '../paints/index.js';
+import { html, type Markup } from '../text/html.js';
+import { sceneOf } from './scene.js';
+import { svg } from './svg.js';
+import type { Picture } from './types.js';
+import { findPicture } from './where.js';
+
+/** Markup of the two; nothing for a drill without a picture. @param answer what lies in the passage */
+export function pictureBeside(
+  studio: Studio,
+  pictures: readonly Picture[],
+  drill: Drill,
+  answer: Answer,
+): Markup {
+  const picture = findPicture(pictures, drill.picture);
+  if (picture === undefined) return html``;
+  const scene = sceneOf(studio, picture, drill, answer);
+  const prefix = `in-${drill.id}`;
+  return html`<div class="scene">${svg(scene, { prefix })}${svg(scene, { prefix: `${prefix}-grey`, inGrey: true })}</div>`;
+}

@@ -1,0 +1,75 @@
+/** A painted picture for the ear, and drawn with characters: where there are no colours. */
+import { colourInWords, formatStep, type ValueScale, valueWord } from '../colour/index.js';
+import { listWords } from '../text/list-words.js';
+import type { AreaLook, Painted, Tone } from './covering.js';
+import { colourPixels } from './pixels.js';
+import { raster } from './raster.js';
+
+const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** "dark red, middle dark, step 6.3". */
+function toneWords({ colour }: Tone, scale: ValueScale): string {
+  const unit = scale.id === 'paper-first' ? 'step' : 'value';
+  return `${colourInWords(colour.lab)}, ${valueWord(colour.value)}, ${unit} ${formatStep(colour.value, scale)}`;
+}
+
+function lookWords(look: AreaLook, far: number | undefined, scale: ValueScale): string {
+  if (look.kind === 'open') return 'left open';
+  if (look.strokes !== undefined) {
+    const strokes = look.strokes.map(
+      ({ tone, share }) => `${Math.round(share * 100)} % ${colourInWords(tone.colour.lab)}`,
+    );
+    return `strokes, ${listWords(strokes)}; together ${toneWords(look.tone, scale)}`;
+  }
+  if (far === undefined) return toneWords(look.tone, scale);
+  const end = look.graded(far);
+  return `${toneWords(look.tone, scale)}, running out to ${colourInWords(end.colour.lab)}, ${formatStep(end.colour.value, scale)}`;
+}
+
+/**
+ * One line an area, in the order in which a picture is read out: "The roof: strong orange, middle, step 4.2."
+ * @param scale of the learner
+ */
+export function inWords({ picture, looks }: Painted, scale: ValueScale): string[] {
+  return picture.areas.map(({ id, words }) => {
+    const far = picture.shapes.find(({ area, graded }) => area === id && graded !== undefined)?.graded?.to;
+    return `${upper(words)}: ${lookWords(looks[id] as AreaLook, far, scale)}.`;
+  });
+}
+
+/** Signs from paper white to the darkest dark, and that of an open passage. */
+export interface ValueSigns {
+  readonly ramp: string;
+  readonly open: string;
+}
+
+/** The denser a sign, the darker the paint. */
+export const SHADE_SIGNS: ValueSigns = { ramp: ' ·░▒▓█', open: '/' };
+export const ASCII_SIGNS: ValueSigns = { ramp: ' .:-=+*#%@', open: '/' };
+
+/** Munsell values that the ramp runs between. */
+const LIGHTEST = 9.3;
+const DARKEST = 2.5;
+
+/** The sign of a Munsell value. */
+export function signOf(value: number, ramp: string): string {
+  const way = (LIGHTEST - value) / (LIGHTEST - DARKEST);
+  const signs = [...ramp];
+  return signs[Math.min(signs.length - 1, Math.max(0, Math.floor(way * signs.length)))] as string;
+}
+
+/**
+ * A painted picture as lines of characters, one a cell, by value.
+ * @throws RangeError for a size that nobody can look at
+ */
+export function inCharacters(from: Painted, columns: number, lines: number, signs: ValueSigns): string[] {
+  const drawn = raster(from.picture, columns, lines);
+  const { tones, at } = colourPixels(from, drawn);
+  const byTone = tones.map(({ colour }) => signOf(colour.value, signs.ramp));
+  const isOpen = from.picture.areas.map(({ id }) => from.looks[id]?.kind === 'open');
+  const signAt = (pixel: number): string =>
+    isOpen[drawn.area[pixel] as number] === true ? signs.open : (byTone[at[pixel] as number] as string);
+  return Array.from({ length: lines }, (_, y) =>
+    Array.from({ length: columns }, (_, x) => signAt(y * columns + x)).join(''),
+  );
+}

@@ -1,0 +1,88 @@
+/** Which picture a drill is set in, where its colours lie, and what refuses a place that is none. */
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { filesOfFolder, readDrillFolder } from '../../src/files/exercises.js';
+import { readPictures } from '../../src/files/pictures.js';
+import { findPicture, liesIn, type Picture, sceneOf } from '../../src/pictures/index.js';
+import { kindOf, STUDIO } from '../studio.js';
+
+const PICTURES = readPictures(STUDIO, 'exercises');
+const DRILLS = readDrillFolder(STUDIO, 'exercises');
+const ROOFS = findPicture(PICTURES, 'harbour-roofs') as Picture;
+
+let folder = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'pictures-'));
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+/** A folder with the drills of one shipped file, altered. */
+function withDrills(alter: (text: string) => string): void {
+  writeFileSync(join(folder, 'holes.yaml'), alter(readFileSync('exercises/deep-dark/holes.yaml', 'utf8')));
+}
+
+it('the drill decides, then its subject, then the picture', () => {
+  const own = { start: 'wall', passage: 'wall-turned' };
+  expect(liesIn(ROOFS, { lies: own, subject: 'roof-alley' })).toEqual(own);
+  expect(liesIn(ROOFS, { subject: 'roof-alley' })).toEqual({ start: 'wall-turned', passage: 'alley' });
+  expect(liesIn(ROOFS, { subject: 'constructor' })).toEqual(ROOFS.lies);
+  expect(liesIn(ROOFS, { lies: { start: 'moat', passage: 'roof' } })).toEqual(ROOFS.lies);
+});
+
+it('a drill set in a picture or an area that there is not is refused, with its line', () => {
+  withDrills((text) => text.replace('picture: tunnel-mouth', 'picture: tunnel-mouht'));
+  expect(() => readDrillFolder(STUDIO, folder, PICTURES)).toThrow(
+    /^holes\.yaml:\d+: drills\.\d+\.picture: no picture is called "tunnel-mouht"\. Did you mean/,
+  );
+  withDrills((text) =>
+    text.replace('picture: tunnel-mouth', 'picture: tunnel-mouth\n    lies: { start: arch, passage: mouht }'),
+  );
+  expect(() => readDrillFolder(STUDIO, folder, PICTURES)).toThrow(
+    /lies\.passage: tunnel-mouth has no area "mouht"/,
+  );
+  withDrills((text) => text.replace('picture: tunnel-mouth', 'lies: { start: arch, passage: mouth }'));
+  expect(() => readDrillFolder(STUDIO, folder, PICTURES)).toThrow(/lies: needs a picture/);
+});
+
+it('a folder of drills may bring its own pictures, which are not read as drills', () => {
+  mkdirSync(join(folder, 'pictures'));
+  const own = readFileSync('exercises/pictures/tunnel-mouth.yaml', 'utf8').replace(
+    'id: tunnel-mouth',
+    'id: own-tunnel',
+  );
+  writeFileSync(join(folder, 'pictures', 'own-tunnel.yaml'), own);
+  withDrills((text) => text.replace('picture: tunnel-mouth', 'picture: own-tunnel'));
+  expect(readDrillFolder(STUDIO, folder, PICTURES).some(({ picture }) => picture === 'own-tunnel')).toBe(
+    true,
+  );
+  expect(filesOfFolder(folder)).toEqual([
+    join(folder, 'holes.yaml'),
+    join(folder, 'pictures', 'own-tunnel.yaml'),
+  ]);
+  writeFileSync(join(folder, 'pictures', 'own-tunnel.yml'), own);
+  expect(() => readPictures(STUDIO, folder)).toThrow(/another file holds a picture called own-tunnel/);
+});
+
+it('every drill is a scene before and after its answer: the start lies, the passage is open, then laid', () => {
+  let opened = 0;
+  for (const drill of DRILLS) {
+    const picture = findPicture(PICTURES, drill.picture);
+    if (picture === undefined) continue;
+    const kind = kindOf(drill);
+    const before = sceneOf(STUDIO, picture, drill);
+    const after = sceneOf(STUDIO, picture, drill, kind.best(drill));
+    const { start, passage } = liesIn(picture, drill);
+    if (before.looks[passage]?.kind !== 'open') continue;
+    opened++;
+    expect(before.looks[start]?.kind).toBe('laid');
+    if (drill.kind === 'mix') {
+      const look = after.looks[passage];
+      const yours = kind.grade(drill, kind.best(drill)).value?.after;
+      expect(look?.kind, drill.id).toBe('laid');
+      if (look?.kind === 'laid' && yours !== undefined) expect(look.tone.colour.step).toBeCloseTo(yours, 6);
+    }
+  }
+  expect(opened).toBeGreaterThan(50);
+});
