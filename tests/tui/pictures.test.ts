@@ -165,7 +165,7 @@ describe('the spectra', () => {
     expect(run?.toNm).toBeGreaterThan(540);
     expect(run?.toNm).toBeLessThan(640);
     // Said in names of light, from its one end to the other, and red is not swallowed.
-    expect(spectra?.shared).toBe('violet to orange');
+    expect(spectra?.shared).toBe('violet to yellow');
   });
 
   it('draws within its room and marks the shared part under the curves', () => {

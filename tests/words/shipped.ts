@@ -4,6 +4,7 @@ import type { Drill } from '../../src/drills/kinds/index.js';
 import { randomAnswer } from '../../src/drills/random-answer.js';
 import type { Answer, Grade } from '../../src/drills/types.js';
 import { readDrillFolder } from '../../src/files/exercises.js';
+import type { Finding } from '../../src/words/tell.js';
 import type { Voice } from '../../src/words/voice.js';
 import { kindOf, STUDIO } from '../studio.js';
 
@@ -48,3 +49,21 @@ export function shippedGrades(...kinds: readonly Drill['kind'][]): Graded[] {
       })),
     );
 }
+
+/** The findings of one id with where they stand. */
+export function found<Id extends Finding['id']>(
+  graded: readonly Graded[],
+  id: Id,
+): (Graded & { readonly finding: Finding & { id: Id } })[] {
+  return graded.flatMap((one) =>
+    one.grade.told
+      .filter((finding): finding is Finding & { id: Id } => finding.id === id)
+      .map((finding) => ({ ...one, finding })),
+  );
+}
+
+/** Where a claim does not hold. */
+export const broken = <T extends { readonly where: string }>(
+  list: readonly T[],
+  holds: (one: T) => boolean,
+): string[] => list.filter((one) => !holds(one)).map(({ where }) => where);

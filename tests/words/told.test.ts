@@ -5,31 +5,26 @@ import { colourInWords } from '../../src/colour/words.js';
 import { choiceOf, laidBy } from '../../src/drills/kinds/mix/choice.js';
 import type { MixDrill } from '../../src/drills/kinds/mix/schema.js';
 import { readDrillFolder } from '../../src/files/exercises.js';
-import { type Laid, seeLaid, seeWet, waterStrength } from '../../src/washes/index.js';
+import { type Laid, seeLaid } from '../../src/washes/index.js';
 import { IDEAS } from '../../src/words/ideas.js';
-import { type Finding, linesOf, RESULT_ROOM, sayAll, sayFinding } from '../../src/words/tell.js';
+import { linesOf, RESULT_ROOM, sayAll, sayFinding } from '../../src/words/tell.js';
 import { WRITTEN } from '../../src/words/voice.js';
 import { kindOf, STUDIO } from '../studio.js';
-import { BLACK_FIRST, type Graded, HEARD, HEARD_BLACK_FIRST, shippedGrades } from './shipped.js';
+import {
+  BLACK_FIRST,
+  broken,
+  found,
+  type Graded,
+  HEARD,
+  HEARD_BLACK_FIRST,
+  shippedGrades,
+} from './shipped.js';
 
 const KINDS = ['mix', 'washes', 'choose', 'order'] as const;
 const GRADED = shippedGrades(...KINDS);
 const DRILLS = readDrillFolder(STUDIO, 'exercises').filter(({ kind }) =>
   (KINDS as readonly string[]).includes(kind),
 );
-
-/** The findings of one id with where they stand. */
-function found<Id extends Finding['id']>(id: Id): (Graded & { finding: Finding & { id: Id } })[] {
-  return GRADED.flatMap((graded) =>
-    graded.grade.told
-      .filter((finding): finding is Finding & { id: Id } => finding.id === id)
-      .map((finding) => ({ ...graded, finding })),
-  );
-}
-
-/** Where a claim does not hold. */
-const broken = <T extends { where: string }>(list: readonly T[], holds: (one: T) => boolean): string[] =>
-  list.filter((one) => !holds(one)).map(({ where }) => where);
 
 const colourOf = (laid: Laid) => seeLaid(STUDIO, laid).colour;
 
@@ -78,12 +73,12 @@ describe('of a mixture', () => {
     laidBy(drill as MixDrill, choiceOf(STUDIO, drill as MixDrill, answer));
 
   test('its colour, and the better one with its figures', () => {
-    const now = found('mix-now');
+    const now = found(GRADED, 'mix-now');
     expect(now.length).toBeGreaterThan(1000);
     expect(
       broken(now, (one) => one.finding.figures.colour === colourInWords(colourOf(laidOf(one)).lab)),
     ).toEqual([]);
-    const better = found('mix-better');
+    const better = found(GRADED, 'mix-better');
     expect(
       broken(better, ({ finding, drill, grade }) => {
         const best = kindOf(drill).best(drill);
@@ -105,7 +100,7 @@ describe('of a mixture', () => {
   });
 
   test('a paint new to the painting costs what the same answer gains where it is not new', () => {
-    const apart = found('mix-apart');
+    const apart = found(GRADED, 'mix-apart');
     expect(apart.length).toBeGreaterThan(10);
     expect(
       broken(apart, ({ finding, drill, answer, grade }) => {
@@ -130,7 +125,9 @@ describe('of a mixture', () => {
   });
 
   test('advised less or more of the same paint, such an answer is good', () => {
-    const advised = found('advice').filter(({ finding }) => /less|more/.test(finding.figures.remedy ?? ''));
+    const advised = found(GRADED, 'advice').filter(({ finding }) =>
+      /less|more/.test(finding.figures.remedy ?? ''),
+    );
     expect(advised.length).toBeGreaterThan(20);
     expect(
       broken(advised, ({ finding, drill, answer }) => {
@@ -182,131 +179,5 @@ describe('of a mixture', () => {
       return hueName(colourOf(drill.start).hue) === hue;
     });
     expect(wrong).toEqual([]);
-  });
-});
-
-describe('of washes', () => {
-  test('blocks within half a step are told as hit, the others by what they are and should be', () => {
-    const blockOf = ({ drill, answer }: Graded, name: string): { step: number; water: string } => {
-      if (drill.kind !== 'washes') throw new Error(drill.kind);
-      const field = kindOf(drill)
-        .fields(drill)
-        .find(({ label }) => label === name);
-      const water = answer[field?.id ?? ''] ?? '';
-      const wash = {
-        paints: { [drill.paint]: 1 },
-        strength: waterStrength(water === 'cannot' ? '1:3' : water),
-      };
-      return { step: colourOf(drill.over === undefined ? wash : { layers: [drill.over, wash] }).step, water };
-    };
-    const hits = found('washes-hit').flatMap((one) =>
-      one.finding.figures.hits.map((hit) => ({ ...one, block: hit })),
-    );
-    const misses = found('washes-missed').flatMap((one) =>
-      one.finding.figures.misses.map((miss) => ({ ...one, block: miss })),
-    );
-    expect(Math.min(hits.length, misses.length)).toBeGreaterThan(300);
-    const isNamed = (one: (typeof hits)[number]): boolean =>
-      sayFinding(one.finding, WRITTEN).includes(`${one.block.name} ${one.block.step.toFixed(1)}`);
-    expect(
-      broken(hits, (one) => {
-        const { step, water } = blockOf(one, one.block.name);
-        if (one.block.water === undefined) return water === 'cannot' && one.block.wanted > one.block.step;
-        const isClose = one.finding.figures.close.includes(one.block.name);
-        return (
-          Math.abs(step - one.block.step) < 1e-9 &&
-          isNamed(one) &&
-          Math.abs(step - one.block.wanted) <= 0.5 === !isClose
-        );
-      }),
-    ).toEqual([]);
-    expect(
-      broken(misses, (one) => {
-        const { step } = blockOf(one, one.block.name);
-        const text = sayFinding(one.finding, WRITTEN);
-        const part =
-          new RegExp(`Too ${step < one.block.wanted ? 'light' : 'dark'}: [^.]*(\\.\\d[^.]*)*`).exec(
-            text,
-          )?.[0] ?? '';
-        return (
-          Math.abs(step - one.block.wanted) > 0.5 &&
-          part.includes(`${one.block.name} ${step.toFixed(1)} for ${one.block.wanted.toFixed(1)}`)
-        );
-      }),
-    ).toEqual([]);
-  });
-});
-
-describe('of what is compared', () => {
-  const laidOf = ({ drill }: Graded, label: string): Laid | undefined => {
-    if (drill.kind === 'order') return drill.items.find(({ name }) => name === label)?.laid;
-    if (drill.kind !== 'choose') return undefined;
-    const option = kindOf(drill)
-      .fields(drill)[0]
-      ?.options.find((each) => each.label === label);
-    return drill.options.find(({ id }) => id === option?.id)?.laid;
-  };
-
-  test('every figure is that of the laid paint, and the order is right', () => {
-    const ordered = [
-      ...found('order-right'),
-      ...found('order-wrong'),
-      ...found('also-right'),
-      ...found('also-wrong'),
-    ];
-    expect(ordered.length).toBeGreaterThan(50);
-    const wrong = broken(ordered, (one) => {
-      const { by, items } = one.finding.figures;
-      const figures = items.map(({ label, reading }) => {
-        const laid = laidOf(one, label) as Laid;
-        const { step, chroma } = colourOf(laid);
-        if (Math.abs(reading.step - step) > 1e-9 || Math.abs(reading.chroma - chroma) > 1e-9)
-          return Number.NaN;
-        if (by === 'most-chroma') return chroma;
-        if (by === 'greyest') return -chroma;
-        if (by === 'darkest') return step;
-        if (by === 'lightest') return -step;
-        if (by === 'dries-most') return seeWet(STUDIO, laid).colour.chroma - chroma;
-        return 0;
-      });
-      return figures.every((figure, index) => index === 0 || (figures[index - 1] as number) >= figure);
-    });
-    expect(wrong).toEqual([]);
-  });
-
-  test('pairs told as turned round stand so in the answer', () => {
-    const turned = found('order-wrong');
-    expect(
-      broken(turned, ({ finding, drill, answer }) => {
-        const order = kindOf(drill).label(drill, answer).split(';')[0]?.split(' > ') ?? [];
-        return (
-          finding.figures.turned.length > 0 &&
-          finding.figures.turned.every(({ better, worse }) => order.indexOf(better) > order.indexOf(worse))
-        );
-      }),
-    ).toEqual([]);
-  });
-
-  test('what is told as better is so, by the difference told', () => {
-    const better = found('choose-better');
-    expect(better.length).toBeGreaterThan(15);
-    expect(
-      broken(better, ({ finding, drill, answer, ...rest }) => {
-        const graded = { finding, drill, answer, ...rest };
-        const mine = colourOf(laidOf(graded, kindOf(drill).label(drill, answer)) as Laid);
-        const best = colourOf(laidOf(graded, finding.figures.best.label) as Laid);
-        const text = sayFinding(finding, WRITTEN);
-        const more = /, (\d+(?:\.\d)?)(?: steps?)? (more|less|darker|lighter)\./.exec(text);
-        const is = {
-          more: best.chroma - mine.chroma,
-          less: mine.chroma - best.chroma,
-          darker: best.step - mine.step,
-          lighter: mine.step - best.step,
-        };
-        return more === null
-          ? !/more-chroma|greyest|darkest|lightest/.test(finding.figures.by)
-          : Math.abs(is[more[2] as keyof typeof is] - Number(more[1])) <= 1;
-      }),
-    ).toEqual([]);
   });
 });
