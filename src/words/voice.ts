@@ -30,3 +30,17 @@ export function bandText(band: readonly [number, number], voice: Voice): string 
   const [low, high] = band.map((step) => stepText(step, voice)).sort((a, b) => Number(a) - Number(b));
   return low === high ? `${low}` : `${low} to ${high}`;
 }
+
+/** Signs that a label may hold, in words where it is heard: "30 %" is "30 per cent". */
+export function signsText(text: string, { spoken }: Voice): string {
+  if (!spoken) return text;
+  return text
+    .replaceAll(' %', ' per cent')
+    .replaceAll(' ± ', ' give or take ')
+    .replaceAll('°', ' degrees')
+    .replaceAll(' > ', ', then ');
+}
+
+/** A share, 0-1: "14 %", or "14 per cent" where it is heard. */
+export const shareText = (share: number, voice: Voice): string =>
+  signsText(`${Math.round(100 * share)} %`, voice);

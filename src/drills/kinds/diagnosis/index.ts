@@ -5,12 +5,11 @@ import { colourInWords } from '../../../colour/words.js';
 import { overall, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { IDEAS } from '../../../words/ideas.js';
 import { plainly } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
-import type { Answer, Field, Grade, Kind } from '../../types.js';
-import { areaLine, faultLine, NONE, repairLines, type Said } from './explain.js';
+import type { Answer, Field, Grade, Kind, Why } from '../../types.js';
+import { diagnosisTold, diagnosisWhy, NONE, type Said } from './explain.js';
 import {
   afterRepair,
   bestRepair,
@@ -106,15 +105,26 @@ function ideaOf(
   return repair < 1 ? 'repair-missed' : undefined;
 }
 
+/** The area that the result is about: the one that is out, or else the one that was named. */
+function subjectOf(studio: Studio, drill: DiagnosisDrill, { area }: Said): PlannedArea {
+  return faultyArea(studio, drill) ?? area ?? (drill.areas[0] as PlannedArea);
+}
+
+function why(studio: Studio, drill: DiagnosisDrill, answer: Answer): Why {
+  const said = read(studio, drill, answer);
+  const subject = subjectOf(studio, drill, said);
+  const best = faultyArea(studio, drill) === undefined ? leaveOf(drill) : bestRepair(studio, drill, subject);
+  return diagnosisWhy(studio, subject, said.repair, best);
+}
+
 function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
   const said = read(studio, drill, answer);
   const three = scores(studio, drill, said);
   const mark = togetherMark(three);
   const idea = ideaOf(studio, said, three);
-  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
   const bestAnswer = best(studio, drill);
   const faulty = faultyArea(studio, drill);
-  const subject = faulty ?? said.area ?? (drill.areas[0] as PlannedArea);
+  const subject = subjectOf(studio, drill, said);
   const now = standingOf(studio, subject);
   // The figures are those of the faulty area: a repair that went elsewhere leaves it as it is.
   const after = said.area?.id === subject.id ? afterRepair(studio, subject, said.repair) : now;
@@ -147,12 +157,7 @@ function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
             tooCloseToCall: after.chroma.tooCloseToCall,
           },
         }),
-    told: plainly([
-      areaLine(studio, drill, said),
-      faultLine(studio, drill, said),
-      ...repairLines(studio, drill, said, bestOption),
-      ...(next === undefined ? [] : [next]),
-    ]),
+    told: diagnosisTold(studio, drill, said, bestOption, idea),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(studio, drill, bestAnswer), mark: 100 },
     swatches: [
@@ -204,5 +209,6 @@ export const diagnosisKind = (studio: Studio): Kind<DiagnosisDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(studio, drill, answer),
+  why: (drill, answer) => why(studio, drill, answer),
   faults: (drill) => faults(studio, drill),
 });

@@ -12,6 +12,7 @@ import { choiceLabel, firstWords, fixedWords } from './label.js';
 import { lessonFaults } from './lesson.js';
 import { type MixDrill, USUAL_TOUCHES } from './schema.js';
 import { challenge, type Outcome, outcomeOf, type Solved, solved, startOf } from './solve.js';
+import { mixWhy } from './why.js';
 
 /** What each aim asks, in a painter's words. */
 const AIM_WORDS: Readonly<Record<Aim, string>> = {
@@ -99,6 +100,7 @@ export const mixKind = (studio: Studio): Kind<MixDrill> => ({
   best: (drill) => answerOf(studio, drill, solved(studio, drill).best.choice),
   tempting: (drill) => temptingChoices(studio, drill).map((choice) => answerOf(studio, drill, choice)),
   label: (drill, answer) => choiceLabel(studio, drill, choiceOf(studio, drill, answer)),
+  why: (drill, answer) => mixWhy(studio, drill, answer),
   plane: (drill, answer) => plane(studio, drill, answer),
   faults: (drill) => lessonFaults(studio, drill),
   challenge: (drill, draw, tries) => challenge(studio, drill, draw, tries),

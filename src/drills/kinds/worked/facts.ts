@@ -5,6 +5,7 @@ import type { ColourReading } from '../../../colour/reading.js';
 import { NEUTRAL_CHROMA, RELATION, type Relation, relationBetween } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { type Seen, seeWet } from '../../../washes/index.js';
+import type { Proof } from '../../../words/sentences/worked.js';
 import { LEFT_IN_SUN } from '../shadow-values/rules.js';
 
 /** One thing of the case, seen, and what it is called. */
@@ -26,7 +27,7 @@ export interface Fact {
   readonly margin: (things: readonly Named[]) => number;
   readonly unit: 'step' | 'chroma' | 'percent';
   /** The figures that decide, for the explanation. */
-  readonly figures: (things: readonly Named[]) => string;
+  readonly figures: (things: readonly Named[]) => Proof;
 }
 
 const at = (things: readonly Named[], index: number): Named => {
@@ -38,18 +39,25 @@ const step = (things: readonly Named[], index: number): number => at(things, ind
 const chroma = (things: readonly Named[], index: number): number => at(things, index).seen.colour.chroma;
 const name = (things: readonly Named[], index: number): string => at(things, index).name;
 
-const steps = (things: readonly Named[]): string =>
-  things.map((thing) => `${thing.name} step ${thing.seen.colour.step.toFixed(1)}`).join(', ');
-const chromas = (things: readonly Named[]): string =>
-  things.map((thing) => `${thing.name} chroma ${thing.seen.colour.chroma.toFixed(0)}`).join(', ');
+const steps = (things: readonly Named[]): Proof => ({
+  by: 'steps',
+  of: things.map((thing) => ({ name: thing.name, step: thing.seen.colour.step })),
+});
+const chromas = (things: readonly Named[]): Proof => ({
+  by: 'chromas',
+  of: things.map((thing) => ({ name: thing.name, chroma: thing.seen.colour.chroma })),
+});
 
 /** What the two washes do to each other. */
 function between(things: readonly Named[]): Relation {
   const [a, b] = [at(things, 0), at(things, 1)];
   return relationBetween(a.studio, a.seen.loads.flat(), b.seen.loads.flat());
 }
-const onTheWay = (things: readonly Named[]): string =>
-  `on the way from ${name(things, 0)} to ${name(things, 1)} ${Math.round(100 * between(things).kept)} % of the chroma is left at the least`;
+const onTheWay = (things: readonly Named[]): Proof => ({
+  by: 'way',
+  names: [name(things, 0), name(things, 1)],
+  kept: between(things).kept,
+});
 /** Both must be colours: a neutral goes neither around nor across. */
 const colourRoom = ({ ends }: Relation): number =>
   Math.min(...ends.map(({ chroma: own }) => own - NEUTRAL_CHROMA));
@@ -59,8 +67,12 @@ function lineFrom(things: readonly Named[]): number {
   const [a, b] = [at(things, 0).seen.colour, at(things, 1).seen.colour];
   return shadingLine(b.chroma, b.lab.l, a.lab.l);
 }
-const line = (things: readonly Named[]): string =>
-  `a plain shade would have ${lineFrom(things).toFixed(0)}; ${chromas(things)}`;
+const line = (things: readonly Named[]): Proof => ({
+  by: 'shade',
+  name: name(things, 0),
+  chroma: chroma(things, 0),
+  line: lineFrom(things),
+});
 
 const wet = (things: readonly Named[], index: number): ColourReading => {
   const { studio, seen } = at(things, index);
@@ -68,17 +80,20 @@ const wet = (things: readonly Named[], index: number): ColourReading => {
 };
 const dryingLoss = (things: readonly Named[], index: number): number =>
   wet(things, index).chroma - chroma(things, index);
-const dryings = (things: readonly Named[]): string =>
-  things
-    .map((thing, index) => `${thing.name} loses ${dryingLoss(things, index).toFixed(1)} chroma`)
-    .join(', ');
+const dryings = (things: readonly Named[]): Proof => ({
+  by: 'drying',
+  of: things.map((thing, index) => ({ name: thing.name, lost: dryingLoss(things, index) })),
+});
 const dryingRise = (things: readonly Named[]): number => wet(things, 0).step - step(things, 0);
 
 /** Munsell value of one thing as a share of another's. */
 const valueShare = (things: readonly Named[]): number =>
   at(things, 0).seen.colour.value / Math.max(0.1, at(things, 1).seen.colour.value);
-const shares = (things: readonly Named[]): string =>
-  `${name(things, 0)} has ${Math.round(100 * valueShare(things))} % of the value of ${name(things, 1)}`;
+const shares = (things: readonly Named[]): Proof => ({
+  by: 'share',
+  names: [name(things, 0), name(things, 1)],
+  share: valueShare(things),
+});
 /** Percent round a share of the lit value that still is that share. */
 const SHARE_ROOM = 8;
 
@@ -218,7 +233,7 @@ export const FACTS = {
     text: (t) => `${name(t, 0)} dries a step lighter or more`,
     margin: (t) => dryingRise(t) - 1,
     unit: 'step',
-    figures: (t) => `${name(t, 0)} moves ${dryingRise(t).toFixed(1)} steps lighter`,
+    figures: (t) => ({ by: 'rise', name: name(t, 0), rise: dryingRise(t) }),
   },
 } as const satisfies Record<string, Fact>;
 

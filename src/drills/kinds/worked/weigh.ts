@@ -3,15 +3,17 @@
 import { MODEL_ERROR } from '../../../judgement/index.js';
 import type { Evidence, Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import type { Proof } from '../../../words/sentences/worked.js';
 import { type Fact, factOf, type Named } from './facts.js';
 import type { Statement, WorkedDrill } from './schema.js';
 
 /** A statement and what the prediction says of it. */
 export interface Weighed {
   readonly id: string;
+  readonly statement: Statement;
   readonly short: string;
   readonly text: string;
-  readonly figures: string;
+  readonly proof: Proof;
   readonly isTrue: boolean;
   readonly tooCloseToCall: boolean;
   readonly margin: number;
@@ -40,9 +42,10 @@ export function weigh(studio: Studio, drill: Pick<WorkedDrill, 'case' | 'stateme
     const room = Math.max(...things.map(({ seen }) => roomOf(fact.unit, seen.evidence)));
     return {
       id: `s${index + 1}`,
+      statement,
       short: fact.short(things),
       text: fact.text(things),
-      figures: fact.figures(things),
+      proof: fact.figures(things),
       isTrue: margin > 0,
       tooCloseToCall: Math.abs(margin) <= room,
       margin: margin / room,

@@ -1,0 +1,78 @@
+/** What is said of a statement about a solved case: whether it is so, and the figures that decide. */
+import { listWords } from '../../text/list-words.js';
+import { sentence, stepsWords } from '../laid.js';
+import { type Run, runsWords, without } from '../spectrum.js';
+import { shareText, stepWords, type Voice } from '../voice.js';
+import { backWords } from './why.js';
+
+/** The figures that bear a statement out or refute it. */
+export type Proof =
+  | { readonly by: 'steps'; readonly of: readonly { readonly name: string; readonly step: number }[] }
+  | { readonly by: 'chromas'; readonly of: readonly { readonly name: string; readonly chroma: number }[] }
+  /** The least share of chroma left anywhere on the way from one wash to the other. */
+  | { readonly by: 'way'; readonly names: readonly [string, string]; readonly kept: number }
+  | { readonly by: 'shade'; readonly name: string; readonly chroma: number; readonly line: number }
+  | { readonly by: 'drying'; readonly of: readonly { readonly name: string; readonly lost: number }[] }
+  | { readonly by: 'share'; readonly names: readonly [string, string]; readonly share: number }
+  | { readonly by: 'rise'; readonly name: string; readonly rise: number };
+
+function proofText(proof: Proof, voice: Voice): string {
+  switch (proof.by) {
+    case 'steps':
+      return listWords(proof.of.map(({ name, step }) => `${name} at ${stepWords(step, voice)}`));
+    case 'chromas':
+      return listWords(proof.of.map(({ name, chroma }) => `${name} has chroma ${chroma.toFixed(0)}`));
+    case 'way':
+      return `between ${proof.names[0]} and ${proof.names[1]} no less than ${shareText(proof.kept, voice)} of the chroma is left`;
+    case 'shade':
+      return `a plain shade would have chroma ${proof.line.toFixed(0)}, ${proof.name} has ${proof.chroma.toFixed(0)}`;
+    case 'drying':
+      return listWords(proof.of.map(({ name, lost }) => `${name} loses ${lost.toFixed(1)} of chroma`));
+    case 'share':
+      return `${proof.names[0]} has ${shareText(proof.share, voice)} of the value of ${proof.names[1]}`;
+    case 'rise':
+      return Math.abs(proof.rise) < 0.05
+        ? `${proof.name} stays where it was`
+        : `${proof.name} dries ${stepsWords(proof.rise)} ${proof.rise > 0 ? 'lighter' : 'darker'}`;
+  }
+}
+
+interface Weighed {
+  readonly statement: string;
+  readonly proof: Proof;
+}
+
+export const WORKED = {
+  'worked-so': ({ statement, proof }: Weighed, voice: Voice): string =>
+    `So it is: ${statement}. ${sentence(proofText(proof, voice))}.`,
+  'worked-close': ({ statement, proof }: Weighed, voice: Voice): string =>
+    `Too close to call, so it counts: ${statement}. ${sentence(proofText(proof, voice))}.`,
+  'worked-not-so': ({ statement, proof }: Weighed, voice: Voice): string =>
+    `It is not so that ${statement}. ${sentence(proofText(proof, voice))}.`,
+  /** @param figures `proof` is absent where the same figures have refuted the chosen statement */
+  'worked-decides': (
+    { statement, proof }: { readonly statement: string; readonly proof?: Proof },
+    voice: Voice,
+  ): string =>
+    `What the case shows: ${statement}.${proof === undefined ? '' : ` ${sentence(proofText(proof, voice))}.`}`,
+  /** What the paints of a mixture in the case do to the light, where it can be said. */
+  'worked-mixture': ({
+    name,
+    swallowed,
+    left,
+    isGrey,
+  }: {
+    readonly name: string;
+    readonly swallowed: readonly Run[];
+    readonly left: readonly Run[];
+    readonly isGrey: boolean;
+  }): string => {
+    const all = runsWords(isGrey ? swallowed : without(swallowed, left));
+    const back = backWords(left, isGrey);
+    return all === ''
+      ? `${sentence(name)}: no wide part of the light is swallowed by all its paints; ${back}.`
+      : `${sentence(name)}: its paints all swallow ${all}; ${back}.`;
+  },
+  'why-statement': ({ statement, proof, isSo }: Weighed & { readonly isSo: boolean }, voice: Voice): string =>
+    `${isSo ? 'It is' : 'It is not'} so that ${statement}. ${sentence(proofText(proof, voice))}.`,
+};
