@@ -1,6 +1,7 @@
 /** A kind of drill with answers of our own, easy to foretell. */
 
 import type { Answer, DrillCommon, Field, Grade, Kind } from '../../src/drills/types.js';
+import { whyOf } from '../../src/drills/why.js';
 import type { Verdict } from '../../src/judgement/index.js';
 import { seeAlone } from '../../src/washes/index.js';
 import { plainly } from '../../src/words/tell.js';
@@ -88,6 +89,7 @@ export const FAKE_KIND: Kind = {
   grade: (_, answer) => fakeGrade(answer),
   best: () => ({ second: 'alizarin-crimson', amount: '1:1', way: 'puddle' }),
   label: (_, answer) => `${answer['second']} ${answer['amount']}`,
+  why: () => whyOf(STUDIO, { paints: { 'burnt-sienna': 4, 'alizarin-crimson': 1 }, strength: 0.6 }),
   plane: (_, answer) => ({
     start: { step: 4.2, chroma: 60, label: 'start' },
     path: TOUCHES.map((label, at) => ({ step: 4.2 + at * 0.5, chroma: 60 - at * 5, label })),

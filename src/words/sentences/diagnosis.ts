@@ -15,7 +15,7 @@ export interface OutOfPlan {
 const sideOf = ({ step, chroma, hue }: OutOfPlan): string[] => [
   ...(step === undefined ? [] : [step > 0 ? 'too dark' : 'too light']),
   ...(chroma === undefined ? [] : [chroma > 0 ? 'too strong' : 'too dull']),
-  ...(hue === undefined ? [] : ['of another hue']),
+  ...(hue === undefined ? [] : ['off in hue']),
 ];
 
 /** "too dark and too dull". */
@@ -29,7 +29,7 @@ function amounts(out: OutOfPlan): string {
     ...(out.chroma === undefined
       ? []
       : [`${Math.abs(out.chroma).toFixed(0)} of chroma ${out.step === undefined ? first : rest[0]}`]),
-    ...(out.hue === undefined ? [] : ['of another hue']),
+    ...(out.hue === undefined ? [] : ['off in hue']),
   ];
   return listWords(words);
 }
@@ -95,31 +95,24 @@ export const DIAGNOSIS = {
     if (is === 'none') return `So no ${said} is at fault either.`;
     if (said === 'none') return `You named no fault there; what is out is ${is}.`;
     return also
-      ? `You called it ${said}, which is out as well; but ${is} is, and comes first.`
-      : `You called it ${said}, which is inside the plan; what is out is ${is}.`;
+      ? `Its ${said} is out as well, but ${is} is what to look at first.`
+      : `Its ${said} is inside the plan; what is out is ${is}.`;
   },
-  /** The repair on the area at fault; its figures stand in the rows of the result. */
-  'repair-serves': (
-    { repair, moved }: { readonly repair: string; readonly moved: Moved },
-    voice: Voice,
-  ): string => `"${signsText(repair, voice)}" brings it inside the plan: ${movedWords(moved)}.`,
-  'repair-fails': (
-    { repair, moved, out }: { readonly repair: string; readonly moved: Moved; readonly out: OutOfPlan },
-    voice: Voice,
-  ): string => `"${signsText(repair, voice)}" leaves it ${movedWords(moved)}, and ${sides(out)}.`,
+  /** The repair on the area at fault; what it is called and its figures stand above. */
+  'repair-serves': ({ moved }: { readonly moved: Moved }): string =>
+    `Your repair brings it inside the plan: ${movedWords(moved)}.`,
+  'repair-fails': ({ moved, out }: { readonly moved: Moved; readonly out: OutOfPlan }): string =>
+    `Your repair leaves it ${movedWords(moved)}: ${sides(out)}.`,
+  'repair-stains': ({ out }: { readonly out: OutOfPlan }): string =>
+    `The paint stains and hardly lifts: it stays ${sides(out)}.`,
   'repair-none': ({ out }: { readonly out: OutOfPlan }): string => `Left alone it stays ${sides(out)}.`,
   /** The repair laid where nothing was out. */
-  'repair-harms': (
-    { repair, area, out }: { readonly repair: string; readonly area: string; readonly out: OutOfPlan },
-    voice: Voice,
-  ): string => `"${signsText(repair, voice)}" would have left the ${area} ${amounts(out)}.`,
-  'repair-wasted': (
-    { repair, area, moved }: { readonly repair: string; readonly area: string; readonly moved?: Moved },
-    voice: Voice,
-  ): string =>
+  'repair-harms': ({ area, out }: { readonly area: string; readonly out: OutOfPlan }): string =>
+    `Your repair would have left the ${area} ${amounts(out)}.`,
+  'repair-wasted': ({ area, moved }: { readonly area: string; readonly moved?: Moved }): string =>
     moved === undefined
       ? `The ${area} needed nothing; the fault stays where it is.`
-      : `"${signsText(repair, voice)}" would have left the ${area} ${movedWords(moved)}, inside its plan, and the fault as it was.`,
+      : `Your repair would have left the ${area} ${movedWords(moved)}, and the fault as it was.`,
   'repair-reason': ({
     by,
     stronger,
@@ -135,11 +128,6 @@ export const DIAGNOSIS = {
       ? 'The glaze lets the colour’s own light through and takes the white out of it.'
       : 'The glaze swallows part of the very light that the colour below sends back.';
   },
-  'repair-stains': ({ share }: { readonly share: number }, voice: Voice): string =>
-    signsText(
-      `The paint stains and hardly lifts: ${Math.round(100 * share)} % of what you wanted off comes off.`,
-      voice,
-    ),
   /** @param figures `repair` is absent where the right repair was laid on the wrong area */
   'repair-better': (
     {
@@ -147,11 +135,17 @@ export const DIAGNOSIS = {
       area,
       step,
       chroma,
-    }: { readonly repair?: string; readonly area: string; readonly step: number; readonly chroma: number },
+    }: {
+      readonly repair?: string;
+      readonly area?: string;
+      readonly step: number;
+      readonly chroma: number;
+    },
     voice: Voice,
   ): string => {
     const what = repair === undefined ? 'the same repair' : `"${signsText(repair, voice)}"`;
-    return `Better, on the ${area}: ${what}, to ${stepWords(step, voice)}, chroma ${chroma}.`;
+    const where = area === undefined ? '' : `, on the ${area}`;
+    return `Better${where}: ${what}, to ${stepWords(step, voice)}, chroma ${chroma}.`;
   },
   'repair-leave': (): string =>
     'Better: leave it alone. What is inside its plan can only be taken out of it.',

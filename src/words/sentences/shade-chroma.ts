@@ -5,11 +5,20 @@ export type ShadeAs = 'holds' | 'close' | 'strong' | 'glows' | 'dull' | 'mud';
 
 const READS: Readonly<Record<ShadeAs, string>> = {
   holds: 'reads as the same surface with less light',
-  close: 'stands on the edge, too close to call, so it counts',
-  strong: 'is a little too strong, on the way to glowing',
-  glows: 'glows: it has more colour than the light that is left can send back',
-  dull: 'is a little too dull, on the way to mud',
-  mud: 'is mud: it has lost more colour than the light took',
+  close: 'is on the edge, too close to call, so it counts',
+  strong: 'is a little too strong for its light',
+  glows: 'glows, as if the light had not gone',
+  dull: 'is a little too dull for its light',
+  mud: 'is mud, duller than the light alone makes it',
+};
+/** Where two are told in one line. */
+const SHORT: Readonly<Record<ShadeAs, string>> = {
+  holds: 'holds',
+  close: 'just counts',
+  strong: 'is a little too strong',
+  glows: 'glows',
+  dull: 'is a little too dull',
+  mud: 'is mud',
 };
 
 export type Turn = 'none' | 'to-blue' | 'to-red' | 'to-yellow';
@@ -30,9 +39,20 @@ export const SHADE_CHROMA = {
     { step, lightness }: { readonly step: number; readonly lightness: number },
     voice: Voice,
   ): string => `shade: ${stepWords(step, voice)}, L* ${lightness.toFixed(0)}`,
-  'shade-chroma-said': ({ as }: { readonly as: ShadeAs }): string => `A shade of that chroma ${READS[as]}.`,
-  'shade-swatch-said': ({ swatch, as }: { readonly swatch: string; readonly as: ShadeAs }): string =>
-    `The ${swatch} swatch ${READS[as]}.`,
+  /** How the chroma and the swatch that were chosen look as a shade. */
+  'shade-said': ({
+    chroma,
+    swatch,
+  }: {
+    readonly chroma?: ShadeAs;
+    readonly swatch?: { readonly id: string; readonly as: ShadeAs };
+  }): string => {
+    if (chroma !== undefined && swatch !== undefined) {
+      return `That chroma ${SHORT[chroma]}; the ${swatch.id} swatch ${SHORT[swatch.as]}.`;
+    }
+    if (swatch !== undefined) return `The ${swatch.id} swatch ${READS[swatch.as]}.`;
+    return `A shade of that chroma ${READS[chroma ?? 'holds']}.`;
+  },
   'shade-turn-said': ({
     hue,
     said,
@@ -42,11 +62,10 @@ export const SHADE_CHROMA = {
     readonly said: Turn;
     readonly fits: Turn;
   }): string => {
-    if (said === fits)
-      return `Turned ${TURN_WORDS[said]}, a lit ${hue} goes the way that most painters turn it.`;
-    if (said === 'none')
-      return `The hue kept is correct; many painters turn a lit ${hue} ${TURN_WORDS[fits]}.`;
-    return `A lit ${hue} is not turned ${TURN_WORDS[said]} in the shade: ${TURN_WORDS[fits]}, or not at all.`;
+    const way = fits === 'to-blue' && hue.includes('blue') ? 'a little cooler' : TURN_WORDS[fits];
+    if (said === fits) return `Turned ${way}, as most painters turn a lit ${hue}.`;
+    if (said === 'none') return `The hue may stay; many turn a lit ${hue} ${way}.`;
+    return `In shade a lit ${hue} turns ${way}, or not at all.`;
   },
   /** The reason: what the light leaves. */
   'shade-line': (
@@ -55,8 +74,8 @@ export const SHADE_CHROMA = {
   ): string =>
     signsText(
       share >= 0.995
-        ? `So little light is lost that all of the colour stays: chroma ${chroma}.`
-        : `Less light takes from every part of it alike: ${Math.round(100 * share)} % of the chroma is left, which is ${chroma}.`,
+        ? `Hardly any light is lost, and all of the chroma stays: ${chroma}.`
+        : `Less light leaves ${Math.round(100 * share)} % of the chroma: ${chroma}. More glows, less is mud.`,
       voice,
     ),
   'shade-better': ({

@@ -1,11 +1,19 @@
 /** What is said of the values of shaded sides and cast shadows. */
 import { painterStep } from '../../colour/value.js';
-import { listWords } from '../../text/list-words.js';
 import { sentence, stepsWords } from '../laid.js';
-import { bandText, scaleUnit, stepWords, type Voice } from '../voice.js';
+import { bandText, scaleUnit, stepText, stepWords, type Voice } from '../voice.js';
 
 export type ShadowKind = 'shade' | 'cast';
 export type ShadowLight = 'sun' | 'hard-sun' | 'overcast';
+
+/** What a shadow keeps of a lit Munsell value. */
+export interface ShadowRule {
+  readonly shadow: ShadowKind;
+  readonly light: 'sun' | 'hard-sun';
+  /** 0-1. */
+  readonly share: number;
+  readonly value: number;
+}
 
 /** A thing and which shadow of it is meant. */
 export interface ShadowName {
@@ -16,6 +24,9 @@ export interface ShadowName {
 const whatOf = ({ name, shadow }: ShadowName): string =>
   shadow === 'shade' ? `${name}, shaded side` : `cast shadow on ${name}`;
 
+/** In a list of several. */
+const inShort = ({ name, shadow }: ShadowName): string => (shadow === 'shade' ? name : `shadow on ${name}`);
+
 const LIGHTS: Readonly<Record<ShadowLight, string>> = {
   sun: 'direct sun, some light thrown back into the shade',
   'hard-sun': 'direct sun, nothing throws light back',
@@ -24,9 +35,6 @@ const LIGHTS: Readonly<Record<ShadowLight, string>> = {
 
 const TENTHS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'] as const;
 
-/** By how many steps something is too dark, below 0 too light. */
-const offWords = (gap: number): string => `too ${gap > 0 ? 'dark' : 'light'}`;
-
 export const SHADOW_VALUES = {
   'shadow-light': ({ light }: { readonly light: ShadowLight }): string => `light: ${LIGHTS[light]}`,
   'shadow-lit': ({ name, step }: { readonly name: string; readonly step: number }, voice: Voice): string =>
@@ -34,35 +42,28 @@ export const SHADOW_VALUES = {
   'shadow-scale': (_: object, { scale }: Voice): string =>
     scale === 'paper-first' ? 'steps: 1 paper white to 10 darkest dark' : 'values: 0 black to 10 white',
   'shadow-holds': ({ things }: { readonly things: readonly ShadowName[] }): string =>
-    `${sentence(listWords(things.map(whatOf)))}: right.`,
-  /** The thing that the row of value is about: its figures stand there. */
-  'shadow-off': ({ thing, gap }: { readonly thing: ShadowName; readonly gap: number }): string =>
-    `${sentence(whatOf(thing))}: ${stepsWords(gap)} ${offWords(gap)}.`,
-  /** Any other thing. */
-  'shadow-off-too': (
-    {
-      thing,
-      gap,
-      band,
-    }: { readonly thing: ShadowName; readonly gap: number; readonly band: readonly [number, number] },
-    voice: Voice,
-  ): string =>
-    `${sentence(whatOf(thing))}: ${stepsWords(gap)} ${offWords(gap)}; ${bandText(band, voice)} fits.`,
-  /** What a shadow keeps of the lit value, in Munsell's values, which shares are taken of. */
-  'shadow-rule': (
-    {
-      shadow,
-      light,
-      share,
-      value,
-    }: {
-      readonly shadow: ShadowKind;
-      readonly light: 'sun' | 'hard-sun';
-      readonly share: number;
-      readonly value: number;
-    },
-    voice: Voice,
-  ): string => {
+    things.length === 1
+      ? `${sentence(whatOf(things[0] as ShadowName))}: right.`
+      : `Right: ${things.map(inShort).join(', ')}.`,
+  /** How many steps each is too dark, below 0 too light; the first one's figures stand in the row of value. */
+  'shadow-off': ({
+    things,
+  }: {
+    readonly things: readonly (ShadowName & { readonly gap: number })[];
+  }): string => {
+    const each = things.map((thing, at) => {
+      const by = at === 0 ? stepsWords(thing.gap) : Math.abs(thing.gap).toFixed(1);
+      return `${things.length === 1 ? `${whatOf(thing)}:` : inShort(thing)} ${by} too ${thing.gap > 0 ? 'dark' : 'light'}`;
+    });
+    return `${sentence(each.join(', '))}.`;
+  },
+  'shadow-rule': ({ shadow, light, share, value }: ShadowRule, voice: Voice): string => {
+    const what = shadow === 'shade' ? 'A shaded side' : 'A cast shadow';
+    const more = light === 'hard-sun' ? ', or darker' : '';
+    return `${what} keeps about ${TENTHS[Math.round(10 * share)]} tenths of the lit value: ${stepWords(painterStep(share * value), voice)}${more}.`;
+  },
+  /** Why: what a shadow keeps, in Munsell's values, which shares are taken of. */
+  'why-shadow-rule': ({ shadow, light, share, value }: ShadowRule, voice: Voice): string => {
     const what = shadow === 'shade' ? 'A shaded side' : 'A cast shadow';
     const left = share * value;
     const of =
@@ -72,13 +73,12 @@ export const SHADOW_VALUES = {
     const more = light === 'hard-sun' ? ', or one darker where nothing throws light back' : '';
     return `${what} keeps about ${TENTHS[Math.round(10 * share)]} tenths of the lit value: ${of}${more}.`;
   },
-  'shadow-grey-sky': (): string =>
-    'Under a grey sky light comes from all round and no side is truly in shade: keep within a step.',
+  'shadow-grey-sky': (): string => 'Under a grey sky no side is truly in shade: keep within a step.',
   'shadow-better': (
     { things }: { readonly things: readonly (ShadowName & { readonly step: number })[] },
     voice: Voice,
   ): string =>
-    `Better: ${things.map((thing) => `${whatOf(thing)}, ${stepWords(thing.step, voice)}`).join('; ')}.`,
+    `Better: ${things.map((thing, at) => `${inShort(thing)} ${at === 0 ? stepWords(thing.step, voice) : stepText(thing.step, voice)}`).join(', ')}.`,
   /** Why: one thing after another. */
   'why-shadow': (
     { thing, band }: { readonly thing: ShadowName; readonly band: readonly [number, number] },

@@ -1,16 +1,16 @@
 /** What is said of a scene sorted into light, middle and dark. */
+import { SAME_VALUE } from '../../judgement/index.js';
 import { listWords } from '../../text/list-words.js';
-import { strengthWords } from '../laid.js';
+import { stepsWords, strengthWords } from '../laid.js';
 import { shareText, signsText, stepWords, type Voice } from '../voice.js';
 
 export type ValueName = 'light' | 'middle' | 'dark';
 
-/** An area as it was sorted and as it is; a loud colour hides its value. */
+/** An area as it was sorted and as it is. */
 export interface SortedArea {
   readonly name: string;
   readonly said: ValueName;
   readonly is: ValueName;
-  readonly loud: boolean;
 }
 
 type Shares = Readonly<Record<ValueName, number>>;
@@ -39,10 +39,11 @@ export const SORT_VALUES = {
     readonly wrong: readonly SortedArea[];
   }): string => {
     if (wrong.length === 0) return `All ${of} areas are sorted right.`;
-    const each = wrong.map(
-      ({ name, said, is, loud }) => `${name} ${is}, not ${said}${loud ? ' (loud colour)' : ''}`,
-    );
-    return `${right} of ${of} areas right; ${listWords(each)}.`;
+    const each = NAMES.flatMap((name) => {
+      const own = wrong.filter(({ is }) => is === name).map((area) => area.name);
+      return own.length === 0 ? [] : [`${name}: ${listWords(own)}`];
+    });
+    return `${right} of ${of} areas right; ${each.join('; ')}.`;
   },
   'sort-darkest': ({
     said,
@@ -61,8 +62,7 @@ export const SORT_VALUES = {
   'sort-most': (
     { said, shares, counts }: { readonly said: ValueName; readonly shares: Shares; readonly counts: boolean },
     voice: Voice,
-  ): string =>
-    `Shares of the sheet: ${sharesText(shares, voice)}${counts ? '' : `, so ${said} does not cover most`}.`,
+  ): string => `Shares of the sheet${counts ? '' : `, not mostly ${said}`}: ${sharesText(shares, voice)}.`,
   'sort-span': ({
     span,
     least,
@@ -77,8 +77,19 @@ export const SORT_VALUES = {
       : span >= least
         ? 'wide enough to carry'
         : 'too short to carry';
-    return `Span from lightest to darkest: ${span.toFixed(0)} L* of the ${least} a plan needs, ${end}.`;
+    return `Span ${span.toFixed(0)} L*, ${end}; a plan needs ${least}.`;
   },
+  /** Strong colours that were taken for another value than they have. */
+  'sort-strong': ({ names }: { readonly names: readonly string[] }): string =>
+    `A strong colour hides its value: ${listWords(names)}.`,
+  /** The two areas nearest in value; they merge under half a step. */
+  'sort-nearest': (
+    { one, other, gap }: { readonly one: string; readonly other: string; readonly gap: number },
+    _voice: Voice,
+  ): string =>
+    gap < SAME_VALUE
+      ? `Squint: the ${one} and the ${other} merge, whatever their colours.`
+      : `Squint: all stand apart; nearest are the ${one} and the ${other}, by ${stepsWords(gap)}.`,
   'sort-squint': (): string =>
     'Squint: what merges has the same value, whatever its colour; what stands apart will carry the picture.',
   'why-sorted': (

@@ -6,9 +6,10 @@ import { shareText, signsText, type Voice } from '../voice.js';
 
 /** What comes back from a mixture: its own parts of the light, or all of it alike, or hardly any. */
 export function backWords(left: readonly Run[], isGrey: boolean): string {
+  if (left.length === 0) return 'hardly any light comes back';
+  if (isGrey) return 'what comes back is spread so wide that it looks grey';
   const words = runsWords(left);
-  if (words === '') return 'hardly any light comes back';
-  return isGrey ? 'what comes back is spread so wide that it looks grey' : `mostly ${words} comes back`;
+  return words === '' ? 'only a sliver of the light comes back' : `mostly ${words} comes back`;
 }
 
 export const WHY = {

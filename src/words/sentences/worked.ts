@@ -2,7 +2,7 @@
 import { listWords } from '../../text/list-words.js';
 import { sentence, stepsWords } from '../laid.js';
 import { type Run, runsWords, without } from '../spectrum.js';
-import { shareText, stepWords, type Voice } from '../voice.js';
+import { shareText, stepText, stepWords, type Voice } from '../voice.js';
 import { backWords } from './why.js';
 
 /** The figures that bear a statement out or refute it. */
@@ -19,13 +19,19 @@ export type Proof =
 function proofText(proof: Proof, voice: Voice): string {
   switch (proof.by) {
     case 'steps':
-      return listWords(proof.of.map(({ name, step }) => `${name} at ${stepWords(step, voice)}`));
+      return proof.of
+        .map(
+          ({ name, step }, at) => `${name} at ${at === 0 ? stepWords(step, voice) : stepText(step, voice)}`,
+        )
+        .join(', ');
     case 'chromas':
-      return listWords(proof.of.map(({ name, chroma }) => `${name} has chroma ${chroma.toFixed(0)}`));
+      return proof.of
+        .map(({ name, chroma }, at) => `${name} ${at === 0 ? 'has chroma ' : ''}${chroma.toFixed(0)}`)
+        .join(', ');
     case 'way':
       return `between ${proof.names[0]} and ${proof.names[1]} no less than ${shareText(proof.kept, voice)} of the chroma is left`;
     case 'shade':
-      return `a plain shade would have chroma ${proof.line.toFixed(0)}, ${proof.name} has ${proof.chroma.toFixed(0)}`;
+      return `${proof.name} has chroma ${proof.chroma.toFixed(0)}, a plain shade would have ${proof.line.toFixed(0)}`;
     case 'drying':
       return listWords(proof.of.map(({ name, lost }) => `${name} loses ${lost.toFixed(1)} of chroma`));
     case 'share':

@@ -7,7 +7,7 @@ import { type Finding, tell } from '../../../words/tell.js';
 import type { ResultSwatch, Why } from '../../types.js';
 import { whyFilms } from '../../why.js';
 import { afterRepair, type FaultName, faultsOf, faultyArea, type Standing, standingOf } from './judge.js';
-import { repairLabel, STAIN_GIVES, stains } from './repairs.js';
+import { repairLabel, stains } from './repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, RepairOption } from './schema.js';
 
 /** Option that names no area, and the fault of none. */
@@ -63,19 +63,15 @@ function repairFindings(studio: Studio, faulty: PlannedArea | undefined, { area,
   const after = afterRepair(studio, area, repair);
   const out = outOfPlan(after, area.plan);
   const moved = movedBy(now, after);
-  const label = repairLabel(studio, repair);
   const isLeft = 'leave' in repair.repair;
   if (area.id !== faulty?.id) {
-    if (after.score < 1) return [tell('repair-harms', { repair: label, area: area.name, out })];
-    return [tell('repair-wasted', { repair: label, area: area.name, ...(isLeft ? {} : { moved }) })];
+    if (after.score < 1) return [tell('repair-harms', { area: area.name, out })];
+    return [tell('repair-wasted', { area: area.name, ...(isLeft ? {} : { moved }) })];
   }
-  if (after.score >= 1) return [tell('repair-serves', { repair: label, moved })];
+  if (after.score >= 1) return [tell('repair-serves', { moved })];
   if (isLeft) return [tell('repair-none', { out })];
   const held = 'lift' in repair.repair && stains(studio, area.laid);
-  return [
-    tell('repair-fails', { repair: label, moved, out }),
-    ...(held ? [tell('repair-stains', { share: STAIN_GIVES })] : []),
-  ];
+  return [held ? tell('repair-stains', { out }) : tell('repair-fails', { moved, out })];
 }
 
 function betterFindings(
@@ -90,7 +86,7 @@ function betterFindings(
   return [
     tell('repair-better', {
       ...(said.area !== undefined && said.repair.id === best.id ? {} : { repair: repairLabel(studio, best) }),
-      area: faulty.name,
+      ...(said.area?.id === faulty.id ? {} : { area: faulty.name }),
       step: asShown(step),
       chroma: Math.round(chroma),
     }),

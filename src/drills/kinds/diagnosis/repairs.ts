@@ -9,7 +9,7 @@ import type { PlannedArea, Repair, RepairOption } from './schema.js';
  * Share of the wanted lifting that a staining paint gives: lifting works only for paints that do not stain
  * (B. MacEvoy, handprint.com, intstud.html). The fifth that still comes off is ours (common practice, no source).
  */
-export const STAIN_GIVES = 0.2;
+const STAIN_GIVES = 0.2;
 
 /** True when a paint of the passage stains by the published rating; unrated paints are taken to lift. */
 export function stains(studio: Studio, laid: Laid): boolean {

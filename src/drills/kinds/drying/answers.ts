@@ -72,22 +72,25 @@ export function changeOf(studio: Studio, { wash }: DryingDrill) {
   return { wet, dry, lighter: wet.step - dry.step, lost: wet.chroma > 0.5 ? 1 - dry.chroma / wet.chroma : 0 };
 }
 
+/** What becomes of the wash where that was answered wrongly; or what is said of the answer. */
+type Off = { readonly value: ValueChange } | { readonly chroma: ChromaChange } | { readonly told: Finding };
+
 /** Score of one question, 0-1, what is said of an answer that does not count, and the idea behind it. */
 export interface AskResult {
   readonly ask: DryingAsk;
   readonly score: number;
   /** It counts only because the model cannot tell it from the right one. */
   readonly isClose: boolean;
-  readonly off?: Finding;
+  readonly off?: Off;
   readonly idea?: string;
 }
 
 const right = (ask: DryingAsk, isClose = false): AskResult => ({ ask, score: 1, isClose });
-const off = (ask: DryingAsk, score: number, finding: Finding, idea = 'misjudged-drying'): AskResult => ({
+const wrong = (ask: DryingAsk, score: number, off: Off, idea = 'misjudged-drying'): AskResult => ({
   ask,
   score,
   isClose: false,
-  off: finding,
+  off,
   idea,
 });
 
@@ -104,12 +107,13 @@ function valueResult(studio: Studio, drill: DryingDrill, option: string): AskRes
     (bound, below) => Math.abs(lighter - bound) <= room && said === (lighter < bound ? below + 1 : below),
   );
   if (isClose) return right('value', true);
-  const finding = tell('drying-value-off', {
-    said: option as ValueChange,
-    is: VALUE_CHANGES[is] as ValueChange,
-  });
   const idea = said > is ? 'expected-paler' : 'misjudged-drying';
-  return off('value', Math.abs(said - is) === 1 ? 0.3 : 0, finding, idea);
+  return wrong(
+    'value',
+    Math.abs(said - is) === 1 ? 0.3 : 0,
+    { value: VALUE_CHANGES[is] as ValueChange },
+    idea,
+  );
 }
 
 /** What becomes of chroma, from the share that is lost. */
@@ -129,7 +133,7 @@ function chromaResult(studio: Studio, drill: DryingDrill, option: string): AskRe
   if (isClose) return right('chroma', true);
   const isDirection = option !== 'rises' && is !== 'rises';
   const score = isDirection ? (option === 'falls-half' ? 0.2 : 0.4) : 0;
-  return off('chroma', score, tell('drying-chroma-off', { said: option as ChromaChange, is }));
+  return wrong('chroma', score, { chroma: is });
 }
 
 const stronger = <W extends Wash>(wash: W, times: number): W => ({
@@ -177,18 +181,19 @@ function mendResult(studio: Studio, drill: DryingDrill, option: string): AskResu
     step: asShown(colour.step),
     chroma: Math.round(colour.chroma),
   });
-  const finding = tell('drying-mend-off', {
+  const told = tell('drying-mend-off', {
     did: picked.id,
     dries: reading(picked),
     best: best.id,
     to: reading(best),
   });
-  return off('mend', mark / 100, finding);
+  return wrong('mend', mark / 100, { told });
 }
 
 function waitResult(option: string): AskResult {
   if (option === 'dry') return right('wait');
-  return off('wait', 0, tell('drying-wait-off', { minutes: [FROM_MINUTES, TO_MINUTES] }), 'judged-wet');
+  const told = tell('drying-wait-off', { minutes: [FROM_MINUTES, TO_MINUTES] });
+  return wrong('wait', 0, { told }, 'judged-wet');
 }
 
 /** Scores one question from the id of its chosen option. */

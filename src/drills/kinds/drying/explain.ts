@@ -4,7 +4,7 @@ import { DRYING_LOSS, VALUE_BOUNDS } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid, seeWet } from '../../../washes/index.js';
 import { asShown } from '../../../words/laid.js';
-import type { DryingReason } from '../../../words/sentences/drying.js';
+import type { ChromaChange, DryingReason, ValueChange } from '../../../words/sentences/drying.js';
 import { type Finding, tell } from '../../../words/tell.js';
 import type { Why } from '../../types.js';
 import { liftedBy, whyFilms } from '../../why.js';
@@ -30,15 +30,26 @@ export function dryingTold(
   idea: string | undefined,
 ): Finding[] {
   const { wet, dry } = changeOf(studio, drill);
-  const figures = ({ step, chroma }: typeof dry) => ({ step: asShown(step), chroma: Math.round(chroma) });
   const rights = all.filter(({ off, isClose }) => off === undefined && !isClose).map(({ ask }) => ask);
+  const close = all.filter(({ isClose }) => isClose).map(({ ask }) => ask);
   const wrong = all.flatMap(({ off }) => (off === undefined ? [] : [off]));
+  // Of two mistakes and more each has its line, and the reason stands under "why".
+  const isMostWrong = wrong.length > 2;
+  const becomes = Object.assign({}, ...wrong.filter((off) => !('told' in off))) as {
+    value?: ValueChange;
+    chroma?: ChromaChange;
+  };
   return [
-    tell('drying-dry', { words: colourInWords(dry.lab), wet: figures(wet), dry: figures(dry) }),
-    ...(rights.length === 0 ? [] : [tell('drying-right', { asks: rights })]),
-    ...all.flatMap(({ ask, isClose }) => (isClose ? [tell('drying-close', { ask })] : [])),
-    ...wrong,
-    // Of three that were wrong each has its own line; the reason stands under "why".
+    tell('drying-dry', {
+      words: colourInWords(dry.lab),
+      lighter: asShown(wet.step) - asShown(dry.step),
+      lost: Math.round(wet.chroma) - Math.round(dry.chroma),
+    }),
+    ...(rights.length + close.length === 0 || isMostWrong
+      ? []
+      : [tell('drying-right', { asks: rights, close })]),
+    ...(Object.keys(becomes).length === 0 ? [] : [tell('drying-is', becomes)]),
+    ...wrong.flatMap((off) => ('told' in off ? [off.told] : [])),
     ...(wrong.length < 2 ? [tell('drying-reason', { reason: dryingReason(studio, drill) })] : []),
     ...(idea === undefined ? [] : [tell('advice', { idea })]),
   ];
@@ -55,7 +66,7 @@ export function dryingWhy(studio: Studio, drill: DryingDrill): Why {
     ]),
     told: [
       tell('why-dried', liftedBy(wet, dry)),
-      tell('drying-reason', { reason: dryingReason(studio, drill) }),
+      tell('why-drying-reason', { reason: dryingReason(studio, drill) }),
       tell('why-drying-limits', {}),
     ],
     swallowed: [],

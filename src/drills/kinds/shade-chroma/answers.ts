@@ -114,7 +114,7 @@ export interface AskResult {
   readonly ask: ShadeAsk;
   readonly score: number;
   readonly tooCloseToCall: boolean;
-  readonly told: Finding;
+  readonly told?: Finding;
   readonly idea?: string;
   /** Chroma answered, and how a shade of it looks, where the question has one. */
   readonly shade?: { readonly chroma: number; readonly as: ShadeAs };
@@ -140,7 +140,6 @@ function chromaResult(
   drill: ShadeChromaDrill,
   ask: 'chroma' | 'swatch',
   chroma: number,
-  told: (as: ShadeAs) => Finding,
 ): AskResult {
   const { band } = shadeOf(studio, drill);
   const { score, tooCloseToCall } = scoreChroma(chroma, band, seeLaid(studio, drill.lit).evidence);
@@ -150,7 +149,6 @@ function chromaResult(
     ask,
     score: ask === 'swatch' && score < 1 ? Math.min(score, 0.4) : score,
     tooCloseToCall,
-    told: told(as),
     ...(idea === undefined ? {} : { idea }),
     shade: { chroma, as },
   };
@@ -178,11 +176,9 @@ export function askResult(
 ): AskResult {
   if (ask === 'turn') return turnResult(studio, drill, optionId as Turn);
   if (ask === 'chroma') {
-    return chromaResult(studio, drill, ask, Number(optionId), (as) => tell('shade-chroma-said', { as }));
+    return chromaResult(studio, drill, ask, Number(optionId));
   }
   const picked = swatchesOf(studio, drill).find(({ id }) => id === optionId);
   if (picked === undefined) throw new RangeError(`there is no swatch called "${optionId}"`);
-  return chromaResult(studio, drill, ask, picked.chroma, (as) =>
-    tell('shade-swatch-said', { swatch: optionId, as }),
-  );
+  return chromaResult(studio, drill, ask, picked.chroma);
 }

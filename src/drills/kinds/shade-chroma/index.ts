@@ -40,6 +40,20 @@ function best(studio: Studio, drill: ShadeChromaDrill): Answer {
   );
 }
 
+/** How the answers look as a shade, chroma and swatch in one line. */
+function saidOf(all: readonly AskResult[], answer: Answer): Finding[] {
+  const as = (ask: AskResult['ask']) => all.find((result) => result.ask === ask)?.shade?.as;
+  const [chroma, swatch] = [as('chroma'), as('swatch')];
+  const said = {
+    ...(chroma === undefined ? {} : { chroma }),
+    ...(swatch === undefined ? {} : { swatch: { id: answer['swatch'] ?? '', as: swatch } }),
+  };
+  return [
+    ...(Object.keys(said).length === 0 ? [] : [tell('shade-said', said)]),
+    ...all.flatMap(({ told }) => (told === undefined ? [] : [told])),
+  ];
+}
+
 /** What the light leaves; a better choice for each question that missed. */
 function reasons(studio: Studio, drill: ShadeChromaDrill, all: readonly AskResult[]): Finding[] {
   const { lit, line } = shadeOf(studio, drill);
@@ -119,7 +133,7 @@ function grade(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Grade {
           },
         }),
     told: [
-      ...all.map(({ told }) => told),
+      ...saidOf(all, answer),
       ...reasons(studio, drill, all),
       ...(idea === undefined ? [] : [tell('advice', { idea })]),
     ],

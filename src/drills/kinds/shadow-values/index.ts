@@ -77,19 +77,18 @@ const nameOf = ({ name, shadow }: LitThing): ShadowName => ({ name, shadow });
 const gapOf = ({ step, band }: ThingResult): number =>
   step < band[0] ? -outside(step, band) : outside(step, band);
 
-/** The rule that a shadow is judged by; one for all things under a grey sky. */
-function ruleOf({ light }: ShadowValuesDrill, { thing, lit }: ThingResult): Finding {
-  return light === 'overcast'
-    ? tell('shadow-grey-sky', {})
-    : tell('shadow-rule', {
-        shadow: thing.shadow,
-        light,
-        share: LEFT_IN_SUN[thing.shadow],
-        value: valueFromStep(lit),
-      });
+/** The rule that a shadow is judged by; one for all things under a grey sky. @param id in short, or in figures */
+function ruleOf(
+  { light }: ShadowValuesDrill,
+  { thing, lit }: ThingResult,
+  id: 'shadow-rule' | 'why-shadow-rule',
+): Finding {
+  if (light === 'overcast') return tell('shadow-grey-sky', {});
+  const share = LEFT_IN_SUN[thing.shadow];
+  return tell(id, { shadow: thing.shadow, light, share, value: valueFromStep(lit) });
 }
 
-/** Each thing in a line of its own but for those that hold; the rule of the one that the row of value shows. */
+/** What is off, first the thing that the row of value shows; what is right; its rule; what would be better. */
 function toldOf(
   drill: ShadowValuesDrill,
   all: readonly ThingResult[],
@@ -97,17 +96,16 @@ function toldOf(
   best: readonly ThingResult[],
 ): Finding[] {
   const right = all.filter(({ score }) => score >= 1);
-  const others = all.filter((result) => result.score < 1 && result !== shown);
+  const off = all.filter(({ score }) => score < 1).sort((a, b) => Number(b === shown) - Number(a === shown));
   const better = best.filter((_, at) => (all[at]?.score ?? 1) < 1);
   return [
-    ...(shown.score < 1 ? [tell('shadow-off', { thing: nameOf(shown.thing), gap: gapOf(shown) })] : []),
-    ...others.map((result) =>
-      tell('shadow-off-too', { thing: nameOf(result.thing), gap: gapOf(result), band: result.band }),
-    ),
+    ...(off.length === 0
+      ? []
+      : [tell('shadow-off', { things: off.map((one) => ({ ...nameOf(one.thing), gap: gapOf(one) })) })]),
     ...(right.length === 0
       ? []
       : [tell('shadow-holds', { things: right.map(({ thing }) => nameOf(thing)) })]),
-    ruleOf(drill, shown),
+    ruleOf(drill, shown, 'shadow-rule'),
     ...(better.length === 0
       ? []
       : [tell('shadow-better', { things: better.map(({ thing, step }) => ({ ...nameOf(thing), step })) })]),
@@ -189,7 +187,7 @@ function label(drill: ShadowValuesDrill, answer: Answer, voice: Voice = WRITTEN)
 /** Every thing lit, by the rule and as answered, and the rules. */
 function why(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Why {
   const all = results(studio, drill, answer);
-  const rules = all.map((result) => ruleOf(drill, result));
+  const rules = all.map((result) => ruleOf(drill, result, 'why-shadow-rule'));
   return {
     films: [],
     patches: all.flatMap(({ thing, lit, step, band }): ResultSwatch[] => {

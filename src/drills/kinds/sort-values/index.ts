@@ -70,6 +70,8 @@ function fields(drill: SortValuesDrill): readonly Field[] {
 interface Part {
   readonly score: number;
   readonly area?: SortedArea;
+  /** An area taken for another value than it has, by its strong colour. */
+  readonly isLoud?: boolean;
   readonly told?: Finding;
   readonly idea?: string;
 }
@@ -80,10 +82,10 @@ const LOUD = 50;
 function areaPart(studio: Studio, { name, laid }: Area, said: ValueClass): Part {
   const { colour, evidence } = seeLaid(studio, laid);
   const is = classOf(colour.step);
-  const area = { name, said, is, loud: colour.chroma > LOUD };
+  const area = { name, said, is };
   if (classFits(colour.step, said, evidence)) return { score: 1, area };
   const away = Math.abs(CLASSES.indexOf(said) - CLASSES.indexOf(is));
-  return { score: away > 1 ? 0 : 0.25, area, idea: 'misread-value' };
+  return { score: away > 1 ? 0 : 0.25, area, isLoud: colour.chroma > LOUD, idea: 'misread-value' };
 }
 
 function darkestPart(studio: Studio, { areas }: SortValuesDrill, fieldId: string): Part {
@@ -130,14 +132,39 @@ function parts(studio: Studio, drill: SortValuesDrill, answer: Answer): Part[] {
   ];
 }
 
-/** The areas in one line for those that are right and one for the others; then the further questions. */
-function toldOf(all: readonly Part[], idea: string | undefined): Finding[] {
-  const areas = all.flatMap(({ area, score }) => (area === undefined ? [] : [{ area, score }]));
-  const wrong = areas.filter(({ score }) => score < 1).map(({ area }) => area);
+/** The two areas whose values lie nearest. */
+function nearest(studio: Studio, areas: readonly Area[]): Finding {
+  const steps = areas
+    .map(({ name, laid }) => ({ name, step: seeLaid(studio, laid).colour.step }))
+    .sort((a, b) => a.step - b.step);
+  const pairs = steps.slice(1).map(({ name, step }, index) => {
+    const before = steps[index] as (typeof steps)[number];
+    return { one: before.name, other: name, gap: step - before.step };
+  });
+  return tell(
+    'sort-nearest',
+    pairs.reduce((a, b) => (b.gap < a.gap ? b : a)),
+  );
+}
+
+/** The areas in one line, the further questions, the reason, and what to try. */
+function toldOf(
+  studio: Studio,
+  { areas, asks }: SortValuesDrill,
+  all: readonly Part[],
+  idea: string | undefined,
+): Finding[] {
+  const sorted = all.flatMap(({ area, score }) => (area === undefined ? [] : [{ area, score }]));
+  const wrong = sorted.filter(({ score }) => score < 1).map(({ area }) => area);
+  const loud = all.flatMap(({ area, isLoud }) => (area !== undefined && isLoud === true ? [area.name] : []));
+  // After many questions there is room for what to try alone.
+  const isFull = idea !== undefined && asks.length > 1;
+  const reason = loud.length > 0 ? tell('sort-strong', { names: loud }) : nearest(studio, areas);
   return [
-    tell('sort-areas', { right: areas.length - wrong.length, of: areas.length, wrong }),
+    tell('sort-areas', { right: sorted.length - wrong.length, of: sorted.length, wrong }),
     ...all.flatMap(({ told }) => (told === undefined ? [] : [told])),
-    idea === undefined ? tell('sort-squint', {}) : tell('advice', { idea }),
+    ...(isFull ? [] : [reason]),
+    ...(idea === undefined ? [] : [tell('advice', { idea })]),
   ];
 }
 
@@ -190,7 +217,7 @@ function grade(studio: Studio, drill: SortValuesDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
-    told: toldOf(all, idea),
+    told: toldOf(studio, drill, all, idea),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches: drill.areas.map(({ name, laid }) => ({

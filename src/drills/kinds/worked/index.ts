@@ -65,10 +65,12 @@ function toldOf(
   idea: string | undefined,
 ): Finding[] {
   const verdict = picked.isTrue ? 'worked-so' : picked.tooCloseToCall ? 'worked-close' : 'worked-not-so';
-  const mixture = explaining(studio, drill, best);
+  const isRight = picked.id === best.id;
+  // A wrong statement is refuted; the reason is told with the true one.
+  const mixture = isRight ? explaining(studio, drill, best) : undefined;
   return [
-    tell(verdict, weighedFigures(picked)),
-    ...(picked.id === best.id
+    tell(verdict, { statement: isRight ? picked.text : picked.short, proof: picked.proof }),
+    ...(isRight
       ? []
       : [
           tell('worked-decides', {
