@@ -153,16 +153,9 @@ export const DIAGNOSIS = {
   /** Why: the plan, and how each stands against it. */
   'passage-plan': ({ area, plan }: { readonly area: string; readonly plan: Plan }, voice: Voice): string =>
     `The plan for the ${area}: ${planText(plan, voice)}.`,
+  /** Its own figures stand beside its colour. */
   'passage-stands': (
-    {
-      label,
-      step,
-      chroma,
-      out,
-    }: { readonly label: string; readonly step: number; readonly chroma: number; readonly out: OutOfPlan },
+    { label, out }: { readonly label: string; readonly out: OutOfPlan },
     voice: Voice,
-  ): string => {
-    const end = sideOf(out).length === 0 ? 'inside the plan' : amounts(out);
-    return signsText(`${label}: ${stepWords(step, voice)}, chroma ${chroma}, ${end}.`, voice);
-  },
+  ): string => signsText(`${label}: ${sideOf(out).length === 0 ? 'inside the plan' : amounts(out)}.`, voice),
 };

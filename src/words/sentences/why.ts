@@ -66,7 +66,7 @@ export const WHY = {
   'why-drying-limits': (): string =>
     'Direction and rough size only: paints differ, and while this prediction darkens none, some do dry darker.',
   'why-films': (): string =>
-    'Where a curve lies low the film swallows that part of the light; the flatter the curve, the greyer the colour.',
+    'Where a curve lies low the film swallows that part of the light. The higher it lies, the lighter the colour; the flatter, the greyer.',
   'why-shared': ({
     name,
     swallowed,

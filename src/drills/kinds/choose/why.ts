@@ -23,7 +23,7 @@ export function chooseWhy(studio: Studio, drill: ChooseDrill, answer: Answer): W
       films: whyFilms(
         named.map(({ label, laid }) => ({ label, reflectance: seeLaid(studio, laid).reflectance })),
       ),
-      told: [tell('why-one-paint', {})],
+      told: [tell('why-films', {})],
       swallowed: [],
     };
   }

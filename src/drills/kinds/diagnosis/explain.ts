@@ -158,8 +158,6 @@ export function diagnosisWhy(
       ...apart.map(({ label, repair, standing }) =>
         tell('passage-stands', {
           label: sentence(repair === undefined ? label : `${label} (${repairLabel(studio, repair)})`),
-          step: asShown(standing.seen.colour.step),
-          chroma: Math.round(standing.seen.colour.chroma),
           out: outOfPlan(standing, plan),
         }),
       ),
