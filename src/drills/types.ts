@@ -3,7 +3,9 @@
 import type { Aim, ChromaResult, HueResult, ValueResult, Verdict } from '../judgement/index.js';
 import type { Spectrum } from '../optics/index.js';
 import type { Evidence } from '../paints/index.js';
+import type { Run } from '../words/spectrum.js';
 import type { Finding } from '../words/tell.js';
+import type { Voice } from '../words/voice.js';
 
 /** A choice that a drill leaves open, shown as one row: which second paint, how much, which area, what value … */
 export interface Field {
@@ -18,6 +20,8 @@ export interface Field {
 export interface FieldOption {
   readonly id: string;
   readonly label: string;
+  /** Set when the option is a painter's step: screens write it on the learner's scale, in place of the label. */
+  readonly step?: number;
   /** A second line: Colour Index code, evidence, what it means. */
   readonly note?: string;
   /** What the option looks like, measured-side reflectance; absent where there is nothing to look at. */
@@ -68,6 +72,18 @@ export interface Grade {
   readonly evidence: Evidence;
 }
 
+/** What lies behind a result, worked out only when it is asked for. */
+export interface Why {
+  /** What the curves or colours show, and the figures that the result had no room for. */
+  readonly told: readonly Finding[];
+  /** Films whose light is compared, drawn as curves; no two alike. */
+  readonly films: readonly ResultSwatch[];
+  /** Colours looked at side by side, where no light is compared. */
+  readonly patches?: readonly ResultSwatch[];
+  /** Parts of the light that every paint of the mixture swallows. */
+  readonly swallowed: readonly Run[];
+}
+
 /** A point on the value-chroma plane. */
 export interface PlanePoint {
   readonly step: number;
@@ -111,8 +127,10 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   best(drill: D): Answer;
   /** The wrong answers that tempt; where a kind has no such list, every answer one choice away from the best. */
   tempting?(drill: D): readonly Answer[];
-  /** Short words for an answer, in tables and tallies: "alizarin crimson 1:4". */
-  label(drill: D, answer: Answer): string;
+  /** Short words for an answer: "alizarin crimson 1:4"; in painter's steps, as tables and tallies have it, unless a voice is given. */
+  label(drill: D, answer: Answer, voice?: Voice): string;
+  /** Why an answer comes out as it does. @throws RangeError when the answer does not fit the fields */
+  why?(drill: D, answer: Answer): Why;
   /** Where the goal and the mixture's path lie on the value-chroma plane, for kinds that have one. */
   plane?(drill: D, answer: Answer): PlaneView;
   /** What is wrong with the drill as a lesson, one line each: the checker reports it. */

@@ -5,18 +5,40 @@
 import { wrapText } from '../text/wrap.js';
 import { ADVICE } from './sentences/advice.js';
 import { CHOOSE } from './sentences/choose.js';
+import { DIAGNOSIS } from './sentences/diagnosis.js';
+import { DRYING } from './sentences/drying.js';
 import { MIX } from './sentences/mix.js';
 import { MIXTURE } from './sentences/mixture.js';
 import { ORDER } from './sentences/order.js';
-import { PLAIN } from './sentences/plain.js';
+import { SHADE_CHROMA } from './sentences/shade-chroma.js';
+import { SHADOW_VALUES } from './sentences/shadow-values.js';
+import { SORT_VALUES } from './sentences/sort-values.js';
 import { WASHES } from './sentences/washes.js';
+import { WHY } from './sentences/why.js';
+import { WORKED } from './sentences/worked.js';
 import { toVoice, type Voice, WRITTEN } from './voice.js';
 
 /** Every sentence by its id: what it takes, and how it is said. */
-const SENTENCES = { ...PLAIN, ...ADVICE, ...CHOOSE, ...MIX, ...MIXTURE, ...ORDER, ...WASHES };
+const SENTENCES = {
+  ...ADVICE,
+  ...CHOOSE,
+  ...MIX,
+  ...MIXTURE,
+  ...ORDER,
+  ...WASHES,
+  ...DRYING,
+  ...DIAGNOSIS,
+  ...SHADE_CHROMA,
+  ...SHADOW_VALUES,
+  ...SORT_VALUES,
+  ...WORKED,
+  ...WHY,
+};
 
 type Sentences = typeof SENTENCES;
-type FiguresOf<Id extends keyof Sentences> = Parameters<Sentences[Id]>[0];
+/** A sentence without figures takes an empty object. */
+type FiguresOf<Id extends keyof Sentences> =
+  Parameters<Sentences[Id]> extends [] ? Record<string, never> : Parameters<Sentences[Id]>[0];
 
 /** One thing to be said: which sentence, and the figures in it. Plain data. */
 export type Finding = {
@@ -66,6 +88,3 @@ export function fitted(
   }
   return left.map(({ finding }) => finding);
 }
-
-/** Lines that are words already, as findings. */
-export const plainly = (lines: readonly string[]): Finding[] => lines.map((text) => tell('plain', { text }));

@@ -45,3 +45,17 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
 export function toVoice(text: string, { spoken }: Pick<Voice, 'spoken'>): string {
   return spoken ? SIGNS.reduce((line, [sign, words]) => line.replace(sign, words), text).trim() : text;
 }
+
+/** Signs that a label may hold, in words where it is heard: "30 %" is "30 per cent". */
+export function signsText(text: string, { spoken }: Voice): string {
+  if (!spoken) return text;
+  return text
+    .replaceAll(' %', ' per cent')
+    .replaceAll(' ± ', ' give or take ')
+    .replaceAll('°', ' degrees')
+    .replaceAll(' > ', ', then ');
+}
+
+/** A share, 0-1: "14 %", or "14 per cent" where it is heard. */
+export const shareText = (share: number, voice: Voice): string =>
+  signsText(`${Math.round(100 * share)} %`, voice);

@@ -1,9 +1,10 @@
 /** A kind of drill with answers of our own, easy to foretell. */
 
 import type { Answer, DrillCommon, Field, Grade, Kind } from '../../src/drills/types.js';
+import { whyOf } from '../../src/drills/why.js';
 import type { Verdict } from '../../src/judgement/index.js';
 import { seeAlone } from '../../src/washes/index.js';
-import { plainly } from '../../src/words/tell.js';
+import { tell } from '../../src/words/tell.js';
 import { paintOf, STUDIO } from '../studio.js';
 
 /** What one paint looks like at half strength. */
@@ -13,6 +14,8 @@ export function paintSpectrum(id: string, strength = 0.5) {
 
 const TRAY = ['alizarin-crimson', 'ultramarine-blue', 'cadmium-red', 'ivory-black'];
 const TOUCHES = ['1:32', '1:16', '1:8', '1:4', '1:2', '1:1'];
+
+const line = (name: string, label: string, note: string) => tell('order-item', { name, label, note });
 
 export const FIELDS: readonly Field[] = [
   {
@@ -60,11 +63,15 @@ export function fakeGrade(answer: Answer): Grade {
       best: 45,
       tooCloseToCall: true,
     },
-    told: plainly([
-      'The first line says what was chosen and what it gives, in full, so that it has to be broken.',
-      'The second line says why: both paints swallow the same part of the light, and little is left over.',
-      'The third line names the better choice.',
-    ]),
+    told: [
+      line(
+        'The first line says',
+        'what was chosen and what it gives',
+        'in full, so that it has to be broken.',
+      ),
+      line('The second line says why', 'both swallow the same part of the light', 'and little is left over.'),
+      line('The third line', 'the better choice', 'by its name.'),
+    ],
     best: { answer: { second: 'alizarin-crimson', amount: '1:1', way: 'puddle' }, label: 'best', mark: 100 },
     swatches: [
       { label: 'start', reflectance: paintSpectrum('burnt-sienna') },
@@ -83,11 +90,14 @@ export const FAKE_KIND: Kind = {
   kind: 'fake',
   fields: () => FIELDS,
   given: () => [{ label: 'start', reflectance: paintSpectrum('burnt-sienna') }],
-  goalLines: () =>
-    plainly(['value: from step 4.2 to between 6 and 7', 'chroma: keep as much as you can of 60']),
+  goalLines: () => [
+    tell('mix-value', { from: 4.2, band: [6, 7] }),
+    tell('mix-chroma', { from: 60, aim: 'rich' }),
+  ],
   grade: (_, answer) => fakeGrade(answer),
   best: () => ({ second: 'alizarin-crimson', amount: '1:1', way: 'puddle' }),
   label: (_, answer) => `${answer['second']} ${answer['amount']}`,
+  why: () => whyOf(STUDIO, { paints: { 'burnt-sienna': 4, 'alizarin-crimson': 1 }, strength: 0.6 }),
   plane: (_, answer) => ({
     start: { step: 4.2, chroma: 60, label: 'start' },
     path: TOUCHES.map((label, at) => ({ step: 4.2 + at * 0.5, chroma: 60 - at * 5, label })),
@@ -109,7 +119,7 @@ export const BARE_KIND: Kind = {
       options: ['light', 'middle', 'dark'].map((id) => ({ id, label: id })),
     })),
   given: () => [],
-  goalLines: () => plainly(['sort the areas']),
+  goalLines: () => [line('sort', 'the areas', 'all nine')],
   grade: () => {
     const { value, chroma, laid, ...rest } = fakeGrade({});
     return { ...rest, mark: 50, verdict: 'fair', swatches: [] };

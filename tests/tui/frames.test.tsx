@@ -65,15 +65,6 @@ describe('a drill', () => {
     expect(differing.length, 'only the line of amounts').toBe(1);
   });
 
-  it('says that its sentences count in steps where the scale is the other one', async () => {
-    const fake = fakeDeps(practice);
-    const settings = { ...fake.settings, valueScale: 'black-first' as const };
-    const stage = new Stage({ columns: 60, rows: 20 }, fakeDeps({ ...practice, settings }));
-    await stage.shows('step = 10.5 - V');
-    await stage.type([ENTER], /value +\S+ \w+ +\d/);
-    expect(stage.text).toContain('step = 10.5 - V');
-  });
-
   it('says that colours are approximate where they are', async () => {
     const stage = new Stage(
       { columns: 80, rows: 24 },

@@ -2,15 +2,17 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import { greyOfValue } from '../../src/colour/screen.js';
+import { whyOf } from '../../src/drills/why.js';
 import { Canvas } from '../../src/tui/kit/canvas.js';
 import { ASCII, inAscii, UNICODE } from '../../src/tui/kit/glyphs.js';
 import { chromaBar, greyRamp, legend, staircase } from '../../src/tui/kit/goal-picture.js';
 import { lookOf } from '../../src/tui/kit/look.js';
 import { planePicture } from '../../src/tui/result/plane-picture.js';
-import { spectraOf, spectraPicture } from '../../src/tui/why/spectra.js';
-import { stepText } from '../../src/words/voice.js';
+import { curvesPicture } from '../../src/tui/why/curves.js';
+import { sayAll } from '../../src/words/tell.js';
+import { stepText, WRITTEN } from '../../src/words/voice.js';
 import { STUDIO } from '../studio.js';
-import { FAKE_KIND, fakeDrill, fakeGrade, paintSpectrum } from './fakes.js';
+import { FAKE_KIND, fakeDrill, paintSpectrum } from './fakes.js';
 
 const text = (line: readonly { text: string }[]): string => line.map((piece) => piece.text).join('');
 const brightness = (hex: string): number => Number.parseInt(hex.slice(1, 3), 16);
@@ -151,37 +153,41 @@ describe('the plane of value and chroma', () => {
   });
 });
 
-describe('the spectra', () => {
-  const spectra = spectraOf(fakeGrade({ amount: '1:8' }), STUDIO);
+describe('the curves of a why', () => {
+  // Burnt sienna and alizarin crimson stirred together.
+  const why = whyOf(STUDIO, { paints: { 'burnt-sienna': 4, 'alizarin-crimson': 1 }, strength: 0.6 });
 
-  it('names the paints that were laid and what both swallow', () => {
-    expect(spectra?.paints.map(({ name }) => name.toLowerCase())).toEqual([
-      'burnt sienna',
-      'alizarin crimson',
+  it('name the paints that were laid and what both swallow', () => {
+    expect(why.films.map(({ label }) => label)).toEqual([
+      'burnt sienna alone',
+      'alizarin crimson alone',
+      'the mixture',
     ]);
     // Burnt sienna and alizarin both absorb in the blue and green and pass the red: common practice, no source.
-    const [run] = spectra?.sharedRuns ?? [];
+    const [run] = why.swallowed;
     expect(run?.fromNm).toBeLessThan(460);
     expect(run?.toNm).toBeGreaterThan(540);
     expect(run?.toNm).toBeLessThan(640);
     // Said in names of light, from its one end to the other, and red is not swallowed.
-    expect(spectra?.shared).toBe('violet to yellow');
+    expect(sayAll(why.told, WRITTEN)[0]).toMatch(
+      /^Under the curves: violet to (yellow|orange) is swallowed by both/,
+    );
   });
 
-  it('draws within its room and marks the shared part under the curves', () => {
-    if (spectra === undefined) throw new Error('no spectra');
+  it('are drawn within their room, the shared part marked under them', () => {
     for (const glyphs of [UNICODE, ASCII]) {
-      const lines = spectraPicture(spectra, { columns: 70, rows: 12, glyphs }).map(text);
+      const lines = curvesPicture(why, { columns: 70, rows: 12, glyphs }).map(text);
       expect(lines).toHaveLength(12);
       for (const line of lines) expect(stringWidth(line)).toBeLessThanOrEqual(70);
       expect(lines.at(-2)).toContain(glyphs.band);
-      for (const sign of ['1', '2', 'M']) expect(lines.slice(0, -2).join('')).toContain(sign);
+      for (const sign of ['a', 'b', 'c']) expect(lines.slice(0, -2).join('')).toContain(sign);
     }
   });
 
-  it('is not there for an answer without paints', () => {
-    const { laid: _none, ...grade } = fakeGrade({});
-    expect(spectraOf(grade, STUDIO)).toBeUndefined();
+  it('mark nothing under them where one film stands alone', () => {
+    const one = whyOf(STUDIO, { paints: { 'burnt-sienna': 1 }, strength: 0.3 });
+    expect(one.films).toHaveLength(1);
+    expect(text(curvesPicture(one, { columns: 70, rows: 12, glyphs: ASCII }).at(-2) ?? []).trim()).toBe('');
   });
 });
 

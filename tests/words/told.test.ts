@@ -29,7 +29,7 @@ const DRILLS = readDrillFolder(STUDIO, 'exercises').filter(({ kind }) =>
 const colourOf = (laid: Laid) => seeLaid(STUDIO, laid).colour;
 
 describe('what is told', () => {
-  test('takes six lines at most, has no ready words, and says every advice in one line', () => {
+  test('takes six lines at most, and says every advice in one line', () => {
     expect(
       broken(
         GRADED,
@@ -37,7 +37,6 @@ describe('what is told', () => {
           linesOf(grade.told) <= RESULT_ROOM.lines && linesOf(grade.told, BLACK_FIRST) <= RESULT_ROOM.lines,
       ),
     ).toEqual([]);
-    expect(broken(GRADED, ({ grade }) => grade.told.every(({ id }) => id !== 'plain'))).toEqual([]);
     const advices = [...IDEAS.values()].flatMap(({ instead, or }) => [instead, ...Object.values(or ?? {})]);
     expect(advices.filter((text) => text.length > RESULT_ROOM.columns)).toEqual([]);
   });

@@ -4,7 +4,8 @@ import { Text } from 'ink';
 import type { Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { sayAll } from '../../words/tell.js';
-import { chosenIndex } from '../kit/fields.js';
+import { signsText } from '../../words/voice.js';
+import { chosenIndex, optionLabel } from '../kit/fields.js';
 import { Frame } from '../kit/frame.js';
 import { lookOf, spokenLook, swatchWords, voiceOf } from '../kit/look.js';
 import type { DrillScreen } from '../kit/state.js';
@@ -18,11 +19,12 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
   const kind = world.kindOf(drill);
   const { set } = state;
   const scale = state.settings.valueScale;
+  const voice = voiceOf(state.settings);
   const spoken = (option: FieldOption): string =>
     [
-      cleanText(option.label, 80),
+      cleanText(signsText(optionLabel(option, scale), voice), 80),
       option.swatch === undefined ? '' : spokenLook(lookOf(option.swatch), scale),
-      cleanText(option.note ?? '', 160),
+      cleanText(signsText(option.note ?? '', voice), 160),
     ]
       .filter(Boolean)
       .join(', ');
@@ -32,7 +34,7 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
     const here = index === screen.focus ? 'Now choosing ' : '';
     return `${here}${field.label}: ${option === undefined ? 'nothing' : spoken(option)}. ${at + 1} of ${field.options.length}.`;
   };
-  const goal = sayAll(kind.goalLines(drill), voiceOf(state.settings));
+  const goal = sayAll(kind.goalLines(drill), voice);
   const place = screen.worked
     ? 'worked example, the choice is made: press Enter to lay it down'
     : set === undefined

@@ -1,5 +1,6 @@
 /** A drill: the scene, the start, the goal and the open choices. What it will give is not shown: predicting is the exercise. */
 import { Box } from 'ink';
+import { onScale } from '../kit/fields.js';
 import { Frame } from '../kit/frame.js';
 import { chromaBar, legend, staircase } from '../kit/goal-picture.js';
 import { Row, Rows } from '../kit/row.js';
@@ -110,8 +111,10 @@ function Choices({ screen, layout }: PartProps): React.JSX.Element {
 export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   if (state.settings.screenReader) return <SpokenDrill screen={screen} />;
-  const layout = drillLayout(state, world, screen);
-  const part = { screen, layout };
+  const { valueScale } = state.settings;
+  const read = { ...screen, fields: screen.fields.map((field) => onScale(field, valueScale)) };
+  const layout = drillLayout(state, world, read);
+  const part = { screen: read, layout };
   const question = (
     <Box flexDirection="column" width={layout.questionColumns} flexShrink={0}>
       {layout.givenRows > 0 ? <Given {...part} /> : null}

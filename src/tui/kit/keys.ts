@@ -127,9 +127,7 @@ function screenBindings(state: State): Binding[] {
           does: screen.from === 'summary' ? 'back to the set' : screen.worked ? 'go on' : 'next',
         },
         ...(screen.worked ? [] : [{ keys: { t: 'again' }, show: 't', does: 'try again' } as const]),
-        ...(hasWhy(screen.attempt.entry.grade.laid)
-          ? [{ keys: { w: 'why' }, show: 'w', does: 'why' } as const]
-          : []),
+        { keys: { w: 'why' }, show: 'w', does: 'why' },
         ...pictureBinding(screen, state.size),
         scroll(true),
         HOME,
@@ -177,10 +175,6 @@ function pictureBinding({ attempt, plane }: ResultScreen, size: Size): Binding[]
   const { value, chroma } = attempt.entry.grade;
   if (isWide(size) || value === undefined || chroma === undefined) return [];
   return [{ keys: { p: 'picture' }, show: 'p', does: plane === true ? 'swatches' : 'plane' }];
-}
-
-function hasWhy(laid: readonly unknown[] | undefined): boolean {
-  return laid !== undefined && laid.length > 0;
 }
 
 /** The keys that work now, most used first. */

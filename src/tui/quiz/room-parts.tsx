@@ -3,6 +3,7 @@ import { Box } from 'ink';
 import type { Field, FieldOption, ResultSwatch } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitText, fitWords, padText, widthOf, wrapText } from '../../text/wrap.js';
+import { onScale } from '../kit/fields.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
 import { lookOf, spokenLook, swatchWords } from '../kit/look.js';
@@ -151,8 +152,9 @@ interface CountsProps {
 }
 
 /** One row of choices with its hands, each choice as tall as there is room for. */
-export function FieldCounts({ field, hands, letters, option, rows }: CountsProps): React.JSX.Element {
+export function FieldCounts({ field: asked, hands, letters, option, rows }: CountsProps): React.JSX.Element {
   const { state, glyphs } = useSurroundings();
+  const field = onScale(asked, state.settings.valueScale);
   const columns = innerColumns(state.size);
   const look: CountLook = { columns, glyphs, state };
   const total = hands.reduce((sum, each) => sum + each, 0);

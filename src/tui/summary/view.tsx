@@ -6,6 +6,7 @@ import { fitWords, padText, wrapText } from '../../text/wrap.js';
 import { Frame } from '../kit/frame.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { frameParts, innerColumns } from '../kit/layout.js';
+import { voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import type { SetRun, SummaryScreen } from '../kit/state.js';
@@ -95,7 +96,9 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
   const answers = attempts.slice(seen.from, seen.to).map((attempt, offset) => {
     const place = seen.from + offset;
     const label = cleanText(
-      world.kindOf(attempt.entry.drill).label(attempt.entry.drill, attempt.entry.answer),
+      world
+        .kindOf(attempt.entry.drill)
+        .label(attempt.entry.drill, attempt.entry.answer, voiceOf(state.settings)),
       300,
     );
     // What is read aloud has no columns to keep to.

@@ -1,82 +1,146 @@
-/** Why the mixture came out as it did: the spectra of its paints and of the mixture, and the part that both swallow. */
+/** Why an answer comes out as it does: films as curves, or colours side by side, and what they show in words. */
 import { Box, Text } from 'ink';
+import type { ResultSwatch, Why as WhyOf } from '../../drills/types.js';
+import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
+import { sayAll } from '../../words/tell.js';
 import { Frame } from '../kit/frame.js';
 import { frameParts, innerColumns } from '../kit/layout.js';
-import { lookOf, spokenLook } from '../kit/look.js';
+import { lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import { type Piece, Rows } from '../kit/row.js';
 import type { WhyScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
-import { patchLines } from '../kit/swatch.js';
-import { CURVE_SIGNS, MIXTURE_SIGN, type Spectra, spectraOf, spectraPicture } from './spectra.js';
+import { PatchColumn, patchLines, patchNames } from '../kit/swatch.js';
+import { curveSign, curvesPicture } from './curves.js';
 
-/** What the picture means, said in words. */
-export function whyTexts({ paints, shared }: Spectra): string[] {
-  if (paints.length < 2) {
-    return [
-      'One paint alone: more water lifts the whole curve, more paint lowers it where it already swallows.',
-    ];
-  }
-  const both = paints.length === 2 ? 'both paints' : 'all the paints';
-  return shared === ''
-    ? [
-        `There is no part of the light that ${both} swallow by half: what one takes another leaves, so the mixture stays light.`,
-      ]
-    : [
-        `Under the curves: ${shared} is swallowed by ${both}. There the mixture goes dark.`,
-        'What only one of them swallows is lost as well, by the share it has in the wash; what is left over is the colour you see.',
-      ];
+/** Narrowest column of a patch that still holds its words, and the lines that it takes. */
+const NARROWEST = 15;
+const PATCH_ROWS = 9;
+/** Fewest lines in which curves can be told apart. */
+const FEWEST = 7;
+/** Widest and tallest plot that still reads as one picture. */
+const WIDEST = 96;
+const TALLEST = 22;
+
+function Spoken({
+  why,
+  texts,
+}: {
+  readonly why: WhyOf;
+  readonly texts: readonly string[];
+}): React.JSX.Element {
+  const { state } = useSurroundings();
+  const { valueScale } = state.settings;
+  const colours = [...why.films, ...(why.patches ?? [])].map(
+    ({ label, reflectance }) =>
+      `${cleanText(label, 120).replaceAll(' = ', ', the same as ')}: ${spokenLook(lookOf(reflectance), valueScale)}.`,
+  );
+  return (
+    <Frame title="Why">
+      {[...colours, ...texts].map((line, at) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: lines never move, and two may be alike
+        <Text key={at}>{line}</Text>
+      ))}
+    </Frame>
+  );
+}
+
+/** Patches in a row where they have the room, a line each where they have not. */
+function Patches({
+  patches,
+  columns,
+  rows,
+}: {
+  patches: readonly ResultSwatch[];
+  columns: number;
+  rows: number;
+}) {
+  const { state, glyphs } = useSurroundings();
+  const each = Math.min(24, Math.floor((columns + 1) / Math.max(1, patches.length)) - 1);
+  if (each < NARROWEST || rows < PATCH_ROWS || state.colourLevel === 0)
+    return <Listed films={patches} signs={false} />;
+  const { names, nameRows } = patchNames(patches, {
+    columns: each,
+    rows: 1,
+    level: state.colourLevel,
+    cut: glyphs.cut,
+  });
+  return (
+    <Box flexShrink={0}>
+      {patches.map(({ reflectance }, at) => (
+        <PatchColumn
+          // biome-ignore lint/suspicious/noArrayIndexKey: patches never move, and two may be alike
+          key={at}
+          name={names[at] ?? []}
+          nameRows={nameRows}
+          reflectance={reflectance}
+          columns={each}
+          patchRows={3}
+          greyRows={2}
+          wordRows={2}
+        />
+      ))}
+    </Box>
+  );
+}
+
+/** A line for each colour: its sign among the curves, its patch, its name and its figures. */
+function Listed({
+  films,
+  signs = true,
+}: {
+  films: readonly ResultSwatch[];
+  signs?: boolean;
+}): React.JSX.Element {
+  const { state } = useSurroundings();
+  const { valueScale } = state.settings;
+  return (
+    <Rows
+      lines={films.map(({ label, reflectance }, at): Piece[] => {
+        const look = lookOf(reflectance);
+        return [
+          ...(signs ? [{ text: `${curveSign(at)} `, role: 'key' } as const] : []),
+          ...(state.colourLevel === 0 ? [] : [...(patchLines(look.hex, 3, 1)[0] ?? []), { text: ' ' }]),
+          { text: `${cleanText(label, 120)}: ` },
+          { text: spokenLook(look, valueScale), role: 'muted' },
+        ];
+      })}
+    />
+  );
 }
 
 export function Why({ screen }: { readonly screen: WhyScreen }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
-  const spectra = spectraOf(screen.back.attempt.entry.grade, world.studio);
+  const { drill, answer } = screen.back.attempt.entry;
+  const why = world.kindOf(drill).why?.(drill, answer);
   const columns = innerColumns(state.size);
-  if (spectra === undefined) {
+  if (why === undefined) {
     return (
       <Frame title="Why">
-        <Text>This answer was not a mixture; the explanation on the result is all there is.</Text>
+        <Text>The explanation on the result is all there is.</Text>
       </Frame>
     );
   }
-  const { valueScale, screenReader } = state.settings;
-  const keys = [
-    ...spectra.paints.map(({ name, reflectance }, index) => ({
-      sign: CURVE_SIGNS[index] ?? '',
-      name: `${name} alone`,
-      look: lookOf(reflectance),
-    })),
-    { sign: MIXTURE_SIGN, name: 'the mixture', look: lookOf(spectra.mixture) },
-  ];
-  const texts = whyTexts(spectra);
-  if (screenReader) {
-    return (
-      <Frame title="Why">
-        {[...keys.map(({ name, look }) => `${name}: ${spokenLook(look, valueScale)}.`), ...texts].map(
-          (line) => (
-            <Text key={line}>{line}</Text>
-          ),
-        )}
-      </Frame>
-    );
-  }
+  const texts = sayAll(why.told, voiceOf(state.settings)).map((text) => cleanText(text, 400));
+  if (state.settings.screenReader) return <Spoken why={why} texts={texts} />;
   const lines = texts.flatMap((text) => wrapText(text, columns));
   const body = frameParts(state, notesOf(state).length).body;
-  const rows = Math.min(22, body - lines.length - keys.length - 2);
+  const left = body - lines.length - why.films.length - 2;
+  const rows = Math.min(TALLEST, left);
+  const hasCurves = why.films.length > 0 && rows >= FEWEST;
+  const gap = <Box height={1} flexShrink={0} />;
   return (
-    <Frame title="Why: how much of each part of the light comes back">
-      <Rows lines={spectraPicture(spectra, { columns: Math.min(columns, 96), rows, glyphs })} />
-      <Box height={1} flexShrink={0} />
-      <Rows
-        lines={keys.map(({ sign, name, look }): Piece[] => [
-          { text: `${sign} `, role: 'key' },
-          ...(state.colourLevel === 0 ? [] : [...(patchLines(look.hex, 3, 1)[0] ?? []), { text: ' ' }]),
-          { text: `${name}: ` },
-          { text: spokenLook(look, valueScale), role: 'muted' },
-        ])}
-      />
-      <Box height={1} flexShrink={0} />
+    <Frame title={why.films.length > 0 ? 'Why: how much of each part of the light comes back' : 'Why'}>
+      {hasCurves ? (
+        <Rows lines={curvesPicture(why, { columns: Math.min(columns, WIDEST), rows, glyphs })} />
+      ) : null}
+      {hasCurves ? gap : null}
+      {why.films.length > 0 ? <Listed films={why.films} /> : null}
+      {why.patches === undefined ? null : (
+        <Patches patches={why.patches} columns={columns} rows={body - lines.length - 1} />
+      )}
+      {gap}
       <Rows lines={lines.map((text): Piece[] => [{ text }])} />
     </Frame>
   );

@@ -127,16 +127,13 @@ blocks: [{ name: side, shadeOf: 2.5 }]`,
   });
 });
 
-describe('sort values', () => {
-  const drill = drillOf(
-    'sort-values',
-    `asks: [darkest, most, span]
-areas:
+const AREAS = `areas:
   - { name: sail, laid: { paints: { raw-sienna: 1 }, strength: 0.05 }, share: 0.3 }
   - { name: apples, laid: { paints: { cadmium-red: 1 }, strength: 0.4 }, share: 0.5 }
-  - { name: door, laid: { paints: { prussian-blue: 1 }, strength: 1 }, share: 0.2 }`,
-    'three-values',
-  );
+  - { name: door, laid: { paints: { prussian-blue: 1 }, strength: 1 }, share: 0.2 }`;
+
+describe('sort values', () => {
+  const drill = drillOf('sort-values', `asks: [darkest, most, span]\n${AREAS}`, 'three-values');
 
   test('a strong red is a middle, and taking it for light is explained by its colour', () => {
     expect(kindOf(drill).best(drill)).toEqual({
@@ -149,7 +146,10 @@ areas:
     });
     const grade = gradeOf(drill, { 'area-2': 'light' });
     expect(grade).toMatchObject({ idea: 'misread-value' });
-    expect(said(grade).join(' ')).toMatch(/strong colour hides its value/);
+    const bare = drillOf('sort-values', AREAS, 'three-values');
+    expect(said(gradeOf(bare, { 'area-2': 'light' })).join(' ')).toMatch(
+      /A strong colour hides its value: apples/,
+    );
     expect(gradeOf(drill, { span: 'short' })).toMatchObject({ idea: 'short-span' });
   });
 

@@ -21,6 +21,7 @@ import { chosen, requireComplete } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Field, Grade, Kind, ResultSwatch } from '../../types.js';
 import type { ChooseDrill, ChooseOption } from './schema.js';
+import { chooseWhy } from './why.js';
 
 const labelOf = (studio: Studio, { label, laid }: ChooseOption): string => label ?? laidLabel(studio, laid);
 
@@ -156,4 +157,5 @@ export const chooseKind = (studio: Studio): Kind<ChooseDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => ({ pick: (comparison(studio, drill).rated[0] as Rated).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'pick').label,
+  why: (drill, answer) => chooseWhy(studio, drill, answer),
 });

@@ -1,18 +1,15 @@
 /** The diagnosis kind: see schema.ts. */
 
-import { chromaWord, shadingLine } from '../../../colour/chroma.js';
-import { hueName } from '../../../colour/hue.js';
-import { valueFromStep, valueWord } from '../../../colour/value.js';
+import { shadingLine } from '../../../colour/chroma.js';
 import { colourInWords } from '../../../colour/words.js';
 import { overall, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { IDEAS } from '../../../words/ideas.js';
-import { plainly } from '../../../words/tell.js';
+import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
-import type { Answer, Field, Grade, Kind } from '../../types.js';
-import { areaLine, faultLine, NONE, repairLines, type Said } from './explain.js';
+import type { Answer, Field, Grade, Kind, Why } from '../../types.js';
+import { diagnosisTold, diagnosisWhy, NONE, type Said } from './explain.js';
 import {
   afterRepair,
   bestRepair,
@@ -108,15 +105,26 @@ function ideaOf(
   return repair < 1 ? 'repair-missed' : undefined;
 }
 
+/** The area that the result is about: the one that is out, or else the one that was named. */
+function subjectOf(studio: Studio, drill: DiagnosisDrill, { area }: Said): PlannedArea {
+  return faultyArea(studio, drill) ?? area ?? (drill.areas[0] as PlannedArea);
+}
+
+function why(studio: Studio, drill: DiagnosisDrill, answer: Answer): Why {
+  const said = read(studio, drill, answer);
+  const subject = subjectOf(studio, drill, said);
+  const best = faultyArea(studio, drill) === undefined ? leaveOf(drill) : bestRepair(studio, drill, subject);
+  return diagnosisWhy(studio, subject, said.repair, best);
+}
+
 function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
   const said = read(studio, drill, answer);
   const three = scores(studio, drill, said);
   const mark = togetherMark(three);
   const idea = ideaOf(studio, said, three);
-  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
   const bestAnswer = best(studio, drill);
   const faulty = faultyArea(studio, drill);
-  const subject = faulty ?? said.area ?? (drill.areas[0] as PlannedArea);
+  const subject = subjectOf(studio, drill, said);
   const now = standingOf(studio, subject);
   // The figures are those of the faulty area: a repair that went elsewhere leaves it as it is.
   const after = said.area?.id === subject.id ? afterRepair(studio, subject, said.repair) : now;
@@ -149,12 +157,7 @@ function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
             tooCloseToCall: after.chroma.tooCloseToCall,
           },
         }),
-    told: plainly([
-      areaLine(studio, drill, said),
-      faultLine(studio, drill, said),
-      ...repairLines(studio, drill, said, bestOption),
-      ...(next === undefined ? [] : [next]),
-    ]),
+    told: diagnosisTold(studio, drill, said, bestOption, idea),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(studio, drill, bestAnswer), mark: 100 },
     swatches: [
@@ -173,17 +176,18 @@ function label(studio: Studio, drill: DiagnosisDrill, answer: Answer): string {
   return `${area}, ${fault}: ${repair}`;
 }
 
-const middleOf = ([low, high]: readonly [number, number]): number => (low + high) / 2;
-
 /** The plan and what lies there, both in words: by how much it is off is to be judged, and the figures come after the answer. */
-function goalLine(studio: Studio, { name, laid, plan }: PlannedArea): string {
+function goalLine(studio: Studio, { name, laid, plan }: PlannedArea): Finding {
   const { step, chroma, hue } = plan;
-  const words = [
-    `${valueWord(valueFromStep(middleOf(step)))} in value`,
-    chroma === undefined ? '' : `${chromaWord(middleOf(chroma))} in chroma`,
-    hue === undefined ? '' : hueName(hue.near),
-  ].filter((word) => word !== '');
-  return `${name}: planned ${words.join(', ')}; now ${colourInWords(seeLaid(studio, laid).colour.lab)}`;
+  return tell('passage-asked', {
+    area: name,
+    plan: {
+      step,
+      ...(chroma === undefined ? {} : { chroma }),
+      ...(hue === undefined ? {} : { hue }),
+    },
+    now: colourInWords(seeLaid(studio, laid).colour.lab),
+  });
 }
 
 /** At most one area may be out, or the question has two answers. */
@@ -205,9 +209,10 @@ export const diagnosisKind = (studio: Studio): Kind<DiagnosisDrill> => ({
       reflectance: seeLaid(studio, laid).reflectance,
       unread: 'figures',
     })),
-  goalLines: (drill) => plainly(drill.areas.map((area) => goalLine(studio, area))),
+  goalLines: (drill) => drill.areas.map((area) => goalLine(studio, area)),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(studio, drill, answer),
+  why: (drill, answer) => why(studio, drill, answer),
   faults: (drill) => faults(studio, drill),
 });

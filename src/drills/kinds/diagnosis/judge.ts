@@ -3,7 +3,6 @@
 import { hueDifference } from '../../../colour/lab.js';
 import {
   NO_HUE_CHROMA,
-  outside,
   type PartScore,
   PLAN_HUE_FALL,
   scoreChroma,
@@ -12,7 +11,6 @@ import {
 import { once, type Studio } from '../../../paints/index.js';
 import type { Laid } from '../../../washes/index.js';
 import { type Seen, seeLaid } from '../../../washes/index.js';
-import { stepsWords } from '../../../words/laid.js';
 import { repaired } from './repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, RepairOption } from './schema.js';
 
@@ -100,20 +98,4 @@ export function bestRepair(studio: Studio, { repairs }: DiagnosisDrill, area: Pl
     if (next.score !== best.score) return next.score > best.score ? next : best;
     return next.off < best.off ? next : best;
   }).option;
-}
-
-/** "step 5.2 (0.8 too light), chroma 14". */
-export function standingWords({ seen, value, chroma, hue }: Standing, plan: Plan): string {
-  const { step } = seen.colour;
-  const lightOrDark =
-    value.score < 1
-      ? ` (${stepsWords(outside(step, plan.step))} too ${step < plan.step[0] ? 'light' : 'dark'})`
-      : '';
-  const c = seen.colour.chroma;
-  const strongOrDull =
-    plan.chroma !== undefined && chroma.score < 1
-      ? ` (${outside(c, plan.chroma).toFixed(0)} too ${c < plan.chroma[0] ? 'dull' : 'strong'})`
-      : '';
-  const turned = hue < 1 ? ', hue off its plan' : '';
-  return `step ${step.toFixed(1)}${lightOrDark}, chroma ${c.toFixed(0)}${strongOrDull}${turned}`;
 }

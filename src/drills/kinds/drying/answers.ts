@@ -1,19 +1,12 @@
 /** The questions of a drying drill, their options and their scores: direction and rough size, no more than the model is good for. */
 
-import {
-  criterionOf,
-  DRYING_LOSS,
-  MODEL_ERROR,
-  pickMark,
-  readingBy,
-  SAME_VALUE,
-} from '../../../judgement/index.js';
+import { criterionOf, DRYING_LOSS, MODEL_ERROR, pickMark, SAME_VALUE } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import type { Laid, Wash } from '../../../washes/index.js';
-import { type Seen, seeLaid, seeWet } from '../../../washes/index.js';
-import { asShown, stepsWords } from '../../../words/laid.js';
-import { readingText } from '../../../words/sentences/criteria.js';
-import { WRITTEN } from '../../../words/voice.js';
+import { seeLaid, seeWet } from '../../../washes/index.js';
+import { asShown } from '../../../words/laid.js';
+import type { ChromaChange, Mend, ValueChange } from '../../../words/sentences/drying.js';
+import { type Finding, tell } from '../../../words/tell.js';
 import type { Field } from '../../types.js';
 import rules from './rules.json' with { type: 'json' };
 import type { DryingAsk, DryingDrill } from './schema.js';
@@ -79,62 +72,68 @@ export function changeOf(studio: Studio, { wash }: DryingDrill) {
   return { wet, dry, lighter: wet.step - dry.step, lost: wet.chroma > 0.5 ? 1 - dry.chroma / wet.chroma : 0 };
 }
 
-/** Score of one question, 0-1, its line and the idea behind a wrong answer. */
+/** What becomes of the wash where that was answered wrongly; or what is said of the answer. */
+type Off = { readonly value: ValueChange } | { readonly chroma: ChromaChange } | { readonly told: Finding };
+
+/** Score of one question, 0-1, what is said of an answer that does not count, and the idea behind it. */
 export interface AskResult {
   readonly ask: DryingAsk;
   readonly score: number;
-  readonly line: string;
-  readonly idea: string | undefined;
+  /** It counts only because the model cannot tell it from the right one. */
+  readonly isClose: boolean;
+  readonly off?: Off;
+  readonly idea?: string;
 }
 
+const right = (ask: DryingAsk, isClose = false): AskResult => ({ ask, score: 1, isClose });
+const wrong = (ask: DryingAsk, score: number, off: Off, idea = 'misjudged-drying'): AskResult => ({
+  ask,
+  score,
+  isClose: false,
+  off,
+  idea,
+});
+
+const VALUE_CHANGES: readonly ValueChange[] = ['darker', 'same', 'lighter', 'much-lighter'];
+
 function valueResult(studio: Studio, drill: DryingDrill, option: string): AskResult {
-  const { lighter, wet, dry } = changeOf(studio, drill);
+  const { lighter } = changeOf(studio, drill);
   const room = MODEL_ERROR[seeLaid(studio, drill.wash).evidence].step;
-  const said = { darker: -1, same: 0, lighter: 1, 'much-lighter': 2 }[option] ?? 0;
   const bounds = [-SAME_VALUE, SAME_VALUE, 3 * SAME_VALUE];
-  const is = bounds.filter((bound) => lighter >= bound).length - 1;
+  const said = VALUE_CHANGES.indexOf(option as ValueChange);
+  const is = bounds.filter((bound) => lighter >= bound).length;
+  if (said === is) return right('value');
   const isClose = bounds.some(
-    (bound) => Math.abs(lighter - bound) <= room && said === (lighter < bound ? is + 1 : is - 1),
+    (bound, below) => Math.abs(lighter - bound) <= room && said === (lighter < bound ? below + 1 : below),
   );
-  const score = said === is || isClose ? 1 : Math.abs(said - is) === 1 ? 0.3 : 0;
-  const moved = `from step ${wet.step.toFixed(1)} wet to ${dry.step.toFixed(1)} dry, ${stepsWords(asShown(wet.step) - asShown(dry.step))} ${lighter >= 0 ? 'lighter' : 'darker'}`;
-  return {
-    ask: 'value',
-    score,
-    line:
-      score >= 1
-        ? `Value hardly decides: it goes ${moved}${said === is ? '' : ', too close to call, so yours counts'}.`
-        : `You expected it ${FIELDS.value.options.find(({ id }) => id === option)?.label ?? option}; value goes ${moved}.`,
-    idea: score >= 1 ? undefined : said > is ? 'expected-paler' : 'misjudged-drying',
-  };
+  if (isClose) return right('value', true);
+  const idea = said > is ? 'expected-paler' : 'misjudged-drying';
+  return wrong(
+    'value',
+    Math.abs(said - is) === 1 ? 0.3 : 0,
+    { value: VALUE_CHANGES[is] as ValueChange },
+    idea,
+  );
+}
+
+/** What becomes of chroma, from the share that is lost. */
+function chromaChange(lost: number): ChromaChange {
+  if (lost < 0) return 'rises';
+  if (lost < DRYING_LOSS.clear) return 'falls-little';
+  return lost < 0.5 ? 'falls-clearly' : 'falls-half';
 }
 
 function chromaResult(studio: Studio, drill: DryingDrill, option: string): AskResult {
-  const { wet, dry, lost } = changeOf(studio, drill);
-  const is =
-    lost < 0
-      ? 'rises'
-      : lost < DRYING_LOSS.clear
-        ? 'falls-little'
-        : lost < 0.5
-          ? 'falls-clearly'
-          : 'falls-half';
+  const { lost } = changeOf(studio, drill);
+  const is = chromaChange(lost);
+  if (option === is) return right('chroma');
   const isClose =
     Math.abs(lost - DRYING_LOSS.clear) <= DRYING_LOSS.room &&
     (option === 'falls-little' || option === 'falls-clearly');
+  if (isClose) return right('chroma', true);
   const isDirection = option !== 'rises' && is !== 'rises';
-  const score = option === is || isClose ? 1 : isDirection ? (option === 'falls-half' ? 0.2 : 0.4) : 0;
-  const moved = `from ${wet.chroma.toFixed(0)} wet to ${dry.chroma.toFixed(0)} dry, ${Math.round(100 * lost)} % lost`;
-  const close = option === is || !isClose ? '' : '; the size is too close to call, so yours counts';
-  return {
-    ask: 'chroma',
-    score,
-    line:
-      score >= 1
-        ? `Chroma goes ${moved}, as you said${close}.`
-        : `You expected that chroma ${FIELDS.chroma.options.find(({ id }) => id === option)?.label ?? option}; it goes ${moved}.`,
-    idea: score >= 1 ? undefined : 'misjudged-drying',
-  };
+  const score = isDirection ? (option === 'falls-half' ? 0.2 : 0.4) : 0;
+  return wrong('chroma', score, { chroma: is });
 }
 
 const stronger = <W extends Wash>(wash: W, times: number): W => ({
@@ -164,11 +163,12 @@ function mendResult(studio: Studio, drill: DryingDrill, option: string): AskResu
     { id: 'paint', laid: mended(drill.wash, MEND) },
   ].map(({ id, laid }) => {
     const seen = seeLaid(studio, laid);
-    return { id, seen, score: nearest.score(seen, context) };
+    return { id: id as Mend, seen, score: nearest.score(seen, context) };
   });
-  const picked = tries.find(({ id }) => id === option) ?? tries[0];
+  const picked = tries.find(({ id }) => id === option);
   const best = tries.reduce((a, b) => (b.score > a.score ? b : a));
   if (picked === undefined) throw new RangeError(`"${option}" is not something to do to a wash`);
+  if (picked.id === best.id) return right('mend');
   // Half the usual room: the three are the same paint, so the model errs alike on all of them.
   const room = nearest.tolerance(picked.seen.evidence) / 2;
   const { mark, tooCloseToCall } = pickMark(
@@ -176,34 +176,24 @@ function mendResult(studio: Studio, drill: DryingDrill, option: string): AskResu
     tries.map(({ score }) => score),
     room,
   );
-  const wordsOf = (seen: Seen): string =>
-    readingText('nearest', readingBy('nearest', seen, context), WRITTEN);
-  const gives = `dries to ${wordsOf(picked.seen)}`;
-  const bestLabel = FIELDS.mend.options.find(({ id }) => id === best.id)?.label ?? best.id;
-  return {
-    ask: 'mend',
-    score: mark / 100,
-    line:
-      picked.id === best.id
-        ? `What you do ${gives}: nearest to the target.`
-        : tooCloseToCall
-          ? `What you do ${gives}; ${bestLabel} comes a hair nearer, too close to call, so yours counts.`
-          : `What you do ${gives}; "${bestLabel}" dries to ${wordsOf(best.seen)}, nearer to the target.`,
-    idea: mark >= 100 ? undefined : 'misjudged-drying',
-  };
+  if (tooCloseToCall) return right('mend', true);
+  const reading = ({ seen: { colour } }: (typeof tries)[number]) => ({
+    step: asShown(colour.step),
+    chroma: Math.round(colour.chroma),
+  });
+  const told = tell('drying-mend-off', {
+    did: picked.id,
+    dries: reading(picked),
+    best: best.id,
+    to: reading(best),
+  });
+  return wrong('mend', mark / 100, { told });
 }
 
 function waitResult(option: string): AskResult {
-  const score = option === 'dry' ? 1 : 0;
-  return {
-    ask: 'wait',
-    score,
-    line:
-      score === 1
-        ? `Waiting ${FROM_MINUTES} to ${TO_MINUTES} minutes is right: only a dry patch can be compared.`
-        : `A wet patch cannot be compared with a dry one: give it ${FROM_MINUTES} to ${TO_MINUTES} minutes on the same paper.`,
-    idea: score === 1 ? undefined : 'judged-wet',
-  };
+  if (option === 'dry') return right('wait');
+  const told = tell('drying-wait-off', { minutes: [FROM_MINUTES, TO_MINUTES] });
+  return wrong('wait', 0, { told }, 'judged-wet');
 }
 
 /** Scores one question from the id of its chosen option. */

@@ -11,6 +11,7 @@ import { lessonFaults } from './lesson.js';
 import { type MixDrill, USUAL_TOUCHES } from './schema.js';
 import { challenge, type Outcome, outcomeOf, solved, startOf } from './solve.js';
 import { mixGoal } from './told.js';
+import { mixWhy } from './why.js';
 
 /** Chroma at which an open-ended goal ends on the plane. */
 const MOST_SHOWN = 120;
@@ -49,6 +50,7 @@ export const mixKind = (studio: Studio): Kind<MixDrill> => ({
   best: (drill) => answerOf(studio, drill, solved(studio, drill).best.choice),
   tempting: (drill) => temptingChoices(studio, drill).map((choice) => answerOf(studio, drill, choice)),
   label: (drill, answer) => choiceLabel(studio, drill, choiceOf(studio, drill, answer)),
+  why: (drill, answer) => mixWhy(studio, drill, answer),
   plane: (drill, answer) => plane(studio, drill, answer),
   faults: (drill) => lessonFaults(studio, drill),
   challenge: (drill, draw, tries) => challenge(studio, drill, draw, tries),

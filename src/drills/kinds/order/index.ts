@@ -22,6 +22,7 @@ import { type Finding, fitted, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
 import type { OrderDrill, OrderItem } from './schema.js';
+import { orderWhy } from './why.js';
 
 const PERMUTATIONS: readonly (readonly [number, number, number])[] = [
   [0, 1, 2],
@@ -201,5 +202,6 @@ export const orderKind = (studio: Studio): Kind<OrderDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),
+  why: (drill) => orderWhy(studio, drill),
   faults: (drill) => faults(studio, drill),
 });

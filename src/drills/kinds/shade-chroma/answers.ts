@@ -5,10 +5,12 @@ import { hueName } from '../../../colour/hue.js';
 import { hueDifference } from '../../../colour/lab.js';
 import { type ColourReading, readColour } from '../../../colour/reading.js';
 import { lightnessFromMunsellValue, valueFromStep } from '../../../colour/value.js';
-import { aroundChroma, scoreChroma } from '../../../judgement/index.js';
+import { aroundChroma, scoreChroma, verdictOf } from '../../../judgement/index.js';
 import type { Spectrum } from '../../../optics/index.js';
 import { once, type Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import type { ShadeAs, Turn } from '../../../words/sentences/shade-chroma.js';
+import { type Finding, tell } from '../../../words/tell.js';
 import type { Field } from '../../types.js';
 import { inShade, withChroma } from './light.js';
 import type { ShadeAsk, ShadeChromaDrill } from './schema.js';
@@ -107,66 +109,61 @@ export function shadeFields(studio: Studio, drill: ShadeChromaDrill): readonly F
   return drill.asks.map((ask) => fields[ask]);
 }
 
-/** Score of one question, 0-1, its line of explanation and the idea behind a wrong answer. */
+/** Score of one question, 0-1, what is said of it and the idea behind a wrong answer. */
 export interface AskResult {
   readonly ask: ShadeAsk;
   readonly score: number;
   readonly tooCloseToCall: boolean;
-  readonly line: string;
-  readonly idea: string | undefined;
-  /** Chroma answered, where the question has one. */
-  readonly chroma: number | undefined;
+  readonly told?: Finding;
+  readonly idea?: string;
+  /** Chroma answered, and how a shade of it looks, where the question has one. */
+  readonly shade?: { readonly chroma: number; readonly as: ShadeAs };
 }
 
-const ideaFor = (chroma: number, band: readonly [number, number]): string | undefined =>
-  chroma > band[1] ? 'shade-glows' : chroma < band[0] ? 'shade-to-mud' : undefined;
+const IDEAS: Partial<Record<ShadeAs, string>> = {
+  strong: 'shade-glows',
+  glows: 'shade-glows',
+  dull: 'shade-to-mud',
+  mud: 'shade-to-mud',
+};
+
+/** How a shade of that chroma looks, from its score. */
+function looksAs(chroma: number, band: readonly [number, number], score: number, isClose: boolean): ShadeAs {
+  if (score >= 1) return isClose ? 'close' : 'holds';
+  const isNear = verdictOf(score) !== 'off';
+  if (chroma < band[0]) return isNear ? 'dull' : 'mud';
+  return isNear ? 'strong' : 'glows';
+}
 
 function chromaResult(
   studio: Studio,
   drill: ShadeChromaDrill,
   ask: 'chroma' | 'swatch',
   chroma: number,
-  said: string,
 ): AskResult {
-  const { band, line } = shadeOf(studio, drill);
+  const { band } = shadeOf(studio, drill);
   const { score, tooCloseToCall } = scoreChroma(chroma, band, seeLaid(studio, drill.lit).evidence);
-  const asked = `a plain shade has ${line.toFixed(0)}, and ${band[0].toFixed(0)}-${band[1].toFixed(0)} counts`;
-  const gap = chroma < band[0] ? band[0] - chroma : chroma - band[1];
-  const end =
-    score >= 1
-      ? tooCloseToCall
-        ? 'on the edge, too close to call, so it counts'
-        : 'so it holds'
-      : `so it is ${gap.toFixed(0)} too ${chroma < band[0] ? 'dull' : 'strong'}`;
+  const as = looksAs(chroma, band, score, tooCloseToCall);
+  const idea = IDEAS[as];
   return {
     ask,
     score: ask === 'swatch' && score < 1 ? Math.min(score, 0.4) : score,
     tooCloseToCall,
-    line: `${said}; ${asked}, ${end}.`,
-    idea: score < 1 ? ideaFor(chroma, band) : undefined,
-    chroma,
+    ...(idea === undefined ? {} : { idea }),
+    shade: { chroma, as },
   };
 }
 
-function turnResult(studio: Studio, drill: ShadeChromaDrill, id: string): AskResult {
+function turnResult(studio: Studio, drill: ShadeChromaDrill, said: Turn): AskResult {
   const { lit } = shadeOf(studio, drill);
-  const fitting = fittingTurn(lit.hue);
-  const label = TURNS.find((turn) => turn.id === id)?.label ?? id;
-  const fits = TURNS.find((turn) => turn.id === fitting)?.label;
-  const score = id === fitting || id === 'none' ? 1 : 0;
-  const line =
-    id === fitting
-      ? `Turning the hue ${label} suits a lit ${hueName(lit.hue)}: most painters do it.`
-      : id === 'none'
-        ? `Keeping the hue is correct; many painters would turn this ${hueName(lit.hue)} ${fits}.`
-        : `Turning a lit ${hueName(lit.hue)} ${label} goes against the shade; ${fits} or none would do.`;
+  const fits = fittingTurn(lit.hue);
+  const score = said === fits || said === 'none' ? 1 : 0;
   return {
     ask: 'turn',
     score,
     tooCloseToCall: false,
-    line,
-    idea: score < 1 ? 'turned-against' : undefined,
-    chroma: undefined,
+    told: tell('shade-turn-said', { hue: hueName(lit.hue), said, fits }),
+    ...(score < 1 ? { idea: 'turned-against' } : {}),
   };
 }
 
@@ -177,18 +174,11 @@ export function askResult(
   ask: ShadeAsk,
   optionId: string,
 ): AskResult {
-  if (ask === 'turn') return turnResult(studio, drill, optionId);
+  if (ask === 'turn') return turnResult(studio, drill, optionId as Turn);
   if (ask === 'chroma') {
-    return chromaResult(studio, drill, 'chroma', Number(optionId), `You aimed for chroma ${optionId}`);
+    return chromaResult(studio, drill, ask, Number(optionId));
   }
   const picked = swatchesOf(studio, drill).find(({ id }) => id === optionId);
   if (picked === undefined) throw new RangeError(`there is no swatch called "${optionId}"`);
-  const { chroma } = picked;
-  return chromaResult(
-    studio,
-    drill,
-    'swatch',
-    chroma,
-    `The ${optionId} swatch has chroma ${chroma.toFixed(0)}`,
-  );
+  return chromaResult(studio, drill, ask, picked.chroma);
 }

@@ -5,12 +5,13 @@ import { colourInWords } from '../../../colour/words.js';
 import { overall, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { IDEAS } from '../../../words/ideas.js';
-import { plainly } from '../../../words/tell.js';
+import type { Turn } from '../../../words/sentences/shade-chroma.js';
+import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
-import type { Answer, Grade, Kind } from '../../types.js';
-import { type AskResult, askResult, shadeFields, shadeOf } from './answers.js';
+import type { Answer, Grade, Kind, Why } from '../../types.js';
+import { whyFilms } from '../../why.js';
+import { type AskResult, askResult, fittingTurn, shadeFields, shadeOf } from './answers.js';
 import { inShade, withChroma } from './light.js';
 import type { ShadeChromaDrill } from './schema.js';
 
@@ -31,17 +32,78 @@ function best(studio: Studio, drill: ShadeChromaDrill): Answer {
         .sort(
           (a, b) =>
             b.result.score - a.result.score ||
-            Math.abs((a.result.chroma ?? line) - line) - Math.abs((b.result.chroma ?? line) - line),
+            Math.abs((a.result.shade?.chroma ?? line) - line) -
+              Math.abs((b.result.shade?.chroma ?? line) - line),
         );
       return [id, rated[0]?.option ?? ''];
     }),
   );
 }
 
-function reason(studio: Studio, drill: ShadeChromaDrill): string {
+/** How the answers look as a shade, chroma and swatch in one line. */
+function saidOf(all: readonly AskResult[], answer: Answer): Finding[] {
+  const as = (ask: AskResult['ask']) => all.find((result) => result.ask === ask)?.shade?.as;
+  const [chroma, swatch] = [as('chroma'), as('swatch')];
+  const said = {
+    ...(chroma === undefined ? {} : { chroma }),
+    ...(swatch === undefined ? {} : { swatch: { id: answer['swatch'] ?? '', as: swatch } }),
+  };
+  return [
+    ...(Object.keys(said).length === 0 ? [] : [tell('shade-said', said)]),
+    ...all.flatMap(({ told }) => (told === undefined ? [] : [told])),
+  ];
+}
+
+/** What the light leaves; a better choice for each question that missed. */
+function reasons(studio: Studio, drill: ShadeChromaDrill, all: readonly AskResult[]): Finding[] {
   const { lit, line } = shadeOf(studio, drill);
-  const share = Math.round((100 * line) / Math.max(lit.chroma, 0.1));
-  return `Light falls on the whole surface: when it drops, every part of what the paint sends back drops alike, so chroma goes down with L* + 16. Here ${share} % of ${lit.chroma.toFixed(0)} is left.`;
+  const better = best(studio, drill);
+  const wrong = all.filter(({ score }) => score < 1).map(({ ask }) => ask);
+  const asksChroma = all.some(({ shade }) => shade !== undefined);
+  return [
+    ...(asksChroma
+      ? [tell('shade-line', { chroma: Math.round(line), share: line / Math.max(lit.chroma, 0.1) })]
+      : []),
+    ...(wrong.length === 0
+      ? []
+      : [
+          tell('shade-better', {
+            ...(wrong.includes('chroma') ? { chroma: Number(better['chroma']) } : {}),
+            ...(wrong.includes('swatch') ? { swatch: better['swatch'] as string } : {}),
+            ...(wrong.includes('turn') ? { turn: fittingTurn(lit.hue) as Turn } : {}),
+          }),
+        ]),
+  ];
+}
+
+/** Of the questions that have a chroma the one that was answered worst: the result shows it. */
+function shownOf(all: readonly AskResult[]): AskResult | undefined {
+  return all
+    .filter(({ shade }) => shade !== undefined)
+    .reduce<AskResult | undefined>(
+      (low, result) => (low === undefined || result.score < low.score ? result : low),
+      undefined,
+    );
+}
+
+/** Lit, the plain shade and yours: light that falls, and what was left of the colour. */
+function why(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Why {
+  const { reflectance } = seeLaid(studio, drill.lit);
+  const shade = inShade(reflectance, drill.shade);
+  const yours = shownOf(results(studio, drill, answer))?.shade;
+  return {
+    films: whyFilms([
+      { label: 'lit', reflectance },
+      { label: 'a plain shade', reflectance: shade },
+      ...(yours === undefined ? [] : [{ label: 'yours', reflectance: withChroma(shade, yours.chroma) }]),
+    ]),
+    told: [
+      tell('why-shade', { step: drill.shade, band: shadeOf(studio, drill).band }),
+      ...(yours === undefined ? [] : [tell('why-shade-yours', { as: yours.as })]),
+      tell('why-shade-rule', {}),
+    ],
+    swallowed: [],
+  };
 }
 
 function grade(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Grade {
@@ -49,45 +111,39 @@ function grade(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Grade {
   const mark = togetherMark(all.map(({ score }) => score));
   const { lit, line, band } = shadeOf(studio, drill);
   const idea = all.find((result) => result.idea !== undefined)?.idea;
-  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
   const bestAnswer = best(studio, drill);
-  const answered = all.filter(({ chroma }) => chroma !== undefined);
-  const worst = answered.reduce<AskResult | undefined>(
-    (low, result) => (low === undefined || result.score < low.score ? result : low),
-    undefined,
-  );
+  const worst = shownOf(all);
   const seen = seeLaid(studio, drill.lit);
   const shade = inShade(seen.reflectance, drill.shade);
   return {
     mark,
     verdict: overall(mark),
-    ...(worst?.chroma === undefined
+    ...(worst?.shade === undefined
       ? {}
       : {
           chroma: {
             before: lit.chroma,
-            after: worst.chroma,
+            after: worst.shade.chroma,
             asked: band,
             verdict: verdictOf(worst.score),
-            kept: lit.chroma > 0.5 ? worst.chroma / lit.chroma : 1,
+            kept: lit.chroma > 0.5 ? worst.shade.chroma / lit.chroma : 1,
             shadingLine: line,
             best: line,
             tooCloseToCall: worst.tooCloseToCall,
           },
         }),
-    told: plainly([
-      ...all.map((result) => result.line),
-      reason(studio, drill),
-      mark === 100 ? 'Nothing offered fits better.' : `Better: ${label(studio, drill, bestAnswer)}.`,
-      ...(next === undefined ? [] : [next]),
-    ]),
+    told: [
+      ...saidOf(all, answer),
+      ...reasons(studio, drill, all),
+      ...(idea === undefined ? [] : [tell('advice', { idea })]),
+    ],
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(studio, drill, bestAnswer), mark: 100 },
     swatches: [
       { label: 'lit', reflectance: seen.reflectance },
-      ...(worst?.chroma === undefined
+      ...(worst?.shade === undefined
         ? []
-        : [{ label: 'yours', reflectance: withChroma(shade, worst.chroma) }]),
+        : [{ label: 'yours', reflectance: withChroma(shade, worst.shade.chroma) }]),
       { label: 'best', reflectance: shade },
     ],
     laid: laidParts(seeLaid(studio, drill.lit)),
@@ -108,12 +164,18 @@ export const shadeChromaKind = (studio: Studio): Kind<ShadeChromaDrill> => ({
   goalLines: (drill) => {
     const { colour } = seeLaid(studio, drill.lit);
     const shade = lightnessFromMunsellValue(valueFromStep(drill.shade));
-    return plainly([
-      `lit: ${colourInWords(colour.lab)}, L* ${colour.lab.l.toFixed(0)}, chroma ${colour.chroma.toFixed(0)}`,
-      `shade: step ${drill.shade.toFixed(1)}, L* ${shade.toFixed(0)}`,
-    ]);
+    return [
+      tell('shade-lit', {
+        words: colourInWords(colour.lab),
+        step: colour.step,
+        lightness: colour.lab.l,
+        chroma: colour.chroma,
+      }),
+      tell('shade-asked', { step: drill.shade, lightness: shade }),
+    ];
   },
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(studio, drill, answer),
+  why: (drill, answer) => why(studio, drill, answer),
 });

@@ -5,11 +5,12 @@ import { outside, overall, scoreStep, togetherMark, verdictOf } from '../../../j
 import type { Spectrum } from '../../../optics/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { IDEAS } from '../../../words/ideas.js';
-import { stepsWords } from '../../../words/laid.js';
-import { plainly } from '../../../words/tell.js';
+import type { ShadowName } from '../../../words/sentences/shadow-values.js';
+import { type Finding, tell } from '../../../words/tell.js';
+import { stepText, type Voice, WRITTEN } from '../../../words/voice.js';
 import { chosen, requireComplete } from '../../answers.js';
-import type { Answer, Field, Grade, Kind, ResultSwatch } from '../../types.js';
+import type { Answer, Field, Grade, Kind, ResultSwatch, Why } from '../../types.js';
+import { whyFilms } from '../../why.js';
 import { LEFT_IN_SUN, shadowBand, shadowStep } from './rules.js';
 import type { LitThing, ShadowValuesDrill } from './schema.js';
 
@@ -18,12 +19,6 @@ const ROUNDING = 0.02;
 
 const WORDS = { shade: 'shaded side', cast: 'cast shadow' } as const;
 
-const LIGHT_WORDS = {
-  sun: 'direct sun, some light thrown back into the shade',
-  'hard-sun': 'direct sun, nothing throws light back',
-  overcast: 'grey sky, no direct sun',
-} as const;
-
 export function litStep(studio: Studio, { lit }: LitThing): number {
   return typeof lit === 'number' ? lit : seeLaid(studio, lit).colour.step;
 }
@@ -31,7 +26,9 @@ export function litStep(studio: Studio, { lit }: LitThing): number {
 const thingField = (index: number): string => `thing-${index + 1}`;
 
 function fields({ things, steps }: ShadowValuesDrill): readonly Field[] {
-  const options = [...steps].sort((a, b) => a - b).map((step) => ({ id: String(step), label: String(step) }));
+  const options = [...steps]
+    .sort((a, b) => a - b)
+    .map((step) => ({ id: String(step), label: String(step), step }));
   return things.map(({ name, shadow }, index) => ({
     id: thingField(index),
     label: shadow === 'shade' ? `${name}, ${WORDS.shade}` : `${WORDS.cast} on ${name}`,
@@ -74,24 +71,45 @@ function best(studio: Studio, drill: ShadowValuesDrill): Answer {
   );
 }
 
-function resultLine({ thing, lit, step, band, score }: ThingResult): string {
-  const what = thing.shadow === 'shade' ? `${thing.name}, shaded side` : `cast shadow on ${thing.name}`;
-  const asked = `${band[0].toFixed(1)}-${band[1].toFixed(1)} fits a lit step ${lit.toFixed(1)}`;
-  if (score >= 1) return `${what}: you said step ${step}; ${asked}, so it holds.`;
-  const gap = outside(step, band);
-  return `${what}: you said step ${step}; ${asked}, so it is ${stepsWords(gap)} too ${step < band[0] ? 'light' : 'dark'}.`;
+const nameOf = ({ name, shadow }: LitThing): ShadowName => ({ name, shadow });
+
+/** Steps too dark, below 0 too light. */
+const gapOf = ({ step, band }: ThingResult): number =>
+  step < band[0] ? -outside(step, band) : outside(step, band);
+
+/** The rule that a shadow is judged by; one for all things under a grey sky. @param id in short, or in figures */
+function ruleOf(
+  { light }: ShadowValuesDrill,
+  { thing, lit }: ThingResult,
+  id: 'shadow-rule' | 'why-shadow-rule',
+): Finding {
+  if (light === 'overcast') return tell('shadow-grey-sky', {});
+  const share = LEFT_IN_SUN[thing.shadow];
+  return tell(id, { shadow: thing.shadow, light, share, value: valueFromStep(lit) });
 }
 
-function reasonLine(drill: ShadowValuesDrill, { thing, lit }: ThingResult): string {
-  if (drill.light === 'overcast') {
-    return 'Under a grey sky the light comes from all round: no side is truly in shade, so the six-tenths guess does not apply; keep within a step.';
-  }
-  const value = valueFromStep(lit);
-  const share = LEFT_IN_SUN[thing.shadow];
-  const rule = `A ${WORDS[thing.shadow]} keeps about ${share === 0.6 ? 'six' : 'four'} tenths of the lit value: ${value.toFixed(1)} of 10 becomes ${(share * value).toFixed(1)}, which is step ${shadowStep(lit, thing.shadow).toFixed(1)}.`;
-  return drill.light === 'hard-sun'
-    ? `${rule} With nothing to throw light back it may go a step darker.`
-    : `${rule} A starting guess, not a law.`;
+/** What is off, first the thing that the row of value shows; what is right; its rule; what would be better. */
+function toldOf(
+  drill: ShadowValuesDrill,
+  all: readonly ThingResult[],
+  shown: ThingResult,
+  best: readonly ThingResult[],
+): Finding[] {
+  const right = all.filter(({ score }) => score >= 1);
+  const off = all.filter(({ score }) => score < 1).sort((a, b) => Number(b === shown) - Number(a === shown));
+  const better = best.filter((_, at) => (all[at]?.score ?? 1) < 1);
+  return [
+    ...(off.length === 0
+      ? []
+      : [tell('shadow-off', { things: off.map((one) => ({ ...nameOf(one.thing), gap: gapOf(one) })) })]),
+    ...(right.length === 0
+      ? []
+      : [tell('shadow-holds', { things: right.map(({ thing }) => nameOf(thing)) })]),
+    ruleOf(drill, shown, 'shadow-rule'),
+    ...(better.length === 0
+      ? []
+      : [tell('shadow-better', { things: better.map(({ thing, step }) => ({ ...nameOf(thing), step })) })]),
+  ];
 }
 
 function ideaOf(drill: ShadowValuesDrill, all: readonly ThingResult[]): string | undefined {
@@ -105,6 +123,7 @@ function ideaOf(drill: ShadowValuesDrill, all: readonly ThingResult[]): string |
   if (
     shade !== undefined &&
     cast !== undefined &&
+    cast.score < 1 &&
     cast.step <= shade.step &&
     cast.band[0] > shade.band[1] - 1
   ) {
@@ -130,8 +149,8 @@ function grade(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Grade 
   const worst = all.reduce((low, next) => (next.score < low.score ? next : low));
   const idea = ideaOf(drill, all);
   const bestAnswer = best(studio, drill);
-  const bestWorst = results(studio, drill, bestAnswer)[all.indexOf(worst)] as ThingResult;
-  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
+  const bests = results(studio, drill, bestAnswer);
+  const bestWorst = bests[all.indexOf(worst)] as ThingResult;
   const swatches: ResultSwatch[] = [
     { label: 'lit', reflectance: darkened(studio, worst.thing, worst.lit) },
     { label: 'yours', reflectance: darkened(studio, worst.thing, worst.step) },
@@ -147,12 +166,7 @@ function grade(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Grade 
       verdict: verdictOf(worst.score),
       tooCloseToCall: false,
     },
-    told: plainly([
-      ...all.map(resultLine),
-      ...[...new Set(all.map((result) => reasonLine(drill, result)))],
-      mark === 100 ? 'Nothing on this scale fits better.' : `Better: ${label(drill, bestAnswer)}.`,
-      ...(next === undefined ? [] : [next]),
-    ]),
+    told: [...toldOf(drill, all, worst, bests), ...(idea === undefined ? [] : [tell('advice', { idea })])],
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches,
@@ -160,17 +174,47 @@ function grade(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Grade 
   };
 }
 
-function label(drill: ShadowValuesDrill, answer: Answer): string {
+function label(drill: ShadowValuesDrill, answer: Answer, voice: Voice = WRITTEN): string {
   return fields(drill)
-    .map((field) => `${field.label} ${chosen([field], answer, field.id).label}`)
+    .map((field) => {
+      const { label: words, step } = chosen([field], answer, field.id);
+      // Whole steps are written whole; on the other scale they lie between its whole numbers.
+      return `${field.label} ${step === undefined || voice.scale === 'paper-first' ? words : stepText(step, voice)}`;
+    })
     .join(', ');
 }
 
-function goalLines(studio: Studio, drill: ShadowValuesDrill): string[] {
+/** Every thing lit, by the rule and as answered, and the rules. */
+function why(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Why {
+  const all = results(studio, drill, answer);
+  const rules = all.map((result) => ruleOf(drill, result, 'why-shadow-rule'));
+  return {
+    films: [],
+    patches: all.flatMap(({ thing, lit, step, band }): ResultSwatch[] => {
+      const middle = drill.light === 'overcast' ? (band[0] + band[1]) / 2 : shadowStep(lit, thing.shadow);
+      return whyFilms([
+        { label: `${thing.name}, lit`, reflectance: darkened(studio, thing, lit) },
+        { label: `${WORDS[thing.shadow]} by the rule`, reflectance: darkened(studio, thing, middle) },
+        { label: 'yours', reflectance: darkened(studio, thing, step) },
+      ]);
+    }),
+    told: [
+      ...all.map(({ thing, band }) => tell('why-shadow', { thing: nameOf(thing), band })),
+      // The same rule from the same value is said once.
+      ...rules.filter(
+        (rule, at) => rules.findIndex((one) => JSON.stringify(one) === JSON.stringify(rule)) === at,
+      ),
+      ...(drill.light === 'sun' ? [tell('why-shadow-guess', {})] : []),
+    ],
+    swallowed: [],
+  };
+}
+
+function goalLines(studio: Studio, drill: ShadowValuesDrill): Finding[] {
   return [
-    `light: ${LIGHT_WORDS[drill.light]}`,
-    ...drill.things.map((thing) => `${thing.name}: lit step ${litStep(studio, thing).toFixed(1)}`),
-    'steps: 1 paper white to 10 darkest dark',
+    tell('shadow-light', { light: drill.light }),
+    ...drill.things.map((thing) => tell('shadow-lit', { name: thing.name, step: litStep(studio, thing) })),
+    tell('shadow-scale', {}),
   ];
 }
 
@@ -182,8 +226,9 @@ export const shadowValuesKind = (studio: Studio): Kind<ShadowValuesDrill> => ({
       label: thing.name,
       reflectance: darkened(studio, thing, litStep(studio, thing)),
     })),
-  goalLines: (drill) => plainly(goalLines(studio, drill)),
+  goalLines: (drill) => goalLines(studio, drill),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
-  label: (drill, answer) => label(drill, answer),
+  label: (drill, answer, voice) => label(drill, answer, voice),
+  why: (drill, answer) => why(studio, drill, answer),
 });

@@ -8,27 +8,28 @@ import {
   overall,
   pickMark,
   togetherMark,
+  VALUE_BOUNDS,
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
-import { listWords } from '../../../text/list-words.js';
 import { seeLaid, washesOf } from '../../../washes/index.js';
-import { IDEAS } from '../../../words/ideas.js';
-import { strengthWords } from '../../../words/laid.js';
-import { plainly } from '../../../words/tell.js';
+import type { SortedArea } from '../../../words/sentences/sort-values.js';
+import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import type { Answer, Field, Grade, Kind } from '../../types.js';
+import type { Answer, Field, Grade, Kind, Why } from '../../types.js';
 import { CLASSES, classFits, classOf, sharesOf, spanOf, type ValueClass } from './classes.js';
 import type { Area, SortAsk, SortValuesDrill } from './schema.js';
 
 const areaField = (index: number): string => `area-${index + 1}`;
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
 
-/** Local colour without a word on its value: "red orange", "grey", and how strong the wash is. */
-function localWords(studio: Studio, { laid }: Area): string {
+/** Local colour without a word on its value: its hue, and how strong the washes are. */
+function localFinding(studio: Studio, { name, laid }: Area): Finding {
   const { colour } = seeLaid(studio, laid);
-  const hue = colour.chroma < NEUTRAL_CHROMA ? 'grey' : hueName(colour.hue);
-  const strengths = washesOf(laid).map(({ strength }) => strengthWords(strength));
-  return `${hue}, ${listWords(strengths)} strong`;
+  return tell('sort-local', {
+    name,
+    hue: colour.chroma < NEUTRAL_CHROMA ? 'grey' : hueName(colour.hue),
+    strengths: washesOf(laid).map(({ strength }) => strength),
+  });
 }
 
 /** L* that the model may be off on a span: the dark end by a step's error; the light one lies next to paper and is hardly off. */
@@ -65,24 +66,26 @@ function fields(drill: SortValuesDrill): readonly Field[] {
   return [...areas, ...drill.asks.map((ask) => asked[ask])];
 }
 
-/** One question, its score 0-1, its line and the idea behind a wrong answer. */
+/** One question, its score 0-1, what is said of it beside the areas, and the idea behind a wrong answer. */
 interface Part {
   readonly score: number;
-  readonly line: string;
+  readonly area?: SortedArea;
+  /** An area taken for another value than it has, by its strong colour. */
+  readonly isLoud?: boolean;
+  readonly told?: Finding;
   readonly idea?: string;
 }
+
+/** Chroma from which a colour hides its value. */
+const LOUD = 50;
 
 function areaPart(studio: Studio, { name, laid }: Area, said: ValueClass): Part {
   const { colour, evidence } = seeLaid(studio, laid);
   const is = classOf(colour.step);
-  const what = `${name}: step ${colour.step.toFixed(1)}`;
-  if (said === is) return { score: 1, line: `${what}, ${is}.` };
-  if (classFits(colour.step, said, evidence)) {
-    return { score: 1, line: `${what}, between ${said} and ${is}: too close to call, so ${said} counts.` };
-  }
+  const area = { name, said, is };
+  if (classFits(colour.step, said, evidence)) return { score: 1, area };
   const away = Math.abs(CLASSES.indexOf(said) - CLASSES.indexOf(is));
-  const why = colour.chroma > 50 ? ' Its strong colour hides its value.' : '';
-  return { score: away > 1 ? 0 : 0.25, line: `${what}: ${is}, not ${said}.${why}`, idea: 'misread-value' };
+  return { score: away > 1 ? 0 : 0.25, area, isLoud: colour.chroma > LOUD, idea: 'misread-value' };
 }
 
 function darkestPart(studio: Studio, { areas }: SortValuesDrill, fieldId: string): Part {
@@ -95,40 +98,23 @@ function darkestPart(studio: Studio, { areas }: SortValuesDrill, fieldId: string
     steps,
     MODEL_ERROR[seeLaid(studio, said.laid).evidence].step,
   );
-  return mark === 100
-    ? { score: 1, line: `The darkest dark is in the ${said.name}, as you said.` }
-    : {
-        score: mark / 100,
-        line: `The darkest dark is in the ${is.name}, not the ${said.name}.`,
-        idea: 'misread-value',
-      };
+  const told = tell('sort-darkest', { said: said.name, is: is.name, counts: mark === 100 });
+  return mark === 100 ? { score: 1, told } : { score: mark / 100, told, idea: 'misread-value' };
 }
 
 function mostPart(studio: Studio, { areas }: SortValuesDrill, said: ValueClass): Part {
   const shares = sharesOf(studio, areas);
   const most = Math.max(...Object.values(shares));
-  const words = CLASSES.map((one) => `${one} ${percent(shares[one])}`).join(', ');
-  return shares[said] >= most - 0.02
-    ? { score: 1, line: `Shares of the sheet: ${words}.` }
-    : {
-        score: 0,
-        line: `You said that ${said} covers most; the shares are ${words}.`,
-        idea: 'misread-value',
-      };
+  const told = tell('sort-most', { said, shares, counts: shares[said] >= most - 0.02 });
+  return shares[said] >= most - 0.02 ? { score: 1, told } : { score: 0, told, idea: 'misread-value' };
 }
 
 function spanPart(studio: Studio, { areas }: SortValuesDrill, said: string): Part {
   const span = spanOf(studio, areas);
   const is = span >= LEAST_SPAN ? 'wide' : 'short';
-  const words = `The span is ${span.toFixed(0)} L*; a plan that carries has ${LEAST_SPAN} or more`;
-  if (said === is) return { score: 1, line: `${words}.` };
-  return Math.abs(span - LEAST_SPAN) <= SPAN_ROOM
-    ? { score: 1, line: `${words}: too close to call, so yours counts.` }
-    : {
-        score: 0,
-        line: `${words}, so it is ${is === 'wide' ? 'wide enough' : 'too short'}.`,
-        idea: 'short-span',
-      };
+  const isClose = said !== is && Math.abs(span - LEAST_SPAN) <= SPAN_ROOM;
+  const told = tell('sort-span', { span, least: LEAST_SPAN, isClose });
+  return said === is || isClose ? { score: 1, told } : { score: 0, told, idea: 'short-span' };
 }
 
 function parts(studio: Studio, drill: SortValuesDrill, answer: Answer): Part[] {
@@ -144,6 +130,67 @@ function parts(studio: Studio, drill: SortValuesDrill, answer: Answer): Part[] {
         : spanPart(studio, drill, said(ask));
     }),
   ];
+}
+
+/** The two areas whose values lie nearest. */
+function nearest(studio: Studio, areas: readonly Area[]): Finding {
+  const steps = areas
+    .map(({ name, laid }) => ({ name, step: seeLaid(studio, laid).colour.step }))
+    .sort((a, b) => a.step - b.step);
+  const pairs = steps.slice(1).map(({ name, step }, index) => {
+    const before = steps[index] as (typeof steps)[number];
+    return { one: before.name, other: name, gap: step - before.step };
+  });
+  return tell(
+    'sort-nearest',
+    pairs.reduce((a, b) => (b.gap < a.gap ? b : a)),
+  );
+}
+
+/** The areas in one line, the further questions, the reason, and what to try. */
+function toldOf(
+  studio: Studio,
+  { areas, asks }: SortValuesDrill,
+  all: readonly Part[],
+  idea: string | undefined,
+): Finding[] {
+  const sorted = all.flatMap(({ area, score }) => (area === undefined ? [] : [{ area, score }]));
+  const wrong = sorted.filter(({ score }) => score < 1).map(({ area }) => area);
+  const loud = all.flatMap(({ area, isLoud }) => (area !== undefined && isLoud === true ? [area.name] : []));
+  // After many questions there is room for what to try alone.
+  const isFull = idea !== undefined && asks.length > 1;
+  const reason = loud.length > 0 ? tell('sort-strong', { names: loud }) : nearest(studio, areas);
+  return [
+    tell('sort-areas', { right: sorted.length - wrong.length, of: sorted.length, wrong }),
+    ...all.flatMap(({ told }) => (told === undefined ? [] : [told])),
+    ...(isFull ? [] : [reason]),
+    ...(idea === undefined ? [] : [tell('advice', { idea })]),
+  ];
+}
+
+/** The areas from the lightest to the darkest, and where light, middle and dark begin. */
+function why(studio: Studio, drill: SortValuesDrill, answer: Answer): Why {
+  requireComplete(fields(drill), answer);
+  const seen = drill.areas
+    .map(({ name, laid }) => ({ name, ...seeLaid(studio, laid) }))
+    .sort((a, b) => a.colour.step - b.colour.step);
+  return {
+    films: [],
+    patches: seen.map(({ name, reflectance }) => ({ label: name, reflectance })),
+    told: [
+      tell('why-sorted', {
+        bounds: VALUE_BOUNDS,
+        areas: seen.map(({ name, colour }) => ({ name, is: classOf(colour.step) })),
+      }),
+      tell('sort-squint', {}),
+      tell('why-plan', {
+        shares: sharesOf(studio, drill.areas),
+        span: spanOf(studio, drill.areas),
+        least: LEAST_SPAN,
+      }),
+    ],
+    swallowed: [],
+  };
 }
 
 function best(studio: Studio, drill: SortValuesDrill): Answer {
@@ -165,18 +212,12 @@ function grade(studio: Studio, drill: SortValuesDrill, answer: Answer): Grade {
   const all = parts(studio, drill, answer);
   const mark = togetherMark(all.map(({ score }) => score));
   const idea = all.find((part) => part.idea !== undefined)?.idea;
-  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
   const bestAnswer = best(studio, drill);
   const weakest = drill.areas.map(({ laid }) => seeLaid(studio, laid).evidence);
   return {
     mark,
     verdict: overall(mark),
-    told: plainly([
-      ...all.map(({ line }) => line),
-      'Squint: what merges has the same value, whatever its colour. Two areas may share a value and differ in colour.',
-      mark === 100 ? 'Nothing to better.' : `Better: ${label(drill, bestAnswer)}.`,
-      ...(next === undefined ? [] : [next]),
-    ]),
+    told: toldOf(studio, drill, all, idea),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches: drill.areas.map(({ name, laid }) => ({
@@ -206,8 +247,9 @@ export const sortValuesKind = (studio: Studio): Kind<SortValuesDrill> => ({
       reflectance: seeLaid(studio, laid).reflectance,
       unread: 'value',
     })),
-  goalLines: ({ areas }) => plainly(areas.map((area) => `${area.name}: ${localWords(studio, area)}`)),
+  goalLines: ({ areas }) => areas.map((area) => localFinding(studio, area)),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),
+  why: (drill, answer) => why(studio, drill, answer),
 });

@@ -29,6 +29,7 @@ import {
   washesFields,
   watersOf,
 } from './score.js';
+import { washesWhy } from './why.js';
 
 /** How a target is put: as a step, or as what it is the shadow of. */
 function targetOf({ name, step, shadeOf, castOf }: WashesDrill['blocks'][number]): Finding {
@@ -187,4 +188,5 @@ export const washesKind = (studio: Studio): Kind<WashesDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => bestWashes(studio, drill),
   label: (drill, answer) => label(drill, answer),
+  why: (drill, answer) => washesWhy(studio, drill, answer),
 });

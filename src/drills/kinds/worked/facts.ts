@@ -3,6 +3,7 @@
 import type { ColourReading } from '../../../colour/reading.js';
 import { NEUTRAL_CHROMA, RELATION, type Relation, relationBetween } from '../../../judgement/index.js';
 import { seeWet } from '../../../washes/index.js';
+import type { Proof } from '../../../words/sentences/worked.js';
 import { LEFT_IN_SUN } from '../shadow-values/rules.js';
 import { SHADING_FACTS } from './shading-facts.js';
 import { at, chroma, chromas, type Fact, type Named, name, step, steps } from './things.js';
@@ -12,8 +13,11 @@ function between(things: readonly Named[]): Relation {
   const [a, b] = [at(things, 0), at(things, 1)];
   return relationBetween(a.studio, a.seen.loads.flat(), b.seen.loads.flat());
 }
-const onTheWay = (things: readonly Named[]): string =>
-  `on the way from ${name(things, 0)} to ${name(things, 1)} ${Math.round(100 * between(things).kept)} % of the chroma is left at the least`;
+const onTheWay = (things: readonly Named[]): Proof => ({
+  by: 'way',
+  names: [name(things, 0), name(things, 1)],
+  kept: between(things).kept,
+});
 /** Both must be colours: a neutral goes neither around nor across. */
 const colourRoom = ({ ends }: Relation): number =>
   Math.min(...ends.map(({ chroma: own }) => own - NEUTRAL_CHROMA));
@@ -24,17 +28,20 @@ const wet = (things: readonly Named[], index: number): ColourReading => {
 };
 const dryingLoss = (things: readonly Named[], index: number): number =>
   wet(things, index).chroma - chroma(things, index);
-const dryings = (things: readonly Named[]): string =>
-  things
-    .map((thing, index) => `${thing.name} loses ${dryingLoss(things, index).toFixed(1)} chroma`)
-    .join(', ');
+const dryings = (things: readonly Named[]): Proof => ({
+  by: 'drying',
+  of: things.map((thing, index) => ({ name: thing.name, lost: dryingLoss(things, index) })),
+});
 const dryingRise = (things: readonly Named[]): number => wet(things, 0).step - step(things, 0);
 
 /** Munsell value of one thing as a share of another's. */
 const valueShare = (things: readonly Named[]): number =>
   at(things, 0).seen.colour.value / Math.max(0.1, at(things, 1).seen.colour.value);
-const shares = (things: readonly Named[]): string =>
-  `${name(things, 0)} has ${Math.round(100 * valueShare(things))} % of the value of ${name(things, 1)}`;
+const shares = (things: readonly Named[]): Proof => ({
+  by: 'share',
+  names: [name(things, 0), name(things, 1)],
+  share: valueShare(things),
+});
 /** Percent round a share of the lit value that still is that share. */
 const SHARE_ROOM = 8;
 
@@ -154,7 +161,7 @@ export const FACTS = {
     unit: 'degree',
     figures: (t) => {
       const { thirdDeg, least } = between(t);
-      return `on the way from ${name(t, 0)} to ${name(t, 1)} the hue goes up to ${thirdDeg.toFixed(0)}° from both, and the chroma down to ${least.toFixed(0)}`;
+      return { by: 'third', names: [name(t, 0), name(t, 1)], turnDeg: thirdDeg, least };
     },
   },
   ...SHADING_FACTS,
@@ -174,7 +181,7 @@ export const FACTS = {
     text: (t) => `${name(t, 0)} dries a step lighter or more`,
     margin: (t) => dryingRise(t) - 1,
     unit: 'step',
-    figures: (t) => `${name(t, 0)} moves ${dryingRise(t).toFixed(1)} steps lighter`,
+    figures: (t) => ({ by: 'rise', name: name(t, 0), rise: dryingRise(t) }),
   },
 } as const satisfies Record<string, Fact>;
 

@@ -1,15 +1,14 @@
 /** The worked kind: see schema.ts. */
 
-import { overall } from '../../../judgement/index.js';
+import { NEUTRAL_CHROMA, overall } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { IDEAS } from '../../../words/ideas.js';
-import { laidLabel, laidNote, sentence } from '../../../words/laid.js';
-import { reasonFor } from '../../../words/reasons.js';
-import { plainly, sayFinding } from '../../../words/tell.js';
-import { WRITTEN } from '../../../words/voice.js';
+import { laidLabel, laidNote } from '../../../words/laid.js';
+import { comingBack } from '../../../words/spectrum.js';
+import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import type { Answer, Field, Grade, Kind } from '../../types.js';
+import type { Answer, Field, Grade, Kind, Why } from '../../types.js';
+import { paintsAlone, sharedBy, whyFilms } from '../../why.js';
 import type { WorkedDrill } from './schema.js';
 import { type Weighed, weigh } from './weigh.js';
 
@@ -33,6 +32,81 @@ function bestOf(studio: Studio, drill: WorkedDrill): Weighed {
   return weigh(studio, drill).reduce((best, next) => (next.margin > best.margin ? next : best));
 }
 
+const weighedFigures = ({ text, proof }: Weighed) => ({ statement: text, proof });
+
+/** The first mixture of a case, what its paints all swallow and what comes back. */
+function mixtureIn(studio: Studio, items: WorkedDrill['case']) {
+  for (const { name, laid } of items) {
+    if ('layers' in laid || 'strokes' in laid) continue;
+    const seen = seeLaid(studio, laid);
+    const paints = paintsAlone(studio, seen);
+    if (paints.length > 1) return { name, seen, swallowed: sharedBy(studio, paints) };
+  }
+  return undefined;
+}
+
+/** A mixture that the true statement is about: the reason for it lies in what its paints swallow. */
+function explaining(studio: Studio, drill: WorkedDrill, { statement, proof }: Weighed) {
+  if (proof.by === 'way') return mixtureIn(studio, drill.case);
+  const isOfColour = proof.by === 'chromas' || proof.by === 'shade' || statement.fact === 'darker-than-both';
+  return isOfColour
+    ? mixtureIn(
+        studio,
+        drill.case.filter(({ id }) => statement.of.includes(id)),
+      )
+    : undefined;
+}
+
+function toldOf(
+  studio: Studio,
+  drill: WorkedDrill,
+  picked: Weighed,
+  best: Weighed,
+  idea: string | undefined,
+): Finding[] {
+  const verdict = picked.isTrue ? 'worked-so' : picked.tooCloseToCall ? 'worked-close' : 'worked-not-so';
+  const isRight = picked.id === best.id;
+  // A wrong statement is refuted; the reason is told with the true one.
+  const mixture = isRight ? explaining(studio, drill, best) : undefined;
+  return [
+    tell(verdict, { statement: isRight ? picked.text : picked.short, proof: picked.proof }),
+    ...(isRight
+      ? []
+      : [
+          tell('worked-decides', {
+            statement: best.text,
+            ...(JSON.stringify(best.proof) === JSON.stringify(picked.proof) ? {} : { proof: best.proof }),
+          }),
+        ]),
+    ...(mixture === undefined
+      ? []
+      : [
+          tell('worked-mixture', {
+            name: mixture.name,
+            swallowed: mixture.swallowed,
+            left: comingBack(mixture.seen.reflectance),
+            isGrey: mixture.seen.colour.chroma < NEUTRAL_CHROMA,
+          }),
+        ]),
+    ...(idea === undefined ? [] : [tell('advice', { idea })]),
+  ];
+}
+
+/** The films of the case, every statement with its figures, and what a mixture's paints swallow together. */
+function why(studio: Studio, drill: WorkedDrill, answer: Answer): Why {
+  requireComplete(fields(studio, drill), answer);
+  const mixture = mixtureIn(studio, drill.case);
+  return {
+    films: whyFilms(
+      drill.case.map(({ name, laid }) => ({ label: name, reflectance: seeLaid(studio, laid).reflectance })),
+    ),
+    told: weigh(studio, drill).map((one) =>
+      tell('why-statement', { ...weighedFigures(one), isSo: one.isTrue }),
+    ),
+    swallowed: mixture?.swallowed ?? [],
+  };
+}
+
 function grade(studio: Studio, drill: WorkedDrill, answer: Answer): Grade {
   const open = fields(studio, drill);
   requireComplete(open, answer);
@@ -42,30 +116,11 @@ function grade(studio: Studio, drill: WorkedDrill, answer: Answer): Grade {
   const best = bestOf(studio, drill);
   const mark = counts(picked) ? 100 : 0;
   const idea = mark === 100 ? undefined : 'wrong-reason';
-  const next = idea === undefined ? undefined : IDEAS.get(idea)?.instead;
-  const verdict = picked.isTrue
-    ? 'true'
-    : picked.tooCloseToCall
-      ? 'too close to call, so it counts'
-      : 'not so';
-  const lines = [`You said: ${picked.text}. That is ${verdict}: ${picked.figures}.`];
-  if (picked.id !== best.id) lines.push(`True here: ${best.text} (${best.figures}).`);
-  for (const other of all) {
-    if (other.id !== picked.id && other.id !== best.id) {
-      lines.push(`${other.isTrue ? 'Also true' : 'Not so'}: ${other.text} (${other.figures}).`);
-    }
-  }
-  const mixed = drill.case
-    .map((item) => ({ name: item.name, reason: reasonFor(studio, item.laid) }))
-    .find(({ reason }) => reason !== undefined);
-  if (mixed?.reason !== undefined)
-    lines.push(`${sentence(mixed.name)}: ${sayFinding(mixed.reason, WRITTEN)}`);
-  if (next !== undefined) lines.push(next);
   const weakest = drill.case.map((item) => seeLaid(studio, item.laid).evidence);
   return {
     mark,
     verdict: overall(mark),
-    told: plainly(lines),
+    told: toldOf(studio, drill, picked, best, idea),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: { why: best.id }, label: best.short, mark: 100 },
     swatches: drill.case.map((item) => ({
@@ -97,9 +152,12 @@ export const workedKind = (studio: Studio): Kind<WorkedDrill> => ({
     })),
   // What lies there, not what it measures: the figures come after the answer.
   goalLines: (drill) =>
-    plainly(drill.case.map(({ name, laid }) => `${name}: ${laidLabel(studio, laid)}, ${laidNote(laid)}`)),
+    drill.case.map(({ name, laid }) =>
+      tell('worked-thing', { name, laid: laidLabel(studio, laid), how: laidNote(laid) }),
+    ),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => ({ why: bestOf(studio, drill).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'why').label,
+  why: (drill, answer) => why(studio, drill, answer),
   faults: (drill) => faults(studio, drill),
 });

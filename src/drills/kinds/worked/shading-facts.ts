@@ -1,15 +1,20 @@
 /** Statements about a darker thing beside a lighter one: on, above or below the line of a plain shade. */
 import { shadingLine } from '../../../colour/chroma.js';
 import { chromaMargin } from '../../../judgement/index.js';
-import { at, chroma, chromas, type Fact, type Named, name } from './things.js';
+import type { Proof } from '../../../words/sentences/worked.js';
+import { at, chroma, type Fact, type Named, name } from './things.js';
 
 /** Chroma of the first on the shading line of the second. */
 function lineFrom(things: readonly Named[]): number {
   const [a, b] = [at(things, 0).seen.colour, at(things, 1).seen.colour];
   return shadingLine(b.chroma, b.lab.l, a.lab.l);
 }
-const line = (things: readonly Named[]): string =>
-  `a plain shade would have ${lineFrom(things).toFixed(0)}; ${chromas(things)}`;
+const line = (things: readonly Named[]): Proof => ({
+  by: 'shade',
+  name: name(things, 0),
+  chroma: chroma(things, 0),
+  line: lineFrom(things),
+});
 
 /** By the id that a drill file uses. */
 export const SHADING_FACTS = {

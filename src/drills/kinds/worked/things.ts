@@ -1,6 +1,7 @@
 /** The things that a statement is about, and what a kind of statement is. */
 import type { Studio } from '../../../paints/index.js';
 import type { Seen } from '../../../washes/index.js';
+import type { Proof } from '../../../words/sentences/worked.js';
 
 /** One thing of the case, seen, and what it is called. */
 export interface Named {
@@ -21,7 +22,7 @@ export interface Fact {
   readonly margin: (things: readonly Named[]) => number;
   readonly unit: 'step' | 'chroma' | 'degree' | 'percent';
   /** The figures that decide, for the explanation. */
-  readonly figures: (things: readonly Named[]) => string;
+  readonly figures: (things: readonly Named[]) => Proof;
 }
 
 export const at = (things: readonly Named[], index: number): Named => {
@@ -34,7 +35,11 @@ export const chroma = (things: readonly Named[], index: number): number =>
   at(things, index).seen.colour.chroma;
 export const name = (things: readonly Named[], index: number): string => at(things, index).name;
 
-export const steps = (things: readonly Named[]): string =>
-  things.map((thing) => `${thing.name} step ${thing.seen.colour.step.toFixed(1)}`).join(', ');
-export const chromas = (things: readonly Named[]): string =>
-  things.map((thing) => `${thing.name} chroma ${thing.seen.colour.chroma.toFixed(0)}`).join(', ');
+export const steps = (things: readonly Named[]): Proof => ({
+  by: 'steps',
+  of: things.map((thing) => ({ name: thing.name, step: thing.seen.colour.step })),
+});
+export const chromas = (things: readonly Named[]): Proof => ({
+  by: 'chromas',
+  of: things.map((thing) => ({ name: thing.name, chroma: thing.seen.colour.chroma })),
+});

@@ -3,6 +3,7 @@
 import { MODEL_ERROR, SEEN_APART } from '../../../judgement/index.js';
 import type { Evidence, Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
+import type { Proof } from '../../../words/sentences/worked.js';
 import { factOf } from './facts.js';
 import type { Statement, WorkedDrill } from './schema.js';
 import type { Fact, Named } from './things.js';
@@ -10,9 +11,10 @@ import type { Fact, Named } from './things.js';
 /** A statement and what the prediction says of it. */
 export interface Weighed {
   readonly id: string;
+  readonly statement: Statement;
   readonly short: string;
   readonly text: string;
-  readonly figures: string;
+  readonly proof: Proof;
   readonly isTrue: boolean;
   readonly tooCloseToCall: boolean;
   readonly margin: number;
@@ -41,9 +43,10 @@ export function weigh(studio: Studio, drill: Pick<WorkedDrill, 'case' | 'stateme
     const room = Math.max(...things.map(({ seen }) => roomOf(fact.unit, seen.evidence)));
     return {
       id: `s${index + 1}`,
+      statement,
       short: fact.short(things),
       text: fact.text(things),
-      figures: fact.figures(things),
+      proof: fact.figures(things),
       isTrue: margin > 0,
       tooCloseToCall: Math.abs(margin) <= room,
       margin: margin / room,

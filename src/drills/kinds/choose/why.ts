@@ -1,0 +1,33 @@
+/** What lies behind the option that was picked. */
+import type { Studio } from '../../../paints/index.js';
+import { seeLaid, washesOf } from '../../../washes/index.js';
+import { laidLabel } from '../../../words/laid.js';
+import { tell } from '../../../words/tell.js';
+import type { Answer, Why } from '../../types.js';
+import { dryingFilms, whyFilms, whyOf } from '../../why.js';
+import type { ChooseDrill, ChooseOption } from './schema.js';
+
+const isOnePaint = ({ laid }: ChooseOption): boolean =>
+  washesOf(laid).length === 1 &&
+  washesOf(laid).every(({ paints, add = {} }) => Object.keys({ ...paints, ...add }).length === 1);
+
+/** The paints of what was picked; of washes of one paint each, all of them side by side; wet and dry where drying decides. */
+export function chooseWhy(studio: Studio, drill: ChooseDrill, answer: Answer): Why {
+  const named = drill.options.map((option) => ({
+    label: option.label ?? laidLabel(studio, option.laid),
+    laid: option.laid,
+  }));
+  if (drill.by === 'dries-most') return dryingFilms(studio, named);
+  if (drill.options.every(isOnePaint)) {
+    return {
+      films: whyFilms(
+        named.map(({ label, laid }) => ({ label, reflectance: seeLaid(studio, laid).reflectance })),
+      ),
+      told: [tell('why-films', {})],
+      swallowed: [],
+    };
+  }
+  const picked = drill.options.find(({ id }) => id === answer['pick']);
+  if (picked === undefined) throw new RangeError('pick is not one of the options');
+  return whyOf(studio, picked.laid);
+}

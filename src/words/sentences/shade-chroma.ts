@@ -1,0 +1,115 @@
+/** What is said of a shade: whether it reads as the same surface with less light. */
+import { signsText, stepWords, type Voice } from '../voice.js';
+
+export type ShadeAs = 'holds' | 'close' | 'strong' | 'glows' | 'dull' | 'mud';
+
+const READS: Readonly<Record<ShadeAs, string>> = {
+  holds: 'reads as the same surface with less light',
+  close: 'is on the edge, too close to call, so it counts',
+  strong: 'is a little too strong for its light',
+  glows: 'glows, as if the light had not gone',
+  dull: 'is a little too dull for its light',
+  mud: 'is mud, duller than the light alone makes it',
+};
+/** Where two are told in one line. */
+const SHORT: Readonly<Record<ShadeAs, string>> = {
+  holds: 'holds',
+  close: 'just counts',
+  strong: 'is a little too strong',
+  glows: 'glows',
+  dull: 'is a little too dull',
+  mud: 'is mud',
+};
+
+export type Turn = 'none' | 'to-blue' | 'to-red' | 'to-yellow';
+const TURN_WORDS: Readonly<Record<Turn, string>> = {
+  none: 'not at all',
+  'to-blue': 'a little to blue',
+  'to-red': 'a little to red',
+  'to-yellow': 'a little to yellow',
+};
+
+export const SHADE_CHROMA = {
+  'shade-lit': (
+    { words, step, lightness, chroma }: { words: string; step: number; lightness: number; chroma: number },
+    voice: Voice,
+  ): string =>
+    `lit: ${words}, ${stepWords(step, voice)}, L* ${lightness.toFixed(0)}, chroma ${chroma.toFixed(0)}`,
+  'shade-asked': (
+    { step, lightness }: { readonly step: number; readonly lightness: number },
+    voice: Voice,
+  ): string => `shade: ${stepWords(step, voice)}, L* ${lightness.toFixed(0)}`,
+  /** How the chroma and the swatch that were chosen look as a shade. */
+  'shade-said': ({
+    chroma,
+    swatch,
+  }: {
+    readonly chroma?: ShadeAs;
+    readonly swatch?: { readonly id: string; readonly as: ShadeAs };
+  }): string => {
+    if (chroma !== undefined && swatch !== undefined) {
+      return `That chroma ${SHORT[chroma]}; the ${swatch.id} swatch ${SHORT[swatch.as]}.`;
+    }
+    if (swatch !== undefined) return `The ${swatch.id} swatch ${READS[swatch.as]}.`;
+    return `A shade of that chroma ${READS[chroma ?? 'holds']}.`;
+  },
+  'shade-turn-said': ({
+    hue,
+    said,
+    fits,
+  }: {
+    readonly hue: string;
+    readonly said: Turn;
+    readonly fits: Turn;
+  }): string => {
+    const way = fits === 'to-blue' && hue.includes('blue') ? 'a little cooler' : TURN_WORDS[fits];
+    if (said === fits) return `Turned ${way}, as most painters turn a lit ${hue}.`;
+    if (said === 'none') return `The hue may stay; many turn a lit ${hue} ${way}.`;
+    return `In shade a lit ${hue} turns ${way}, or not at all.`;
+  },
+  /** The reason: what the light leaves. */
+  'shade-line': (
+    { chroma, share }: { readonly chroma: number; readonly share: number },
+    voice: Voice,
+  ): string =>
+    signsText(
+      share >= 0.995
+        ? `Hardly any light is lost, and all of the chroma stays: ${chroma}.`
+        : `Less light leaves ${Math.round(100 * share)} % of the chroma: ${chroma}. More glows, less is mud.`,
+      voice,
+    ),
+  'shade-better': ({
+    chroma,
+    swatch,
+    turn,
+  }: {
+    readonly chroma?: number;
+    readonly swatch?: string;
+    readonly turn?: Turn;
+  }): string => {
+    const parts = [
+      ...(chroma === undefined ? [] : [`chroma ${chroma}`]),
+      ...(swatch === undefined ? [] : [`the ${swatch} swatch`]),
+      ...(turn === undefined ? [] : [`the hue turned ${TURN_WORDS[turn]}`]),
+    ];
+    return `Better: ${parts.join(', ')}.`;
+  },
+  'why-shade': (
+    { step, band }: { readonly step: number; readonly band: readonly [number, number] },
+    voice: Voice,
+  ): string =>
+    `At ${stepWords(step, voice)} every part of the curve is lower by the same share: that is the plain shade. Chroma ${chromaBand(band)} passes for it.`,
+  'why-shade-yours': ({ as }: { readonly as: ShadeAs }): string =>
+    as === 'glows' || as === 'strong'
+      ? 'Yours is steeper than light alone can make it: its crest stands too high over its hollow.'
+      : as === 'mud' || as === 'dull'
+        ? 'Yours is flatter: what makes the colour, crest over hollow, is filled up with grey.'
+        : 'Yours lies along it, near enough for the eye.',
+  'why-shade-rule': (): string =>
+    'In figures: the chroma of a plain shade is the lit chroma times (shade L* + 16) over (lit L* + 16).',
+};
+
+/** A band of chroma. */
+function chromaBand([low, high]: readonly [number, number]): string {
+  return `${low.toFixed(0)} to ${high.toFixed(0)}`;
+}
