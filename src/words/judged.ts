@@ -124,13 +124,13 @@ function hueText({ before, after, asked, turned, verdict }: HueResult, { chroma,
     : `${is}, not ${wanted}: ${by} off, ${allowed}`;
 }
 
-/** One row for each part that was judged. @param arrow sign between before and after, where the terminal has no → */
-export function judgedRows(judged: Judged, voice: Voice, arrow = '→'): JudgedRow[] {
+/** One row for each part that was judged. */
+export function judgedRows(judged: Judged, voice: Voice): JudgedRow[] {
   const { value, chroma, hue, aim, swatches } = judged;
   const part = swatches
     ?.map(({ label }) => /^yours, (.*)$/.exec(label)?.[1])
     .find((name) => name !== undefined);
-  const said = (text: string): string => toVoice(text, voice).replaceAll('→', arrow);
+  const said = (text: string): string => toVoice(text, voice);
   return [
     ...(value === undefined
       ? []

@@ -3,6 +3,7 @@
  * be read or heard. Nothing else writes English about a result.
  */
 import { wrapText } from '../text/wrap.js';
+import { sentence } from './laid.js';
 import { ADVICE } from './sentences/advice.js';
 import { CHOOSE } from './sentences/choose.js';
 import { DIAGNOSIS } from './sentences/diagnosis.js';
@@ -58,7 +59,7 @@ export function tell<Id extends keyof Sentences>(id: Id, figures: FiguresOf<Id>)
 /** The finding as one line. */
 export function sayFinding({ id, figures, of }: Finding, voice: Voice): string {
   const text = (SENTENCES[id] as (figures: unknown, voice: Voice) => string)(figures, voice);
-  return toVoice(of === undefined ? text : `${of}: ${text}`, voice);
+  return toVoice(of === undefined ? text : `${sentence(of)}: ${text}`, voice);
 }
 
 /** Findings as lines. */

@@ -1,15 +1,32 @@
 /** What the result says and how its lines are shared out. */
+import type { Grade } from '../../drills/types.js';
 import { HINT_COST } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { wrapText } from '../../text/wrap.js';
-import { judgedRows } from '../../words/judged.js';
+import { widthOf, wrapText } from '../../text/wrap.js';
+import { type JudgedRow, judgedRows } from '../../words/judged.js';
 import { sayAll } from '../../words/tell.js';
 import type { Settings } from '../kit/deps.js';
+import { inAscii } from '../kit/glyphs.js';
 import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
 import { lookOf, voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import type { Page } from '../kit/page.js';
 import type { ResultScreen, State, World } from '../kit/state.js';
+
+/** Columns before the words of a row: the part, the sign of the verdict and its word. */
+export const ROW_HEAD = 14;
+
+/** The rows of value, chroma and hue, the words of each broken to the width of the screen. */
+export function verdictRows(
+  state: State,
+  grade: Grade,
+): (JudgedRow & { readonly lines: readonly string[] })[] {
+  return judgedRows(grade, voiceOf(state.settings)).map((row) => {
+    // Signs written out where the terminal has none take more columns than they do here.
+    const more = widthOf(inAscii(row.text)) - widthOf(row.text);
+    return { ...row, lines: wrapText(row.text, innerColumns(state.size) - ROW_HEAD - more) };
+  });
+}
 
 /** The explanation, with what hints and tries did to the mark. */
 export function resultTexts(screen: ResultScreen, settings: Settings, isColoured = true): string[] {
@@ -56,7 +73,7 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const { grade, drill } = screen.attempt.entry;
   const columns = innerColumns(state.size);
   const body = frameParts(state, notesOf(state).length).body;
-  const verdicts = judgedRows(grade, voiceOf(state.settings)).length;
+  const verdicts = verdictRows(state, grade).flatMap(({ lines }) => lines).length;
   const compared = screen.attempt.compared === undefined ? 0 : 1;
   const gap = isAiry(state.size) ? 1 : 0;
   const wide = isWide(state.size);

@@ -14,7 +14,7 @@ import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn, patchNames } from '../kit/swatch.js';
 import { TextPage } from '../kit/text-page.js';
 import { drillTitle, resultSide } from '../kit/titles.js';
-import { resultLayout, resultPage, resultTexts } from './layout.js';
+import { ROW_HEAD, resultLayout, resultPage, resultTexts, verdictRows } from './layout.js';
 import { planePicture } from './plane-picture.js';
 
 /** Cells of the bar of a mark: fewer where the words beside it need the room. */
@@ -119,11 +119,17 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
         ) : null}
       </Box>
       <Rows
-        lines={judgedRows(grade, voiceOf(state.settings), glyphs.braille ? '→' : '->').map((row): Piece[] => [
-          { text: `${row.part.padEnd(7)}`, role: 'muted' },
-          { text: `${glyphs[row.verdict]} ${row.verdict.padEnd(5)}`, role: row.verdict },
-          { text: row.text },
-        ])}
+        lines={verdictRows(state, grade).flatMap(({ part, verdict, lines }) =>
+          lines.map((text, index): Piece[] =>
+            index > 0
+              ? [{ text: `${' '.repeat(ROW_HEAD)}${text}` }]
+              : [
+                  { text: part.padEnd(7), role: 'muted' },
+                  { text: `${glyphs[verdict]} ${verdict.padEnd(5)}`, role: verdict },
+                  { text },
+                ],
+          ),
+        )}
       />
       {layout.compared > 0 ? (
         <Row pieces={[{ text: cleanText(screen.attempt.compared ?? '', 120), role: 'title' }]} />
