@@ -1,7 +1,7 @@
 /** What is said of a scene sorted into light, middle and dark. */
 import { SAME_VALUE } from '../../judgement/index.js';
 import { listWords } from '../../text/list-words.js';
-import { stepsWords, strengthWords } from '../laid.js';
+import { sentence, stepsWords, strengthWords } from '../laid.js';
 import { shareText, signsText, stepWords, type Voice } from '../voice.js';
 
 export type ValueName = 'light' | 'middle' | 'dark';
@@ -106,7 +106,7 @@ export const SORT_VALUES = {
       const own = areas.filter(({ is }) => is === name).map((area) => area.name);
       return own.length === 0 ? [] : [`${name}: ${own.join(', ')}`];
     });
-    return `Light ends at ${stepWords(dark, voice)}, dark begins at ${stepWords(darker, voice)}. ${each.join('; ')}.`;
+    return `Light ends at ${stepWords(dark, voice)}, dark begins at ${stepWords(darker, voice)}. ${sentence(each.join('; '))}.`;
   },
   'why-plan': (
     { shares, span, least }: { readonly shares: Shares; readonly span: number; readonly least: number },

@@ -11,14 +11,16 @@ const isOnePaint = ({ laid }: ChooseOption): boolean =>
   washesOf(laid).length === 1 &&
   washesOf(laid).every(({ paints, add = {} }) => Object.keys({ ...paints, ...add }).length === 1);
 
-/** The paints of what was picked; of washes of one paint each, all of them side by side; wet and dry where drying decides. */
+/** The paints of what was picked; where that is one paint alone, all the options side by side; wet and dry where drying decides. */
 export function chooseWhy(studio: Studio, drill: ChooseDrill, answer: Answer): Why {
   const named = drill.options.map((option) => ({
     label: option.label ?? laidLabel(studio, option.laid),
     laid: option.laid,
   }));
   if (drill.by === 'dries-most') return dryingFilms(studio, named);
-  if (drill.options.every(isOnePaint)) {
+  const picked = drill.options.find(({ id }) => id === answer['pick']);
+  if (picked === undefined) throw new RangeError('pick is not one of the options');
+  if (isOnePaint(picked)) {
     return {
       films: whyFilms(
         named.map(({ label, laid }) => ({ label, reflectance: seeLaid(studio, laid).reflectance })),
@@ -27,7 +29,5 @@ export function chooseWhy(studio: Studio, drill: ChooseDrill, answer: Answer): W
       swallowed: [],
     };
   }
-  const picked = drill.options.find(({ id }) => id === answer['pick']);
-  if (picked === undefined) throw new RangeError('pick is not one of the options');
   return whyOf(studio, picked.laid);
 }

@@ -8,16 +8,16 @@ import {
   overall,
   pickMark,
   togetherMark,
-  VALUE_BOUNDS,
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid, washesOf } from '../../../washes/index.js';
 import type { SortedArea } from '../../../words/sentences/sort-values.js';
 import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
-import type { Answer, Field, Grade, Kind, Why } from '../../types.js';
+import type { Answer, Field, Grade, Kind } from '../../types.js';
 import { CLASSES, classFits, classOf, sharesOf, spanOf, type ValueClass } from './classes.js';
 import type { Area, SortAsk, SortValuesDrill } from './schema.js';
+import { sortWhy } from './why.js';
 
 const areaField = (index: number): string => `area-${index + 1}`;
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
@@ -168,31 +168,6 @@ function toldOf(
   ];
 }
 
-/** The areas from the lightest to the darkest, and where light, middle and dark begin. */
-function why(studio: Studio, drill: SortValuesDrill, answer: Answer): Why {
-  requireComplete(fields(drill), answer);
-  const seen = drill.areas
-    .map(({ name, laid }) => ({ name, ...seeLaid(studio, laid) }))
-    .sort((a, b) => a.colour.step - b.colour.step);
-  return {
-    films: [],
-    patches: seen.map(({ name, reflectance }) => ({ label: name, reflectance })),
-    told: [
-      tell('why-sorted', {
-        bounds: VALUE_BOUNDS,
-        areas: seen.map(({ name, colour }) => ({ name, is: classOf(colour.step) })),
-      }),
-      tell('sort-squint', {}),
-      tell('why-plan', {
-        shares: sharesOf(studio, drill.areas),
-        span: spanOf(studio, drill.areas),
-        least: LEAST_SPAN,
-      }),
-    ],
-    swallowed: [],
-  };
-}
-
 function best(studio: Studio, drill: SortValuesDrill): Answer {
   const steps = drill.areas.map(({ laid }) => seeLaid(studio, laid).colour.step);
   const shares = sharesOf(studio, drill.areas);
@@ -251,5 +226,8 @@ export const sortValuesKind = (studio: Studio): Kind<SortValuesDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),
-  why: (drill, answer) => why(studio, drill, answer),
+  why: (drill, answer) => {
+    requireComplete(fields(drill), answer);
+    return sortWhy(studio, drill);
+  },
 });
