@@ -119,6 +119,7 @@ describe('mudlark drills check --sheet', () => {
     expect(page).toMatch(/^<!doctype html>/);
     expect(page).toContain('quay-test');
     expect(page).toContain('picture harbour-roofs');
+    expect(page.match(/<svg [^>]*aria-label="Roofs above the harbour(, in grey)?"/g)).toHaveLength(2);
     writeFileSync(file, 'mine');
     const second = check(folder, '--sheet', file);
     expect([second.code, second.out]).toEqual([1, '']);
@@ -129,6 +130,14 @@ describe('mudlark drills check --sheet', () => {
     expect(third.code).toBe(0);
     expect(JSON.parse(third.out)).toMatchObject({ written: ['replaced: sheet.html'] });
     expect(readFileSync(file, 'utf8')).toBe(page);
+  });
+
+  it('refuses a drill set in a picture that there is not', () => {
+    const run = check(folderOf(DRILLS.replace('harbour-roofs', 'harbour-rofs')));
+    expect([run.code, run.out]).toEqual([1, '']);
+    expect(run.err).toMatch(
+      /a\.yaml:9: drills\.0\.picture: no picture is called "harbour-rofs"\. Did you mean harbour-roofs/,
+    );
   });
 
   it('never writes over a drill file that it reads', () => {
