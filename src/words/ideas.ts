@@ -96,8 +96,7 @@ const LIST: readonly Idea[] = [
   {
     id: 'wrong-partner',
     did: 'took a partner that does not cancel the colour',
-    instead:
-      'Ask which paint swallows what is still left over, and trust the mixture more than the wheel’s picture.',
+    instead: 'Ask which paint swallows what is left over; the wheel only hints at it.',
     or: {
       black: 'A black takes value down with the colour: go across the wheel instead.',
     },

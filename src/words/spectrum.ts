@@ -37,9 +37,12 @@ export function runsWhere(holds: (band: number) => boolean): Run[] {
   return runs;
 }
 
-function partOf(nm: number): string {
-  return (PARTS.find(({ toNm }) => nm < toNm) ?? PARTS[PARTS.length - 1])?.name ?? '';
-}
+const partAt = (nm: number): number => PARTS.findIndex(({ toNm }) => nm < toNm);
+const partOf = (nm: number): string => PARTS[partAt(nm)]?.name ?? '';
+
+/** Named parts of the spectrum that a run reaches over at most, and still tells a colour. */
+const MOST_PARTS = 3;
+const isOfOneColour = ({ fromNm, toNm }: Run): boolean => partAt(toNm) - partAt(fromNm) < MOST_PARTS;
 
 /** "violet to green". */
 export function runWords({ fromNm, toNm }: Run): string {
@@ -126,7 +129,7 @@ export function comingBack(film: Spectrum): Run[] {
   const { hue } = readColour(film);
   for (const share of [0.7, 0.5]) {
     const runs = sentBack(film, share).filter(isWide);
-    if (shareIn(runs, counts) > MOST_OF_IT) continue;
+    if (shareIn(runs, counts) > MOST_OF_IT || !runs.every(isOfOneColour)) continue;
     const alone = film.map((light, band) => (isIn(runs, WAVELENGTHS_NM[band] as number) ? light : 0));
     if (runs.length > 0 && Math.abs(hueDifference(readColour(alone).hue, hue)) <= SAME_HUE_DEG) return runs;
   }

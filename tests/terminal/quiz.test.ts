@@ -46,7 +46,7 @@ describe('quiz sit in a terminal', () => {
 
     const again = sit('ann  LEE');
     await again.shows('1 of 3 answered');
-    await again.type(ENTER, /2 of 3 +○ open/);
+    await again.type(ENTER, /2 of 3 +○ not answered/);
     await again.type(ENTER, /3 of 3/);
     await again.type(ENTER, 'press f to hand in');
     await again.type('f', 'Nothing can be changed afterwards');

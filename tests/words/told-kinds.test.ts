@@ -7,8 +7,6 @@ import { kindOf } from '../studio.js';
 import { answersOf, drillsOf, faultsIn, VOICES } from './answers.js';
 
 const KINDS = ['drying', 'diagnosis', 'shade-chroma', 'shadow-values', 'sort-values', 'worked'] as const;
-/** Their goal lines are still ready-made words. */
-const READY_GOALS: readonly Drill['kind'][] = ['diagnosis', 'worked'];
 
 /** Columns of the result's text on a screen of 80, and the lines that it may take. */
 const COLUMNS = 76;
@@ -69,7 +67,7 @@ describe.each(KINDS)('what a %s drill says', (kind) => {
   test('has goal lines and labels on the learner’s scale', () => {
     const faults = drillsOf(kind).flatMap((drill) =>
       VOICES.flatMap((voice) => {
-        const goals = READY_GOALS.includes(kind) ? [] : sayAll(kindOf(drill).goalLines(drill), voice);
+        const goals = sayAll(kindOf(drill).goalLines(drill), voice);
         const labels = answersOf(drill)
           .slice(0, 5)
           .map((answer) => kindOf(drill).label(drill, answer, voice));

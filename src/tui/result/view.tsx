@@ -62,7 +62,7 @@ function Spoken({ screen }: { readonly screen: ResultScreen }): React.JSX.Elemen
   const { entry } = screen.attempt;
   const scale = state.settings.valueScale;
   const lines = [
-    `${entry.mark} of 100, ${entry.grade.verdict}. You laid: ${cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer), 200)}.`,
+    `${entry.mark} of 100, ${entry.grade.verdict}. You laid: ${cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer, voiceOf(state.settings)), 200)}.`,
     ...judgedRows(entry.grade, voiceOf(state.settings)).map((row) => `${rowLine(row)}.`),
     ...(screen.attempt.compared === undefined ? [] : [screen.attempt.compared]),
     ...entry.grade.swatches.map(
@@ -86,7 +86,10 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
   const { grade } = entry;
   const columns = innerColumns(state.size);
   const layout = resultLayout(state, world, screen);
-  const label = cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer), 120);
+  const label = cleanText(
+    world.kindOf(entry.drill).label(entry.drill, entry.answer, voiceOf(state.settings)),
+    120,
+  );
   const each = Math.min(22, Math.floor((layout.swatchColumns + 1) / Math.max(1, grade.swatches.length)) - 1);
   const { names, nameRows } = patchNames(grade.swatches, {
     columns: each,

@@ -38,7 +38,7 @@ function proofText(proof: Proof, voice: Voice): string {
     case 'way':
       return `between ${proof.names[0]} and ${proof.names[1]} no less than ${shareText(proof.kept, voice)} of the chroma is left`;
     case 'third':
-      return `between ${proof.names[0]} and ${proof.names[1]} the hue goes up to ${proof.turnDeg.toFixed(0)}° from both, and chroma no lower than ${proof.least.toFixed(0)}`;
+      return `between ${proof.names[0]} and ${proof.names[1]} the hue turns ${proof.turnDeg.toFixed(0)}° from both and chroma falls to ${proof.least.toFixed(0)}`;
     case 'shade':
       return `${proof.name} has chroma ${proof.chroma.toFixed(0)}, a plain shade would have ${proof.line.toFixed(0)}`;
     case 'drying':

@@ -118,6 +118,7 @@ function grade(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Grade {
   return {
     mark,
     verdict: overall(mark),
+    aim: 'shade',
     ...(worst?.shade === undefined
       ? {}
       : {
