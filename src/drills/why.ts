@@ -1,4 +1,6 @@
 /** What lies behind laid paint: the films that made it, the part of the light that all its paints swallow, and what that does. */
+import { readColour } from '../colour/reading.js';
+import { type CriterionId, NEUTRAL_CHROMA, RELATION, WHITE_STEP } from '../judgement/index.js';
 import { type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
 import type { Studio } from '../paints/index.js';
 import {
@@ -12,8 +14,10 @@ import {
   strengthOf,
 } from '../washes/index.js';
 import { namesOf, sentence } from '../words/laid.js';
-import { comingBack, type Run, swallowedByAll } from '../words/spectrum.js';
-import { tell } from '../words/tell.js';
+import { coveringOf } from '../words/reasons.js';
+import type { ComparedFilm, Taken } from '../words/sentences/why.js';
+import { lightOf, type Run, swallowedBy } from '../words/spectrum.js';
+import { type Finding, tell } from '../words/tell.js';
 import type { ResultSwatch, Why } from './types.js';
 
 /** Two films are drawn as one where their curves are nowhere further apart, 0-1. */
@@ -53,70 +57,113 @@ export function liftedBy(before: Spectrum, after: Spectrum): Lift {
   return { low: at(bands[0]), high: at(bands.at(-1)) };
 }
 
+/** The paints of one film, in the order they lie there. */
+const paintsOf = ({ loads }: Seen): (readonly [id: string, name: string])[] => [
+  ...new Map(loads.flat().map(({ pigment }) => [pigment.id, pigment.name])),
+];
+
+const strengthAsAll = ({ loads }: Seen): number => Math.min(1, strengthOf(loads.flat()));
+
 /** Paints of one film, each alone and as strong as the whole. */
-export function paintsAlone(studio: Studio, { loads }: Seen): ResultSwatch[] {
-  const all = loads.flat();
-  const strength = Math.min(1, strengthOf(all));
-  return [...new Map(all.map(({ pigment }) => [pigment.id, pigment.name]))].map(([id, name]) => ({
+function paintsAlone(studio: Studio, seen: Seen): ResultSwatch[] {
+  return paintsOf(seen).map(([id, name]) => ({
     label: `${name} alone`,
-    reflectance: seeAlone(studio, id, strength).reflectance,
+    reflectance: seeAlone(studio, id, strengthAsAll(seen)).reflectance,
   }));
 }
 
-/** What the paints of one film all swallow. */
-export const sharedBy = (studio: Studio, films: readonly ResultSwatch[]): Run[] =>
-  films.length < 2
-    ? []
-    : swallowedByAll(
-        films.map(({ reflectance }) => reflectance),
-        studio.paper.reflectance,
-      );
+/** What a film takes. @param as the film by which a black, a white and a colour are told apart */
+function takenBy(studio: Studio, name: string, film: Spectrum, as: Spectrum = film): Taken {
+  const { chroma, step } = readColour(as);
+  const is = chroma >= NEUTRAL_CHROMA ? 'colour' : step < WHITE_STEP ? 'white' : 'black';
+  return { name, is, swallows: is === 'colour' ? swallowedBy(film, studio.paper.reflectance) : [] };
+}
+
+/** What each paint of a mixture does to the light; undefined for one paint. @param of whose mixture it is, where there are several */
+export function mixtureFinding(studio: Studio, seen: Seen, of?: string): Finding | undefined {
+  const paints = paintsOf(seen).map(([id, name]) =>
+    takenBy(
+      studio,
+      name,
+      seeAlone(studio, id, strengthAsAll(seen)).reflectance,
+      seeAlone(studio, id, RELATION.strength).reflectance,
+    ),
+  );
+  if (paints.length < 2) return undefined;
+  return { ...tell('why-mixture', { paints }), ...(of === undefined ? {} : { of }) };
+}
+
+/** The criteria that go by how much light comes back, and those that go by how far a curve rises. */
+const BY: Readonly<Partial<Record<CriterionId, 'value' | 'chroma'>>> = {
+  darkest: 'value',
+  lightest: 'value',
+  'most-chroma': 'chroma',
+  greyest: 'chroma',
+  'keeps-colour': 'chroma',
+};
+
+/** What of films side by side decided, the best first. */
+export function comparedFinding(
+  studio: Studio,
+  by: CriterionId,
+  films: readonly { readonly label: string; readonly seen: Seen }[],
+): Finding {
+  const compared = films.map(({ label, seen }): ComparedFilm => {
+    const light = [...seen.reflectance].filter((_, band) => isSeen(band));
+    return {
+      ...takenBy(studio, label, seen.reflectance),
+      all: seen.colour.xyz.y / 100,
+      ends: [Math.min(...light), Math.max(...light)],
+    };
+  });
+  return tell('why-films', { by: BY[by] ?? 'hue', films: compared });
+}
 
 function puddleWhy(studio: Studio, seen: Seen): Why {
   const paints = paintsAlone(studio, seen);
-  if (paints.length < 2) {
+  const finding = mixtureFinding(studio, seen);
+  if (finding === undefined) {
     return {
       films: [{ label: paints[0]?.label ?? 'the wash', reflectance: seen.reflectance }],
       told: [tell('why-one-paint', {})],
       swallowed: [],
     };
   }
-  const swallowed = sharedBy(studio, paints);
   return {
     films: whyFilms([...paints, { label: 'the mixture', reflectance: seen.reflectance }]),
-    told: [
-      tell('why-mixture', {
-        paints: paints.length,
-        swallowed,
-        left: comingBack(seen.reflectance),
-        chroma: seen.colour.chroma,
-      }),
-    ],
-    swallowed,
+    told: [finding],
+    swallowed: sharedIn(studio, seen),
   };
 }
 
-/** Light that an upper film adds of its own, share 0-1, from which it covers rather than filters. */
-const COVERS = 0.01;
+/** What the paints of one film all swallow. */
+export function sharedIn(studio: Studio, seen: Seen): readonly Run[] {
+  const films = paintsAlone(studio, seen).map(({ reflectance }) => reflectance);
+  return films.length < 2 ? [] : lightOf(films, seen.reflectance, studio.paper.reflectance).both;
+}
 
 function glazeWhy(studio: Studio, laid: Layered): Why {
   const top = laid.layers.at(-1) as Layered['layers'][number];
-  const below = seeLaid(studio, { layers: laid.layers.slice(0, -1) }).reflectance;
-  const above = seeLaid(studio, top);
+  const under = laid.layers.slice(0, -1);
+  const below = seeLaid(studio, { layers: under }).reflectance;
+  const above = seeLaid(studio, top).reflectance;
   const both = seeLaid(studio, laid).reflectance;
-  const over = both.reduce(
-    (most, band, at) => (isSeen(at) ? Math.max(most, band - (below[at] ?? 0)) : most),
-    0,
-  );
-  const swallowed = swallowedByAll([below, above.reflectance], studio.paper.reflectance);
+  const name = namesOf(studio, top);
+  const lies = under.length > 1 ? 'what lies below' : namesOf(studio, under[0] as typeof top);
   return {
     films: whyFilms([
-      { label: laid.layers.length > 2 ? 'the films below' : 'the film below', reflectance: below },
-      { label: `${namesOf(studio, top)} alone`, reflectance: above.reflectance },
+      { label: under.length > 1 ? 'the films below' : 'the film below', reflectance: below },
+      { label: `${name} alone`, reflectance: above },
       { label: 'one over the other', reflectance: both },
     ]),
-    told: [tell('why-glaze', { covers: over > COVERS, swallowed })],
-    swallowed,
+    told: [
+      tell('why-glaze', {
+        ...coveringOf(studio, laid),
+        upper: takenBy(studio, name, above),
+        below: takenBy(studio, lies === name ? `the ${name} below` : lies, below),
+      }),
+    ],
+    swallowed: lightOf([below, above], both, studio.paper.reflectance).both,
   };
 }
 

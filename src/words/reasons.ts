@@ -20,7 +20,8 @@ import {
   washLoads,
 } from '../washes/index.js';
 import { asShown, namesOf } from './laid.js';
-import { comingBack, isNearlyAll, sentBack, swallowedByAll, without } from './spectrum.js';
+import type { Covering } from './sentences/mixture.js';
+import { lightOf } from './spectrum.js';
 import { type Finding, tell } from './tell.js';
 
 /** Degrees from both paints at which a mixture has a hue of its own. */
@@ -53,24 +54,21 @@ export function pairReason(
   const reflectance = puddleReflectance(mixed, paper);
   const mixture = readColour(reflectance);
   const mean = (1 - share) * a.chroma + share * b.chroma;
-  const isGrey = mixture.chroma < NEUTRAL_CHROMA;
-  const shared = swallowedByAll(films, paper.reflectance);
-  const back = isGrey ? [] : comingBack(reflectance);
-  const made = madeOf(mixture);
+  const made = mixture.chroma < NEUTRAL_CHROMA ? hueName(mixture.hue) : madeOf(mixture);
   const asTheyLie = [one, other].map((loads) => readColour(puddleReflectance(loads, paper)));
-  const isOwn = [a, b, ...asTheyLie].every(
-    (side) => madeOf(side) !== made && Math.abs(hueDifference(side.hue, mixture.hue)) >= OWN_HUE_DEG,
-  );
   return tell('pair', {
     names,
     kind,
     share,
     left: mean > 0 ? mixture.chroma / mean : 1,
+    before: asTheyLie[0]?.chroma ?? 0,
+    alone: [a.chroma, b.chroma],
     chroma: mixture.chroma,
-    made: !isGrey && isOwn ? made : undefined,
-    both: isGrey ? shared : without(shared, sentBack(reflectance, 0.5)),
-    isNearlyAll: isNearlyAll(shared),
-    back,
+    made,
+    isOwn: [a, b, ...asTheyLie].every(
+      (side) => madeOf(side) !== made && Math.abs(hueDifference(side.hue, mixture.hue)) >= OWN_HUE_DEG,
+    ),
+    light: lightOf(films, reflectance, paper.reflectance),
   });
 }
 
@@ -106,17 +104,43 @@ function upperFilm(studio: Studio, laid: Layered): { readonly overBlack: number;
   return { overBlack: alone.step, share: (alone.xyz.y - surface) / Math.max(0.1, all) };
 }
 
-function layersReason(studio: Studio, laid: Layered): Finding {
-  const { layers } = laid;
-  const below = seeLaid(studio, { layers: layers.slice(0, -1) }).colour;
-  const all = seeLaid(studio, laid).colour;
+/**
+ * A film covers where it shows over black, as a painter tries it over a line of ink, and sends back so much of what comes
+ * back from the passage; where it lightens it covers in part at least. Our bounds: the opaque paints of the usual box show
+ * over black at step 8 or lighter when laid thick.
+ */
+const COVERS = { overBlack: 8, fromAbove: 0.5 } as const;
+const COVERS_IN_PART = { overBlack: 8.2, fromAbove: 0.25 } as const;
+
+/** How the upper film of a passage treats what lies below, and its share of the light that comes back, 0-1. */
+export function coveringOf(
+  studio: Studio,
+  laid: Layered,
+): { readonly does: Covering; readonly share: number } {
   const { overBlack, share } = upperFilm(studio, laid);
+  const is = (bounds: typeof COVERS | typeof COVERS_IN_PART): boolean =>
+    overBlack <= bounds.overBlack && share >= bounds.fromAbove;
+  const does = is(COVERS)
+    ? 'covers'
+    : darkened(studio, laid) <= -0.05 || is(COVERS_IN_PART)
+      ? 'in-part'
+      : 'filters';
+  return { does, share: Math.min(1, share) };
+}
+
+const belowOf = (studio: Studio, { layers }: Layered): ColourReading =>
+  seeLaid(studio, { layers: layers.slice(0, -1) }).colour;
+
+/** Steps that the upper film darkened, as they are shown. */
+const darkened = (studio: Studio, laid: Layered): number =>
+  asShown(seeLaid(studio, laid).colour.step) - asShown(belowOf(studio, laid).step);
+
+function layersReason(studio: Studio, laid: Layered): Finding {
   return tell('layer', {
-    paint: namesOf(studio, layers.at(-1) as Wash),
-    overBlack,
-    fromAbove: share,
-    darker: asShown(all.step) - asShown(below.step),
-    chroma: all.chroma - below.chroma,
+    paint: namesOf(studio, laid.layers.at(-1) as Wash),
+    does: coveringOf(studio, laid).does,
+    darker: darkened(studio, laid),
+    chroma: seeLaid(studio, laid).colour.chroma - belowOf(studio, laid).chroma,
   });
 }
 

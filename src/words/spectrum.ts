@@ -1,8 +1,10 @@
 /** Which part of the light paints swallow or leave. */
 
+import { type HueName, hueName } from '../colour/hue.js';
 import { hueDifference } from '../colour/lab.js';
 import { readColour } from '../colour/reading.js';
 import { reflectanceToXyz } from '../colour/xyz.js';
+import { NEUTRAL_CHROMA } from '../judgement/index.js';
 import { GRID, type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
 import { listWords } from '../text/list-words.js';
 
@@ -38,17 +40,32 @@ export function runsWhere(holds: (band: number) => boolean): Run[] {
 }
 
 const partAt = (nm: number): number => PARTS.findIndex(({ toNm }) => nm < toNm);
-const partOf = (nm: number): string => PARTS[partAt(nm)]?.name ?? '';
 
 /** Named parts of the spectrum that a run reaches over at most, and still tells a colour. */
 const MOST_PARTS = 3;
 const isOfOneColour = ({ fromNm, toNm }: Run): boolean => partAt(toNm) - partAt(fromNm) < MOST_PARTS;
 
-/** "violet to green". */
-export function runWords({ fromNm, toNm }: Run): string {
-  const first = partOf(fromNm);
-  const last = partOf(toNm);
-  return first === last ? first : `${first} to ${last}`;
+/** Parts of the light that a paint of a hue is known for: it is never told to swallow them (common practice, no source). */
+const KNOWN_FOR: Readonly<Record<HueName, readonly string[]>> = {
+  red: ['orange', 'red'],
+  'red orange': ['orange', 'red'],
+  orange: ['orange', 'red'],
+  'yellow orange': ['yellow', 'orange'],
+  yellow: ['green', 'yellow'],
+  'yellow green': ['green', 'yellow'],
+  green: ['green'],
+  'blue green': ['blue', 'green'],
+  blue: ['blue'],
+  'violet blue': ['violet', 'blue'],
+  violet: ['violet', 'blue'],
+  purple: ['violet', 'blue', 'red'],
+  magenta: ['violet', 'red'],
+};
+
+/** The parts that a film is known for; none for a grey. */
+function knownFor(film: Spectrum): readonly string[] {
+  const { chroma, hue } = readColour(film);
+  return chroma < NEUTRAL_CHROMA ? [] : KNOWN_FOR[hueName(hue)];
 }
 
 const isIn = (runs: readonly Run[], nm: number): boolean =>
@@ -85,7 +102,7 @@ const mostOf = (film: Spectrum): number => Math.max(...film.filter((_, band) => 
  * Parts of the visible light that every one of the films swallows: takes at least half of, compared with the paper and with
  * what it sends back most of. A blue, however deep, does not swallow blue.
  */
-export function swallowedByAll(films: readonly Spectrum[], paper: Spectrum): Run[] {
+function swallowedByAll(films: readonly Spectrum[], paper: Spectrum): Run[] {
   const bounds = films.map((film) => 0.5 * mostOf(film));
   return runsWhere(
     (band) =>
@@ -99,13 +116,28 @@ export function swallowedByAll(films: readonly Spectrum[], paper: Spectrum): Run
 }
 
 /** Parts of which a film sends back at least that share of what it sends back most of. */
-export function sentBack(film: Spectrum, share: number): Run[] {
+function sentBack(film: Spectrum, share: number): Run[] {
   const most = mostOf(film);
   return runsWhere((band) => counts(band) && (film[band] as number) >= share * most);
 }
 
+/**
+ * What of runs may be named: the bands in parts of which the runs hold more than half, as the eye weighs them. Of two runs
+ * that share no band no part is ever named twice.
+ */
+function nameable(runs: readonly Run[], barred: readonly string[] = []): Run[] {
+  const held = PARTS.map(({ name }, part) => {
+    const isOf = (band: number): boolean => partAt(WAVELENGTHS_NM[band] as number) === part;
+    return !barred.includes(name) && shareIn(runs, (band) => isOf(band) && counts(band)) > 0.5;
+  });
+  return runsWhere((band) => {
+    const nm = WAVELENGTHS_NM[band] as number;
+    return isIn(runs, nm) && held[partAt(nm)] === true;
+  }).filter(isWide);
+}
+
 /** True where runs cover so much of the visible light that naming its parts would say nothing. */
-export function isNearlyAll(runs: readonly Run[]): boolean {
+function isNearlyAll(runs: readonly Run[]): boolean {
   return shareIn(runs, isSeen) >= 0.8;
 }
 
@@ -125,11 +157,13 @@ const SAME_HUE_DEG = 45;
  * The parts of the light that make the colour of a film: those it sends back most of, among the bands that the eye makes
  * something of, where their light alone has the film's own hue; empty where no such parts tell it.
  */
-export function comingBack(film: Spectrum): Run[] {
+function comingBack(film: Spectrum): Run[] {
   const { hue } = readColour(film);
   for (const share of [0.7, 0.5]) {
-    const runs = sentBack(film, share).filter(isWide);
+    const runs = nameable(sentBack(film, share));
     if (shareIn(runs, counts) > MOST_OF_IT || !runs.every(isOfOneColour)) continue;
+    const isItsOwn = KNOWN_FOR[hueName(hue)].some((name) => namesIn(runs).includes(name));
+    if (!isItsOwn) continue;
     const alone = film.map((light, band) => (isIn(runs, WAVELENGTHS_NM[band] as number) ? light : 0));
     if (runs.length > 0 && Math.abs(hueDifference(readColour(alone).hue, hue)) <= SAME_HUE_DEG) return runs;
   }
@@ -146,7 +180,62 @@ export function without(runs: readonly Run[], others: readonly Run[]): Run[] {
 
 const isWide = ({ fromNm, toNm }: Run): boolean => toNm - fromNm >= 20;
 
-/** Joins runs into words: "violet to green and red"; short runs are left out. */
+/** What paints do to the light together: the one answer for the line, for what lies behind it and for the curves. */
+export interface Light {
+  /** Parts that every film swallows, without those that any of them or the mixture is known for. */
+  readonly both: readonly Run[];
+  /** The films swallow so much that its parts are not worth naming. */
+  readonly isNearlyAll: boolean;
+  /** Parts that make the mixture's colour; empty for a grey, or where no part tells it. They share none with `both`. */
+  readonly back: readonly Run[];
+}
+
+/** @param films each paint or wash alone, as strong as the mixture */
+export function lightOf(films: readonly Spectrum[], mixture: Spectrum, paper: Spectrum): Light {
+  const swallowed = swallowedByAll(films, paper);
+  const isGrey = readColour(mixture).chroma < NEUTRAL_CHROMA;
+  const kept = isGrey ? [] : sentBack(mixture, 0.5);
+  return {
+    both: nameable(without(swallowed, kept), [...films, mixture].flatMap(knownFor)),
+    isNearlyAll: isNearlyAll(swallowed),
+    back: isGrey ? [] : comingBack(mixture),
+  };
+}
+
+/** Parts that one film swallows, without those it is known for. */
+export const swallowedBy = (film: Spectrum, paper: Spectrum): Run[] =>
+  nameable(swallowedByAll([film], paper), knownFor(film));
+
+/** Joins runs into words: "violet to green and red"; short runs are left out, neighbours become one. */
 export function runsWords(runs: readonly Run[]): string {
-  return listWords(runs.filter(isWide).map(runWords));
+  return listWords(groups(runs).map(({ words }) => words));
+}
+
+/** The same with their bounds: "violet to green (400 to 550 nm)". */
+export function runsWithNm(runs: readonly Run[]): string {
+  return listWords(groups(runs).map(({ words, fromNm, toNm }) => `${words} (${fromNm} to ${toNm} nm)`));
+}
+
+/** "violet to green comes back", "blue and red come back". */
+export const comesBack = (runs: readonly Run[]): string =>
+  `${runsWords(runs)} ${groups(runs).length > 1 ? 'come' : 'comes'} back`;
+
+/** Names of the parts that runs reach into. */
+const namesIn = (runs: readonly Run[]): string[] =>
+  PARTS.filter((_, part) =>
+    runs.some(({ fromNm, toNm }) => partAt(fromNm) <= part && part <= partAt(toNm)),
+  ).map(({ name }) => name);
+
+/** Runs whose named parts touch, as one. */
+function groups(runs: readonly Run[]): (Run & { readonly words: string })[] {
+  const joined: { fromNm: number; toNm: number }[] = [];
+  for (const run of runs.filter(isWide)) {
+    const last = joined.at(-1);
+    if (last !== undefined && partAt(run.fromNm) - partAt(last.toNm) <= 1) last.toNm = run.toNm;
+    else joined.push({ ...run });
+  }
+  return joined.map(({ fromNm, toNm }) => {
+    const [first, last] = [fromNm, toNm].map((nm) => PARTS[partAt(nm)]?.name ?? '');
+    return { fromNm, toNm, words: first === last ? `${first}` : `${first} to ${last}` };
+  });
 }

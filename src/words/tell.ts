@@ -56,10 +56,15 @@ export function tell<Id extends keyof Sentences>(id: Id, figures: FiguresOf<Id>)
   return { id, figures } as Finding;
 }
 
+/** Paints that begin with a name of a place or a person keep their capital letter. */
+const PROPER = /^(Prussian|Chinese|Venetian|Naples|Hooker’?'?s)\b/;
+const afterColon = (text: string): string =>
+  PROPER.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
+
 /** The finding as one line. */
 export function sayFinding({ id, figures, of }: Finding, voice: Voice): string {
   const text = (SENTENCES[id] as (figures: unknown, voice: Voice) => string)(figures, voice);
-  return toVoice(of === undefined ? text : `${sentence(of)}: ${text}`, voice);
+  return toVoice(of === undefined ? text : `${sentence(of)}: ${afterColon(text)}`, voice);
 }
 
 /** Findings as lines. */

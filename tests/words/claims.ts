@@ -6,7 +6,7 @@ import { colourInWords } from '../../src/colour/words.js';
 import { reflectanceToXyz } from '../../src/colour/xyz.js';
 import { WAVELENGTHS_NM } from '../../src/optics/index.js';
 import { type Laid, type Load, puddleReflectance, seeLaid, strengthOf } from '../../src/washes/index.js';
-import type { Run } from '../../src/words/spectrum.js';
+import { type Run, runsWords } from '../../src/words/spectrum.js';
 import { type Finding, sayFinding } from '../../src/words/tell.js';
 import { WRITTEN } from '../../src/words/voice.js';
 import { STUDIO } from '../studio.js';
@@ -79,20 +79,35 @@ function pairClaims(finding: Finding & { id: 'pair' }, { one, other }: Sides, cl
   const left = chroma / ((1 - share) * a.colour.chroma + share * b.colour.chroma);
 
   claim(Math.abs(figures.left - left) < 1e-9, `${figures.left} left told, ${left} is`);
-  if (/colour is kept|leaves the colour|most of the colour/.test(text))
-    claim(left >= 0.85, `kept, but ${left.toFixed(2)} is left`);
-  const told = /(\d+) % of the chroma between them is left/.exec(text)?.[1];
-  claim((told === undefined) === left >= 0.85, `${left.toFixed(2)} is left: ${text}`);
-  if (told !== undefined)
-    claim(Math.abs(Number(told) - 100 * left) <= 0.5 + 1e-6, `${told} % told, ${left.toFixed(3)} left`);
-  if (/this little of it/.test(text)) claim(share <= 0.5, `little, but ${share.toFixed(2)} of the film`);
+  const before = readColour(puddleReflectance(one, STUDIO.paper)).chroma;
+  const still = before > 0 ? chroma / before : 1;
+  // The lesser of the two losses: against both alone, and against the first as it lay there.
+  const rest = Math.max(left, still);
+  const bounds: readonly (readonly [RegExp, boolean])[] = [
+    [/the colour is kept/, left >= 0.85 && still >= 0.85],
+    [/falls only because/, left >= 0.85 && b.colour.chroma < a.colour.chroma],
+    [/neither takes the other’s colour/, left >= 0.85],
+    [/So little .* cannot take much|has taken over/, left >= 0.85],
+    [/both are dull by themselves/, Math.max(a.colour.chroma, b.colour.chroma) < 20],
+    [/duller than either/, chroma < Math.min(a.colour.chroma, b.colour.chroma)],
+    [/duller than (?!either).* would be alone/, chroma < Math.max(a.colour.chroma, b.colour.chroma)],
+    [/a little of the colour goes/, rest >= 0.7 && rest < 0.85],
+    [/about half of the colour goes/, rest >= 0.35 && rest < 0.7],
+    [/most of the colour goes/, rest < 0.35],
+  ];
+  const made = bounds.filter(([words]) => words.test(text));
+  claim(made.length === 1, `${made.length} claims of colour: ${text}`);
+  for (const [words, holds] of made)
+    claim(holds, `${words} of ${left.toFixed(2)}, ${still.toFixed(2)}: ${text}`);
+  claim(!/across the wheel/.test(text) || chroma < 20, `across at C* ${chroma.toFixed(1)}`);
+  if (/So little/.test(text)) claim(share <= 0.5, `little, but ${share.toFixed(2)} of the film`);
   if (/has taken over/.test(text)) claim(share > 0.5, `taken over at ${share.toFixed(2)} of the film`);
   // Only a mixture that is nearly grey was cancelled; beside a clear green nothing of the kind is said.
   if (/each swallows what the other sends back/.test(text))
     claim(chroma < 20 && left < 0.5, `cancelled, but C* ${chroma.toFixed(1)}`);
 
   const named = / make an? (?:greyed )?([a-z ]+) between them/.exec(text)?.[1];
-  if (named !== undefined && figures.made !== undefined) {
+  if (named !== undefined) {
     const is = /brown|olive/.test(figures.made) ? figures.made : hueName(hue);
     claim(named === is, `${named} made, ${is} is`);
     if (/brown|olive/.test(figures.made))
@@ -105,7 +120,7 @@ function pairClaims(finding: Finding & { id: 'pair' }, { one, other }: Sides, cl
 
   for (const band of WAVELENGTHS_NM.keys()) {
     const nm = WAVELENGTHS_NM[band] as number;
-    if (!inRuns(figures.both, nm)) continue;
+    if (!inRuns(figures.light.both, nm)) continue;
     for (const side of [a, b]) {
       claim(
         at(side.light, band) < 0.5 * at(STUDIO.paper.reflectance, band),
@@ -116,12 +131,30 @@ function pairClaims(finding: Finding & { id: 'pair' }, { one, other }: Sides, cl
     if (chroma >= 12 && SEEN[band])
       claim(at(light, band) < 0.52 * mostSeen(light), `${nm} nm is swallowed and comes back`);
   }
-  const back = /Mostly (.*) comes back/.exec(text)?.[1];
+  // No part of the light by its name both goes and comes back, and none goes that one of them is known for.
+  const parts = (words: string): Set<string> => {
+    const order = ['violet', 'blue', 'green', 'yellow', 'orange', 'red'];
+    return new Set(
+      words.split(/, | and /).flatMap((run) => {
+        const [from = '', to = from] = run.split(' to ');
+        return order.slice(order.indexOf(from), order.indexOf(to) + 1);
+      }),
+    );
+  };
+  const gone = parts(runsWords(figures.light.both));
+  for (const part of parts(runsWords(figures.light.back)))
+    claim(!gone.has(part), `${part} goes and comes back: ${text}`);
+  for (const side of [a, b])
+    if (side.colour.chroma >= 12)
+      for (const part of hueName(side.colour.hue).split(' '))
+        claim(!gone.has(part), `a ${hueName(side.colour.hue)} swallows ${part}: ${text}`);
+
+  const back = /Mostly (.*) comes? back/.exec(text)?.[1];
   if (back !== undefined) {
     claim(chroma >= 12, `a part comes back, but C* ${chroma.toFixed(1)}`);
     claim(HOLDS[hueName(hue)]?.test(back) === true, `${back} comes back of a ${hueName(hue)}`);
     const masked = light.map((value, band) =>
-      inRuns(figures.back, WAVELENGTHS_NM[band] as number) ? value : 0,
+      inRuns(figures.light.back, WAVELENGTHS_NM[band] as number) ? value : 0,
     );
     const turned = Math.abs(hueDifference(readColour(masked).hue, hue));
     claim(turned <= 45, `${back} comes back, ${turned.toFixed(0)}° from the ${hueName(hue)}`);
@@ -181,10 +214,15 @@ export function laidFaults(finding: Finding, laid: Laid): string[] {
     const below = seeLaid(STUDIO, { layers: laid.layers.slice(0, -1) }).colour;
     const moved = shown(step) - shown(below.step);
     const by = chroma - below.chroma;
-    claim(/: darker and/.test(text) === moved >= 0.05, `moved by ${moved.toFixed(1)}`);
-    claim(/: lighter and/.test(text) === moved <= -0.05, `moved by ${moved.toFixed(1)}`);
-    claim(/and stronger/.test(text) === by >= 2, `C* moved by ${by.toFixed(1)}`);
-    claim(/and duller/.test(text) === by <= -2, `C* moved by ${by.toFixed(1)}`);
+    claim(/: (a little )?darker and/.test(text) === moved >= 0.05, `moved by ${moved.toFixed(1)}`);
+    claim(/: (a little )?lighter and/.test(text) === moved <= -0.05, `moved by ${moved.toFixed(1)}`);
+    claim(
+      /: a little/.test(text) === (Math.abs(moved) >= 0.05 && Math.abs(moved) < 0.5),
+      `moved by ${moved}`,
+    );
+    claim(/and (a little )?stronger/.test(text) === by >= 2, `C* moved by ${by.toFixed(1)}`);
+    claim(/and (a little )?duller/.test(text) === by <= -2, `C* moved by ${by.toFixed(1)}`);
+    claim(/and a little/.test(text) === (Math.abs(by) >= 2 && Math.abs(by) < 6), `C* moved by ${by}`);
     // A clear film can only take light away.
     if (/filters/.test(text)) claim(moved > -0.05, `a filter that lightens by ${moved.toFixed(1)}`);
   } else if ('strokes' in laid) {
@@ -207,11 +245,11 @@ export function laidFaults(finding: Finding, laid: Laid): string[] {
       `${lighter} lighter`,
     );
     claim(
-      /stronger in colour/.test(text) === chroma - stirred.chroma >= 2,
+      /stronger in colour|less grey/.test(text) === chroma - stirred.chroma >= 2,
       `C* ${(chroma - stirred.chroma).toFixed(1)}`,
     );
     claim(
-      /weaker in colour/.test(text) === chroma - stirred.chroma <= -2,
+      /weaker in colour|more grey/.test(text) === chroma - stirred.chroma <= -2,
       `C* ${(chroma - stirred.chroma).toFixed(1)}`,
     );
   }

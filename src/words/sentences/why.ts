@@ -1,91 +1,85 @@
 /** What the curves of a "why" show, in words. */
-import { NEUTRAL_CHROMA } from '../../judgement/index.js';
 import { listWords } from '../../text/list-words.js';
-import { type Run, runsWords, without } from '../spectrum.js';
+import { sentence } from '../laid.js';
+import { type Run, runsWithNm } from '../spectrum.js';
 import { shareText, signsText, type Voice } from '../voice.js';
+import type { Covering } from './mixture.js';
 
-/** What comes back from a mixture, its own parts of the light or all of it alike, after what was said; nothing where no part tells it. */
-export function withBack(said: string, join: string, left: readonly Run[], isGrey: boolean): string {
-  if (isGrey) return `${said}${join}what comes back is spread so wide that it looks grey.`;
-  const words = runsWords(left);
-  return words === '' ? `${said}.` : `${said}${join}mostly ${words} comes back.`;
+/** What one paint or film does to the light by itself. */
+export interface Taken {
+  readonly name: string;
+  /** A black or a grey takes all parts alike, a white none; a colour the parts in `swallows`. */
+  readonly is: 'black' | 'white' | 'colour';
+  readonly swallows: readonly Run[];
 }
+
+/** "ultramarine blue swallows green to red (500 to 700 nm)". */
+function takenWords({ name, is, swallows }: Taken): string {
+  if (is === 'black') return `${name} lowers the whole curve`;
+  if (is === 'white') return `${name} sends all parts back`;
+  return swallows.length === 0
+    ? `${name}, so thin, takes less than half of any part`
+    : `${name} swallows ${runsWithNm(swallows)}`;
+}
+
+/** One film among several that are compared. */
+export interface ComparedFilm extends Taken {
+  /** Share of all light that the eye gets back, 0-1: what value goes by. */
+  readonly all: number;
+  /** The lowest and the highest point of the curve, 0-1. */
+  readonly ends: readonly [number, number];
+}
+
+const lowShare = (share: number, voice: Voice): string =>
+  // Of little light a tenth of a per cent counts.
+  share < 0.1 ? signsText(`${(100 * share).toFixed(1)} %`, voice) : shareText(share, voice);
 
 export const WHY = {
   'why-one-paint': (): string =>
     'One paint alone: more water lifts the whole curve, more paint lowers it where it already swallows.',
-  'why-mixture': ({
-    paints,
-    swallowed,
-    left,
-    chroma,
-  }: {
-    readonly paints: number;
-    readonly swallowed: readonly Run[];
-    readonly left: readonly Run[];
-    readonly chroma: number;
-  }): string => {
-    const all = paints === 2 ? 'both paints' : 'all the paints';
-    const isGrey = chroma < NEUTRAL_CHROMA;
-    const shared = runsWords(isGrey ? swallowed : without(swallowed, left));
-    return shared === ''
-      ? withBack(
-          `No wide part of the light is swallowed by ${all}: what one takes another sends back`,
-          ', and ',
-          left,
-          isGrey,
-        )
-      : withBack(
-          `Under the curves: ${shared} is swallowed by ${all}. There the mixture goes dark`,
-          ', and ',
-          left,
-          isGrey,
-        );
-  },
-  'why-glaze': ({
-    covers,
-    swallowed,
-  }: {
-    readonly covers: boolean;
-    readonly swallowed: readonly Run[];
-  }): string => {
-    const shared = runsWords(swallowed);
-    const both = shared === '' ? '' : ` Both films swallow ${shared}.`;
-    return covers
-      ? `The upper film covers: it sends back light of its own, and there the two lie above the curve of what is below.${both}`
-      : `The upper film filters: light goes through it twice, and nowhere do the two lie above the curve of what is below.${both}`;
-  },
+  'why-mixture': ({ paints }: { readonly paints: readonly Taken[] }): string =>
+    `Alone and as strong, ${paints.map(takenWords).join('; ')}.`,
+  /** @param figures `share`: what the upper film sends back by itself, of all the light that comes back, 0-1 */
+  'why-glaze': (
+    {
+      does,
+      share,
+      upper,
+      below,
+    }: { readonly does: Covering; readonly share: number; readonly upper: Taken; readonly below: Taken },
+    voice: Voice,
+  ): string =>
+    does === 'filters'
+      ? `Light goes through the upper film twice, down and back: ${takenWords(upper)}; ${takenWords(below)}.`
+      : `Of the light that comes back about ${shareText(share, voice)} never reached what lies below: ${upper.name} sends it back by itself.`,
   'why-strokes': (
     { strokes }: { readonly strokes: readonly { readonly name: string; readonly share: number }[] },
     voice: Voice,
   ): string =>
-    `The eye takes the mean, each by the paper it covers: ${listWords(strokes.map(({ name, share }) => `${name} ${shareText(share, voice)}`))}. A mean never falls below the lower curve, as a stirred mixture can.`,
+    `The eye takes the mean, each by the paper it covers: ${listWords(strokes.map(({ name, share }) => `${name} ${shareText(share, voice)}`))}. The same paint stirred lies lower, nearer the lower curve.`,
   'why-dried': (
     { low, high }: { readonly low: readonly [number, number]; readonly high: readonly [number, number] },
     voice: Voice,
   ): string => {
-    // Of little light a tenth of a per cent counts.
-    const text = (share: number): string =>
-      share < 0.1 ? signsText(`${(100 * share).toFixed(1)} %`, voice) : shareText(share, voice);
+    const text = (share: number): string => lowShare(share, voice);
     const part = ([wet, dry]: readonly [number, number]): string =>
       text(wet) === text(dry) ? `it stays ${text(dry)}` : `from ${text(wet)} wet to ${text(dry)} dry`;
     return `How much comes back where the film swallows most: ${part(low)}; where it lets most through: ${part(high)}.`;
   },
   'why-drying-limits': (): string =>
     'Direction and rough size only: paints differ, and while this prediction darkens none, some do dry darker.',
-  'why-films': (): string =>
-    'Where a curve lies low the film swallows that part of the light. The higher it lies, the lighter the colour; the flatter, the greyer.',
-  'why-shared': ({
-    name,
-    swallowed,
-  }: {
-    readonly name: string;
-    readonly swallowed: readonly Run[];
-  }): string => {
-    const shared = runsWords(swallowed);
-    return shared === ''
-      ? `In ${name} no wide part of the light is swallowed by all its paints.`
-      : `In ${name} all its paints swallow ${shared}.`;
+  /** What of the films decided, the best first. */
+  'why-films': (
+    { by, films }: { readonly by: 'value' | 'chroma' | 'hue'; readonly films: readonly ComparedFilm[] },
+    voice: Voice,
+  ): string => {
+    const each = (text: (film: ComparedFilm) => string): string =>
+      films.map((film) => `${film.name} ${text(film)}`).join('; ');
+    if (by === 'value')
+      return `How much of all light comes back: ${each(({ all }) => lowShare(all, voice))}.`;
+    if (by === 'chroma')
+      return `Each curve at its lowest and its highest: ${each(({ ends }) => ends.map((end) => lowShare(end, voice)).join(' and '))}.`;
+    return `${sentence(films.map(takenWords).join('; '))}.`;
   },
   'why-loss': ({
     name,

@@ -1,23 +1,16 @@
 /** What is said of a statement about a solved case: whether it is so, and the figures that decide. */
 import { listWords } from '../../text/list-words.js';
 import { sentence, stepsWords } from '../laid.js';
-import { type Run, runsWords, without } from '../spectrum.js';
 import { shareText, stepText, stepWords, type Voice } from '../voice.js';
-import { withBack } from './why.js';
 
 /** The figures that bear a statement out or refute it. */
 export type Proof =
   | { readonly by: 'steps'; readonly of: readonly { readonly name: string; readonly step: number }[] }
   | { readonly by: 'chromas'; readonly of: readonly { readonly name: string; readonly chroma: number }[] }
   /** The least share of chroma left anywhere on the way from one wash to the other. */
-  | { readonly by: 'way'; readonly names: readonly [string, string]; readonly kept: number }
+  | { readonly by: 'way'; readonly kept: number }
   /** How far the hue goes from both on that way, degrees, and the least chroma on it. */
-  | {
-      readonly by: 'third';
-      readonly names: readonly [string, string];
-      readonly turnDeg: number;
-      readonly least: number;
-    }
+  | { readonly by: 'third'; readonly turnDeg: number; readonly least: number }
   | { readonly by: 'shade'; readonly name: string; readonly chroma: number; readonly line: number }
   | { readonly by: 'drying'; readonly of: readonly { readonly name: string; readonly lost: number }[] }
   | { readonly by: 'share'; readonly names: readonly [string, string]; readonly share: number }
@@ -36,9 +29,11 @@ function proofText(proof: Proof, voice: Voice): string {
         .map(({ name, chroma }, at) => `${name} ${at === 0 ? 'has chroma ' : ''}${chroma.toFixed(0)}`)
         .join(', ');
     case 'way':
-      return `between ${proof.names[0]} and ${proof.names[1]} no less than ${shareText(proof.kept, voice)} of the chroma is left`;
+      return proof.kept >= 0.995
+        ? 'nowhere on the way from one to the other is chroma lost'
+        : `at the greyest point between the two ${shareText(proof.kept, voice)} of the chroma is left`;
     case 'third':
-      return `between ${proof.names[0]} and ${proof.names[1]} the hue turns ${proof.turnDeg.toFixed(0)}° from both and chroma falls to ${proof.least.toFixed(0)}`;
+      return `on the way from one to the other the hue turns ${proof.turnDeg.toFixed(0)}° from both and chroma falls to ${proof.least.toFixed(0)}`;
     case 'shade':
       return `${proof.name} has chroma ${proof.chroma.toFixed(0)}, a plain shade would have ${proof.line.toFixed(0)}`;
     case 'drying':
@@ -68,39 +63,17 @@ export const WORKED = {
     readonly how: string;
   }): string => `${name}: ${laid}, ${how}`,
   'worked-so': ({ statement, proof }: Weighed, voice: Voice): string =>
-    `So it is: ${statement}. ${sentence(proofText(proof, voice))}.`,
+    `True: ${statement}. ${sentence(proofText(proof, voice))}.`,
   'worked-close': ({ statement, proof }: Weighed, voice: Voice): string =>
     `Too close to call, so it counts: ${statement}. ${sentence(proofText(proof, voice))}.`,
   'worked-not-so': ({ statement, proof }: Weighed, voice: Voice): string =>
-    `It is not so that ${statement}. ${sentence(proofText(proof, voice))}.`,
+    `Not so: ${statement}. ${sentence(proofText(proof, voice))}.`,
   /** @param figures `proof` is absent where the same figures have refuted the chosen statement */
   'worked-decides': (
     { statement, proof }: { readonly statement: string; readonly proof?: Proof },
     voice: Voice,
   ): string =>
     `What the case shows: ${statement}.${proof === undefined ? '' : ` ${sentence(proofText(proof, voice))}.`}`,
-  /** What the paints of a mixture in the case do to the light, where it can be said. */
-  'worked-mixture': ({
-    name,
-    swallowed,
-    left,
-    isGrey,
-  }: {
-    readonly name: string;
-    readonly swallowed: readonly Run[];
-    readonly left: readonly Run[];
-    readonly isGrey: boolean;
-  }): string => {
-    const all = runsWords(isGrey ? swallowed : without(swallowed, left));
-    return all === ''
-      ? withBack(
-          `${sentence(name)}: no wide part of the light is swallowed by all its paints`,
-          '; ',
-          left,
-          isGrey,
-        )
-      : withBack(`${sentence(name)}: its paints all swallow ${all}`, '; ', left, isGrey);
-  },
   'why-statement': ({ statement, proof, isSo }: Weighed & { readonly isSo: boolean }, voice: Voice): string =>
-    `${isSo ? 'It is' : 'It is not'} so that ${statement}. ${sentence(proofText(proof, voice))}.`,
+    `${isSo ? 'True' : 'Not so'}: ${statement}. ${sentence(proofText(proof, voice))}.`,
 };

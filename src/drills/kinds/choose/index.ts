@@ -157,5 +157,5 @@ export const chooseKind = (studio: Studio): Kind<ChooseDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => ({ pick: (comparison(studio, drill).rated[0] as Rated).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'pick').label,
-  why: (drill, answer) => chooseWhy(studio, drill, answer),
+  why: (drill, answer) => chooseWhy(studio, drill, answer, comparison(studio, drill).rated),
 });

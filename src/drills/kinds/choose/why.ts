@@ -1,10 +1,10 @@
 /** What lies behind the option that was picked. */
+import type { Rated } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid, washesOf } from '../../../washes/index.js';
 import { laidLabel } from '../../../words/laid.js';
-import { tell } from '../../../words/tell.js';
 import type { Answer, Why } from '../../types.js';
-import { dryingFilms, whyFilms, whyOf } from '../../why.js';
+import { comparedFinding, dryingFilms, whyFilms, whyOf } from '../../why.js';
 import type { ChooseDrill, ChooseOption } from './schema.js';
 
 const isOnePaint = ({ laid }: ChooseOption): boolean =>
@@ -12,7 +12,7 @@ const isOnePaint = ({ laid }: ChooseOption): boolean =>
   washesOf(laid).every(({ paints, add = {} }) => Object.keys({ ...paints, ...add }).length === 1);
 
 /** The paints of what was picked; where that is one paint alone, all the options side by side; wet and dry where drying decides. */
-export function chooseWhy(studio: Studio, drill: ChooseDrill, answer: Answer): Why {
+export function chooseWhy(studio: Studio, drill: ChooseDrill, answer: Answer, rated: readonly Rated[]): Why {
   const named = drill.options.map((option) => ({
     label: option.label ?? laidLabel(studio, option.laid),
     laid: option.laid,
@@ -25,7 +25,7 @@ export function chooseWhy(studio: Studio, drill: ChooseDrill, answer: Answer): W
       films: whyFilms(
         named.map(({ label, laid }) => ({ label, reflectance: seeLaid(studio, laid).reflectance })),
       ),
-      told: [tell('why-films', {})],
+      told: [comparedFinding(studio, drill.by, rated)],
       swallowed: [],
     };
   }

@@ -202,6 +202,6 @@ export const orderKind = (studio: Studio): Kind<OrderDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),
-  why: (drill) => orderWhy(studio, drill),
+  why: (drill) => orderWhy(studio, drill, compared(studio, drill, drill.by).rated),
   faults: (drill) => faults(studio, drill),
 });

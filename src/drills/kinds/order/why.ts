@@ -1,13 +1,13 @@
 /** What lies behind an order. */
+import type { Rated } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import { tell } from '../../../words/tell.js';
 import type { Why } from '../../types.js';
-import { dryingFilms, paintsAlone, sharedBy, whyFilms } from '../../why.js';
+import { comparedFinding, dryingFilms, mixtureFinding, whyFilms } from '../../why.js';
 import type { OrderDrill } from './schema.js';
 
-/** The three films, with what the paints of each swallow together; wet and dry where drying decides. */
-export function orderWhy(studio: Studio, { by, items }: OrderDrill): Why {
+/** The three films, with what each paint of the mixtures swallows; wet and dry where drying decides. @param rated the best first */
+export function orderWhy(studio: Studio, { by, items }: OrderDrill, rated: readonly Rated[]): Why {
   if (by === 'dries-most') {
     return dryingFilms(
       studio,
@@ -18,10 +18,12 @@ export function orderWhy(studio: Studio, { by, items }: OrderDrill): Why {
     label: name,
     reflectance: seeLaid(studio, laid).reflectance,
   }));
-  const mixed = items.flatMap(({ name, laid }) => {
-    if ('layers' in laid || 'strokes' in laid) return [];
-    const paints = paintsAlone(studio, seeLaid(studio, laid));
-    return paints.length < 2 ? [] : [tell('why-shared', { name, swallowed: sharedBy(studio, paints) })];
-  });
-  return { films: whyFilms(films), told: mixed.length > 0 ? mixed : [tell('why-films', {})], swallowed: [] };
+  const mixed = items.flatMap(({ name, laid }) =>
+    'layers' in laid || 'strokes' in laid ? [] : (mixtureFinding(studio, seeLaid(studio, laid), name) ?? []),
+  );
+  return {
+    films: whyFilms(films),
+    told: mixed.length > 0 ? mixed : [comparedFinding(studio, by, rated)],
+    swallowed: [],
+  };
 }

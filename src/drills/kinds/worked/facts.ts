@@ -15,7 +15,6 @@ function between(things: readonly Named[]): Relation {
 }
 const onTheWay = (things: readonly Named[]): Proof => ({
   by: 'way',
-  names: [name(things, 0), name(things, 1)],
   kept: between(things).kept,
 });
 /** Both must be colours: a neutral goes neither around nor across. */
@@ -161,7 +160,7 @@ export const FACTS = {
     unit: 'degree',
     figures: (t) => {
       const { thirdDeg, least } = between(t);
-      return { by: 'third', names: [name(t, 0), name(t, 1)], turnDeg: thirdDeg, least };
+      return { by: 'third', turnDeg: thirdDeg, least };
     },
   },
   ...SHADING_FACTS,

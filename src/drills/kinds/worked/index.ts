@@ -1,14 +1,13 @@
 /** The worked kind: see schema.ts. */
 
-import { NEUTRAL_CHROMA, overall } from '../../../judgement/index.js';
+import { overall } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
 import { laidLabel, laidNote } from '../../../words/laid.js';
-import { comingBack } from '../../../words/spectrum.js';
 import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import type { Answer, Field, Grade, Kind, Why } from '../../types.js';
-import { paintsAlone, sharedBy, whyFilms } from '../../why.js';
+import { mixtureFinding, sharedIn, whyFilms } from '../../why.js';
 import type { WorkedDrill } from './schema.js';
 import { type Weighed, weigh } from './weigh.js';
 
@@ -34,13 +33,13 @@ function bestOf(studio: Studio, drill: WorkedDrill): Weighed {
 
 const weighedFigures = ({ text, proof }: Weighed) => ({ statement: text, proof });
 
-/** The first mixture of a case, what its paints all swallow and what comes back. */
+/** The first mixture of a case, and what each of its paints does to the light. */
 function mixtureIn(studio: Studio, items: WorkedDrill['case']) {
   for (const { name, laid } of items) {
     if ('layers' in laid || 'strokes' in laid) continue;
     const seen = seeLaid(studio, laid);
-    const paints = paintsAlone(studio, seen);
-    if (paints.length > 1) return { name, seen, swallowed: sharedBy(studio, paints) };
+    const finding = mixtureFinding(studio, seen, name);
+    if (finding !== undefined) return { seen, finding };
   }
   return undefined;
 }
@@ -78,32 +77,27 @@ function toldOf(
             ...(JSON.stringify(best.proof) === JSON.stringify(picked.proof) ? {} : { proof: best.proof }),
           }),
         ]),
-    ...(mixture === undefined
-      ? []
-      : [
-          tell('worked-mixture', {
-            name: mixture.name,
-            swallowed: mixture.swallowed,
-            left: comingBack(mixture.seen.reflectance),
-            isGrey: mixture.seen.colour.chroma < NEUTRAL_CHROMA,
-          }),
-        ]),
+    ...(mixture === undefined ? [] : [mixture.finding]),
     ...(idea === undefined ? [] : [tell('advice', { idea })]),
   ];
 }
 
-/** The films of the case, every statement with its figures, and what a mixture's paints swallow together. */
+/** The films of the case, the statements that the result has not told of, and what a mixture's paints swallow together. */
 function why(studio: Studio, drill: WorkedDrill, answer: Answer): Why {
   requireComplete(fields(studio, drill), answer);
   const mixture = mixtureIn(studio, drill.case);
+  const best = bestOf(studio, drill);
+  const others = weigh(studio, drill).filter(({ id }) => id !== best.id && id !== answer['why']);
+  const explains = answer['why'] === best.id ? undefined : explaining(studio, drill, best);
   return {
     films: whyFilms(
       drill.case.map(({ name, laid }) => ({ label: name, reflectance: seeLaid(studio, laid).reflectance })),
     ),
-    told: weigh(studio, drill).map((one) =>
-      tell('why-statement', { ...weighedFigures(one), isSo: one.isTrue }),
-    ),
-    swallowed: mixture?.swallowed ?? [],
+    told: [
+      ...others.map((one) => tell('why-statement', { ...weighedFigures(one), isSo: one.isTrue })),
+      ...(explains === undefined ? [] : [explains.finding]),
+    ],
+    swallowed: mixture === undefined ? [] : sharedIn(studio, mixture.seen),
   };
 }
 

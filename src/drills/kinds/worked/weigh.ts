@@ -26,11 +26,16 @@ function roomOf(unit: Fact['unit'], evidence: Evidence): number {
   return { step: step / 2, chroma: chroma / 2, degree: SEEN_APART.hueDeg / 4, percent: 2 }[unit];
 }
 
+/** Names that take no article: "with crimson", "twice", "red alone". */
+const BARE =
+  /^(the|an?|with|both|equal|once|twice|thin|thick|thicker|stirred)\b(?! \w+ (wash|flag))|\b(alone|first|on top)$/i;
+const withThe = (name: string): string => (BARE.test(name) ? name : `the ${name}`);
+
 function named(studio: Studio, drill: Pick<WorkedDrill, 'case'>, { of }: Statement): Named[] {
   return of.map((id) => {
     const item = drill.case.find((candidate) => candidate.id === id);
     if (item === undefined) throw new RangeError(`the case has nothing called ${id}`);
-    return { studio, name: item.name, seen: seeLaid(studio, item.laid) };
+    return { studio, name: withThe(item.name), seen: seeLaid(studio, item.laid) };
   });
 }
 
