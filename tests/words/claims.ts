@@ -26,7 +26,7 @@ const HOLDS: Readonly<Record<string, RegExp>> = {
   'red orange': /red|orange/,
   orange: /red|orange|yellow/,
   'yellow orange': /orange|yellow|to red/,
-  yellow: /yellow|green to/,
+  yellow: /yellow|green/,
   'yellow green': /green|yellow/,
   green: /green|blue to yellow/,
   'blue green': /green|blue/,
@@ -203,7 +203,12 @@ const shown = (x: number): number => Number(x.toFixed(1));
 
 /** What is wrong with a finding about layers or strokes. */
 export function laidFaults(finding: Finding, laid: Laid): string[] {
-  const { step, chroma, hue } = seeLaid(STUDIO, laid).colour;
+  const {
+    step,
+    chroma,
+    hue,
+    xyz: { y },
+  } = seeLaid(STUDIO, laid).colour;
   const text = sayFinding(finding, WRITTEN);
   const faults: string[] = [];
   const claim: Claim = (holds, what) => {
@@ -238,6 +243,8 @@ export function laidFaults(finding: Finding, laid: Laid): string[] {
         .map(({ pigment, load }) => ({ pigment, load: load * share })),
     );
     const stirred = readColour(puddleReflectance(loads, STUDIO.paper));
+    // What lies behind says that it lies lower stirred.
+    claim(stirred.xyz.y <= y + 0.5, `Y ${stirred.xyz.y.toFixed(1)} stirred, ${y.toFixed(1)} side by side`);
     const lighter = shown(stirred.step) - shown(step);
     const told = /(\d+(?:\.\d)?) steps? lighter/.exec(text)?.[1];
     claim(

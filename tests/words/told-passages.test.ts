@@ -172,7 +172,7 @@ describe('worked cases', () => {
   test('bear a statement out or refute it with the figures of the case', () => {
     const faults = faultsIn('worked', ({ drill, grade }) => {
       const laidOf = (name: string): Laid =>
-        (drill.case.find((item) => item.name === name) as { laid: Laid }).laid;
+        (drill.case.find((item) => item.name === name || `the ${item.name}` === name) as { laid: Laid }).laid;
       const colourOf = (name: string) => seeLaid(STUDIO, laidOf(name)).colour;
       const told = ['worked-so', 'worked-not-so', 'worked-close', 'worked-decides'].flatMap((id) =>
         foundIn<{ proof?: Proof }>(grade, id),

@@ -150,13 +150,29 @@ describe('what is said of the light', () => {
     expect(said).toBeGreaterThan(100);
   });
 
-  test('the paint of strokes, stirred, lies nearer the lower curve', () => {
-    const faults = faultsOf(({ why }) => {
-      if (!why.told.some(({ id }) => id === 'why-strokes')) return [];
-      const mean = why.films.find(({ label }) => label.includes('their mean'));
-      return mean === undefined ? ['no mean'] : [];
-    });
+  test('films compared are told by their own light, and value goes by it', () => {
+    let said = 0;
+    const faults = faultsOf(({ drill, why }) =>
+      why.told.flatMap((finding) => {
+        if (finding.id !== 'why-films' || !('by' in drill)) return [];
+        const text = sayFinding(finding, { scale: 'paper-first', spoken: false });
+        const films = finding.figures.films.map(({ name }) =>
+          why.films.find(({ label }) => label.split(' = ').includes(name)),
+        );
+        if (films.includes(undefined)) return ['a film that is not drawn'];
+        const light = films.map((film) => readColour((film as ResultSwatch).reflectance).xyz.y);
+        if (!/^How much/.test(text)) return [];
+        said += 1;
+        const told = [...text.matchAll(/(\d+(?:\.\d)?) %/g)].map(([, share]) => Number(share));
+        const sorted = light.toSorted((one, other) => (drill.by === 'darkest' ? one - other : other - one));
+        return [
+          ...(told.every((share, at) => Math.abs(share - (light[at] ?? 0)) <= 0.51) ? [] : [text]),
+          ...(light.join() === sorted.join() ? [] : [`not in order: ${text}`]),
+        ];
+      }),
+    );
     expect(faults).toEqual([]);
+    expect(said).toBeGreaterThan(3);
   });
 });
 

@@ -26,9 +26,9 @@ function roomOf(unit: Fact['unit'], evidence: Evidence): number {
   return { step: step / 2, chroma: chroma / 2, degree: SEEN_APART.hueDeg / 4, percent: 2 }[unit];
 }
 
-/** Names that take no article: "with crimson", "twice", "red alone". */
+/** Names that take no article: "with crimson", "twice", "red alone", "sienna first". */
 const BARE =
-  /^(the|an?|with|both|equal|once|twice|thin|thick|thicker|stirred)\b(?! \w+ (wash|flag))|\b(alone|first|on top)$/i;
+  /^(the|an?|with|both|equal|once|twice)\b|^(thin|thick|thicker|stirred)$|\w \b(alone|first|on top)$/i;
 const withThe = (name: string): string => (BARE.test(name) ? name : `the ${name}`);
 
 function named(studio: Studio, drill: Pick<WorkedDrill, 'case'>, { of }: Statement): Named[] {
