@@ -116,7 +116,7 @@ export function comparedFinding(
       ends: [Math.min(...light), Math.max(...light)],
     };
   });
-  return tell('why-films', { by: BY[by] ?? 'hue', films: compared });
+  return tell('why-films', { by: BY[by] ?? 'hue', isGreyFirst: by === 'greyest', films: compared });
 }
 
 function puddleWhy(studio: Studio, seen: Seen): Why {
@@ -149,7 +149,7 @@ function glazeWhy(studio: Studio, laid: Layered): Why {
   const above = seeLaid(studio, top).reflectance;
   const both = seeLaid(studio, laid).reflectance;
   const name = namesOf(studio, top);
-  const lies = under.length > 1 ? 'what lies below' : namesOf(studio, under[0] as typeof top);
+  const lies = under.length > 1 ? 'what has dried' : namesOf(studio, under[0] as typeof top);
   return {
     films: whyFilms([
       { label: under.length > 1 ? 'the films below' : 'the film below', reflectance: below },
@@ -160,7 +160,7 @@ function glazeWhy(studio: Studio, laid: Layered): Why {
       tell('why-glaze', {
         ...coveringOf(studio, laid),
         upper: takenBy(studio, name, above),
-        below: takenBy(studio, lies === name ? `the ${name} below` : lies, below),
+        below: takenBy(studio, lies === name ? 'the same paint' : lies, below),
       }),
     ],
     swallowed: lightOf([below, above], both, studio.paper.reflectance).both,

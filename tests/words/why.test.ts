@@ -150,6 +150,30 @@ describe('what is said of the light', () => {
     expect(said).toBeGreaterThan(100);
   });
 
+  test('a paint that is said to take only some of the light lets some of every part pass', () => {
+    const ends = [400, 430, 490, 560, 590, 630, 660];
+    const faults = faultsOf(({ why }) =>
+      sayAll(why.told, { scale: 'paper-first', spoken: false }).flatMap((text) =>
+        [...text.matchAll(/(?:strong, |; )([^;]+?), so thin, takes only some/g)].flatMap(([, name]) => {
+          const film = why.films.find(({ label }) => label.split(' = ').includes(`${name} alone`));
+          if (film === undefined) return [];
+          return ends.slice(1).flatMap((to, part) => {
+            const inside = bands.filter((band) => {
+              const nm = WAVELENGTHS_NM[band] as number;
+              return nm >= (ends[part] as number) && nm < to;
+            });
+            const back = inside.reduce(
+              (sum, band) => sum + at(film.reflectance, band) / at(STUDIO.paper.reflectance, band),
+              0,
+            );
+            return back / inside.length >= 0.3 ? [] : [`${name}: ${back / inside.length} up to ${to} nm`];
+          });
+        }),
+      ),
+    );
+    expect(faults).toEqual([]);
+  });
+
   test('films compared are told by their own light, and value goes by it', () => {
     let said = 0;
     const faults = faultsOf(({ drill, why }) =>

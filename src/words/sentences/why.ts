@@ -18,7 +18,7 @@ function takenWords({ name, is, swallows }: Taken): string {
   if (is === 'black') return `${name} lowers the whole curve`;
   if (is === 'white') return `${name} sends all parts back`;
   return swallows.length === 0
-    ? `${name}, so thin, takes less than half of any part`
+    ? `${name}, so thin, takes only some of the light`
     : `${name} swallows ${runsWithNm(swallows)}`;
 }
 
@@ -50,7 +50,7 @@ export const WHY = {
     voice: Voice,
   ): string =>
     does === 'filters'
-      ? `Light goes through the upper film twice, down and back: ${takenWords(upper)}; ${takenWords(below)}.`
+      ? `Light goes through the upper film twice, down and back: ${takenWords(upper)}. Below it, ${takenWords(below)}.`
       : `Of the light that comes back about ${shareText(share, voice)} never reached what lies below: ${upper.name} sends it back by itself.`,
   'why-strokes': (
     { strokes }: { readonly strokes: readonly { readonly name: string; readonly share: number }[] },
@@ -70,15 +70,30 @@ export const WHY = {
     'Direction and rough size only: paints differ, and while this prediction darkens none, some do dry darker.',
   /** What of the films decided, the best first. */
   'why-films': (
-    { by, films }: { readonly by: 'value' | 'chroma' | 'hue'; readonly films: readonly ComparedFilm[] },
+    {
+      by,
+      isGreyFirst,
+      films,
+    }: {
+      readonly by: 'value' | 'chroma' | 'hue';
+      readonly isGreyFirst: boolean;
+      readonly films: readonly ComparedFilm[];
+    },
     voice: Voice,
   ): string => {
     const each = (text: (film: ComparedFilm) => string): string =>
       films.map((film) => `${film.name} ${text(film)}`).join('; ');
     if (by === 'value')
       return `How much of all light comes back: ${each(({ all }) => lowShare(all, voice))}.`;
-    if (by === 'chroma')
-      return `Each curve at its lowest and its highest: ${each(({ ends }) => ends.map((end) => lowShare(end, voice)).join(' and '))}.`;
+    if (by === 'chroma') {
+      const apart = films.map(({ ends }) => ends[1] - ends[0]);
+      // Told where these films bear it out.
+      const isSo = apart.every(
+        (span, at) => at === 0 || (isGreyFirst ? span >= (apart[at - 1] ?? 0) : span <= (apart[at - 1] ?? 1)),
+      );
+      const rule = isSo ? ' The further apart, the stronger the colour.' : '';
+      return `Each curve at its lowest and its highest: ${each(({ ends }) => ends.map((end) => lowShare(end, voice)).join(' and '))}.${rule}`;
+    }
     return `${sentence(films.map(takenWords).join('; '))}.`;
   },
   'why-loss': ({
