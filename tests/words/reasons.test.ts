@@ -5,7 +5,8 @@ import { reasonFor } from '../../src/words/reasons.js';
 import { type Finding, sayFinding } from '../../src/words/tell.js';
 import { WRITTEN } from '../../src/words/voice.js';
 import { STUDIO } from '../studio.js';
-import { laidFaults, pairFaults } from './claims.js';
+import { pairFaults } from './claims.js';
+import { laidFaults } from './laid-claims.js';
 
 const BOX = STUDIO.palettes.find(({ id }) => id === 'twelve')?.pigments ?? [];
 const PAINTS = [...BOX, 'chinese-white'];

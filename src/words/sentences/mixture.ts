@@ -166,7 +166,7 @@ export const MIXTURE = {
   neutral: ({ name, isWhite }: { readonly name: string; readonly isWhite: boolean }): string =>
     isWhite
       ? `${sentence(named(name))} sends all parts of the light back alike: it makes a colour paler and chalkier.`
-      : `${sentence(named(name))} swallows all parts of the light alike: it lowers the whole curve, and the colour goes with the value.`,
+      : `${sentence(named(name))} swallows all parts of the light alike: the colour goes with the value.`,
   'same-paint': ({ name, isStronger }: { readonly name: string; readonly isStronger: boolean }): string =>
     `${sentence(name)} is the wash itself: it only gets ${isStronger ? 'stronger' : 'weaker, with so much water'}.`,
   'share-grew': ({ name }: { readonly name: string }): string =>
