@@ -1,0 +1,99 @@
+/** The one change that would have mended an answer most: tried on what the drill leaves open, never guessed. */
+import { COHESION_COST, GOOD_MARK } from '../../../judgement/index.js';
+import type { Studio } from '../../../paints/index.js';
+import type { BetterBy, Change } from '../../../words/sentences/advice.js';
+import type { Choice } from './choice.js';
+import { highest, type Rated, type Verdicts, withPaint } from './idea.js';
+import type { MixDrill } from './schema.js';
+import { seatOf } from './seat.js';
+import { isNewPaint, type Outcome } from './solve.js';
+
+/** Steps and C* by which a paint has to differ by itself to be told as darker or brighter. */
+const APART = { step: 0.5, chroma: 6 } as const;
+
+/** Parts that were missed, and which way. */
+interface Missed {
+  readonly tooLight: boolean;
+  readonly tooDark: boolean;
+  readonly tooDull: boolean;
+  readonly tooBright: boolean;
+}
+
+function paintChange(
+  studio: Studio,
+  drill: MixDrill,
+  from: string,
+  to: string,
+  missed: Missed,
+): { readonly what: 'paint' } & Pick<Change & { readonly what: 'paint' }, 'place' | 'itself'> {
+  const [mine, better] = [seatOf(studio, drill.start, from).alone, seatOf(studio, drill.start, to)];
+  const step = better.alone.step - mine.step;
+  const chroma = better.alone.chroma - mine.chroma;
+  const ways: [boolean, BetterBy][] = [
+    [missed.tooLight && step >= APART.step, 'darker'],
+    [missed.tooDark && step <= -APART.step, 'lighter'],
+    [missed.tooDull && chroma >= APART.chroma, 'brighter'],
+    [missed.tooBright && chroma <= -APART.chroma, 'duller'],
+  ];
+  const { place } = better;
+  const itself = place === 'own' ? undefined : ways.find(([is]) => is)?.[1];
+  return { what: 'paint', place, ...(itself === undefined ? {} : { itself }) };
+}
+
+/** What turns the one choice into the other. */
+function between(studio: Studio, drill: MixDrill, from: Choice, to: Choice, missed: Missed) {
+  if (to.second !== from.second) return paintChange(studio, drill, from.second, to.second, missed);
+  if (to.how.way !== from.how.way) return { what: 'way', to: to.how.way } as const;
+  const water = to.thin === from.thin ? undefined : to.thin > from.thin ? 'more' : 'less';
+  if (to.how.id === from.how.id) return { what: 'water', water: water ?? 'more' } as const;
+  return {
+    what: 'amount',
+    way: to.how.way,
+    by: to.how.amount / from.how.amount,
+    strengthBy: (to.how.strength || 1) / (from.how.strength || 1),
+    water,
+  } as const;
+}
+
+/**
+ * The nearest change that makes the answer good: amount, water, both, way, paint in this order; where none does, the one
+ * that raises the mark most. Undefined where nothing open raises it.
+ */
+export function bestChange(
+  studio: Studio,
+  drill: MixDrill,
+  { choice, seen: { colour } }: Outcome,
+  mark: number,
+  asked: { readonly verdicts: Verdicts; readonly chroma: readonly [number, number] },
+): Change | undefined {
+  const { second, how, thin } = choice;
+  const own = withPaint(studio, drill, second);
+  const others = drill.tray.filter((id) => id !== second).flatMap((id) => withPaint(studio, drill, id));
+  const isWay = (one: Rated): boolean => one.choice.how.way === how.way;
+  const sets = [
+    own.filter((one) => isWay(one) && one.choice.thin === thin),
+    own.filter((one) => one.choice.how.id === how.id),
+    own.filter(isWay),
+    own,
+    others,
+  ]
+    .map(highest)
+    .filter((one) => one !== undefined)
+    .filter((one) => one.mark > mark);
+  const needed = (one: Rated): number =>
+    GOOD_MARK - (isNewPaint(drill, one.choice.second) ? COHESION_COST : 0);
+  const best = sets.find((one) => one.mark >= needed(one)) ?? highest(sets);
+  if (best === undefined) return undefined;
+  const { verdicts, chroma } = asked;
+  const missed: Missed = {
+    tooLight: verdicts.value !== 'good' && colour.step < drill.goal.value[0],
+    tooDark: verdicts.value !== 'good' && colour.step > drill.goal.value[1],
+    tooDull: verdicts.chroma !== 'good' && colour.chroma < chroma[0],
+    tooBright: verdicts.chroma !== 'good' && colour.chroma > chroma[1],
+  };
+  return {
+    ...between(studio, drill, choice, best.choice, missed),
+    isEnough: best.mark >= needed(best),
+    isGiven: drill.tray.length === 1,
+  };
+}
