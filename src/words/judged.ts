@@ -106,7 +106,7 @@ function chromaText(chroma: ChromaResult, aim: Aim | undefined): string {
   const isOpen = !Number.isFinite(chroma.asked[1]) || chroma.asked[1] >= 120;
   if (aim === 'shade' && !isOpen) return `${chromaMoved(chroma, '')}: ${shadeText(chroma)}`;
   // "Over" says by itself that it rose.
-  const rise = chroma.tooCloseToCall ? '' : ', more colour than before';
+  const rise = chroma.tooCloseToCall ? '' : ', more colour';
   return `${chromaMoved(chroma, rise)}, ${isOpen ? richText(chroma) : bandedText(chroma)}`;
 }
 
@@ -130,7 +130,7 @@ function hueText({ before, after, asked, turned, verdict }: HueResult, { chroma,
       : `${asked.within.toFixed(0)}° is allowed`;
   const isGood = verdict === 'good';
   if (chroma !== undefined && chroma.after < NEUTRAL_CHROMA && aim !== 'lean')
-    return isGood ? 'nearly grey: no hue to speak of' : `nearly grey, yet ${by} from what was asked; ${past}`;
+    return `nearly grey: ${isGood ? 'no hue to speak of' : 'the hue asked is gone'}`;
   const name = hueName(after);
   const start = chroma !== undefined && chroma.before < NEUTRAL_CHROMA ? 'grey' : hueName(before);
   const is = aim === 'lean' ? `leans to ${name}` : start === name ? name : `${start} → ${name}`;

@@ -40,7 +40,7 @@ describe('of washes', () => {
         return (
           Math.abs(step - one.block.step) < 1e-9 &&
           isNamed(one) &&
-          Math.abs(step - one.block.wanted) <= 0.5 === !isClose
+          Math.abs(step - one.block.wanted) <= one.finding.figures.within === !isClose
         );
       }),
     ).toEqual([]);
@@ -53,8 +53,10 @@ describe('of washes', () => {
             text,
           )?.[0] ?? '';
         return (
-          Math.abs(step - one.block.wanted) > 0.5 &&
-          part.includes(`${one.block.name} ${step.toFixed(1)} for ${one.block.wanted.toFixed(1)}`)
+          Math.abs(step - one.block.wanted) > (one.block.asked[1] - one.block.asked[0]) / 2 &&
+          part.includes(
+            `${one.block.name} ${step.toFixed(1)} for ${one.block.asked.map((edge) => edge.toFixed(1)).join(' to ')}`,
+          )
         );
       }),
     ).toEqual([]);

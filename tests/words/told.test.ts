@@ -151,11 +151,11 @@ describe('of a mixture', () => {
     };
     /** The words of the advice, read as a painter would: how much of it lies between these. */
     const BY: readonly [RegExp, number, number][] = [
-      [/double it/, 1.2, 3],
+      [/double it/i, 1.2, 3],
       [/four times as much/, 3.01, 5.9],
       [/far more of it/, 6, 1e9],
-      [/halve it/, 0.4, 0.9],
-      [/take a quarter of it/, 0.201, 0.39],
+      [/halve it/i, 0.4, 0.9],
+      [/take a quarter of it/i, 0.201, 0.39],
       [/far less of it/, 0, 0.2],
     ];
     expect(
@@ -166,21 +166,21 @@ describe('of a mixture', () => {
         const water = /(more|less) water/.exec(text)?.[1];
         const by = BY.find(([words]) => words.test(text));
         const isOfIt = ({ choice: { second, how, thin } }: { readonly choice: Choice }): boolean => {
-          if (/another paint/.test(text)) return second !== mine.second;
+          if (/another paint|no other paint/i.test(text)) return second !== mine.second;
           if (second !== mine.second) return false;
-          if (/change the way/.test(text)) return how.way !== mine.how.way;
+          if (/change the way/i.test(text)) return how.way !== mine.how.way;
           const isWet =
-            water === undefined
-              ? thin === mine.thin
-              : water === 'more'
-                ? thin > mine.thin
-                : thin < mine.thin;
+            water === undefined ? thin === mine.thin : water === 'more' ? thin > mine.thin : thin < mine.thin;
           const ratio = how.amount / mine.how.amount;
           if (by !== undefined) return isWet && ratio >= by[1] && ratio <= by[2];
-          if (/glaze it/.test(text)) return /stronger/.test(text) ? ratio > 1 : ratio < 1;
-          return /lay .*strokes/.test(text) ? how.id !== mine.how.id : isWet && how.id === mine.how.id;
+          if (/glaze it/i.test(text)) return /stronger/.test(text) ? ratio > 1 : ratio < 1;
+          return /lay .*strokes/i.test(text) ? how.id !== mine.how.id : isWet && how.id === mine.how.id;
         };
-        const best = Math.max(...marked(mix).filter(isOfIt).map(({ mark }) => mark));
+        const best = Math.max(
+          ...marked(mix)
+            .filter(isOfIt)
+            .map(({ mark }) => mark),
+        );
         return best > grade.mark && (/^Nearer/.test(text) || best >= 77);
       }),
     ).toEqual([]);

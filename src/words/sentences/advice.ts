@@ -1,4 +1,5 @@
 /** What to try next: the one change that would have mended an answer, or the lesson of the mistaken idea that it showed. */
+import type { HueName } from '../../colour/hue.js';
 import { listWords } from '../../text/list-words.js';
 import type { Way } from '../../washes/index.js';
 import { IDEAS } from '../ideas.js';
@@ -21,12 +22,21 @@ interface AmountChange {
   readonly water?: 'more' | 'less' | undefined;
 }
 
+/** Another paint. */
+export interface PaintChange {
+  readonly what: 'paint';
+  readonly place: BetterPlace;
+  readonly itself?: BetterBy | undefined;
+  /** Its own hue, beside a wash that has none to be near or across from. */
+  readonly hue?: HueName | undefined;
+}
+
 /** One change that is open and raises the mark. */
 export type Change = (
   | AmountChange
   | { readonly what: 'water'; readonly water: 'more' | 'less' }
   | { readonly what: 'way'; readonly to: Way }
-  | { readonly what: 'paint'; readonly place: BetterPlace; readonly itself?: BetterBy | undefined }
+  | PaintChange
 ) & {
   /** The answer is good after it. */
   readonly isEnough: boolean;
@@ -59,10 +69,10 @@ const TO_WAY: Readonly<Record<Way, string>> = {
 };
 
 const FROM_PLACE: Readonly<Record<BetterPlace, string>> = {
-  own: 'what the wash is made of',
+  own: 'more of what the wash is made of',
   white: 'a white',
   black: 'a black or a grey',
-  free: 'one',
+  free: 'one of another hue',
   around: 'a neighbour of the colour',
   across: 'one from across the wheel',
   between: 'one from part of the way round the wheel',
@@ -75,8 +85,13 @@ function changeWords(change: Change): string {
   if (change.what === 'water')
     return `${change.isGiven ? 'keep the amount' : 'keep the paint and its amount'}: ${change.water} water`;
   if (change.what === 'way') return `keep the paint, change the way: ${TO_WAY[change.to]}`;
-  const itself = change.itself === undefined ? '' : `, itself ${change.itself} than yours`;
-  return `take another paint: ${FROM_PLACE[change.place]}${itself}`;
+  const itself =
+    change.itself === undefined
+      ? ''
+      : `, ${change.hue === undefined ? 'itself ' : ''}${change.itself} than yours`;
+  if (change.place === 'own') return `bring no other paint: ${FROM_PLACE.own}`;
+  const from = change.hue === undefined ? FROM_PLACE[change.place] : `one that is ${change.hue} by itself`;
+  return `take another paint: ${from}${itself}`;
 }
 
 export const ADVICE = {

@@ -1,15 +1,21 @@
 /** The one change that would have mended an answer most: tried on what the drill leaves open, never guessed. */
+import { hueName } from '../../../colour/hue.js';
 import { COHESION_COST, GOOD_MARK } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
-import type { BetterBy, Change } from '../../../words/sentences/advice.js';
-import type { Choice } from './choice.js';
+import type { BetterBy, Change, PaintChange } from '../../../words/sentences/advice.js';
+import type { Choice, How } from './choice.js';
 import { highest, type Rated, type Verdicts, withPaint } from './idea.js';
 import type { MixDrill } from './schema.js';
 import { seatOf } from './seat.js';
-import { isNewPaint, type Outcome } from './solve.js';
+import { isNewPaint, type Outcome, solved } from './solve.js';
 
 /** Steps and C* by which a paint has to differ by itself to be told as darker or brighter. */
 const APART = { step: 0.5, chroma: 6 } as const;
+
+/** How far an amount is from another, in doublings: of equally good ones the nearest is advised. */
+const awayFrom = (how: How, { choice }: Rated): number =>
+  Math.abs(Math.log2(choice.how.amount / how.amount)) +
+  Math.abs(Math.log2((choice.how.strength || 1) / (how.strength || 1)));
 
 /** Parts that were missed, and which way. */
 interface Missed {
@@ -19,13 +25,7 @@ interface Missed {
   readonly tooBright: boolean;
 }
 
-function paintChange(
-  studio: Studio,
-  drill: MixDrill,
-  from: string,
-  to: string,
-  missed: Missed,
-): { readonly what: 'paint' } & Pick<Change & { readonly what: 'paint' }, 'place' | 'itself'> {
+function paintChange(studio: Studio, drill: MixDrill, from: string, to: string, missed: Missed): PaintChange {
   const [mine, better] = [seatOf(studio, drill.start, from).alone, seatOf(studio, drill.start, to)];
   const step = better.alone.step - mine.step;
   const chroma = better.alone.chroma - mine.chroma;
@@ -37,7 +37,13 @@ function paintChange(
   ];
   const { place } = better;
   const itself = place === 'own' ? undefined : ways.find(([is]) => is)?.[1];
-  return { what: 'paint', place, ...(itself === undefined ? {} : { itself }) };
+  const hue = place === 'free' ? hueName(better.alone.hue) : undefined;
+  return {
+    what: 'paint',
+    place,
+    ...(itself === undefined ? {} : { itself }),
+    ...(hue === undefined ? {} : { hue }),
+  };
 }
 
 /** What turns the one choice into the other. */
@@ -68,7 +74,12 @@ export function bestChange(
 ): Change | undefined {
   const { second, how, thin } = choice;
   const own = withPaint(studio, drill, second);
-  const others = drill.tray.filter((id) => id !== second).flatMap((id) => withPaint(studio, drill, id));
+  const { best: top } = solved(studio, drill);
+  // The same better paint as is told, where it is another.
+  const others =
+    top.choice.second === second
+      ? drill.tray.filter((id) => id !== second).flatMap((id) => withPaint(studio, drill, id))
+      : [top];
   const isWay = (one: Rated): boolean => one.choice.how.way === how.way;
   const sets = [
     own.filter((one) => isWay(one) && one.choice.thin === thin),
@@ -77,12 +88,17 @@ export function bestChange(
     own,
     others,
   ]
-    .map(highest)
+    .map((set) => highest(set.toSorted((a, b) => awayFrom(how, a) - awayFrom(how, b))))
     .filter((one) => one !== undefined)
     .filter((one) => one.mark > mark);
   const needed = (one: Rated): number =>
     GOOD_MARK - (isNewPaint(drill, one.choice.second) ? COHESION_COST : 0);
-  const best = sets.find((one) => one.mark >= needed(one)) ?? highest(sets);
+  const isOne =
+    top.choice.second === second &&
+    (top.choice.how.way !== how.way || top.choice.how.id === how.id || top.choice.thin === thin);
+  // What is told as better, where one change leads to it: no other way is advised beside it.
+  const best =
+    isOne && top.mark > mark ? top : (sets.find((one) => one.mark >= needed(one)) ?? highest(sets));
   if (best === undefined) return undefined;
   const { verdicts, chroma } = asked;
   const missed: Missed = {

@@ -96,8 +96,7 @@ function paintIdea(
   if (verdicts.chroma !== 'good') {
     return place === 'around' || place === 'own' ? 'stayed-near' : 'wrong-partner';
   }
-  if (verdicts.hue !== 'good')
-    return hueIdea(drill);
+  if (verdicts.hue !== 'good') return hueIdea(drill);
   if (colour.step > drill.goal.value[1]) return 'too-dark';
   return isTooPale(studio, drill, choice.second) ? 'paint-too-pale' : 'too-light';
 }

@@ -115,10 +115,7 @@ export function mixTold(studio: Studio, graded: Graded): Finding[] {
   // Where the colour itself failed, the reason why is worth more than what the new paint cost.
   const [reasonRank, apartRank] = change === undefined ? [2, 1] : [1, 2];
   return fitted([
-    [
-      0,
-      tell('mix-now', { label: fullLabel(studio, drill, choice), colour: colourInWords(seen.colour.lab) }),
-    ],
+    [0, tell('mix-now', { label: fullLabel(studio, drill, choice), colour: colourInWords(seen.colour.lab) })],
     [reasonRank, mixReason(studio, drill, outcome)],
     [apartRank, apart(studio, graded)],
     [0, better(studio, graded)],
