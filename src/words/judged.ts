@@ -32,7 +32,9 @@ export interface JudgedRow {
 function closeText(gap: number, isUnder: boolean, band: string, digits: 0 | 1): string {
   const by = gap.toFixed(digits);
   if (Number(by) === 0) return `at the edge of ${band}`;
-  return `${by} ${isUnder ? 'under' : 'over'} ${band}: within the error, it counts`;
+  // A band that names its end is long: the row has to stay one line.
+  const why = band.length > 12 ? '' : 'within the error, ';
+  return `${by} ${isUnder ? 'under' : 'over'} ${band}: ${why}it counts`;
 }
 
 /** Steps by which a value may move and still be told as held. */
@@ -124,23 +126,24 @@ const SAME_HUE_DEG = 5;
 /** From the start's hue where that had to stay, else from the hue asked: "orange → red, 31° round; 25° is allowed". */
 function hueText({ before, after, asked, turned, verdict }: HueResult, { chroma, aim }: Judged): string {
   const by = `${turned.toFixed(0)}°`;
-  const past =
-    turned < asked.within + 1
-      ? `just past the ${asked.within.toFixed(0)}° allowed`
-      : `${asked.within.toFixed(0)}° is allowed`;
+  const within = `${asked.within.toFixed(0)}°`;
+  const isPast = turned < asked.within + 1;
   const isGood = verdict === 'good';
   if (chroma !== undefined && chroma.after < NEUTRAL_CHROMA && aim !== 'lean')
     return `nearly grey: ${isGood ? 'no hue to speak of' : 'the hue asked is gone'}`;
   const name = hueName(after);
   const start = chroma !== undefined && chroma.before < NEUTRAL_CHROMA ? 'grey' : hueName(before);
-  const is = aim === 'lean' ? `leans to ${name}` : start === name ? name : `${start} → ${name}`;
   if (aim === 'lean' || Math.abs(hueDifference(before, asked.near)) >= 0.5) {
+    const is = aim === 'lean' ? `leans to ${name}` : name;
     if (isGood) return `${is}, ${by === '0°' ? 'as asked' : `${by} from what was asked`}`;
-    return `${is}, ${by} from what was asked; ${past}`;
+    return isPast
+      ? `${is}, just over ${within} from what was asked`
+      : `${is}, ${by} from what was asked; ${within} allowed`;
   }
+  const is = start === name ? name : `${start} → ${name}`;
   if (isGood && turned < SAME_HUE_DEG && start === name) return `${is}, held`;
   const way = start === name ? `towards ${hueBeyond(before, after)}` : 'round';
-  return `${is}, ${by} ${way}; ${isGood ? `${asked.within.toFixed(0)}° is allowed` : past}`;
+  return `${is}, ${by} ${way}; ${!isGood && isPast ? `just past the ${within} allowed` : `${within} is allowed`}`;
 }
 
 /** One row for each part that was judged. */

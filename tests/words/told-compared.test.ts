@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Laid, seeLaid, seeWet, waterStrength } from '../../src/washes/index.js';
 import { sayFinding } from '../../src/words/tell.js';
-import { WRITTEN } from '../../src/words/voice.js';
+import { bandText, WRITTEN } from '../../src/words/voice.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { broken, found, type Graded, shippedGrades } from './shipped.js';
 
@@ -54,9 +54,7 @@ describe('of washes', () => {
           )?.[0] ?? '';
         return (
           Math.abs(step - one.block.wanted) > (one.block.asked[1] - one.block.asked[0]) / 2 &&
-          part.includes(
-            `${one.block.name} ${step.toFixed(1)} for ${one.block.asked.map((edge) => edge.toFixed(1)).join(' to ')}`,
-          )
+          part.includes(`${one.block.name} ${step.toFixed(1)} for ${bandText(one.block.asked, WRITTEN)}`)
         );
       }),
     ).toEqual([]);

@@ -114,11 +114,17 @@ export function mixTold(studio: Studio, graded: Graded): Finding[] {
   const { choice, seen } = outcome;
   // Where the colour itself failed, the reason why is worth more than what the new paint cost.
   const [reasonRank, apartRank] = change === undefined ? [2, 1] : [1, 2];
-  return fitted([
-    [0, tell('mix-now', { label: fullLabel(studio, drill, choice), colour: colourInWords(seen.colour.lab) })],
-    [reasonRank, mixReason(studio, drill, outcome)],
-    [apartRank, apart(studio, graded)],
-    [0, better(studio, graded)],
-    [0, advice(graded)],
-  ]);
+  const reason = mixReason(studio, drill, outcome);
+  const told = (label: string): Finding[] =>
+    fitted([
+      [0, tell('mix-now', { label, colour: colourInWords(seen.colour.lab) })],
+      [reasonRank, reason],
+      [apartRank, apart(studio, graded)],
+      [0, better(studio, graded)],
+      [0, advice(graded)],
+    ]);
+  const full = told(fullLabel(studio, drill, choice));
+  // Where the amount in full leaves the reason no room, the touch says it.
+  const isWhole = reason === undefined || full.includes(reason);
+  return isWhole ? full : told(choiceLabel(studio, drill, choice));
 }
