@@ -13,6 +13,8 @@ export interface Family {
   readonly skill: string;
   /** The question, where a drill does not word its own. */
   readonly ask: string;
+  /** That is only what it is for: what is open is asked after it (see ask.ts). */
+  readonly isLead?: true;
   /** Families easily taken for this one; practice mixes them, because telling them apart is the skill. */
   readonly alike: readonly string[];
 }
@@ -31,7 +33,8 @@ export const FAMILIES: readonly Family[] = [
     name: 'Darken it and keep it bright',
     block: 'darkening',
     skill: 'go darker and lose no more colour than less light would take',
-    ask: 'Make it darker and keep it bright: which second paint, and how much?',
+    ask: 'Make it darker and keep it bright',
+    isLead: true,
     alike: ['shade-chroma', 'dull-on-purpose'],
   },
   {
@@ -47,7 +50,8 @@ export const FAMILIES: readonly Family[] = [
     name: 'Dull it on purpose',
     block: 'neutrals',
     skill: 'take chroma away on purpose: the value held for a background, lifted for a distance',
-    ask: 'Dull it on purpose: which second paint, and how much?',
+    ask: 'Dull it on purpose',
+    isLead: true,
     alike: ['darken-bright', 'neutraliser'],
   },
   {
@@ -55,7 +59,7 @@ export const FAMILIES: readonly Family[] = [
     name: 'Lit, shaded, cast',
     block: 'value',
     skill: 'work out the values of shade and cast shadow from the lit one',
-    ask: 'How dark are the shaded side and the cast shadow?',
+    ask: 'How dark is each shadow?',
     alike: [],
   },
   {
@@ -71,7 +75,8 @@ export const FAMILIES: readonly Family[] = [
     name: 'Find the neutraliser',
     block: 'neutrals',
     skill: 'find the paint that takes a colour all the way to grey',
-    ask: 'Bring it to grey: which second paint, and how much?',
+    ask: 'Bring it to grey',
+    isLead: true,
     alike: ['deep-dark', 'dull-on-purpose'],
   },
   {
@@ -87,7 +92,8 @@ export const FAMILIES: readonly Family[] = [
     name: 'Set the lean of a grey',
     block: 'neutrals',
     skill: 'steer a grey warm or cool without changing its value',
-    ask: 'Set the lean and hold the value.',
+    ask: 'Set the lean of the grey',
+    isLead: true,
     alike: [],
   },
   {
@@ -95,7 +101,8 @@ export const FAMILIES: readonly Family[] = [
     name: 'A dark that stays deep',
     block: 'darkening',
     skill: 'reach the bottom of the value scale without a black, and know what the dark leans to',
-    ask: 'Reach the dark without a black: which second paint, and how much?',
+    ask: 'Reach the dark without a black',
+    isLead: true,
     alike: ['neutraliser'],
   },
   {
@@ -103,7 +110,7 @@ export const FAMILIES: readonly Family[] = [
     name: 'How strong is it?',
     block: 'wheel and strength',
     skill: 'set amounts for paints of unequal strength',
-    ask: 'How little of the strong paint does it take?',
+    ask: 'How strong is it?',
     alike: [],
   },
   {

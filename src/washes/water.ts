@@ -22,8 +22,16 @@ export function waterStrength(water: string): number {
   return (1 + MASSTONE_WATER) / (1 + parts);
 }
 
-/** How thick a wash of that strength is, as painters say it (common practice, no source; the bounds are ours). */
-export function consistency(strength: number): string {
+/** Painter's step from which no wash is called tea: tea is pale. */
+const TEA_STEP = 3.5;
+
+/**
+ * How thick a wash of that strength is, as painters say it (common practice, no source; the bounds are ours); undefined
+ * of a thin wash so dark that no painter would call it tea.
+ * @param step painter's step of the wash
+ */
+export function consistency(strength: number, step: number): string | undefined {
+  if (strength < 0.25 && step >= TEA_STEP) return undefined;
   if (strength < 0.12) return 'thin as weak tea';
   if (strength < 0.25) return 'thin as tea';
   if (strength < 0.5) return 'thick as milk';

@@ -6,12 +6,7 @@ export interface Idea {
   readonly id: string;
   readonly did: string;
   readonly instead: string;
-  /** Advice where more is known of the answer. */
-  readonly or?: Readonly<Partial<Record<Remedy, string>>>;
 }
-
-/** What would have mended an answer: less or more of the same paint; or what kind of paint it took. */
-export type Remedy = 'less' | 'more' | 'black';
 
 const LIST: readonly Idea[] = [
   {
@@ -37,32 +32,27 @@ const LIST: readonly Idea[] = [
   {
     id: 'too-light',
     did: 'stopped too light',
-    instead: 'Go darker than feels safe: more of the dark paint, or less water.',
+    instead: 'Go darker than feels safe: more paint, or less water.',
   },
   {
     id: 'too-dark',
     did: 'went too dark',
-    instead: 'Use less of the dark paint, or more water.',
+    instead: 'Use less paint, or more water.',
   },
   {
     id: 'too-much',
     did: 'let the added paint take over',
-    instead: 'Halve the added paint, then halve it again; add by touches.',
+    instead: 'Add by touches, and look after each: it takes less than one thinks.',
   },
   {
     id: 'too-little',
     did: 'used too little of the added paint',
-    instead: 'Double the added paint and look again.',
+    instead: 'Add more, a touch at a time, and look after each.',
   },
   {
     id: 'hue-slipped',
     did: 'let the hue slip too far',
     instead: 'Take a paint nearer to the hue that is asked.',
-    or: {
-      less: 'The paint is right, its amount is not: less of it holds the hue.',
-      more: 'The paint is right: more of it brings the hue round.',
-      black: 'A black pulls the hue along: take a neighbour that is dark itself.',
-    },
   },
   {
     id: 'brought-a-new-paint',
@@ -73,10 +63,6 @@ const LIST: readonly Idea[] = [
     id: 'wrong-lean',
     did: 'ended on the wrong side of grey',
     instead: 'Proportion sets the lean: name the side you want, then shift towards it.',
-    or: {
-      less: 'The paint is right: less of it, and the grey comes back from that side.',
-      more: 'The paint is right: more of it, and the grey leans your way.',
-    },
   },
   {
     id: 'wrong-way',
@@ -97,9 +83,6 @@ const LIST: readonly Idea[] = [
     id: 'wrong-partner',
     did: 'took a partner that does not cancel the colour',
     instead: 'Ask which paint swallows what is left over; the wheel only hints at it.',
-    or: {
-      black: 'A black takes value down with the colour: go across the wheel instead.',
-    },
   },
   {
     id: 'lost-chroma',

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Laid, seeLaid, seeWet, waterStrength } from '../../src/washes/index.js';
 import { sayFinding } from '../../src/words/tell.js';
-import { WRITTEN } from '../../src/words/voice.js';
+import { bandText, WRITTEN } from '../../src/words/voice.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { broken, found, type Graded, shippedGrades } from './shipped.js';
 
@@ -40,7 +40,7 @@ describe('of washes', () => {
         return (
           Math.abs(step - one.block.step) < 1e-9 &&
           isNamed(one) &&
-          Math.abs(step - one.block.wanted) <= 0.5 === !isClose
+          Math.abs(step - one.block.wanted) <= one.finding.figures.within === !isClose
         );
       }),
     ).toEqual([]);
@@ -53,8 +53,8 @@ describe('of washes', () => {
             text,
           )?.[0] ?? '';
         return (
-          Math.abs(step - one.block.wanted) > 0.5 &&
-          part.includes(`${one.block.name} ${step.toFixed(1)} for ${one.block.wanted.toFixed(1)}`)
+          Math.abs(step - one.block.wanted) > (one.block.asked[1] - one.block.asked[0]) / 2 &&
+          part.includes(`${one.block.name} ${step.toFixed(1)} for ${bandText(one.block.asked, WRITTEN)}`)
         );
       }),
     ).toEqual([]);

@@ -2,8 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { hueName } from '../../src/colour/hue.js';
 import { colourInWords } from '../../src/colour/words.js';
-import { choiceOf, laidBy } from '../../src/drills/kinds/mix/choice.js';
+import { type Choice, choiceOf, laidBy } from '../../src/drills/kinds/mix/choice.js';
 import type { MixDrill } from '../../src/drills/kinds/mix/schema.js';
+import type { Answer } from '../../src/drills/types.js';
 import { readDrillFolder } from '../../src/files/exercises.js';
 import { type Laid, seeLaid } from '../../src/washes/index.js';
 import { IDEAS } from '../../src/words/ideas.js';
@@ -26,6 +27,16 @@ const DRILLS = readDrillFolder(STUDIO, 'exercises').filter(({ kind }) =>
   (KINDS as readonly string[]).includes(kind),
 );
 
+/** Every answer that a drill leaves open. */
+const everyAnswer = (drill: MixDrill): Answer[] =>
+  kindOf(drill)
+    .fields(drill)
+    .reduce<Answer[]>(
+      (answers, { id, options }) =>
+        answers.flatMap((answer) => options.map((option) => ({ ...answer, [id]: option.id }))),
+      [{}],
+    );
+
 const colourOf = (laid: Laid) => seeLaid(STUDIO, laid).colour;
 
 describe('what is told', () => {
@@ -37,7 +48,7 @@ describe('what is told', () => {
           linesOf(grade.told) <= RESULT_ROOM.lines && linesOf(grade.told, BLACK_FIRST) <= RESULT_ROOM.lines,
       ),
     ).toEqual([]);
-    const advices = [...IDEAS.values()].flatMap(({ instead, or }) => [instead, ...Object.values(or ?? {})]);
+    const advices = [...IDEAS.values()].map(({ instead }) => instead);
     expect(advices.filter((text) => text.length > RESULT_ROOM.columns)).toEqual([]);
   });
 
@@ -123,33 +134,54 @@ describe('of a mixture', () => {
     ).toEqual([]);
   });
 
-  test('advised less or more of the same paint, such an answer is good', () => {
-    const advised = found(GRADED, 'advice').filter(({ finding }) =>
-      /less|more/.test(finding.figures.remedy ?? ''),
-    );
-    expect(advised.length).toBeGreaterThan(20);
+  test('the change advised is open, and raises the mark; one said to be enough makes the answer good', () => {
+    const advised = found(GRADED, 'change');
+    expect(advised.length).toBeGreaterThan(500);
+    const marks = new Map<string, { readonly choice: Choice; readonly mark: number }[]>();
+    /** Every answer of the drill, marked by the kind itself. */
+    const marked = (mix: MixDrill) => {
+      const known = marks.get(mix.id);
+      if (known !== undefined) return known;
+      const all = everyAnswer(mix).map((answer) => ({
+        choice: choiceOf(STUDIO, mix, answer),
+        mark: kindOf(mix).mark?.(mix, answer) ?? 0,
+      }));
+      marks.set(mix.id, all);
+      return all;
+    };
+    /** The words of the advice, read as a painter would: how much of it lies between these. */
+    const BY: readonly [RegExp, number, number][] = [
+      [/double it/i, 1.2, 3],
+      [/four times as much/, 3.01, 5.9],
+      [/far more of it/, 6, 1e9],
+      [/halve it/i, 0.4, 0.9],
+      [/take a quarter of it/i, 0.201, 0.39],
+      [/far less of it/, 0, 0.2],
+    ];
     expect(
-      broken(advised, ({ finding, drill, answer }) => {
+      broken(advised, ({ finding, drill, answer, grade }) => {
         const mix = drill as MixDrill;
         const mine = choiceOf(STUDIO, mix, answer);
-        const amounts =
-          kindOf(mix)
-            .fields(mix)
-            .find(({ id }) => id === 'amount')?.options ?? [];
-        const thins =
-          kindOf(mix)
-            .fields(mix)
-            .find(({ id }) => id === 'thin')?.options ?? [];
-        return amounts.some((amount) =>
-          [...thins.map(({ id }) => ({ thin: id })), {}].some((thin) => {
-            const other = { ...answer, amount: amount.id, ...thin };
-            const { how } = choiceOf(STUDIO, mix, other);
-            const by = how.amount * (how.strength || 1) - mine.how.amount * (mine.how.strength || 1);
-            const isThatWay =
-              how.way === mine.how.way && (finding.figures.remedy === 'more' ? by > 0 : by < 0);
-            return isThatWay && kindOf(mix).grade(mix, other).mark >= 77;
-          }),
+        const text = sayFinding(finding, WRITTEN);
+        const water = /(more|less) water/.exec(text)?.[1];
+        const by = BY.find(([words]) => words.test(text));
+        const isOfIt = ({ choice: { second, how, thin } }: { readonly choice: Choice }): boolean => {
+          if (/another paint|no other paint/i.test(text)) return second !== mine.second;
+          if (second !== mine.second) return false;
+          if (/change the way/i.test(text)) return how.way !== mine.how.way;
+          const isWet =
+            water === undefined ? thin === mine.thin : water === 'more' ? thin > mine.thin : thin < mine.thin;
+          const ratio = how.amount / mine.how.amount;
+          if (by !== undefined) return isWet && ratio >= by[1] && ratio <= by[2];
+          if (/glaze it/i.test(text)) return /stronger/.test(text) ? ratio > 1 : ratio < 1;
+          return /lay .*strokes/i.test(text) ? how.id !== mine.how.id : isWet && how.id === mine.how.id;
+        };
+        const best = Math.max(
+          ...marked(mix)
+            .filter(isOfIt)
+            .map(({ mark }) => mark),
         );
+        return best > grade.mark && (/^Nearer/.test(text) || best >= 77);
       }),
     ).toEqual([]);
   });

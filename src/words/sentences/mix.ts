@@ -5,7 +5,7 @@ import { sentence } from '../laid.js';
 import { bandText, stepText, stepWords, type Voice } from '../voice.js';
 
 /** What is wanted: what the aim says, or of a deep dark and of a colour that turns what it means there. */
-export type Wanted = Aim | 'neutral-dark' | 'lean-dark' | 'another-hue';
+export type Wanted = Aim | 'neutral-dark' | 'lean-dark' | 'another-hue' | 'turned-hue';
 
 const WANTED_WORDS: Readonly<Record<Wanted, string>> = {
   shade: 'a shade',
@@ -14,9 +14,10 @@ const WANTED_WORDS: Readonly<Record<Wanted, string>> = {
   distance: 'farther off',
   neutral: 'a grey',
   lean: 'a grey that leans',
-  'neutral-dark': 'a dark without colour',
+  'neutral-dark': 'a dark nearly without colour',
   'lean-dark': 'a dark that leans',
   'another-hue': 'another hue, and still a colour',
+  'turned-hue': 'the hue moved round, and still a colour',
 };
 
 interface ChromaGoal {
@@ -31,8 +32,31 @@ function chromaGoal({ from, band, aim }: ChromaGoal): string {
   if (band !== undefined)
     return band[0] === 0 ? `${is} to ${band[1]} at most` : `${is} to between ${band[0]} and ${band[1]}`;
   return aim === 'shade'
-    ? `${is}, what the light leaves and no more`
+    ? `${is}, to about what the light leaves`
     : `chroma: keep as much as you can of ${from.toFixed(0)}`;
+}
+
+/** A hue asked, degrees. */
+export interface HueGoal {
+  readonly hue: HueName;
+  readonly near: number;
+  readonly within: number;
+  /** `held`: the start's own; `turned`: from the start's round to another; `towards`: of a grey, which has none. */
+  readonly as: 'held' | 'turned' | 'towards';
+  /** The start's hue, where it is to turn. */
+  readonly from?: { readonly hue: HueName; readonly at: number } | undefined;
+  /** The next hue by name on that way. */
+  readonly beyond?: string | undefined;
+}
+
+function hueGoal({ hue, near, within, as, from, beyond }: HueGoal): string {
+  if (as === 'held') return `hue: stays ${hue}, within ${within}°`;
+  const to = `${near.toFixed(0)}°`;
+  if (as === 'towards' || from === undefined) return `hue: towards ${hue}, ${to}; within ${within}°`;
+  const start = `hue: from ${from.hue} ${from.at.toFixed(0)}° round to`;
+  return from.hue === hue
+    ? `${start} ${to}, towards ${beyond}; within ${within}°`
+    : `${start} ${hue} ${to}, within ${within}°`;
 }
 
 interface BetterFigures {
@@ -54,15 +78,7 @@ export const MIX = {
   ): string =>
     `value: from ${voice.scale === 'paper-first' ? stepWords(from, voice) : stepText(from, voice)} to between ${bandText(band, voice).replace(' to ', ' and ')}`,
   'mix-chroma': chromaGoal,
-  'mix-hue': ({
-    hue,
-    isHeld,
-    within,
-  }: {
-    readonly hue: HueName;
-    readonly isHeld: boolean;
-    readonly within: number;
-  }): string => (isHeld ? `hue: stays ${hue}, within ${within}°` : `hue: towards ${hue}, within ${within}°`),
+  'mix-hue': hueGoal,
   'mix-painting': ({ names, cost }: { readonly names: readonly string[]; readonly cost: number }): string =>
     `painting: has ${names.join(', ')}; any other paint costs ${cost} marks`,
   'mix-fixed': ({ parts }: { readonly parts: readonly string[] }): string => `fixed: ${parts.join(', ')}`,

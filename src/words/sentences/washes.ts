@@ -8,6 +8,8 @@ export interface BlockFigures {
   /** Water chosen; undefined where the block was given up. */
   readonly water: string | undefined;
   readonly wanted: number;
+  /** Lightest and darkest step that count. */
+  readonly asked: readonly [number, number];
   /** Painter's step that lies there; of a block given up, the darkest that the paint can do. */
   readonly step: number;
 }
@@ -24,15 +26,26 @@ export const WASHES = {
   'washes-on': (
     { paint, over }: { readonly paint: string; readonly over: number | undefined },
     voice: Voice,
-  ): string =>
-    over === undefined ? `${paint} on white paper` : `${paint} over a dry wash, ${stepWords(over, voice)}`,
+  ): string => {
+    const on = over === undefined ? 'on white paper' : `over a dry wash, ${stepWords(over, voice)}`;
+    return `${paint} ${on}; paint to water is to be set`;
+  },
   'washes-target': ({ name, as, step }: TargetFigures, voice: Voice): string => {
     const at = stepWords(step, voice);
     if (as === 'step') return `${name}: ${at}`;
     return as === 'shade' ? `${name}: shaded side of a lit ${at}` : `${name}: cast shadow on a lit ${at}`;
   },
   'washes-hit': (
-    { hits, close }: { readonly hits: readonly BlockFigures[]; readonly close: readonly string[] },
+    {
+      hits,
+      close,
+      within,
+    }: {
+      readonly hits: readonly BlockFigures[];
+      readonly close: readonly string[];
+      /** Steps each way that count. */
+      readonly within: number;
+    },
     voice: Voice,
   ): string => {
     const each = hits.map(({ name, water, step }) => {
@@ -40,14 +53,14 @@ export const WASHES = {
       if (water === undefined) return `${name} rightly given up, the paint stops at ${at}`;
       return `${name} ${at}${close.includes(name) ? ' by a hair' : ''}`;
     });
-    return `As asked, within half a step: ${each.join('; ')}.`;
+    return `As asked, within ${within === 0.5 ? 'half a step' : `${within} of a step`}: ${each.join('; ')}.`;
   },
   'washes-missed': ({ misses }: { readonly misses: readonly BlockFigures[] }, voice: Voice): string => {
     const off = (word: string, those: readonly BlockFigures[]): string[] =>
       those.length === 0
         ? []
         : [
-            `Too ${word}: ${those.map(({ name, step, wanted }) => `${name} ${stepText(step, voice)} for ${stepText(wanted, voice)}`).join(', ')}.`,
+            `Too ${word}: ${those.map(({ name, step, asked }) => `${name} ${stepText(step, voice)} for ${bandText(asked, voice)}`).join(', ')}.`,
           ];
     const isLight = ({ step, wanted }: BlockFigures): boolean => step < wanted;
     return [
@@ -80,18 +93,34 @@ export const WASHES = {
       ? `${whole}; the range belongs to the paint.`
       : `${whole}, by ${moves[0].toFixed(1)} to ${moves[1].toFixed(1)} steps from each to the next: even steps of water are not even steps of value.`;
   },
-  'washes-strongest': ({ named, is, chromas }: StrongestFigures): string => {
+  'washes-strongest': ({ named, is, chromas, isGivenUp }: StrongestFigures): string => {
     const each = chromas.map(({ name, chroma }) => `${name} ${chroma.toFixed(0)}`).join(', ');
+    if (isGivenUp) return `You gave up the ${named}, so it has no colour; of the others chroma ${each}.`;
     return named === is
       ? `The strongest colour is in the ${is}, as you said: chroma ${each}.`
       : `The strongest colour of your washes is in the ${is}, not the ${named}: chroma ${each}.`;
   },
-  'washes-best': ({ label }: { readonly label: string | undefined }): string =>
-    label === undefined ? 'Nothing on this scale does it better.' : `Better: ${label}.`,
+  /** Two blocks that were to differ. @remarks `apart`: steps */
+  'washes-alike': ({ one, other }: { readonly one: string; readonly other: string }): string =>
+    `${sentence(one)} and ${other} come out alike, so one of the two values is missing.`,
+  'washes-best': ({ as, label }: BestFigures): string => {
+    if (as === 'nearest') return 'Nothing on this scale comes nearer.';
+    return as === 'as-good'
+      ? `As good by the mark, but nearer: ${label}.`
+      : `Better, paint to water: ${label}.`;
+  },
 };
+
+interface BestFigures {
+  readonly as: 'nearest' | 'as-good' | 'better';
+  /** The blocks that differ in the best answer, with what it has there. */
+  readonly label: string;
+}
 
 interface StrongestFigures {
   readonly named: string;
   readonly is: string;
   readonly chromas: readonly { readonly name: string; readonly chroma: number }[];
+  /** The block named has no wash. */
+  readonly isGivenUp: boolean;
 }

@@ -89,7 +89,7 @@ const NOTES: Readonly<Record<Way, string>> = {
 };
 
 const FIRST_WAY: Readonly<Record<Way, string>> = {
-  puddle: 'amount, parts to one of the wash',
+  puddle: 'added paint to wash',
   glaze: 'strength of the glaze',
   strokes: 'strokes beside it',
 };

@@ -11,6 +11,7 @@ import {
 import type { Studio } from '../../../paints/index.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade } from '../../types.js';
+import { bestChange } from './change.js';
 import { answerOf, choiceOf } from './choice.js';
 import { mistakeOf } from './idea.js';
 import { choiceLabel } from './label.js';
@@ -40,20 +41,21 @@ export function gradeMix(studio: Studio, drill: MixDrill, answer: Answer): Grade
   const isGrey = colour.chroma < NO_HUE_CHROMA && drill.goal.aim !== 'lean';
   const hue = isGrey ? undefined : judgeHue(known, colour)?.result;
   const { mark } = scoreColour(known, colour, rating);
-  const mistake = mistakeOf(studio, drill, outcome, known, {
-    value: value.verdict,
-    chroma: chroma.verdict,
-    hue: hue?.verdict ?? 'good',
-  });
+  const verdicts = { value: value.verdict, chroma: chroma.verdict, hue: hue?.verdict ?? 'good' };
+  const idea = mistakeOf(studio, drill, outcome, known, verdicts);
+  const change =
+    idea === undefined || idea === 'brought-a-new-paint'
+      ? undefined
+      : bestChange(studio, drill, outcome, mark, { verdicts, chroma: chroma.asked });
   return {
     mark,
     verdict: overall(mark),
     value,
     chroma,
     ...(hue === undefined ? {} : { hue }),
-    told: mixTold(studio, { drill, outcome, solved: known, mistake, mark }),
+    told: mixTold(studio, { drill, outcome, solved: known, idea, change, mark }),
     aim: drill.goal.aim,
-    ...(mistake === undefined ? {} : { idea: mistake.idea }),
+    ...(idea === undefined ? {} : { idea }),
     best: {
       answer: answerOf(studio, drill, best.choice),
       label: choiceLabel(studio, drill, best.choice),

@@ -8,7 +8,6 @@ import {
 } from '../../../judgement/index.js';
 import { once, type Studio } from '../../../paints/index.js';
 import { seeAlone } from '../../../washes/index.js';
-import type { Remedy } from '../../../words/ideas.js';
 import { type Choice, type How, howsOf } from './choice.js';
 import { isMoreOfTheSame } from './label.js';
 import type { MixDrill } from './schema.js';
@@ -52,7 +51,8 @@ function rate(studio: Studio, drill: MixDrill, second: string): Rated[] {
   );
 }
 
-function highest(rated: readonly Rated[]): Rated | undefined {
+/** The one with the highest mark; of equals the first. */
+export function highest(rated: readonly Rated[]): Rated | undefined {
   return rated.reduce<Rated | undefined>(
     (top, next) => (top === undefined || next.mark > top.mark ? next : top),
     undefined,
@@ -73,13 +73,6 @@ function isTooPale(studio: Studio, drill: MixDrill, id: string): boolean {
   return seeAlone(studio, id, 1).colour.step < drill.goal.value[0];
 }
 
-/** The mistaken idea that an answer shows, and what would have mended it where that is known. */
-export interface Mistake {
-  /** An id of `IDEAS`. */
-  readonly idea: string;
-  readonly remedy?: Remedy;
-}
-
 /** A grey is tipped by proportion; another colour has gone too far round. */
 const hueIdea = ({ goal }: MixDrill): string => (goal.aim === 'lean' ? 'wrong-lean' : 'hue-slipped');
 
@@ -90,24 +83,22 @@ function paintIdea(
   known: Solved,
   { choice, seen }: Outcome,
   verdicts: Verdicts,
-): Mistake {
+): string {
   const { place } = seatOf(studio, drill.start, choice.second);
   const { colour } = seen;
   const asked = chromaAsked(known, colour);
-  if (verdicts.chroma !== 'good' && place === 'white') return { idea: 'took-a-white' };
+  if (verdicts.chroma !== 'good' && place === 'white') return 'took-a-white';
   if (verdicts.chroma !== 'good' && colour.chroma < asked[0]) {
-    if (place === 'black') return { idea: 'took-a-neutral' };
-    return { idea: place === 'across' || place === 'between' ? 'went-across' : 'dull-neighbour' };
+    if (place === 'black') return 'took-a-neutral';
+    return place === 'across' || place === 'between' ? 'went-across' : 'dull-neighbour';
   }
-  if (verdicts.chroma !== 'good' && drill.goal.aim === 'shade') return { idea: 'shade-glows' };
+  if (verdicts.chroma !== 'good' && drill.goal.aim === 'shade') return 'shade-glows';
   if (verdicts.chroma !== 'good') {
-    if (place === 'black') return { idea: 'wrong-partner', remedy: 'black' };
-    return { idea: place === 'around' || place === 'own' ? 'stayed-near' : 'wrong-partner' };
+    return place === 'around' || place === 'own' ? 'stayed-near' : 'wrong-partner';
   }
-  if (verdicts.hue !== 'good')
-    return { idea: hueIdea(drill), ...(place === 'black' ? { remedy: 'black' } : {}) };
-  if (colour.step > drill.goal.value[1]) return { idea: 'too-dark' };
-  return { idea: isTooPale(studio, drill, choice.second) ? 'paint-too-pale' : 'too-light' };
+  if (verdicts.hue !== 'good') return hueIdea(drill);
+  if (colour.step > drill.goal.value[1]) return 'too-dark';
+  return isTooPale(studio, drill, choice.second) ? 'paint-too-pale' : 'too-light';
 }
 
 /** More paint in the better of two: the same way at a higher amount, or stronger strokes. */
@@ -121,16 +112,15 @@ function handlingIdea(
   better: Choice,
   verdicts: Verdicts,
   step: number,
-): Mistake {
+): string {
   const lightOrDark = step < drill.goal.value[0] ? 'too-light' : 'too-dark';
-  const remedy = isMore(better.how, choice.how) ? 'more' : 'less';
-  if (better.how.way !== choice.how.way) return { idea: 'wrong-way' };
+  if (better.how.way !== choice.how.way) return 'wrong-way';
   if (verdicts.value === 'good' && verdicts.chroma === 'good' && verdicts.hue !== 'good')
-    return { idea: hueIdea(drill), ...(better.how.id === choice.how.id ? {} : { remedy }) };
-  if (better.thin !== choice.thin && verdicts.value !== 'good') return { idea: lightOrDark };
+    return hueIdea(drill);
+  if (better.thin !== choice.thin && verdicts.value !== 'good') return lightOrDark;
   if (better.how.id !== choice.how.id && !isMoreOfTheSame(drill, choice))
-    return { idea: remedy === 'more' ? 'too-little' : 'too-much' };
-  return { idea: lightOrDark };
+    return isMore(better.how, choice.how) ? 'too-little' : 'too-much';
+  return lightOrDark;
 }
 
 /** The mistake of an answer, or undefined for a good one. */
@@ -140,11 +130,11 @@ export function mistakeOf(
   outcome: Outcome,
   known: Solved,
   verdicts: Verdicts,
-): Mistake | undefined {
+): string | undefined {
   const { choice, seen } = outcome;
   const isNew = isNewPaint(drill, choice.second);
   if (Object.values(verdicts).every((verdict) => verdict === 'good'))
-    return isNew && known.best.mark === 100 ? { idea: 'brought-a-new-paint' } : undefined;
+    return isNew && known.best.mark === 100 ? 'brought-a-new-paint' : undefined;
   const rated = withPaint(studio, drill, choice.second);
   const cost = isNew ? COHESION_COST : 0;
   // The nearest change first: the amount, then the water, then the way.

@@ -2,12 +2,20 @@
 import { hueName } from '../../../colour/hue.js';
 import { hueDifference } from '../../../colour/lab.js';
 import { colourInWords } from '../../../colour/words.js';
-import { COHESION_COST, DEEP_STEP, GOOD_MARK, hueAsked, scoreColour } from '../../../judgement/index.js';
+import {
+  COHESION_COST,
+  DEEP_STEP,
+  GOOD_MARK,
+  hueAsked,
+  NEUTRAL_CHROMA,
+  scoreColour,
+} from '../../../judgement/index.js';
 import { paintOf, type Studio } from '../../../paints/index.js';
+import { hueBeyond } from '../../../words/judged.js';
+import type { Change } from '../../../words/sentences/advice.js';
 import type { Wanted } from '../../../words/sentences/mix.js';
 import { type Finding, fitted, tell } from '../../../words/tell.js';
-import type { Mistake } from './idea.js';
-import { choiceLabel, firstWords, fixedParts } from './label.js';
+import { choiceLabel, firstWords, fixedParts, fullLabel } from './label.js';
 import { mixReason } from './reason.js';
 import type { MixDrill } from './schema.js';
 import { isNewPaint, type Outcome, ratingOf, type Solved, solved } from './solve.js';
@@ -21,7 +29,8 @@ function wanted({ start, goal }: Solved): Wanted {
   const isDark = (value[0] + value[1]) / 2 >= DEEP_STEP;
   if (isDark && (aim === 'neutral' || aim === 'lean')) return `${aim}-dark`;
   const turns = typeof hue?.near === 'number' && Math.abs(hueDifference(start.hue, hue.near)) > TURN_DEG;
-  return aim === 'rich' && chroma !== undefined && turns ? 'another-hue' : aim;
+  if (aim !== 'rich' || chroma === undefined || !turns) return aim;
+  return hueName(start.hue) === hueName(hue.near as number) ? 'turned-hue' : 'another-hue';
 }
 
 /** What is asked, one line each. */
@@ -51,13 +60,15 @@ function hueGoal(
   { start, goal }: Solved,
   { near, within }: NonNullable<ReturnType<typeof hueAsked>>,
 ): Finding {
-  const hue = hueName(near);
-  const isStart = goal.hue === undefined || goal.hue.near === 'start';
-  // An angle that has the start's own name asks for no other hue, whatever its figure.
+  const asked = { hue: hueName(near), near, within };
+  if (goal.aim === 'lean' || start.chroma < NEUTRAL_CHROMA)
+    return tell('mix-hue', { ...asked, as: 'towards' });
+  if (Math.abs(hueDifference(start.hue, near)) < 0.5) return tell('mix-hue', { ...asked, as: 'held' });
   return tell('mix-hue', {
-    hue,
-    isHeld: isStart || (goal.aim !== 'lean' && hue === hueName(start.hue)),
-    within,
+    ...asked,
+    as: 'turned',
+    from: { hue: hueName(start.hue), at: start.hue },
+    beyond: hueBeyond(start.hue, near),
   });
 }
 
@@ -66,7 +77,9 @@ export interface Graded {
   readonly drill: MixDrill;
   readonly outcome: Outcome;
   readonly solved: Solved;
-  readonly mistake: Mistake | undefined;
+  /** The mistaken idea that the answer shows, and what would have mended it. */
+  readonly idea: string | undefined;
+  readonly change: Change | undefined;
   readonly mark: number;
 }
 
@@ -89,18 +102,29 @@ function better(studio: Studio, { drill, outcome, solved: known, mark }: Graded)
   return tell('mix-better', { label, step, chroma, isOwn, wasGood: mark >= GOOD_MARK });
 }
 
+/** What to try next; nothing where the answer is the best there is. */
+function advice({ solved: known, idea, change, mark }: Graded): Finding | undefined {
+  if (change !== undefined) return tell('change', change);
+  return idea === undefined || mark >= known.best.mark ? undefined : tell('advice', { idea });
+}
+
 /** In the order: what it is now, why, cohesion, what is better, what to try next. */
 export function mixTold(studio: Studio, graded: Graded): Finding[] {
-  const { drill, outcome, mistake } = graded;
+  const { drill, outcome, change } = graded;
   const { choice, seen } = outcome;
-  return fitted([
-    [
-      0,
-      tell('mix-now', { label: choiceLabel(studio, drill, choice), colour: colourInWords(seen.colour.lab) }),
-    ],
-    [2, mixReason(studio, drill, outcome)],
-    [1, apart(studio, graded)],
-    [0, better(studio, graded)],
-    [0, mistake === undefined ? undefined : tell('advice', mistake)],
-  ]);
+  // Where the colour itself failed, the reason why is worth more than what the new paint cost.
+  const [reasonRank, apartRank] = change === undefined ? [2, 1] : [1, 2];
+  const reason = mixReason(studio, drill, outcome);
+  const told = (label: string): Finding[] =>
+    fitted([
+      [0, tell('mix-now', { label, colour: colourInWords(seen.colour.lab) })],
+      [reasonRank, reason],
+      [apartRank, apart(studio, graded)],
+      [0, better(studio, graded)],
+      [0, advice(graded)],
+    ]);
+  const full = told(fullLabel(studio, drill, choice));
+  // Where the amount in full leaves the reason no room, the touch says it.
+  const isWhole = reason === undefined || full.includes(reason);
+  return isWhole ? full : told(choiceLabel(studio, drill, choice));
 }

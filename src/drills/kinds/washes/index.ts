@@ -1,7 +1,7 @@
 /** The washes kind: see schema.ts. */
 
 import {
-  aroundStep,
+  GOOD_MARK,
   MODEL_ERROR,
   overall,
   pickMark,
@@ -17,8 +17,10 @@ import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade, Kind, ResultSwatch } from '../../types.js';
 import type { WashesDrill } from './schema.js';
 import {
+  alikeIn,
   type BlockResult,
   bestWashes,
+  blockField,
   blockResults,
   CANNOT,
   darkestWater,
@@ -28,6 +30,7 @@ import {
   strongestIndex,
   washesFields,
   watersOf,
+  withinOf,
 } from './score.js';
 import { washesWhy } from './why.js';
 
@@ -44,15 +47,16 @@ function goalLines(studio: Studio, drill: WashesDrill): Finding[] {
   return [tell('washes-on', { paint: paintName(studio, drill), over }), ...drill.blocks.map(targetOf)];
 }
 
-const blockFigures = ({ block, choice, wanted, seen }: BlockResult): BlockFigures => ({
+const blockFigures = ({ block, choice, wanted, band, seen }: BlockResult): BlockFigures => ({
   name: block.name,
   water: choice === CANNOT ? undefined : choice,
   wanted,
+  asked: band,
   step: seen.colour.step,
 });
 
 /** The blocks that came out as asked, then those that did not, by what went wrong. */
-function blocksTold(results: readonly BlockResult[]): [rank: number, finding: Finding][] {
+function blocksTold(results: readonly BlockResult[], within: number): [rank: number, finding: Finding][] {
   const hits = results.filter(({ score }) => score >= 1);
   const misses = results.filter(({ score }) => score < 1);
   const gaveUp = misses.filter(({ choice }) => choice === CANNOT);
@@ -60,10 +64,12 @@ function blocksTold(results: readonly BlockResult[]): [rank: number, finding: Fi
   const close = hits.filter(({ tooCloseToCall }) => tooCloseToCall).map(({ block }) => block.name);
   return [
     ...ranked(misses.length === 0 ? 0 : 2, hits, () =>
-      tell('washes-hit', { hits: hits.map(blockFigures), close }),
+      tell('washes-hit', { hits: hits.map(blockFigures), close, within }),
     ),
     ...ranked(0, missed, () => tell('washes-missed', { misses: missed.map(blockFigures) })),
-    ...ranked(0, gaveUp, () => tell('washes-given-up', { blocks: gaveUp.map(blockFigures) })),
+    ...ranked(missed.length === 0 ? 0 : 1, gaveUp, () =>
+      tell('washes-given-up', { blocks: gaveUp.map(blockFigures) }),
+    ),
   ];
 }
 
@@ -94,14 +100,57 @@ function strongestPart(
   const named = chosen(washesFields(drill), answer, 'strongest');
   const picked = results.find(({ block }) => block.name === named.label) as BlockResult;
   const best = results[strongestIndex(results)] as BlockResult;
-  const { mark } = pickMark(
-    picked.seen.colour.chroma,
-    results.map(({ seen }) => seen.colour.chroma),
-    MODEL_ERROR[picked.seen.evidence].chroma,
-  );
-  const chromas = results.map(({ block, seen }) => ({ name: block.name, chroma: seen.colour.chroma }));
+  const laid = results.filter(({ choice }) => choice !== CANNOT);
+  const chromas = laid.map(({ block, seen }) => ({ name: block.name, chroma: seen.colour.chroma }));
+  const isGivenUp = picked.choice === CANNOT;
+  const { mark } = isGivenUp
+    ? { mark: 0 }
+    : pickMark(
+        picked.seen.colour.chroma,
+        chromas.map(({ chroma }) => chroma),
+        MODEL_ERROR[picked.seen.evidence].chroma,
+      );
   const is = mark === 100 ? picked.block.name : best.block.name;
-  return { score: mark / 100, finding: tell('washes-strongest', { named: picked.block.name, is, chromas }) };
+  const figures = { named: picked.block.name, is, chromas, isGivenUp };
+  return {
+    score: mark / 100,
+    ...(laid.length === 0 ? {} : { finding: tell('washes-strongest', figures) }),
+  };
+}
+
+const alikeTold = ([one, other]: readonly [BlockResult, BlockResult]): Finding =>
+  tell('washes-alike', { one: one.block.name, other: other.block.name });
+
+/** The parts of the best answer that are not in this one: those that were wrong, or all of them where none was. */
+function bestTold(
+  drill: WashesDrill,
+  answer: Answer,
+  best: Answer,
+  mark: number,
+  wrong: readonly string[],
+): Finding {
+  const parts = washesFields(drill).filter(({ id }) => answer[id] !== best[id]);
+  if (parts.length === 0) return tell('washes-best', { as: 'nearest', label: '' });
+  const named = parts.filter(({ id }) => wrong.includes(id));
+  const label = (named.length === 0 ? parts : named)
+    .map((field) => `${field.label} ${chosen([field], best, field.id).label}`)
+    .join(', ');
+  return tell('washes-best', { as: mark === 100 ? 'as-good' : 'better', label });
+}
+
+/** More water or less for each block that came out wrong and was not given up; undefined where another thing was wrong. */
+function waterAdvice(results: readonly BlockResult[]): Finding | undefined {
+  const wrong = results.filter(({ score, choice, canReach }) => score < 1 && choice !== CANNOT && canReach);
+  const of = (isDark: boolean): string[] =>
+    wrong.filter(({ seen, band }) => seen.colour.step > band[1] === isDark).map(({ block }) => block.name);
+  return wrong.length === 0 ? undefined : tell('advice-water', { more: of(true), less: of(false) });
+}
+
+/** What to try next: the water of each block where that was it, else the lesson of the idea. */
+function adviceTold(idea: string | undefined, results: readonly BlockResult[]): Finding | undefined {
+  if (idea === undefined) return undefined;
+  const water = idea === 'too-light' || idea === 'too-dark' ? waterAdvice(results) : undefined;
+  return water ?? tell('advice', { idea });
 }
 
 function ideaOf(results: readonly BlockResult[], strongest: number): string | undefined {
@@ -118,18 +167,27 @@ function ideaOf(results: readonly BlockResult[], strongest: number): string | un
 function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
   const results = blockResults(studio, drill, answer);
   const strongest = strongestPart(drill, results, answer);
-  const mark = togetherMark([
+  const best = bestWashes(studio, drill);
+  const bestResults = blockResults(studio, drill, best);
+  // A ladder that can have all its rungs apart is not good with two of them alike.
+  const alike = alikeIn(bestResults) === undefined ? alikeIn(results) : undefined;
+  const together = togetherMark([
     ...results.map(({ score }) => score),
     ...(drill.strongest ? [strongest.score] : []),
   ]);
+  const mark = alike === undefined ? together : Math.min(together, GOOD_MARK - 1);
+  const wrong = [
+    ...results.flatMap(({ score, block }, at) =>
+      score < 1 || alike?.some((one) => one.block === block) ? [blockField(at)] : [],
+    ),
+    ...(strongest.score < 1 ? ['strongest'] : []),
+  ];
   // A block given up has no wash to be judged by its value.
   const laid = results.filter(({ choice }) => choice !== CANNOT);
   const worst = (laid.length === 0 ? results : laid).reduce((low, next) =>
     next.score < low.score ? next : low,
   );
-  const idea = mark >= 85 ? undefined : ideaOf(results, strongest.score);
-  const best = bestWashes(studio, drill);
-  const bestResults = blockResults(studio, drill, best);
+  const idea = mark >= GOOD_MARK ? undefined : ideaOf(results, strongest.score);
   const swatches: ResultSwatch[] = [];
   if (drill.over !== undefined) {
     swatches.push({ label: 'dry wash', reflectance: seeLaid(studio, drill.over).reflectance });
@@ -148,17 +206,18 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
           value: {
             before: startStep(studio, drill),
             after: worst.seen.colour.step,
-            asked: aroundStep(worst.wanted),
+            asked: worst.band,
             verdict: verdictOf(worst.score),
             tooCloseToCall: worst.tooCloseToCall,
           },
         }),
     told: fitted([
-      ...blocksTold(results),
+      ...blocksTold(results, withinOf(studio, drill)),
+      [1, alike === undefined ? undefined : alikeTold(alike)],
       [1, strongest.finding],
       [3, rangeTold(studio, drill)],
-      [0, tell('washes-best', { label: mark === 100 ? undefined : label(drill, best) })],
-      [0, idea === undefined ? undefined : tell('advice', { idea })],
+      [0, bestTold(drill, answer, best, mark, wrong)],
+      [0, adviceTold(idea, results)],
     ]),
     ...(idea === undefined ? {} : { idea }),
     best: { answer: best, label: label(drill, best), mark: 100 },

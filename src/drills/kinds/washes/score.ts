@@ -1,6 +1,6 @@
 /** What each block gets, and how near it comes. */
 import { readColour } from '../../../colour/reading.js';
-import { aroundStep, scoreValue } from '../../../judgement/index.js';
+import { scoreValue } from '../../../judgement/index.js';
 import { once, paintOf, type Studio } from '../../../paints/index.js';
 import { type Laid, type Seen, seeLaid, waterStrength } from '../../../washes/index.js';
 import { chosen, requireComplete } from '../../answers.js';
@@ -18,7 +18,8 @@ export function wantedStep({ step, shadeOf, castOf }: Block): number {
   return shadowStep(castOf as number, 'cast');
 }
 
-const blockField = (index: number): string => `block-${index + 1}`;
+/** Id of the field of a block. */
+export const blockField = (index: number): string => `block-${index + 1}`;
 
 const laidIn = once((_studio, _drill: WashesDrill) => new Map<string, Laid>());
 
@@ -82,6 +83,8 @@ export interface BlockResult {
   /** A water or `cannot`. */
   readonly choice: string;
   readonly wanted: number;
+  /** Lightest and darkest step that count. */
+  readonly band: readonly [number, number];
   /** What lies there; for a block given up, the darkest that the paint can do. */
   readonly seen: Seen;
   readonly score: number;
@@ -89,10 +92,41 @@ export interface BlockResult {
   readonly canReach: boolean;
 }
 
+/** Range of values, steps, under which half a step each way would take in a quarter of all that the paint can do. */
+const SHORT_RANGE = 2;
+/** Steps each way that count of a paint with so short a range, and of any other. */
+const WITHIN = { short: 0.3, usual: 0.5 } as const;
+
+/** Steps each way that count as hitting a block: fewer where the paint has a short range. */
+export const withinOf: (studio: Studio, drill: WashesDrill) => number = once((studio, drill: WashesDrill) => {
+  const steps = watersOf(drill).map((water) => laidAt(studio, drill, water).colour.step);
+  return Math.max(...steps) - Math.min(...steps) < SHORT_RANGE ? WITHIN.short : WITHIN.usual;
+});
+
+/** Two washes no further apart than this, steps, are alike to the eye. */
+const ALIKE_STEP = 0.3;
+
+/** Two blocks that were to differ and come out alike. */
+export function alikeIn(results: readonly BlockResult[]): readonly [BlockResult, BlockResult] | undefined {
+  const laid = results.filter(({ choice }) => choice !== CANNOT);
+  for (const [at, one] of laid.entries()) {
+    const other = laid
+      .slice(at + 1)
+      .find(
+        ({ wanted, seen }) =>
+          Math.abs(wanted - one.wanted) > ALIKE_STEP &&
+          Math.abs(seen.colour.step - one.seen.colour.step) <= ALIKE_STEP,
+      );
+    if (other !== undefined) return [one, other];
+  }
+  return undefined;
+}
+
 /** Scores one block. Giving up is right when the darkest wash stays lighter than the band, or within the model's error of its edge. */
 export function blockResult(studio: Studio, drill: WashesDrill, block: Block, choice: string): BlockResult {
   const wanted = wantedStep(block);
-  const band = aroundStep(wanted);
+  const within = withinOf(studio, drill);
+  const band = [wanted - within, wanted + within] as const;
   const darkest = laidAt(studio, drill, darkestWater(studio, drill));
   const edge = scoreValue(darkest.colour.step, band, darkest.evidence);
   const isShort = darkest.colour.step < band[0];
@@ -102,6 +136,7 @@ export function blockResult(studio: Studio, drill: WashesDrill, block: Block, ch
       block,
       choice,
       wanted,
+      band,
       seen: darkest,
       score: isShort ? 1 : 0,
       tooCloseToCall: isShort && edge.tooCloseToCall,
@@ -112,7 +147,7 @@ export function blockResult(studio: Studio, drill: WashesDrill, block: Block, ch
   const { score, tooCloseToCall } = scoreValue(seen.colour.step, band, seen.evidence);
   // Where giving up is open and right, the thickest wash is a near miss, not an answer.
   const most = drill.cannot && !canReach ? 0.4 : 1;
-  return { block, choice, wanted, seen, score: Math.min(score, most), tooCloseToCall, canReach };
+  return { block, choice, wanted, band, seen, score: Math.min(score, most), tooCloseToCall, canReach };
 }
 
 /** All blocks of an answer. @throws RangeError when it does not fit the fields */
@@ -143,10 +178,11 @@ function findBest(studio: Studio, drill: WashesDrill): Answer {
   return drill.strongest ? { ...answer, strongest: blockField(strongestIndex(picks)) } : answer;
 }
 
-/** Index of the block with the most chroma. */
+/** Index of the block with the most chroma; one that was given up has none. */
 export function strongestIndex(results: readonly BlockResult[]): number {
+  const chromaOf = ({ choice, seen }: BlockResult): number => (choice === CANNOT ? -1 : seen.colour.chroma);
   return results.reduce(
-    (best, { seen }, index) => (seen.colour.chroma > (results[best]?.seen.colour.chroma ?? 0) ? index : best),
+    (best, next, index) => (chromaOf(next) > chromaOf(results[best] as BlockResult) ? index : best),
     0,
   );
 }

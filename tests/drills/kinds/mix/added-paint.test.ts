@@ -21,3 +21,29 @@ test('where it may be one of several in the wash it is no third', () => {
   // More of the one paint that is there stays a second helping.
   expect(addedPaint(roof({ tray: ['burnt-sienna', 'alizarin-crimson'] }))).toBe('second paint');
 });
+
+test('the question asks what is open, and only that', () => {
+  const asks = (change: object): string => familyAsk('darken-bright', roof(change));
+  const lead = 'Make it darker and keep it bright';
+  expect(asks({ amounts: ['1:4', '1:2'] })).toBe(`${lead}: which second paint, and how much?`);
+  expect(asks({ amounts: ['1:4'] })).toBe(`${lead}: which second paint?`);
+  expect(asks({ tray: ['alizarin-crimson'] })).toBe(`${lead}: how much of it?`);
+  expect(asks({ thins: [1, 2] })).toBe(`${lead}: which second paint, how much, and how much water?`);
+  expect(asks({ tray: ['alizarin-crimson'], thins: [1, 2] })).toBe(
+    `${lead}: how much of it, and how much water?`,
+  );
+  expect(asks({ amounts: ['1:4'], glazes: [0.2] })).toBe(`${lead}: which second paint, and how is it laid?`);
+  // The amount is what is to be found: the question does not tell whether it is small.
+  expect(familyAsk('tinting-strength', roof({ tray: ['alizarin-crimson'] }))).toBe('How much of it?');
+});
+
+test('of shadows only those that are asked', () => {
+  const asks = (...shadows: ('shade' | 'cast')[]): string =>
+    familyAsk('light-and-shadow', {
+      kind: 'shadow-values',
+      things: shadows.map((shadow) => ({ name: 'wall', shadow, lit: 3 })),
+    });
+  expect(asks('shade')).toBe('How dark is the shaded side?');
+  expect(asks('shade', 'cast')).toBe('How dark are the shaded side and the cast shadow?');
+  expect(asks('cast', 'cast')).toBe('How dark are the cast shadows?');
+});

@@ -48,7 +48,7 @@ describe('a graded answer', () => {
 
   test.each([
     [{ second: 'phthalo-blue', amount: '1:4' }, /second paint cannot be "phthalo-blue"/],
-    [{ second: 'ivory-black', amount: '1:3' }, /amount/],
+    [{ second: 'ivory-black', amount: '1:3' }, /added paint to wash/],
     [{ second: 'ivory-black' }, /is not chosen/],
     [{ second: 'ivory-black', amount: '1:4', colour: 'red' }, /no choice called colour/],
     [{ second: '__proto__', amount: '1:4' }, /cannot be/],
@@ -62,7 +62,7 @@ describe('a graded answer', () => {
     expect(asked(mixKind, fixed)[0]).toBe(
       'first wash: burnt sienna at 30 %, thick as milk; wanted: darker and rich',
     );
-    expect(asked(mixKind, fixed).at(-1)).toMatch(/^fixed: .*1:4/);
+    expect(asked(mixKind, fixed).at(-1)).toMatch(/^fixed: .*1 part to 4 of the wash/);
     expect(mixKind.fields(roof({ thins: [1, 2] })).map(({ id }) => id)).toEqual(['second', 'amount', 'thin']);
     // The ways are among the amounts, each with amounts of its own.
     expect(mixKind.fields(wide()).map(({ id }) => id)).toEqual(['second', 'amount']);
