@@ -7,6 +7,7 @@ import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import type { Piece } from '../kit/row.js';
+import { type SheetRoom, sheetRoom } from '../kit/sheet.js';
 import type { DrillScreen, State, World } from '../kit/state.js';
 import { sceneTexts } from './scene.js';
 
@@ -16,6 +17,8 @@ export interface DrillLayout {
   /** Message, scene, question and goal, cut to their room. */
   readonly top: Piece[][];
   readonly hint: Piece[][];
+  /** The picture over the colours; absent where there is none, or no room for it. */
+  readonly sheet?: SheetRoom;
   readonly questionColumns: number;
   readonly fieldColumns: number;
   /** Lines of the given colours, without their label. */
@@ -104,26 +107,65 @@ export function drillLayout(state: State, world: World, screen: DrillScreen): Dr
   const lower = Math.max(4, body - top.length - hint.length);
   if (!beside) return { beside, top, hint, ...above(screen, lower, { columns, flat, hasGiven, hasPicture }) };
 
+  const noteRows = noteRowsIn(lower - wantedRows(screen));
+  const rest = { beside, top, hint, questionColumns, fieldColumns, fieldRows: lower - noteRows, noteRows };
+  const withSheet = underSheet(state, world, screen, { questionColumns, lower, hasGiven, hasPicture });
+  if (withSheet !== undefined) return { ...rest, ...withSheet };
   const gap = hasGiven && hasPicture ? 1 : 0;
   const spare = lower - (hasGiven ? 1 : 0) - gap - (hasPicture ? PICTURE_ROWS : 0);
   const patchRows = Math.min(8, Math.max(3, Math.ceil(spare * (hasPicture ? 0.5 : 0.7))));
   const givenRows = !hasGiven ? 0 : flat ? FACT_ROWS : patchRows;
   // Five lines are ten half lines, one for each step.
   const stairs = Math.min(5, spare - givenRows);
-  const free = lower - wantedRows(screen);
-  const noteRows = free >= 5 ? 3 : free >= 3 ? 2 : 1;
   return {
-    beside,
-    top,
-    hint,
-    questionColumns,
-    fieldColumns,
+    ...rest,
     givenRows,
     givenLabel: hasGiven,
     stairRows: !hasPicture || stairs < 0 ? -1 : flat ? 0 : stairs,
-    fieldRows: lower - noteRows,
-    noteRows,
   };
+}
+
+const noteRowsIn = (free: number): number => (free >= 5 ? 3 : free >= 3 ? 2 : 1);
+
+interface Under {
+  readonly questionColumns: number;
+  readonly lower: number;
+  readonly hasGiven: boolean;
+  readonly hasPicture: boolean;
+}
+
+/** The picture over the colours and the goal, which make way for it as far as they stay of use; undefined where that is not enough. */
+function underSheet(
+  state: State,
+  world: World,
+  screen: DrillScreen,
+  { questionColumns, lower, hasGiven, hasPicture }: Under,
+): Pick<DrillLayout, 'sheet' | 'givenRows' | 'givenLabel' | 'stairRows'> | undefined {
+  const flat = state.colourLevel === 0;
+  const least = !hasGiven ? 0 : flat ? FACT_ROWS : 3;
+  const goal = hasPicture ? PICTURE_ROWS : 0;
+  const gap = hasGiven && hasPicture ? 1 : 0;
+  const plans = [
+    { givenRows: least, givenLabel: hasGiven, stairs: flat || !hasPicture ? 0 : 2 },
+    { givenRows: least, givenLabel: hasGiven, stairs: 0 },
+    { givenRows: least, givenLabel: false, stairs: 0 },
+    // The start lies in the picture, and the goal says its figures.
+    ...(hasPicture ? [{ givenRows: 0, givenLabel: false, stairs: 0 }] : []),
+  ];
+  for (const { givenRows, givenLabel, stairs } of plans) {
+    const taken = givenRows + (givenLabel ? 1 : 0) + (givenRows > 0 ? gap : 0) + goal + stairs;
+    const sheet = sheetRoom(state, world, screen, questionColumns, lower - taken);
+    if (sheet === undefined) continue;
+    const spare = lower - taken - sheet.lines - sheet.captionRows;
+    const more = flat || !hasPicture ? 0 : Math.min(5 - stairs, spare);
+    return {
+      sheet,
+      givenRows: givenRows === 0 || flat ? givenRows : Math.min(8, givenRows + spare - more),
+      givenLabel,
+      stairRows: hasPicture ? stairs + more : -1,
+    };
+  }
+  return undefined;
 }
 
 interface Above {
