@@ -15,7 +15,7 @@ export function sheetLookBindings({ screen, colourLevel, settings }: State): Bin
   const best: Binding = {
     keys: { b: 'best' },
     show: 'b',
-    does: screen.name === 'result' && screen.ofBest === true ? 'yours in the sheet' : 'the best in the sheet',
+    does: screen.name === 'result' && screen.ofBest === true ? 'yours' : 'best',
   };
   return [
     ...(colourLevel > 0 && !settings.screenReader ? [grey] : []),

@@ -3,7 +3,7 @@ import { Text } from 'ink';
 import { useMemo } from 'react';
 import { VALUE_SCALES } from '../../colour/index.js';
 import { type DrillScene, inWords } from '../../pictures/index.js';
-import { wrapText } from '../../text/wrap.js';
+import { widthOf, wrapText } from '../../text/wrap.js';
 import { signsText } from '../../words/voice.js';
 import type { Settings } from './deps.js';
 import { Frame } from './frame.js';
@@ -11,7 +11,7 @@ import { frameParts, innerColumns } from './layout.js';
 import { voiceOf } from './look.js';
 import { notesOf } from './notes.js';
 import { type Piece, Rows } from './row.js';
-import { sheetPicture, sheetSize } from './sheet-picture.js';
+import { isInSigns, sheetPicture, sheetSize } from './sheet-picture.js';
 import type { DrillScreen, ResultScreen, State, World } from './state.js';
 import { useSurroundings } from './surroundings.js';
 
@@ -26,20 +26,17 @@ function wordsOf({ painted }: DrillScene, area: string | undefined): string | un
   return painted.picture.areas.find(({ id }) => id === area)?.words;
 }
 
-/** What is open, or what lies in it; where there are no colours, how to read the signs. */
-function captionOf(state: State, screen: DrillScreen | ResultScreen, scene: DrillScene): string {
+/** What is open, or what lies in it; where there are no colours, how to read the signs. The fullest comes first. */
+function captionsOf(state: State, screen: DrillScreen | ResultScreen, scene: DrillScene): string[] {
   const start = wordsOf(scene, scene.start);
   const passage = wordsOf(scene, scene.passage);
-  const flat = state.colourLevel === 0;
-  const parts =
-    screen.name === 'result'
-      ? [`${screen.ofBest === true ? 'the best' : 'yours'}: ${passage ?? 'the passage as it is'}`]
-      : passage === undefined
-        ? ['the passage as it was laid']
-        : [...(start === undefined ? [] : [`start: ${start}`]), `open${flat ? ' (/)' : ''}: ${passage}`];
-  if (flat) parts.push('denser is darker');
-  else if (screen.inGrey === true) parts.push('in grey');
-  return parts.join('; ');
+  const flat = isInSigns({ level: state.colourLevel, inGrey: screen.inGrey === true });
+  const signs = flat ? '; denser is darker' : '';
+  if (screen.name === 'result')
+    return [`${screen.ofBest === true ? 'the best' : 'yours'}: ${passage ?? 'the passage as it is'}${signs}`];
+  if (passage === undefined) return [`the passage as it was laid${signs}`];
+  const open = `open${flat ? ' (/)' : ''}: ${passage}${signs}`;
+  return start === undefined ? [open] : [`start: ${start}; ${open}`, open];
 }
 
 /** Lines under a picture so many columns wide. */
@@ -49,7 +46,9 @@ export function captionLines(
   scene: DrillScene,
   columns: number,
 ): string[] {
-  return wrapText(captionOf(state, screen, scene), columns);
+  const captions = captionsOf(state, screen, scene);
+  const text = captions.find((caption) => widthOf(caption) <= columns) ?? captions.at(-1) ?? '';
+  return wrapText(text, columns);
 }
 
 /** Room for a picture with its caption. */
@@ -71,8 +70,7 @@ export function sheetRoom(
 ): SheetRoom | undefined {
   const scene = sceneOn(world, screen);
   if (scene === undefined || state.settings.screenReader) return undefined;
-  // The longest that the caption gets, so that no key moves what stands under it.
-  const captionRows = captionLines(state, { ...screen, inGrey: true }, scene, columns).length;
+  const captionRows = captionLines(state, screen, scene, columns).length;
   const size = sheetSize(columns, lines - captionRows);
   return size && { ...size, room: columns, captionRows };
 }
@@ -125,7 +123,7 @@ export function SheetPanel(): React.JSX.Element | null {
   if (settings.screenReader) {
     const lines = inWords(scene.painted, VALUE_SCALES[settings.valueScale], scene.unread);
     return (
-      <Frame title={`${title}, ${captionOf(state, screen, scene)}`}>
+      <Frame title={`${title}, ${captionsOf(state, screen, scene)[0]}`}>
         {lines.map((line) => (
           <Text key={line}>{signsText(line, voiceOf(settings))}</Text>
         ))}
