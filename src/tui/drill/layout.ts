@@ -42,6 +42,8 @@ const LEAST_LOWER = { beside: 11, above: 9 };
 /** Share of the columns that the colours take: with the picture of the goal, and without. */
 const SHARE = { picture: 0.43, given: 0.38 };
 const WIDEST_QUESTION = 50;
+/** Columns from which on a picture has its place whatever else is told. */
+const ROOMY = 100;
 /** Signs before the label of an option: its mark and its number. */
 const OPTION_LEAD = 5;
 
@@ -142,27 +144,28 @@ function underSheet(
   { questionColumns, lower, hasGiven, hasPicture }: Under,
 ): Pick<DrillLayout, 'sheet' | 'givenRows' | 'givenLabel' | 'stairRows'> | undefined {
   const flat = state.colourLevel === 0;
-  const least = !hasGiven ? 0 : flat ? FACT_ROWS : 3;
-  const goal = hasPicture ? PICTURE_ROWS : 0;
-  const gap = hasGiven && hasPicture ? 1 : 0;
+  const given = !hasGiven ? 0 : flat ? FACT_ROWS : 3;
   const plans = [
-    { givenRows: least, givenLabel: hasGiven, stairs: flat || !hasPicture ? 0 : 2 },
-    { givenRows: least, givenLabel: hasGiven, stairs: 0 },
-    { givenRows: least, givenLabel: false, stairs: 0 },
-    // The start lies in the picture, and the goal says its figures.
-    ...(hasPicture ? [{ givenRows: 0, givenLabel: false, stairs: 0 }] : []),
+    { givenRows: given, label: hasGiven, stairs: !hasPicture ? -1 : flat ? 0 : 2 },
+    { givenRows: given, label: hasGiven, stairs: hasPicture ? 0 : -1 },
+    { givenRows: given, label: false, stairs: hasPicture ? 0 : -1 },
+    // The start lies in the picture, and the goal says its figures; on a wide screen with long texts the words of the goal are enough.
+    ...(hasPicture ? [{ givenRows: 0, label: false, stairs: 0 }] : []),
+    ...(hasPicture && state.size.columns >= ROOMY ? [{ givenRows: 0, label: false, stairs: -1 }] : []),
   ];
-  for (const { givenRows, givenLabel, stairs } of plans) {
-    const taken = givenRows + (givenLabel ? 1 : 0) + (givenRows > 0 ? gap : 0) + goal + stairs;
-    const sheet = sheetRoom(state, world, screen, questionColumns, lower - taken);
+  for (const { givenRows, label, stairs } of plans) {
+    const goal = stairs < 0 ? 0 : PICTURE_ROWS + stairs;
+    const gap = givenRows > 0 && goal > 0 ? 1 : 0;
+    const left = lower - (label ? 1 : 0) - givenRows - gap - goal;
+    const sheet = sheetRoom(state, world, screen, questionColumns, left);
     if (sheet === undefined) continue;
-    const spare = lower - taken - sheet.lines - sheet.captionRows;
-    const more = flat || !hasPicture ? 0 : Math.min(5 - stairs, spare);
+    const spare = left - sheet.lines - sheet.captionRows;
+    const more = flat || stairs < 0 ? 0 : Math.min(5 - stairs, spare);
     return {
       sheet,
       givenRows: givenRows === 0 || flat ? givenRows : Math.min(8, givenRows + spare - more),
-      givenLabel,
-      stairRows: hasPicture ? stairs + more : -1,
+      givenLabel: label,
+      stairRows: stairs + more,
     };
   }
   return undefined;

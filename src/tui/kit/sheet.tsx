@@ -33,7 +33,7 @@ function captionsOf(state: State, screen: DrillScreen | ResultScreen, scene: Dri
   const flat = isInSigns({ level: state.colourLevel, inGrey: screen.inGrey === true });
   const signs = flat ? '; denser is darker' : '';
   if (screen.name === 'result')
-    return [`${screen.ofBest === true ? 'the best' : 'yours'}: ${passage ?? 'the passage as it is'}${signs}`];
+    return [`${screen.ofBest === true ? 'best' : 'yours'}: ${passage ?? 'the passage as it is'}${signs}`];
   if (passage === undefined) return [`the passage as it was laid${signs}`];
   const open = `open${flat ? ' (/)' : ''}: ${passage}${signs}`;
   return start === undefined ? [open] : [`start: ${start}; ${open}`, open];
@@ -106,7 +106,7 @@ export function Sheet({ screen, size }: SheetProps): React.JSX.Element | null {
   );
 }
 
-/** The areas of a picture in the order in which they are read out, as one text. */
+/** The areas of a picture in the order in which they are read out, as one text for the ear. */
 export function sceneText({ painted, unread }: DrillScene, settings: Settings): string {
   const scale = VALUE_SCALES[settings.valueScale];
   return signsText(inWords(painted, scale, unread).join(' '), voiceOf(settings));

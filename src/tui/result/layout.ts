@@ -97,16 +97,8 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const spare = body - 1 - verdicts - compared - gap;
   const places = resultPlaces(grade, columns, hasPlane);
   const wantsSheet = wide && places !== undefined && sceneOn(world, screen) !== undefined;
-  const least = wantsSheet
-    ? LEAST_SHEET.lines + 1
-    : grade.swatches.length === 0 && !hasPlane
-      ? 0
-      : hasPlane
-        ? 8
-        : flat
-          ? 5
-          : 6;
-  const most = flat && !hasPlane ? 6 : wide ? 17 : 9;
+  const least = leastTop({ swatches: grade.swatches.length, hasPlane, wantsSheet, flat });
+  const most = flat && !hasPlane && !wantsSheet ? 6 : wide ? 17 : 9;
   const topRows = Math.min(Math.max(least, Math.min(most, spare - wanted)), spare - 3);
   const wordRows = flat ? Math.min(3, topRows - FACT_ROWS) : topRows >= 10 ? 2 : 0;
   const greyRows = flat ? 0 : topRows >= 13 ? 3 : topRows >= 11 ? 2 : 1;
@@ -125,6 +117,14 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
     swatchColumns: planeColumns === 0 ? columns : Math.max(0, columns - planeColumns - PART_GAP),
     planeColumns,
   };
+}
+
+/** Lines that the upper part needs to be of use: of a picture with its caption, a plane, patches. */
+function leastTop(top: { swatches: number; hasPlane: boolean; wantsSheet: boolean; flat: boolean }): number {
+  if (top.wantsSheet) return LEAST_SHEET.lines + (top.flat ? 2 : 1);
+  if (top.hasPlane) return 8;
+  if (top.swatches === 0) return 0;
+  return top.flat ? 5 : 6;
 }
 
 /** Columns for the plane and the picture where both stand beside the swatches; undefined where they have no room. */
