@@ -3,8 +3,9 @@
 import { findFamily } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds/index.js';
 import { UsageError } from '../errors.js';
-import { shipped } from '../files/shipped.js';
+import { shipped, shippedPictures } from '../files/shipped.js';
 import { libraryStudio } from '../paints/index.js';
+import { drillScenes } from '../pictures/scene.js';
 import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 import { didYouMean } from '../text/nearest.js';
@@ -106,6 +107,7 @@ export async function practise(
   }
   const profile = await openProfile(settingFlags(options));
   const { drills, chances } = await shipped(studio);
+  const sceneOf = drillScenes(studio, await shippedPictures(studio));
   const practice = new PracticeRun(studio, profile, drills, {
     engine: version,
     minutes,
@@ -129,6 +131,7 @@ export async function practise(
     drills,
     kindOf: (drill) => kindOf(studio, drill as Drill) as unknown as ReturnType<TuiDeps['kindOf']>,
     familyName: (id) => findFamily(id)?.name ?? id,
+    sceneOf: (drill, answer) => sceneOf(drill as Drill, answer),
     studio,
     settings: { valueScale, palette, screenReader, colour },
     saveSettings: (patch) => {

@@ -26,8 +26,10 @@ async function depsFor(options: ScreenOptions, version: string): Promise<QuizDep
   const flags = options.screenReader === true ? { screenReader: 'yes' } : {};
   const { values } = await resolveSettings(config, flags);
   const { valueScale, palette, screenReader, colour } = values;
+  const { shippedPictures } = await import('../files/shipped.js');
   return {
     version,
+    pictures: await shippedPictures(libraryStudio()),
     settings: { valueScale, palette, screenReader, colour },
     env: process.env,
     noColourFlag: options.color === false,

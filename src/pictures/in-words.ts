@@ -7,13 +7,14 @@ import { raster } from './raster.js';
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** "dark red, middle dark, step 6.3". */
-function toneWords({ colour }: Tone, scale: ValueScale): string {
+/** "dark red, middle dark, step 6.3"; without a scale only what the eye says. */
+function toneWords({ colour }: Tone, scale: ValueScale | undefined): string {
+  if (scale === undefined) return colourInWords(colour.lab);
   const unit = scale.id === 'paper-first' ? 'step' : 'value';
   return `${colourInWords(colour.lab)}, ${valueWord(colour.value)}, ${unit} ${formatStep(colour.value, scale)}`;
 }
 
-function lookWords(look: AreaLook, far: number | undefined, scale: ValueScale): string {
+function lookWords(look: AreaLook, far: number | undefined, scale: ValueScale | undefined): string {
   if (look.kind === 'open') return 'left open';
   if (look.strokes !== undefined) {
     const strokes = look.strokes.map(
@@ -23,17 +24,23 @@ function lookWords(look: AreaLook, far: number | undefined, scale: ValueScale): 
   }
   if (far === undefined) return toneWords(look.tone, scale);
   const end = look.graded(far);
-  return `${toneWords(look.tone, scale)}, running out to ${colourInWords(end.colour.lab)}, ${formatStep(end.colour.value, scale)}`;
+  const figure = scale === undefined ? '' : `, ${formatStep(end.colour.value, scale)}`;
+  return `${toneWords(look.tone, scale)}, running out to ${colourInWords(end.colour.lab)}${figure}`;
 }
 
 /**
  * One line an area, in the order in which a picture is read out: "The roof: strong orange, middle, step 4.2."
  * @param scale of the learner
+ * @param unread areas whose values are to be judged by eye: no figure is said of them
  */
-export function inWords({ picture, looks }: Painted, scale: ValueScale): string[] {
+export function inWords(
+  { picture, looks }: Painted,
+  scale: ValueScale,
+  unread: readonly string[] = [],
+): string[] {
   return picture.areas.map(({ id, words }) => {
     const far = picture.shapes.find(({ area, graded }) => area === id && graded !== undefined)?.graded?.to;
-    return `${upper(words)}: ${lookWords(looks[id] as AreaLook, far, scale)}.`;
+    return `${upper(words)}: ${lookWords(looks[id] as AreaLook, far, unread.includes(id) ? undefined : scale)}.`;
   });
 }
 

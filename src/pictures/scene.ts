@@ -2,36 +2,110 @@
 import { type Drill, kindOf } from '../drills/kinds/index.js';
 import { choiceOf, laidBy } from '../drills/kinds/mix/choice.js';
 import { STARTS } from '../drills/look.js';
-import type { Answer } from '../drills/types.js';
+import type { Answer, ResultSwatch } from '../drills/types.js';
 import type { Studio } from '../paints/index.js';
 import { type Painted, painted } from './covering.js';
 import type { Covering, Picture, Reflecting } from './types.js';
-import { liesIn } from './where.js';
+import { findPicture, liesIn, namedArea } from './where.js';
+
+/** What of a drill lies in its picture. */
+export interface DrillScene {
+  readonly painted: Painted;
+  /** Area that the start lies in, where there is one. */
+  readonly start?: string;
+  /** Area that the answer lies in, or that is open until then; absent where no single one is asked for. */
+  readonly passage?: string;
+  /** Areas with colours that are to be judged by eye: no figure is said of them before the answer. */
+  readonly unread: readonly string[];
+}
+
+/** What a drill lays, by area. */
+interface Lain extends Omit<DrillScene, 'painted'> {
+  readonly coverings: Readonly<Record<string, Covering>>;
+}
 
 /** What lies there before anything is chosen; undefined where a drill changes no colour. */
-function startOf(studio: Studio, drill: Drill): Covering | undefined {
-  if (drill.kind === 'mix') return drill.start;
-  return kindOf(studio, drill)
-    .given(drill)
-    .find(({ label }) => STARTS.includes(label));
+function startOf(drill: Drill, given: readonly ResultSwatch[]): Covering | undefined {
+  return drill.kind === 'mix' ? drill.start : given.find(({ label }) => STARTS.includes(label));
 }
+
+const isYours = ({ label }: ResultSwatch): boolean => /^yours(,|$)/.test(label);
 
 /** What an answer lays; undefined where it gives no colour. */
 function laidByAnswer(studio: Studio, drill: Drill, answer: Answer): Covering | undefined {
   if (drill.kind === 'mix') return laidBy(drill, choiceOf(studio, drill, answer));
+  return kindOf(studio, drill).grade(drill, answer).swatches.find(isYours) satisfies Reflecting | undefined;
+}
+
+/** The colours of a passage to be judged, each in the area of its name; undefined where one of them has none. */
+function namedIn(
+  studio: Studio,
+  picture: Picture,
+  drill: Drill,
+  answer: Answer | undefined,
+): Lain | undefined {
+  if (drill.kind !== 'diagnosis') return undefined;
+  const areas = drill.areas.flatMap(({ name }) => namedArea(picture, name) ?? []);
+  if (new Set(areas).size < drill.areas.length) return undefined;
+  const coverings = Object.fromEntries(drill.areas.map(({ laid }, at) => [areas[at] as string, laid]));
+  if (answer === undefined) return { coverings, unread: areas };
+  // A result names the area that it is about first, then what the answer makes of it.
   const { swatches } = kindOf(studio, drill).grade(drill, answer);
-  return swatches.find(({ label }): boolean => /^yours(,|$)/.test(label)) satisfies Reflecting | undefined;
+  const passage = areas[drill.areas.findIndex(({ name }) => name === swatches[0]?.label)];
+  const yours = swatches.find(isYours);
+  if (passage === undefined || yours === undefined) return { coverings, unread: [] };
+  return { coverings: { ...coverings, [passage]: yours }, passage, unread: [] };
+}
+
+function lainIn(
+  studio: Studio,
+  picture: Picture,
+  drill: Drill,
+  answer: Answer | undefined,
+): Lain | undefined {
+  const start = startOf(drill, drill.kind === 'mix' ? [] : kindOf(studio, drill).given(drill));
+  if (start === undefined) return namedIn(studio, picture, drill, answer);
+  const lies = liesIn(picture, drill);
+  const laid = answer === undefined ? undefined : laidByAnswer(studio, drill, answer);
+  return {
+    coverings: { [lies.start]: start, [lies.passage]: laid ?? 'open' },
+    start: lies.start,
+    passage: lies.passage,
+    unread: [],
+  };
 }
 
 /**
- * The picture of a drill. Where the drill changes no colour it is the picture as it is; else its start lies in one area, and the
- * passage is open until there is an answer.
+ * The picture of a drill. Where the drill lays nothing in it, it is the picture as it is; else its start lies in one area and the
+ * passage is open until there is an answer, or its colours lie in the areas of their names.
  * @throws RangeError when the answer does not fit the drill
  */
 export function sceneOf(studio: Studio, picture: Picture, drill: Drill, answer?: Answer): Painted {
-  const start = startOf(studio, drill);
-  if (start === undefined) return painted(studio, picture);
-  const lies = liesIn(picture, drill);
-  const passage = answer === undefined ? 'open' : (laidByAnswer(studio, drill, answer) ?? 'open');
-  return painted(studio, picture, { [lies.start]: start, [lies.passage]: passage });
+  return painted(studio, picture, lainIn(studio, picture, drill, answer)?.coverings);
+}
+
+/**
+ * The scenes of drills, each painted once.
+ * @returns for a drill, and the answer that lies in it: undefined where nothing of the drill lies in a picture; throws RangeError when the
+ * answer does not fit the drill
+ */
+export function drillScenes(
+  studio: Studio,
+  pictures: readonly Picture[],
+): (drill: Drill, answer?: Answer) => DrillScene | undefined {
+  const known = new WeakMap<Drill, Map<string, DrillScene | undefined>>();
+  const paint = (drill: Drill, answer: Answer | undefined): DrillScene | undefined => {
+    const picture = findPicture(pictures, drill.picture);
+    const lain = picture && lainIn(studio, picture, drill, answer);
+    if (picture === undefined || lain === undefined) return undefined;
+    const { coverings, ...rest } = lain;
+    return { painted: painted(studio, picture, coverings), ...rest };
+  };
+  return (drill, answer) => {
+    const scenes = known.get(drill) ?? new Map<string, DrillScene | undefined>();
+    known.set(drill, scenes);
+    const key = answer === undefined ? '' : JSON.stringify(answer);
+    if (!scenes.has(key)) scenes.set(key, paint(drill, answer));
+    return scenes.get(key);
+  };
 }

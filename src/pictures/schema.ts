@@ -11,6 +11,7 @@ export const PICTURE_FORMAT = 1;
 const BEYOND = 12;
 const MOST_FIGURES = 60;
 const MOST_POINTS = 40;
+const MOST_NAMES = 6;
 
 function unit(most: number) {
   const words = `must be a number from ${-BEYOND} to ${most + BEYOND}`;
@@ -92,6 +93,13 @@ const shapeSchema = v.pipe(
 const areaSchema = v.strictObject({
   id: idSchema,
   words: textSchema(40),
+  also: v.optional(
+    v.pipe(
+      v.array(textSchema(40), 'must be a list of names'),
+      v.minLength(1, 'must hold a name'),
+      v.maxLength(MOST_NAMES, `holds more than ${MOST_NAMES} names`),
+    ),
+  ),
   wash: washSchema,
   turned: v.optional(idSchema),
 });

@@ -39,6 +39,8 @@ export interface Area {
   readonly id: string;
   /** "the roof's turned side": for the ear. */
   readonly words: string;
+  /** What else scenes call it, without an article. */
+  readonly also?: readonly string[] | undefined;
   /** What lies there where a drill says nothing else. */
   readonly wash: Wash;
   /** The area of the same thing in the light, where this is its turned side. */

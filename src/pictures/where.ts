@@ -2,7 +2,7 @@
 import type { DrillFault } from '../drills/format.js';
 import type { DrillCommon } from '../drills/types.js';
 import { didYouMean } from '../text/nearest.js';
-import type { Lies, Picture } from './types.js';
+import type { Area, Lies, Picture } from './types.js';
 
 /** The picture with this id, or undefined. */
 export function findPicture(pictures: readonly Picture[], id: string | undefined): Picture | undefined {
@@ -10,6 +10,14 @@ export function findPicture(pictures: readonly Picture[], id: string | undefined
 }
 
 const areaIds = ({ areas }: Picture): string[] => areas.map(({ id }) => id);
+
+/** The area that a scene calls so: by its id, its words without their article, or one of its other names. */
+export function namedArea({ areas }: Picture, name: string): string | undefined {
+  const id = name.toLowerCase().replaceAll(' ', '-');
+  const isCalled = ({ words, also = [] }: Area): boolean =>
+    [words.replace(/^the /, ''), ...also].includes(name);
+  return (areas.find((area) => area.id === id) ?? areas.find(isCalled))?.id;
+}
 
 /** What a drill says of its place: a subject is there where a mixture is asked for. */
 type Placed = Pick<DrillCommon, 'picture' | 'lies'> & { readonly subject?: string | undefined };

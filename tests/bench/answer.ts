@@ -10,8 +10,9 @@ import { seededDraw, seedOf } from '../../src/chance/draw.js';
 import { PracticeRun } from '../../src/commands/practice-run.js';
 import { type Drill, kindOf } from '../../src/drills/kinds/index.js';
 import { randomAnswer } from '../../src/drills/random-answer.js';
-import { type Shipped, shipped } from '../../src/files/shipped.js';
+import { type Shipped, shipped, shippedPictures } from '../../src/files/shipped.js';
 import { libraryStudio, paintOf, type Studio } from '../../src/paints/index.js';
+import { drillScenes, type Picture } from '../../src/pictures/index.js';
 import { openProfile, type Profile } from '../../src/profile/index.js';
 import { drillScreen, startSet } from '../../src/tui/drill/set.js';
 import type { TuiDeps } from '../../src/tui/kit/deps.js';
@@ -28,7 +29,8 @@ import { bareLoop, LOOPS_PER_MS, msEquivalent } from './film-loop.js';
 /** Answers to each drill, by chance, each on a studio that has predicted nothing yet. */
 const ANSWERS = 5;
 const LOOPS = 2_000;
-const SIZE = { columns: 80, rows: 24 };
+/** Wide enough for the picture beside the result. */
+const SIZE = { columns: 120, rows: 40 };
 
 let flushMs = 0;
 
@@ -50,7 +52,12 @@ function timeFlushes(): () => void {
   };
 }
 
-function portsOf(studio: Studio, profile: Profile, { drills, chances }: Shipped): TuiDeps {
+function portsOf(
+  studio: Studio,
+  profile: Profile,
+  { drills, chances }: Shipped,
+  pictures: readonly Picture[],
+): TuiDeps {
   const practice = new PracticeRun(studio, profile, drills, {
     engine: 'bench',
     minutes: undefined,
@@ -60,8 +67,10 @@ function portsOf(studio: Studio, profile: Profile, { drills, chances }: Shipped)
   });
   // Names the sitting that the answers belong to.
   practice.nextSet({});
+  const sceneOf = drillScenes(studio, pictures);
   return {
     version: 'bench',
+    sceneOf: (drill, answer) => sceneOf(drill as Drill, answer),
     drills,
     kindOf: (drill) => kindOf(studio, drill as Drill) as unknown as ReturnType<TuiDeps['kindOf']>,
     familyName: (id) => id,
@@ -84,10 +93,11 @@ async function answerOnce(
   profile: Profile,
   drill: Drill,
   chances: Shipped['chances'],
+  pictures: readonly Picture[],
   seed: number,
 ): Promise<number> {
   const studio: Studio = { ...libraryStudio() };
-  const deps = portsOf(studio, profile, { drills: [drill], chances });
+  const deps = portsOf(studio, profile, { drills: [drill], chances }, pictures);
   const world = worldOf(deps);
   const reduce = createReducer(world);
   const item = { drillId: drill.id, feedback: 'each', why: 'bench' } as const;
@@ -137,15 +147,16 @@ export async function benchAnswer(): Promise<BenchRow[]> {
   try {
     const profile = await openProfile({ learner: 'bench' });
     const { drills, chances } = await shipped(studio);
+    const pictures = await shippedPictures(studio);
     // The first answers compile the code; they are not counted.
-    for (const drill of drills.slice(0, 40)) await answerOnce(profile, drill, chances, 1);
+    for (const drill of drills.slice(0, 40)) await answerOnce(profile, drill, chances, pictures, 1);
     const flushes: number[] = [];
     const rated: { id: string; ratio: number }[] = [];
     for (const drill of drills) {
       const ratios: number[] = [];
       for (let n = 1; n <= ANSWERS; n++) {
         const unit = median([loopMs(), loopMs(), loopMs()]);
-        ratios.push((await answerOnce(profile, drill, chances, seedOf(drill.id, n))) / unit);
+        ratios.push((await answerOnce(profile, drill, chances, pictures, seedOf(drill.id, n))) / unit);
         flushes.push(flushMs);
       }
       rated.push({ id: drill.id, ratio: median(ratios) });

@@ -5,7 +5,15 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { filesOfFolder, readDrillFolder } from '../../src/files/exercises.js';
 import { readPictures } from '../../src/files/pictures.js';
-import { findPicture, liesIn, type Picture, sceneOf } from '../../src/pictures/index.js';
+import {
+  drillScenes,
+  findPicture,
+  liesIn,
+  namedArea,
+  type Picture,
+  painted,
+  sceneOf,
+} from '../../src/pictures/index.js';
 import { kindOf, STUDIO } from '../studio.js';
 
 const PICTURES = readPictures(STUDIO, 'exercises');
@@ -85,4 +93,50 @@ it('every drill is a scene before and after its answer: the start lies, the pass
     }
   }
   expect(opened).toBeGreaterThan(50);
+});
+
+it('an area is found by its id, its words and its other names, and by nothing near them', () => {
+  const tree = findPicture(PICTURES, 'pear-tree') as Picture;
+  expect(['far field', 'lit crown', 'inner green', 'trunk'].map((name) => namedArea(tree, name))).toEqual([
+    'far-field',
+    'crown',
+    'crown-inside',
+    'trunk',
+  ]);
+  expect(['green', 'the', '', 'trunk side'].map((name) => namedArea(tree, name))).toEqual(
+    Array(4).fill(undefined),
+  );
+});
+
+it('the washes of a passage to be judged lie in the areas of their names, and the repair after the answer', () => {
+  const scenes = drillScenes(STUDIO, PICTURES);
+  const judged = DRILLS.filter((drill) => drill.kind === 'diagnosis' && scenes(drill) !== undefined);
+  expect(judged.length).toBeGreaterThan(5);
+  for (const drill of judged) {
+    const kind = kindOf(drill);
+    const picture = findPicture(PICTURES, drill.picture) as Picture;
+    const tones = (scene = scenes(drill)) =>
+      Object.entries(scene?.painted.looks ?? {}).map(([id, look]) => [
+        id,
+        look.kind === 'laid' && look.tone.hex,
+      ]);
+    for (const { label, reflectance } of kind.given(drill)) {
+      const area = namedArea(picture, label) as string;
+      const alone = painted(STUDIO, picture, { [area]: { reflectance } }).looks[area];
+      expect(tones()).toContainEqual([area, alone?.kind === 'laid' && alone.tone.hex]);
+    }
+    const after = scenes(drill, kind.best(drill));
+    const mended = tones(after).filter(([id]) => id !== after?.passage);
+    expect(mended, 'all else stays').toEqual(tones().filter(([id]) => id !== after?.passage));
+  }
+});
+
+it('a drill is painted once, and each answer to it once', () => {
+  const scenes = drillScenes(STUDIO, PICTURES);
+  const drill = DRILLS.find(({ id }) => id === 'harbour-roof-shade') as (typeof DRILLS)[number];
+  const best = kindOf(drill).best(drill);
+  expect(scenes(drill)).toBe(scenes(drill));
+  expect(scenes(drill, { ...best })).toBe(scenes(drill, best));
+  expect(scenes(drill, best)).not.toBe(scenes(drill));
+  expect(scenes({ ...drill, picture: undefined })).toBeUndefined();
 });

@@ -93,7 +93,7 @@ describe('the table of keys', () => {
     if (state.screen.name !== 'drill') throw new Error(state.screen.name);
     const laying = bindings({ ...state, screen: { ...state.screen, laying: true } });
     const shown = laying.filter(({ quiet }) => quiet !== true).map(({ show, does }) => `${show} ${does}`);
-    expect(shown).toEqual(['? all keys', 'Ctrl+C stop; the wash is being laid down']);
+    expect(shown).toEqual(['? keys', 'Ctrl+C stop; the wash is being laid down']);
   });
 
   it('offers a hint only where there is one left', () => {

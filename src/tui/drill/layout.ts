@@ -7,6 +7,7 @@ import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import type { Piece } from '../kit/row.js';
+import { type SheetRoom, sheetRoom } from '../kit/sheet.js';
 import type { DrillScreen, State, World } from '../kit/state.js';
 import { sceneTexts } from './scene.js';
 
@@ -16,6 +17,8 @@ export interface DrillLayout {
   /** Message, scene, question and goal, cut to their room. */
   readonly top: Piece[][];
   readonly hint: Piece[][];
+  /** The picture over the colours; absent where there is none, or no room for it. */
+  readonly sheet?: SheetRoom;
   readonly questionColumns: number;
   readonly fieldColumns: number;
   /** Lines of the given colours, without their label. */
@@ -39,6 +42,8 @@ const LEAST_LOWER = { beside: 11, above: 9 };
 /** Share of the columns that the colours take: with the picture of the goal, and without. */
 const SHARE = { picture: 0.43, given: 0.38 };
 const WIDEST_QUESTION = 50;
+/** Columns from which on a picture has its place whatever else is told. */
+const ROOMY = 100;
 /** Signs before the label of an option: its mark and its number. */
 const OPTION_LEAD = 5;
 
@@ -104,26 +109,66 @@ export function drillLayout(state: State, world: World, screen: DrillScreen): Dr
   const lower = Math.max(4, body - top.length - hint.length);
   if (!beside) return { beside, top, hint, ...above(screen, lower, { columns, flat, hasGiven, hasPicture }) };
 
+  const noteRows = noteRowsIn(lower - wantedRows(screen));
+  const rest = { beside, top, hint, questionColumns, fieldColumns, fieldRows: lower - noteRows, noteRows };
+  const withSheet = underSheet(state, world, screen, { questionColumns, lower, hasGiven, hasPicture });
+  if (withSheet !== undefined) return { ...rest, ...withSheet };
   const gap = hasGiven && hasPicture ? 1 : 0;
   const spare = lower - (hasGiven ? 1 : 0) - gap - (hasPicture ? PICTURE_ROWS : 0);
   const patchRows = Math.min(8, Math.max(3, Math.ceil(spare * (hasPicture ? 0.5 : 0.7))));
   const givenRows = !hasGiven ? 0 : flat ? FACT_ROWS : patchRows;
   // Five lines are ten half lines, one for each step.
   const stairs = Math.min(5, spare - givenRows);
-  const free = lower - wantedRows(screen);
-  const noteRows = free >= 5 ? 3 : free >= 3 ? 2 : 1;
   return {
-    beside,
-    top,
-    hint,
-    questionColumns,
-    fieldColumns,
+    ...rest,
     givenRows,
     givenLabel: hasGiven,
     stairRows: !hasPicture || stairs < 0 ? -1 : flat ? 0 : stairs,
-    fieldRows: lower - noteRows,
-    noteRows,
   };
+}
+
+const noteRowsIn = (free: number): number => (free >= 5 ? 3 : free >= 3 ? 2 : 1);
+
+interface Under {
+  readonly questionColumns: number;
+  readonly lower: number;
+  readonly hasGiven: boolean;
+  readonly hasPicture: boolean;
+}
+
+/** The picture over the colours and the goal, which make way for it as far as they stay of use; undefined where that is not enough. */
+function underSheet(
+  state: State,
+  world: World,
+  screen: DrillScreen,
+  { questionColumns, lower, hasGiven, hasPicture }: Under,
+): Pick<DrillLayout, 'sheet' | 'givenRows' | 'givenLabel' | 'stairRows'> | undefined {
+  const flat = state.colourLevel === 0;
+  const given = !hasGiven ? 0 : flat ? FACT_ROWS : 3;
+  const plans = [
+    { givenRows: given, label: hasGiven, stairs: !hasPicture ? -1 : flat ? 0 : 2 },
+    { givenRows: given, label: hasGiven, stairs: hasPicture ? 0 : -1 },
+    { givenRows: given, label: false, stairs: hasPicture ? 0 : -1 },
+    // The start lies in the picture, and the goal says its figures; on a wide screen with long texts the words of the goal are enough.
+    ...(hasPicture ? [{ givenRows: 0, label: false, stairs: 0 }] : []),
+    ...(hasPicture && state.size.columns >= ROOMY ? [{ givenRows: 0, label: false, stairs: -1 }] : []),
+  ];
+  for (const { givenRows, label, stairs } of plans) {
+    const goal = stairs < 0 ? 0 : PICTURE_ROWS + stairs;
+    const gap = givenRows > 0 && goal > 0 ? 1 : 0;
+    const left = lower - (label ? 1 : 0) - givenRows - gap - goal;
+    const sheet = sheetRoom(state, world, screen, questionColumns, left);
+    if (sheet === undefined) continue;
+    const spare = left - sheet.lines - sheet.captionRows;
+    const more = flat || stairs < 0 ? 0 : Math.min(5 - stairs, spare);
+    return {
+      sheet,
+      givenRows: givenRows === 0 || flat ? givenRows : Math.min(8, givenRows + spare - more),
+      givenLabel: label,
+      stairRows: stairs + more,
+    };
+  }
+  return undefined;
 }
 
 interface Above {

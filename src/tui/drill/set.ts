@@ -38,6 +38,7 @@ export function drillScreen(
     shownAt: at,
     worked: false,
     laying: false,
+    ...(world.sceneOf(drill) !== undefined && { sheet: true }),
   };
 }
 

@@ -8,6 +8,7 @@ import { signsText } from '../../words/voice.js';
 import { chosenIndex, optionLabel } from '../kit/fields.js';
 import { Frame } from '../kit/frame.js';
 import { lookOf, spokenLook, swatchWords, voiceOf } from '../kit/look.js';
+import { sceneText } from '../kit/sheet.js';
 import type { DrillScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { drillTitle } from '../kit/titles.js';
@@ -18,6 +19,7 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
   const { drill } = screen;
   const kind = world.kindOf(drill);
   const { set } = state;
+  const scene = world.sceneOf(drill);
   const scale = state.settings.valueScale;
   const voice = voiceOf(state.settings);
   const spoken = (option: FieldOption): string =>
@@ -43,6 +45,7 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
   const lines = [
     ...(screen.message === undefined ? [] : [screen.message]),
     cleanText(drill.scene, 600),
+    ...(scene === undefined ? [] : [sceneText(scene, state.settings)]),
     cleanText(drill.ask, 200),
     // A question's goal lines may say the same of each colour, with its paint.
     ...kind

@@ -4,6 +4,7 @@ import { onScale } from '../kit/fields.js';
 import { Frame } from '../kit/frame.js';
 import { chromaBar, legend, staircase } from '../kit/goal-picture.js';
 import { Row, Rows } from '../kit/row.js';
+import { Sheet } from '../kit/sheet.js';
 import type { DrillScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn, PatchWithFacts, patchNames } from '../kit/swatch.js';
@@ -117,6 +118,7 @@ export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.E
   const part = { screen: read, layout };
   const question = (
     <Box flexDirection="column" width={layout.questionColumns} flexShrink={0}>
+      {layout.sheet === undefined ? null : <Sheet screen={screen} size={layout.sheet} />}
       {layout.givenRows > 0 ? <Given {...part} /> : null}
       {layout.beside && layout.stairRows >= 0 && layout.givenRows > 0 ? (
         <Row pieces={[{ text: ' ' }]} />

@@ -2,6 +2,7 @@
 import type { ValueScaleId } from '../../colour/index.js';
 import type { Answer, DrillCommon, Grade, Kind } from '../../drills/types.js';
 import type { Studio } from '../../paints/index.js';
+import type { DrillScene } from '../../pictures/scene.js';
 import type { Feedback, Mistake, SetSummary } from '../../practice/index.js';
 import type { ColourSetting } from './colour-level.js';
 
@@ -75,6 +76,8 @@ export interface TuiDeps {
   readonly drills: readonly DrillCommon[];
   kindOf(drill: DrillCommon): Kind;
   familyName(id: string): string;
+  /** The picture of a drill, open or with an answer in it; undefined where nothing of the drill lies in one. The same one each time. */
+  sceneOf?(drill: DrillCommon, answer?: Answer): DrillScene | undefined;
   readonly studio: Studio;
   readonly settings: Settings;
   saveSettings(patch: SettingsPatch): SaveOutcome | Promise<SaveOutcome>;

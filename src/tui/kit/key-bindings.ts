@@ -36,7 +36,7 @@ export interface KeyBinding<C extends string> {
 
 type CommonBinding = KeyBinding<CommonCommand>;
 
-export const KEYS: CommonBinding = { keys: { '?': 'keys' }, show: '?', does: 'all keys', stays: true };
+export const KEYS: CommonBinding = { keys: { '?': 'keys' }, show: '?', does: 'keys', stays: true };
 
 /** Ctrl+C; says what is kept. */
 export const stop = (does: string): CommonBinding => ({

@@ -19,6 +19,7 @@ import {
 } from './key-bindings.js';
 import type { KeyName } from './key-names.js';
 import { isWide } from './layout.js';
+import { sheetBindings, sheetLookBindings } from './sheet-keys.js';
 import type { DrillScreen, ResultScreen, Size, State } from './state.js';
 
 export type Command =
@@ -28,6 +29,9 @@ export type Command =
   | 'again'
   | 'why'
   | 'picture'
+  | 'sheet'
+  | 'grey'
+  | 'best'
   | 'home'
   | 'restart'
   | 'mend';
@@ -63,8 +67,9 @@ const isLaid = ({ fields }: DrillScreen): boolean =>
   fields.some((field) => field.shape === 'scale' || field.options.some(({ swatch }) => swatch !== undefined));
 
 /** Words for the focused field and the scale beside it: "paint", "amount". */
-function drillBindings(screen: DrillScreen): Binding[] {
-  if (screen.worked) return [enter('lay it down'), back('skip the example')];
+function drillBindings(state: State, screen: DrillScreen): Binding[] {
+  const sheet = sheetBindings(state);
+  if (screen.worked) return [enter('lay it down'), ...sheet, back('skip the example')];
   const field = screen.fields[screen.focus];
   const many = screen.fields.length > 1;
   const tray = field !== undefined && showsAs(field) === 'tray';
@@ -76,6 +81,7 @@ function drillBindings(screen: DrillScreen): Binding[] {
     ...(screen.drill.hint === undefined || screen.hint === 'shown'
       ? []
       : [{ keys: { h: 'hint' }, show: 'h', does: 'hint', stays: true } as const]),
+    ...sheet,
     ...(many
       ? [
           {
@@ -118,7 +124,7 @@ function screenBindings(state: State): Binding[] {
         },
       ];
     case 'drill':
-      return screen.laying ? [] : drillBindings(screen);
+      return screen.laying ? [] : drillBindings(state, screen);
     case 'result':
       return [
         {
@@ -129,6 +135,7 @@ function screenBindings(state: State): Binding[] {
         ...(screen.worked ? [] : [{ keys: { t: 'again' }, show: 't', does: 'try again' } as const]),
         { keys: { w: 'why' }, show: 'w', does: 'why' },
         ...pictureBinding(screen, state.size),
+        ...sheetBindings(state),
         scroll(true),
         HOME,
       ];
@@ -190,6 +197,12 @@ export function bindings(state: State): Binding[] {
       { keys: { escape: 'back' }, show: 'Esc', does: overlay.onward === 'lay' ? 'choose again' : 'close' },
       STOP,
     ];
+  }
+  if (overlay?.name === 'sheet') {
+    const keys = Object.fromEntries(
+      ['escape', 'enter', 'v', 'q', 'erase', 'space'].map((key) => [key, 'back' as const]),
+    );
+    return [...sheetLookBindings(state), { keys, show: 'Esc', does: 'back', stays: true }, STOP];
   }
   if (overlay?.name === 'keys') {
     return [

@@ -8,6 +8,7 @@ import { bindings, shownKeys } from './keys.js';
 import { innerColumns, SMALLEST } from './layout.js';
 import { withoutOverlay } from './moves.js';
 import { type Piece, Row, Rows } from './row.js';
+import { SheetPanel } from './sheet.js';
 import type { Overlay } from './state.js';
 import { useSurroundings } from './surroundings.js';
 
@@ -61,10 +62,12 @@ function CautionPanel({ pigments }: { readonly pigments: readonly string[] }): R
   );
 }
 
-export function Panel({ overlay }: { readonly overlay: Overlay }): React.JSX.Element {
+export function Panel({ overlay }: { readonly overlay: Overlay }): React.JSX.Element | null {
   switch (overlay.name) {
     case 'keys':
       return <KeysPanel />;
+    case 'sheet':
+      return <SheetPanel />;
     case 'leave':
       return <LeavePanel />;
     case 'caution':

@@ -28,13 +28,17 @@ export interface SheetLook {
   readonly inGrey: boolean;
 }
 
+/** Whether a picture is drawn with signs: where there are no colours, and in the value check where there are too few for greys. */
+export const isInSigns = ({ level, inGrey }: Pick<SheetLook, 'level' | 'inGrey'>): boolean =>
+  level === 0 || (level === 1 && inGrey);
+
 /** The picture as lines of pieces. @throws RangeError for a size that nobody can look at */
 export function sheetPicture(
   painted: Painted,
   { columns, lines, level, glyphs, inGrey }: SheetLook,
 ): Piece[][] {
   const plain = glyphs.plainTexts;
-  if (level === 0) {
+  if (isInSigns({ level, inGrey })) {
     const signs = plain ? ASCII_SIGNS : SHADE_SIGNS;
     return inCharacters(painted, columns, lines, signs).map((text) => [{ text }]);
   }

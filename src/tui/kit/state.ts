@@ -1,6 +1,7 @@
 /** Everything the screens show, as one value. Only the reducer makes a new one. */
 import type { Answer, DrillCommon, Field, Kind } from '../../drills/types.js';
 import type { Studio } from '../../paints/index.js';
+import type { DrillScene } from '../../pictures/scene.js';
 import type { SetSummary } from '../../practice/index.js';
 import type { Way } from '../../washes/index.js';
 import type { ColourLevel } from './colour-level.js';
@@ -12,6 +13,8 @@ export interface World {
   kindOf(drill: DrillCommon): Kind;
   readonly families: readonly { readonly id: string; readonly name: string; readonly drills: number }[];
   familyName(id: string): string;
+  /** The picture of a drill, as of `TuiDeps`. */
+  sceneOf(drill: DrillCommon, answer?: Answer): DrillScene | undefined;
   placingIsOpen(): boolean;
   /** The paints, the paper and the boxes at hand. */
   readonly studio: Studio;
@@ -47,6 +50,10 @@ export interface DrillScreen {
   readonly laying: boolean;
   /** A line left from the drill before, where its result is kept back. */
   readonly message?: string;
+  /** Set where a picture goes with it. */
+  readonly sheet?: true;
+  /** The picture in the greys of the value check. */
+  readonly inGrey?: boolean;
 }
 
 /** An answer that has been graded and handed over for the record. */
@@ -56,6 +63,8 @@ export interface Attempt {
   readonly note?: string;
   /** How it compares with the learner's last time at that family. */
   readonly compared?: string;
+  /** Set where a picture goes with it. */
+  readonly sheet?: true;
 }
 
 export interface ResultScreen {
@@ -69,6 +78,9 @@ export interface ResultScreen {
   readonly top: number;
   /** Shows the plane in place of the swatches, where there is no room for both. */
   readonly plane?: boolean;
+  /** The picture in the greys of the value check, and with the best answer in it. */
+  readonly inGrey?: boolean;
+  readonly ofBest?: boolean;
   /** Where `next` goes: on in the set, or back to the summary. */
   readonly from: 'set' | 'summary';
 }
@@ -126,6 +138,8 @@ export type Screen =
 /** A panel over the screen. */
 export type Overlay =
   | { readonly name: 'keys' }
+  /** The picture as large as there is room. */
+  | { readonly name: 'sheet' }
   | { readonly name: 'leave' }
   | { readonly name: 'caution'; readonly pigments: readonly string[]; readonly onward: 'lay' | 'close' };
 

@@ -21,6 +21,8 @@ export function helpText(state: Pick<State, 'settings'>, world: Pick<World, 'fam
     '',
     'THE STAIRCASE shows ten greys from paper to dark. One sign marks where the colour is now, the bar where it should go.',
     '',
+    'THE SHEET is a sketch of the scene: the start lies where the scene says, and the passage asked for is open until you have answered. v fills the screen with it, g turns it to greys for the value check, and b, after the answer, lays the best in it.',
+    '',
     'AMOUNT is counted in touches: 1:8 is one part of the second paint to eight of the first. Strong paints need very little.',
     '',
     'WAY: a puddle is stirred together; a glaze is a film over a dry wash; strokes lie side by side and the eye joins them.',

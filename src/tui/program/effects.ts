@@ -37,7 +37,7 @@ async function lay(
     const outcome = screen.worked ? { saved: true } : await save(entry, deps);
     dispatch({
       type: 'laid',
-      attempt: { entry, ...outcome },
+      attempt: { entry, ...outcome, ...(screen.sheet && { sheet: screen.sheet }) },
       place: screen.place,
       worked: screen.worked,
       at: deps.now(),

@@ -12,6 +12,7 @@ export function worldOf(deps: TuiDeps): World {
     drills: new Map(deps.drills.map((drill) => [drill.id, drill])),
     kindOf: (drill) => deps.kindOf(drill),
     familyName: (id) => deps.familyName(id),
+    sceneOf: (drill, answer) => deps.sceneOf?.(drill, answer),
     placingIsOpen: () => deps.placingIsOpen(),
     families: [...counts]
       .sort(([one], [other]) => FAMILY_IDS.indexOf(one) - FAMILY_IDS.indexOf(other))

@@ -8,6 +8,7 @@ import { chooseAtHome } from '../home/update.js';
 import { commandOf } from '../kit/keys.js';
 import { ask, show, withNotice, withOverlay, withoutOverlay } from '../kit/moves.js';
 import { scrolled } from '../kit/page.js';
+import { onSheetKey } from '../kit/sheet-update.js';
 import type { Action, Size, State, World } from '../kit/state.js';
 import { textOf } from '../pages/texts.js';
 import { updateResult } from '../result/update.js';
@@ -36,6 +37,7 @@ function onOverlayKey(state: State, world: World, command: string, at: number): 
 function onKey(before: State, world: World, key: string, at: number): State {
   const { notice: _read, ...state } = before;
   const command = commandOf(state, key);
+  if (state.overlay?.name === 'sheet' && command !== 'stop') return onSheetKey(state, command);
   if (command === undefined) return before;
   if (command === 'stop') return ask(state, { type: 'exit', code: INTERRUPTED });
   if (state.overlay !== undefined) return onOverlayKey(state, world, command, at);

@@ -2,6 +2,8 @@
 import { findFamily } from '../../drills/families.js';
 import { type Drill, kindOf } from '../../drills/kinds/index.js';
 import type { Answer, DrillCommon, Field, Grade, Kind } from '../../drills/types.js';
+import { drillScenes } from '../../pictures/scene.js';
+import type { Picture } from '../../pictures/types.js';
 import type { Handout } from '../../quiz/handout.js';
 import { type ColourLevel, colourLevel } from '../kit/colour-level.js';
 import type { Settings } from '../kit/deps.js';
@@ -32,6 +34,8 @@ export interface QuizDeps {
   readonly settings: Settings;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly noColourFlag: boolean;
+  /** Those that drills are set in. */
+  readonly pictures?: readonly Picture[];
   /** Milliseconds since 1970. */
   now(): number;
 }
@@ -39,12 +43,14 @@ export interface QuizDeps {
 export const INTERRUPTED = 130;
 
 /** What the practice components look up. */
-export function quizWorld({ questions, studio }: Handout, { env, noColourFlag }: QuizDeps): World {
+export function quizWorld({ questions, studio }: Handout, { env, noColourFlag, pictures }: QuizDeps): World {
+  const sceneOf = drillScenes(studio, pictures ?? []);
   return {
     drills: new Map(questions.map(({ drill }) => [drill.id, drill as DrillCommon])),
     kindOf: (drill) => kindOf(studio, drill as Drill) as unknown as Kind,
     families: [],
     placingIsOpen: () => false,
+    sceneOf: (drill, answer) => sceneOf(drill as Drill, answer),
     familyName: (id) => findFamily(id)?.name ?? id,
     studio,
     colourLevelFor: (setting) => colourLevel({ env, setting, noColourFlag }),

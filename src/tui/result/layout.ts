@@ -11,6 +11,8 @@ import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
 import { lookOf, voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import type { Page } from '../kit/page.js';
+import { type SheetRoom, sceneOn, sheetRoom } from '../kit/sheet.js';
+import { LEAST_SHEET } from '../kit/sheet-picture.js';
 import type { ResultScreen, State, World } from '../kit/state.js';
 
 /** Columns before the words of a row: the part, the sign of the verdict and its word. */
@@ -59,6 +61,8 @@ export interface ResultLayout {
   readonly swatchColumns: number;
   /** 0 where there is no plane or no room. */
   readonly planeColumns: number;
+  /** The picture between the swatches and the plane; absent where there is none, or no room for it. */
+  readonly sheet?: SheetRoom;
   readonly verdicts: number;
   /** Lines that compare with the last time, none or one. */
   readonly compared: number;
@@ -67,6 +71,12 @@ export interface ResultLayout {
 }
 
 const FACT_ROWS = 3;
+/** Columns between swatches, picture and plane. */
+export const PART_GAP = 3;
+/** Columns that a patch needs for its figures, that a plane needs, and that a picture takes at most. */
+const LEAST_PATCH = 10;
+const LEAST_PLANE = 28;
+const MOST_SHEET = 50;
 
 /** How the result's lines are shared out: the text takes what it needs, the picture the rest within its bounds. */
 export function resultLayout(state: State, world: World, screen: ResultScreen): ResultLayout {
@@ -85,25 +95,48 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
     0,
   );
   const spare = body - 1 - verdicts - compared - gap;
-  const least = grade.swatches.length === 0 && !hasPlane ? 0 : hasPlane ? 8 : flat ? 5 : 6;
-  const most = flat && !hasPlane ? 6 : wide ? 17 : 9;
+  const places = resultPlaces(grade, columns, hasPlane);
+  const wantsSheet = wide && places !== undefined && sceneOn(world, screen) !== undefined;
+  const least = leastTop({ swatches: grade.swatches.length, hasPlane, wantsSheet, flat });
+  const most = flat && !hasPlane && !wantsSheet ? 6 : wide ? 17 : 9;
   const topRows = Math.min(Math.max(least, Math.min(most, spare - wanted)), spare - 3);
   const wordRows = flat ? Math.min(3, topRows - FACT_ROWS) : topRows >= 10 ? 2 : 0;
   const greyRows = flat ? 0 : topRows >= 13 ? 3 : topRows >= 11 ? 2 : 1;
   const patchRows = flat ? 0 : Math.max(1, Math.min(8, topRows - FACT_ROWS - wordRows - greyRows));
+  const rest = { topRows, patchRows, greyRows, wordRows, verdicts, compared, gap };
+  const textRows = Math.max(1, spare - topRows);
+  const sheet = wantsSheet ? sheetRoom(state, world, screen, places.sheet, topRows) : undefined;
+  if (wantsSheet && sheet !== undefined) {
+    const swatchColumns = columns - places.plane - sheet.room - (hasPlane ? 2 : 1) * PART_GAP;
+    return { ...rest, textRows, sheet, swatchColumns, planeColumns: places.plane };
+  }
   const planeColumns = !hasPlane ? 0 : instead ? columns : Math.min(56, Math.floor(columns * 0.47));
   return {
-    topRows,
-    patchRows,
-    greyRows,
-    wordRows,
-    swatchColumns: planeColumns === 0 ? columns : Math.max(0, columns - planeColumns - 3),
+    ...rest,
+    textRows,
+    swatchColumns: planeColumns === 0 ? columns : Math.max(0, columns - planeColumns - PART_GAP),
     planeColumns,
-    verdicts,
-    compared,
-    gap,
-    textRows: Math.max(1, spare - topRows),
   };
+}
+
+/** Lines that the upper part needs to be of use: of a picture with its caption, a plane, patches. */
+function leastTop(top: { swatches: number; hasPlane: boolean; wantsSheet: boolean; flat: boolean }): number {
+  if (top.wantsSheet) return LEAST_SHEET.lines + (top.flat ? 2 : 1);
+  if (top.hasPlane) return 8;
+  if (top.swatches === 0) return 0;
+  return top.flat ? 5 : 6;
+}
+
+/** Columns for the plane and the picture where both stand beside the swatches; undefined where they have no room. */
+function resultPlaces(
+  { swatches }: Grade,
+  columns: number,
+  hasPlane: boolean,
+): { readonly plane: number; readonly sheet: number } | undefined {
+  const plane = hasPlane ? Math.max(LEAST_PLANE, Math.floor(columns * 0.29)) : 0;
+  const gaps = (hasPlane ? 2 : 1) * PART_GAP;
+  const sheet = Math.min(MOST_SHEET, columns - plane - gaps - swatches.length * (LEAST_PATCH + 1) + 1);
+  return sheet < LEAST_SHEET.columns ? undefined : { plane, sheet };
 }
 
 /** The text of the result, broken to the width of the screen: each point begins at the margin, its further lines are set in. */

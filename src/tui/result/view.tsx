@@ -9,12 +9,13 @@ import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
 import { lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
+import { Sheet } from '../kit/sheet.js';
 import type { ResultScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn, patchNames } from '../kit/swatch.js';
 import { TextPage } from '../kit/text-page.js';
 import { drillTitle, resultSide } from '../kit/titles.js';
-import { ROW_HEAD, resultLayout, resultPage, resultTexts, verdictRows } from './layout.js';
+import { PART_GAP, ROW_HEAD, resultLayout, resultPage, resultTexts, verdictRows } from './layout.js';
 import { planePicture } from './plane-picture.js';
 
 /** Cells of the bar of a mark: fewer where the words beside it need the room. */
@@ -48,7 +49,7 @@ function Plane({
   const view = world.kindOf(drill).plane?.(drill, answer);
   if (view === undefined) return null;
   const lines = planePicture(view, { columns, rows: rows - 1, glyphs, scale: state.settings.valueScale });
-  const caption = 'S start  Y yours  B best  box goal';
+  const caption = columns < 34 ? 'S start Y yours B best' : 'S start  Y yours  B best  box goal';
   return (
     <Box flexDirection="column" width={columns} flexShrink={0}>
       <Row pieces={[{ text: caption, role: 'muted' }]} />
@@ -102,7 +103,10 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
       <Row pieces={markPieces(entry.mark, grade.verdict, label, columns, glyphs)} />
       <Box height={layout.topRows} flexShrink={0} overflow="hidden">
         {layout.swatchColumns === 0 ? null : (
-          <Box width={layout.swatchColumns + (layout.planeColumns > 0 ? 3 : 0)} flexShrink={0}>
+          <Box
+            width={layout.swatchColumns + (layout.planeColumns > 0 || layout.sheet ? PART_GAP : 0)}
+            flexShrink={0}
+          >
             {grade.swatches.map((swatch, index) => (
               <PatchColumn
                 key={swatch.label}
@@ -115,6 +119,15 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
                 wordRows={layout.wordRows}
               />
             ))}
+          </Box>
+        )}
+        {layout.sheet === undefined ? null : (
+          <Box
+            flexDirection="column"
+            width={layout.sheet.room + (layout.planeColumns > 0 ? PART_GAP : 0)}
+            flexShrink={0}
+          >
+            <Sheet screen={screen} size={layout.sheet} />
           </Box>
         )}
         {layout.planeColumns > 0 ? (

@@ -1,0 +1,209 @@
+/** The picture of a scene on the screens of practice: where it stands, what its keys do, and what it keeps to itself. */
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { VALUE_SCALES } from '../../src/colour/index.js';
+import type { Drill } from '../../src/drills/kinds/index.js';
+import { inWords } from '../../src/pictures/index.js';
+import { drillLayout } from '../../src/tui/drill/layout.js';
+import type { AnswerEntry } from '../../src/tui/kit/deps.js';
+import { sheetPicture } from '../../src/tui/kit/sheet-picture.js';
+import type { DrillScreen, ResultScreen, State } from '../../src/tui/kit/state.js';
+import { resultLayout } from '../../src/tui/result/layout.js';
+import { Bench, fakeDeps } from './fakes.js';
+import { ASCII, expectInside, PLAIN, SIXTEEN } from './inside.js';
+import { FULL } from './routes.js';
+import { drillCalled, PICTURED, withPicture } from './scenes.js';
+import { DOWN, ENTER, RIGHT, Stage, strike } from './stage.js';
+
+vi.mock('../../src/tui/kit/sheet-picture.js', async (load) => {
+  const actual = await load<typeof import('../../src/tui/kit/sheet-picture.js')>();
+  return { ...actual, sheetPicture: vi.fn(actual.sheetPicture) };
+});
+
+const drawn = vi.mocked(sheetPicture);
+beforeEach(() => {
+  drawn.mockClear();
+});
+afterEach(strike);
+
+const ROOF = drillCalled('harbour-roof-shade');
+const SMALL = { columns: 60, rows: 20 };
+const MIDDLE = { columns: 80, rows: 24 };
+const LARGE = { columns: 120, rows: 40 };
+
+const stageOf = (drill: Drill, size: State['size'], env = FULL, screenReader = false): Stage => {
+  const { settings } = fakeDeps();
+  return new Stage(size, fakeDeps({ ...withPicture(drill), env, settings: { ...settings, screenReader } }));
+};
+
+/** Screen colours of the frame, as triples. */
+const triples = (raw: string): string[][] =>
+  [...raw.matchAll(/[34]8;2;(\d+);(\d+);(\d+)m/g)].map(([, ...triple]) => triple);
+const hasColour = (raw: string): boolean => triples(raw).some(([r, g, b]) => r !== g || g !== b);
+
+/** The best answer laid down. */
+function resultOf(bench: Bench, drill: Drill): ResultScreen {
+  const kind = bench.world.kindOf(drill);
+  const answer = kind.best(drill);
+  const entry: AnswerEntry = {
+    drill,
+    answer,
+    grade: kind.grade(drill, answer),
+    mark: 100,
+    hints: 0,
+    attempt: 1,
+    feedback: 'each',
+    why: '',
+    shownAt: 0,
+    answeredAt: 0,
+  };
+  return { name: 'result', attempt: { entry, saved: true }, place: 0, worked: false, top: 0, from: 'set' };
+}
+
+describe.each([
+  ['colours', FULL],
+  ['no colours', PLAIN],
+])('with %s', (_, env) => {
+  it('every drill with a picture shows it at 100 by 30 and more, and no text or choice makes way', () => {
+    for (const drill of PICTURED) {
+      const bench = new Bench(fakeDeps({ ...withPicture(drill), env }));
+      const result = resultOf(bench, drill);
+      for (const size of [{ columns: 100, rows: 30 }, LARGE]) {
+        const state: State = { ...bench.state, size };
+        const layout = drillLayout(state, bench.world, bench.drill);
+        const bare = drillLayout(state, { ...bench.world, sceneOf: () => undefined }, bench.drill);
+        // Labels too long for their column push the colours over the choices.
+        if (layout.beside) expect(layout.sheet, drill.id).toBeDefined();
+        expect([layout.top, layout.fieldRows]).toEqual([bare.top, bare.fieldRows]);
+        expect(resultLayout(state, bench.world, result).sheet, drill.id).toBeDefined();
+      }
+    }
+  });
+});
+
+it('only labels too long for their column keep the picture off a wide screen', () => {
+  const above = PICTURED.filter((drill) => {
+    const bench = new Bench(fakeDeps({ ...withPicture(drill), env: FULL }));
+    return !drillLayout({ ...bench.state, size: { columns: 100, rows: 30 } }, bench.world, bench.drill)
+      .beside;
+  });
+  expect(above.length).toBeLessThanOrEqual(1);
+});
+
+describe.each([
+  ['all colours', FULL],
+  ['16 colours', SIXTEEN],
+  ['no colours', PLAIN],
+  ['ASCII', ASCII],
+])('in %s', (_, env) => {
+  it.each([
+    ['drill', [], ROOF.title],
+    ['result', [ENTER], ' of 100'],
+    ['the sheet', ['v'], 'Roofs above the harbour'],
+    ['the sheet of a result', [ENTER, 'v', 'b'], 'Roofs above the harbour'],
+  ] as const)('%s keeps inside the smallest and a large screen', async (name, keys, shows) => {
+    const deps = withPicture(ROOF);
+    for (const size of [{ columns: 60, rows: 18 }, LARGE]) {
+      await expectInside({ name, deps, keys, shows }, size, env);
+      strike();
+    }
+  });
+});
+
+describe('g', () => {
+  it('takes the colour out of the picture, and brings it back', async () => {
+    const stage = stageOf(ROOF, SMALL);
+    await stage.type(['v'], 'Roofs above the harbour');
+    expect(hasColour(stage.raw)).toBe(true);
+    await stage.type(['g'], /g colours/);
+    expect(hasColour(stage.raw)).toBe(false);
+    expect(new Set(triples(stage.raw).map(([r]) => r)).size, 'more than one grey').toBeGreaterThan(4);
+    await stage.type(['g'], /g greys/);
+    expect(hasColour(stage.raw)).toBe(true);
+  });
+
+  it('turns the picture where it stands, and leaves the patches', async () => {
+    const stage = stageOf(ROOF, LARGE);
+    await stage.type([], 'open: the roof');
+    const before = new Set(triples(stage.raw).map(String));
+    await stage.type(['g'], 'open: the roof');
+    const after = new Set(triples(stage.raw).map(String));
+    expect([...before].filter((triple) => !after.has(triple)).length).toBeGreaterThan(4);
+    expect(hasColour(stage.raw), 'the swatches stay').toBe(true);
+  });
+
+  it('goes by signs where there are too few colours for greys, and is not offered without any', async () => {
+    const sixteen = stageOf(ROOF, SMALL, SIXTEEN);
+    await sixteen.type(['v', 'g'], 'denser is darker');
+    const none = stageOf(ROOF, SMALL, PLAIN);
+    await none.type(['v'], 'denser is darker');
+    expect(none.text).not.toMatch(/g greys/);
+  });
+});
+
+describe('the large sheet', () => {
+  it('is opened by v, and by g in grey where the picture has no room; any other key goes back', async () => {
+    const stage = stageOf(ROOF, MIDDLE);
+    await stage.type([], 'SECOND PAINT');
+    expect(stage.text).not.toContain('open: ');
+    await stage.type(['g'], /open: the roof's turned side/);
+    expect(hasColour(stage.raw)).toBe(false);
+    await stage.type(['x'], 'SECOND PAINT');
+    await stage.type(['v'], /open: the roof's turned side/);
+    expect(hasColour(stage.raw)).toBe(true);
+    await stage.type([DOWN], /❯ 1/);
+  });
+
+  it('shows yours, then the best by b', async () => {
+    const stage = stageOf(ROOF, MIDDLE);
+    await stage.type([RIGHT, RIGHT, ENTER, 'v'], 'yours: ');
+    const yours = stage.raw;
+    await stage.type(['b'], 'best: ');
+    expect(triples(stage.raw)).not.toEqual(triples(yours));
+  });
+});
+
+it('a key that changes nothing in the picture does not draw it anew', async () => {
+  const stage = stageOf(ROOF, LARGE);
+  await stage.type([], 'SECOND PAINT');
+  const first = drawn.mock.calls.length;
+  expect(first).toBe(1);
+  await stage.type([DOWN, DOWN, RIGHT], /❯ 3/);
+  expect(drawn.mock.calls.length).toBe(first);
+  await stage.type(['g'], 'open: the roof');
+  expect(drawn.mock.calls.length).toBe(first + 1);
+});
+
+describe('before the answer', () => {
+  it('what is asked is open, to the eye and to the ear', async () => {
+    for (const drill of PICTURED) {
+      const bench = new Bench(fakeDeps(withPicture(drill)));
+      const scene = bench.world.sceneOf(drill);
+      if (scene?.passage === undefined) continue;
+      expect(scene.painted.looks[scene.passage], drill.id).toEqual({ kind: 'open' });
+    }
+    const spoken = stageOf(ROOF, MIDDLE, FULL, true);
+    await spoken.type([], "The roof's turned side: left open.");
+  });
+
+  it('no figure is said of washes that are to be judged by eye', () => {
+    const judged = PICTURED.filter(({ kind }) => kind === 'diagnosis');
+    expect(judged.length).toBeGreaterThan(5);
+    for (const drill of judged) {
+      const bench = new Bench(fakeDeps(withPicture(drill)));
+      const { painted, unread } = bench.world.sceneOf(drill) as NonNullable<
+        ReturnType<typeof bench.world.sceneOf>
+      >;
+      const said = inWords(painted, VALUE_SCALES['paper-first'], unread);
+      for (const [at, { id }] of painted.picture.areas.entries())
+        expect(/\d/.test(said[at] as string), said[at]).toBe(!unread.includes(id));
+    }
+  });
+});
+
+it('a drill without a picture has no keys for one', () => {
+  const bench = new Bench();
+  bench.set([{ drillId: 'one', feedback: 'each', why: '' }]);
+  const before = bench.state;
+  expect(bench.keys('v', 'g', 'b').state).toBe(before);
+  expect((before.screen as DrillScreen).sheet).toBeUndefined();
+});
