@@ -72,7 +72,7 @@ export const WHY = {
     return `How much comes back where the film swallows most: ${part(low)}; where it lets most through: ${part(high)}.`;
   },
   'why-drying-limits': (): string =>
-    'Direction and rough size only: paints differ, and while this prediction darkens none, some do dry darker.',
+    'In measured washes the value hardly moves; what pales is the look of the wet gloss, and the colour. Paints differ: the program never predicts darker, yet some do dry darker.',
   'why-films': (): string =>
     'Where a curve lies low the film swallows that part of the light. The higher it lies, the lighter the colour; the flatter, the greyer.',
   'why-shared': ({
