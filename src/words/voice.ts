@@ -38,6 +38,8 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/\s*%/g, ' percent'],
   [/\s*°/g, ' degrees'],
   [/\s*~\s*/g, ' about '],
+  [/\s+×\s+/g, ' times '],
+  [/\s+\/\s+/g, ' over '],
 ];
 
 /** The line as this learner gets it: signs become words where it is heard. */

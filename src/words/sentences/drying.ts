@@ -23,7 +23,7 @@ export type DryingReason = keyof typeof REASONS;
 
 const VALUE_WORDS = {
   darker: 'falls by half a step or more',
-  same: 'stays within half a step; the wet gloss only made it look darker',
+  same: 'holds, the gloss looked darker',
   lighter: 'rises by half a step or more',
   'much-lighter': 'rises by one and a half steps or more',
 } as const;
@@ -106,7 +106,7 @@ export const DRYING = {
     `A wet patch cannot be set beside a dry one: give it ${from} to ${to} minutes.`,
   'drying-reason': ({ reason }: { readonly reason: DryingReason }): string => REASONS[reason],
   'drying-expect-less': (): string =>
-    'Expect less: much of what pales is the look of the wet gloss. Lay a patch and let it dry.',
+    'Expect less: what pales is mostly the wet gloss. Lay a patch, let it dry.',
   /** What is judged, before the answer. */
   'drying-judged': (): string =>
     'judged: the film itself, not the gloss that makes a wet wash look darker; paints differ',
