@@ -19,6 +19,8 @@ export interface Rated {
 export interface Comparison {
   readonly rated: readonly Rated[];
   readonly tolerance: number;
+  /** The least difference that a question may rest on: what the model can tell and an eye can see. */
+  readonly apart: number;
   readonly evidence: Evidence;
 }
 
@@ -42,7 +44,16 @@ export function compare(
     })
     .sort((a, b) => b.score - a.score);
   const evidence = evidenceOf(rated.map(({ seen }) => seen));
-  return { rated, tolerance: criterion.tolerance(evidence), evidence };
+  const tolerance = criterion.tolerance(evidence);
+  return { rated, tolerance, apart: Math.max(tolerance, criterion.seen ?? 0), evidence };
+}
+
+/** Neighbours, best first, that lie nearer than a question may rest on. */
+export function tooNear({ rated, apart }: Comparison): readonly (readonly [Rated, Rated])[] {
+  return rated.slice(1).flatMap((worse, index): (readonly [Rated, Rated])[] => {
+    const better = rated[index] as Rated;
+    return better.score - worse.score < apart ? [[better, worse]] : [];
+  });
 }
 
 /** The mistaken idea behind a wrong pick: what the paints show, else what the criterion asks. */

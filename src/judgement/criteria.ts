@@ -4,7 +4,7 @@ import { hueDifference } from '../colour/lab.js';
 import type { ColourReading } from '../colour/reading.js';
 import type { Evidence, Studio } from '../paints/index.js';
 import { type Seen, seeWet } from '../washes/index.js';
-import { MODEL_ERROR } from './table.js';
+import { MODEL_ERROR, SEEN_APART } from './table.js';
 
 /** A colour to come near to: painter's step, and chroma and hue where they matter. */
 export interface Target {
@@ -36,6 +36,8 @@ export interface Criterion {
   readonly score: (seen: Seen, context: Context) => number;
   /** Two scores closer than this cannot be told apart by the model. */
   readonly tolerance: (evidence: Evidence) => number;
+  /** A difference of less is not seen, however sure the model is; absent where the model's own room is what can be seen. */
+  readonly seen?: number;
   /** The criterion's own figure as it is told. */
   readonly own: (seen: Seen, context: Context) => number;
   /** The idea behind a wrong pick, unless the paints themselves show another. */
@@ -54,7 +56,7 @@ function towards(hue: number, { colour }: Seen): number {
 /** C* towards a hue. */
 function leaning(hue: number): Criterion {
   const score = (seen: Seen): number => towards(hue, seen);
-  return { score, tolerance: chroma, own: score, idea: 'wrong-lean' };
+  return { score, tolerance: chroma, seen: SEEN_APART.chroma.least, own: score, idea: 'wrong-lean' };
 }
 
 /** Share of the chroma that a shade of the start would have at this value; 1 is as bright as a shade can be expected. */
@@ -85,15 +87,17 @@ function lostInDrying(seen: Seen, { studio }: Context): number {
 
 const ownChroma = ({ colour }: Seen): number => colour.chroma;
 const ownStep = ({ colour }: Seen): number => colour.step;
+const OF_CHROMA = { tolerance: chroma, seen: SEEN_APART.chroma.least, own: ownChroma };
+const OF_VALUE = { tolerance: step, seen: SEEN_APART.step, own: ownStep };
 
 /** All criteria by the id that a drill file uses. */
 export const CRITERIA = {
   /** C*. */
-  'most-chroma': { score: ownChroma, tolerance: chroma, own: ownChroma, idea: 'lost-chroma' },
-  greyest: { score: (seen) => -ownChroma(seen), tolerance: chroma, own: ownChroma, idea: 'stayed-near' },
+  'most-chroma': { score: ownChroma, ...OF_CHROMA, idea: 'lost-chroma' },
+  greyest: { score: (seen) => -ownChroma(seen), ...OF_CHROMA, idea: 'stayed-near' },
   /** Painter's step. */
-  darkest: { score: ownStep, tolerance: step, own: ownStep, idea: 'misread-value' },
-  lightest: { score: (seen) => -ownStep(seen), tolerance: step, own: ownStep, idea: 'misread-value' },
+  darkest: { score: ownStep, ...OF_VALUE, idea: 'misread-value' },
+  lightest: { score: (seen) => -ownStep(seen), ...OF_VALUE, idea: 'misread-value' },
   /** Share of the chroma that less light alone would leave, 0-1 and above. */
   'keeps-colour': {
     score: onTheLine,

@@ -110,13 +110,18 @@ export const BETWEEN_ROOM = 0.1;
  * masstone (L* 20) cut in three even parts, L* 71 and 46. Range: B. MacEvoy, handprint.com, color11.html (value).
  */
 export const VALUE_BOUNDS = [3.5, 6] as const;
-/** Least span of a plan from lightest to darkest, L*, of the 77 that paper to black offers. Common practice, no source. */
-export const LEAST_SPAN = 60;
+/** So near to a bound, in steps, a value counts on either side. */
+export const BOUND_ROOM = 0.4;
+/** Span of a plan from lightest to darkest from which it is wide, steps of the eight from paper to black. Common practice, no source. */
+export const WIDE_SPAN = 6;
 
 /** Two values this near share a value; a change of less is none. */
 export const SAME_VALUE = 0.5;
-/** Loss of chroma in drying, as a share, from which it is more than a little; within `room` of it both sizes count. */
-export const DRYING_LOSS = { clear: 0.08, room: 0.02 } as const;
+/**
+ * Loss of chroma in drying, as a share, from which it is more than a little; within `room` of it both sizes count. The same film wet
+ * and dry shares its errors, so that a change of value is told apart from within `roomSteps`.
+ */
+export const DRYING_LOSS = { clear: 0.1, room: 0.01, roomSteps: 0.1 } as const;
 
 /** Degrees beyond a plan at which a hue scores nothing. */
 export const PLAN_HUE_FALL = 40;

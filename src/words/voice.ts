@@ -38,7 +38,8 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/\s*%/g, ' percent'],
   [/\s*°/g, ' degrees'],
   [/\s*~\s*/g, ' about '],
-  [/\s+>\s+/g, ', then '],
+  [/\s+×\s+/g, ' times '],
+  [/\s+\/\s+/g, ' over '],
 ];
 
 /** The line as this learner gets it: signs become words where it is heard. */
@@ -49,11 +50,7 @@ export function toVoice(text: string, { spoken }: Pick<Voice, 'spoken'>): string
 /** Signs that a label may hold, in words where it is heard: "30 %" is "30 per cent". */
 export function signsText(text: string, { spoken }: Voice): string {
   if (!spoken) return text;
-  return text
-    .replaceAll(' %', ' per cent')
-    .replaceAll(' ± ', ' give or take ')
-    .replaceAll('°', ' degrees')
-    .replaceAll(' > ', ', then ');
+  return text.replaceAll(' %', ' per cent').replaceAll(' ± ', ' give or take ').replaceAll('°', ' degrees');
 }
 
 /** A share, 0-1: "14 %", or "14 per cent" where it is heard. */

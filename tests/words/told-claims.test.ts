@@ -87,8 +87,8 @@ describe('drying', () => {
         if (reason === 'bright')
           return unless(dry.colour.lab.l > 70 && Math.abs(dry.colour.step - wet.colour.step) < 0.1, text);
         // Something of the white of a matt surface must show where the film is darkest.
-        if (reason === 'strong') return unless(lost >= 0.08 && Math.max(...lift) > 0.1, text);
-        return unless(lost < 0.08 && Math.max(...lift) > 0.05, text);
+        if (reason === 'strong') return unless(lost >= 0.1 && Math.max(...lift) > 0.1, text);
+        return unless(lost < 0.1 && Math.max(...lift) > 0.05, text);
       }),
     );
     expect(faults).toEqual([]);
@@ -107,19 +107,15 @@ describe('shade chroma', () => {
         ...foundIn<{ chroma?: string }>(grade, 'shade-said').flatMap(({ figures: { chroma: as }, text }) =>
           as === undefined
             ? []
-            : as === 'glows' || as === 'strong'
+            : as === 'glows'
               ? unless(said > line, text)
-              : as === 'mud' || as === 'dull'
+              : as === 'mud'
                 ? unless(said < line, text)
                 : unless(near(said, line, 0.35 * line), text),
         ),
         ...foundIn(grade, 'shade-line').flatMap(({ text }) => {
           const left = Number(/(\d+) %/.exec(text)?.[1] ?? 100) / 100;
-          const chroma = Number(/(?:chroma|stays): (\d+)/.exec(text)?.[1]);
-          return unless(
-            near(chroma, line, 0.05 * line + 0.5) && near(left, line / colour.chroma, 0.05),
-            text,
-          );
+          return unless(near(left, line / colour.chroma, 0.05), text);
         }),
       ];
     });
@@ -146,7 +142,7 @@ describe('shadow values', () => {
       const bandOf = ({ shadow, lit }: (typeof steps)[number]): [number, number] => {
         // A shaded side keeps six tenths of the lit value, a cast shadow four (MacEvoy, color11.html).
         const middle = 10.5 - (shadow === 'shade' ? 0.6 : 0.4) * (10.5 - lit);
-        if (drill.light === 'overcast') return [lit - 0.1, lit + 1.1];
+        if (drill.light === 'overcast') return [lit, lit + 1.1];
         return [middle - 0.5, middle + (drill.light === 'hard-sun' ? 1.5 : 0.5)];
       };
       const told = foundIn<{ things: { name: string; shadow: string; gap: number }[] }>(grade, 'shadow-off');

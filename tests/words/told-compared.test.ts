@@ -102,7 +102,7 @@ describe('of what is compared', () => {
     const turned = found(GRADED, 'order-wrong');
     expect(
       broken(turned, ({ finding, drill, answer }) => {
-        const order = kindOf(drill).label(drill, answer).split(';')[0]?.split(' > ') ?? [];
+        const order = kindOf(drill).label(drill, answer).split(';')[0]?.split(', then ') ?? [];
         return (
           finding.figures.turned.length > 0 &&
           finding.figures.turned.every(({ better, worse }) => order.indexOf(better) > order.indexOf(worse))

@@ -115,7 +115,9 @@ describe('sort values', () => {
       // Light ends at step 3.5 and dark begins at 6, as README says.
       const classOf = (step: number): string => (step < 3.5 ? 'light' : step < 6 ? 'middle' : 'dark');
       const stepOf = (name: string): number => areas.find((area) => area.name === name)?.step ?? Number.NaN;
-      const ls = areas.map(({ lab }) => lab.l);
+      const steps = areas.map(({ step }) => step);
+      const span = Math.max(...steps) - Math.min(...steps);
+      const gaps = steps.flatMap((step, at) => steps.slice(at + 1).map((one) => Math.abs(one - step)));
       return [
         ...foundIn<{ wrong: { name: string; is: string }[]; right: number }>(grade, 'sort-areas').flatMap(
           ({ figures, text }) => [
@@ -144,18 +146,27 @@ describe('sort values', () => {
           }),
         ),
         ...foundIn(grade, 'sort-span').flatMap(({ text }) =>
-          unless(near(Number(/Span (\d+)/.exec(text)?.[1]), Math.max(...ls) - Math.min(...ls), 0.5), text),
+          unless(
+            near(Number(/(\d+(?:\.\d)?) steps?/.exec(text)?.[1]), span, 0.051) &&
+              text.includes(span >= 6 ? 'wide' : 'short'),
+            text,
+          ),
         ),
-        ...foundIn<{ one: string; other: string }>(grade, 'sort-nearest').flatMap(({ figures, text }) => {
+        ...foundIn<{ one: string; other: string }>(grade, 'sort-apart').flatMap(({ figures, text }) => {
           const gap = Math.abs(stepOf(figures.one) - stepOf(figures.other));
-          const least = Math.min(
-            ...areas.flatMap(({ step }, at) => areas.slice(at + 1).map((area) => Math.abs(area.step - step))),
-          );
-          return [
-            ...unless(near(gap, least, 1e-9), text),
-            ...unless(text.includes('merge') === gap < 0.5, text),
-          ];
+          return [...unless(near(gap, Math.min(...gaps), 1e-9), text), ...unless(gap >= 0.5, text)];
         }),
+        ...foundIn<{ pairs: { one: string; other: string }[] }>(grade, 'sort-merge').flatMap(
+          ({ figures: { pairs }, text }) => [
+            ...pairs.flatMap(({ one, other }) =>
+              unless(
+                Math.abs(stepOf(one) - stepOf(other)) < 0.5 && text.includes(`${one} with ${other}`),
+                text,
+              ),
+            ),
+            ...unless(pairs.length === gaps.filter((gap) => gap < 0.5).length, text),
+          ],
+        ),
         ...foundIn<{ names: string[] }>(grade, 'sort-strong').flatMap(({ figures, text }) =>
           unless(
             figures.names.every((name) => (areas.find((area) => area.name === name)?.chroma ?? 0) > 50),

@@ -215,7 +215,9 @@ test('a diagnosis shows the passage now, after the chosen repair and after the b
     const labels = why.films.flatMap(({ label }) => label.split(' = '));
     const texts = sayAll(why.told, { scale: 'paper-first', spoken: false });
     return [
-      ...(labels.length === 3 && labels[2]?.startsWith('after') === true ? [] : [`${where}: ${labels}`]),
+      ...(labels.length === 3 && /^(after|yours, had it)/.test(labels[2] ?? '')
+        ? []
+        : [`${where}: ${labels}`]),
       ...(texts[0]?.startsWith('The plan for') === true ? [] : [`${where}: ${texts[0]}`]),
     ];
   });

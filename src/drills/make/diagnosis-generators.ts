@@ -63,9 +63,15 @@ function faultyArea(
     if (!canBe(subject, mended, false)) continue;
     const plan = planAround(mended);
     const now = standing(studio, area.laid, plan);
-    if (now.score < 0.4 && faultsOf(now)[0] === fault) return { area: { ...area, plan }, right: repair };
+    if (now.score < 0.4 && faultsOf(now).join() === fault) return { area: { ...area, plan }, right: repair };
   }
   return undefined;
+}
+
+/** The repairs to choose from; from level 4 it may be left alone. */
+function offered(repairs: readonly Repair[], level: number): RepairOption[] {
+  const options = repairs.map((repair, index): RepairOption => ({ id: `repair-${index + 1}`, repair }));
+  return level < 4 ? options : [...options, { id: 'leave', repair: { leave: true } }];
 }
 
 const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
@@ -81,6 +87,17 @@ const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
     subjects.push(found.subject);
   }
   const repairs = pool(palette, draw);
+  const sheet = {
+    kind: 'diagnosis' as const,
+    picture: (subjects[0] as Subject).picture,
+    title: `${sentence((areas[0] as PlannedArea).name)} and ${count - 1} more`,
+    scene: `A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. ${level < 5 ? 'One' : 'At most one'} of them is out of its plan.`,
+    ...(level < 5
+      ? { hint: 'Compare each area with its plan: value first, then chroma, then hue.' }
+      : { none: true }),
+  };
+  // Of three cold passages one is sound, or "none" would never be the answer.
+  if (level === 5 && draw(2) === 0) return { ...sheet, areas, repairs: offered(repairs.slice(0, 4), level) };
   const at = draw(count - 1);
   const fault = faultyArea(
     studio,
@@ -94,22 +111,11 @@ const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
   );
   const wanted = [1, 1, 3, 3, 4][level - 1] as number;
   if (wrong.length < wanted) return undefined;
-  const options: RepairOption[] = shuffled([fault.right, ...wrong.slice(0, wanted)], draw).map(
-    (repair, index) => ({
-      id: `repair-${index + 1}`,
-      repair,
-    }),
-  );
-  if (level >= 4) options.push({ id: 'leave', repair: { leave: true } });
   const placedAreas = areas.map((area, index) => (index === at ? fault.area : area));
   const draft = {
-    kind: 'diagnosis' as const,
-    picture: (subjects[0] as Subject).picture,
-    title: `${sentence((areas[0] as PlannedArea).name)} and ${count - 1} more`,
-    scene: `A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. One of them is out of its plan.`,
-    ...(level < 5 ? { hint: 'Compare each area with its plan: value first, then chroma, then hue.' } : {}),
+    ...sheet,
     areas: placedAreas,
-    repairs: options,
+    repairs: offered(shuffled([fault.right, ...wrong.slice(0, wanted)], draw), level),
   };
   const best = bestRepair(studio, draft as unknown as DiagnosisDrill, fault.area);
   return best.repair === fault.right ? draft : undefined;

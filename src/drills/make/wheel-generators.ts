@@ -89,7 +89,7 @@ const aroundAcross: Generator = (studio, { level, palette, avoid }, draw) => {
     picture,
     title,
     scene,
-    ask: 'In what order, and why?',
+    ask: `In what order${also === undefined ? '' : `, and which is ${also}`}?`,
     ...(level < 5 ? { hint } : {}),
     by,
     ...(also === undefined ? {} : { also }),

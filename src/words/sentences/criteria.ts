@@ -6,6 +6,8 @@ import { scaleUnit, stepText, stepWords, type Voice } from '../voice.js';
 interface CriterionWords {
   /** What is asked: "the most chroma". */
   readonly most: string;
+  /** The same between two: "more chroma". */
+  readonly more: string;
   /** For an order: "chroma, most first". */
   readonly order: string;
   /** What the figure is of: "chroma"; on the learner's scale. */
@@ -20,7 +22,7 @@ const rounded = (figure: number, digits: number): number => Number(figure.toFixe
 const apart = (a: number, b: number, digits: number): string =>
   Math.abs(rounded(a, digits) - rounded(b, digits)).toFixed(digits);
 
-type Words = Pick<CriterionWords, 'most' | 'order'>;
+type Words = Pick<CriterionWords, 'most' | 'more' | 'order'>;
 const none = (): string => '';
 
 const ofChroma = (words: Words, more: string): CriterionWords => ({
@@ -37,23 +39,32 @@ const ofValue = (words: Words, more: string): CriterionWords => ({
   gap: (better, other) => `${stepsWords(Number(apart(better.own, other.own, 1)))} ${more}`,
 });
 
-const leaning = (name: string, most: string): CriterionWords => ({
-  most,
+const leaning = (name: string, most: string, more: string): CriterionWords => ({
+  most: `the ${most} lean`,
+  more: `the ${more} lean`,
   order: `lean towards ${name}, most first`,
   unit: () => `towards ${name}`,
   figure: ({ own }) => own.toFixed(0),
   gap: (better, other) => `${apart(better.own, other.own, 0)} further`,
 });
 
-const lost = ({ chroma, own }: CriterionReading): number => rounded(own, 0) - rounded(chroma, 0);
-
 export const CRITERION_WORDS: Readonly<Record<CriterionId, CriterionWords>> = {
-  'most-chroma': ofChroma({ most: 'the most chroma', order: 'chroma, most first' }, 'more'),
-  greyest: ofChroma({ most: 'the least chroma', order: 'chroma, least first' }, 'less'),
-  darkest: ofValue({ most: 'the darkest value', order: 'value, darkest first' }, 'darker'),
-  lightest: ofValue({ most: 'the lightest value', order: 'value, lightest first' }, 'lighter'),
+  'most-chroma': ofChroma(
+    { most: 'the most chroma', more: 'more chroma', order: 'chroma, most first' },
+    'more',
+  ),
+  greyest: ofChroma({ most: 'the least chroma', more: 'less chroma', order: 'chroma, least first' }, 'less'),
+  darkest: ofValue(
+    { most: 'the darkest value', more: 'the darker value', order: 'value, darkest first' },
+    'darker',
+  ),
+  lightest: ofValue(
+    { most: 'the lightest value', more: 'the lighter value', order: 'value, lightest first' },
+    'lighter',
+  ),
   'keeps-colour': {
     most: 'the most colour kept for its value',
+    more: 'more colour kept for its value',
     order: 'colour kept for its value, most first',
     unit: () => 'of what less light would leave,',
     figure: ({ own }) => percent(own),
@@ -61,23 +72,29 @@ export const CRITERION_WORDS: Readonly<Record<CriterionId, CriterionWords>> = {
   },
   nearest: {
     most: 'the nearest to the colour wanted',
+    more: 'the nearer to the colour wanted',
     order: 'nearness to the colour wanted, nearest first',
     unit: none,
     figure: ({ step, chroma }, voice) => `${stepWords(step, voice)}, chroma ${chroma.toFixed(0)}`,
     gap: none,
   },
-  warmest: leaning('orange', 'the warmest lean'),
-  coolest: leaning('blue', 'the coolest lean'),
-  greenest: leaning('green', 'the greenest lean'),
-  'most-violet': leaning('violet', 'the most violet lean'),
+  warmest: leaning('orange', 'warmest', 'warmer'),
+  coolest: leaning('blue', 'coolest', 'cooler'),
+  greenest: leaning('green', 'greenest', 'greener'),
+  'most-violet': leaning('violet', 'most violet', 'more violet'),
   'dries-most': {
     most: 'the largest loss of chroma in drying',
+    more: 'the larger loss of chroma in drying',
     order: 'chroma lost in drying, most first',
     unit: () => 'chroma wet and dry',
     figure: ({ chroma, own }) => `${own.toFixed(0)} to ${chroma.toFixed(0)}`,
-    gap: (better, other) => `${apart(lost(better), lost(other), 0)} more lost`,
+    gap: none,
   },
 };
+
+/** What is asked of so many: of two "more chroma", of several "the most chroma". */
+export const askedOf = (by: CriterionId, count: number): string =>
+  CRITERION_WORDS[by][count === 2 ? 'more' : 'most'];
 
 /** One of the things compared, as it is told. */
 export interface ComparedItem {

@@ -1,7 +1,5 @@
 /** What is said of a passage that is out of its plan, and of its repair. */
-import { chromaWord } from '../../colour/chroma.js';
 import { hueName } from '../../colour/hue.js';
-import { valueFromStep, valueWord } from '../../colour/value.js';
 import { listWords } from '../../text/list-words.js';
 import { stepsWords } from '../laid.js';
 import { bandText, scaleUnit, signsText, stepWords, type Voice } from '../voice.js';
@@ -24,14 +22,14 @@ const sideOf = ({ step, chroma, hue }: OutOfPlan): string[] => [
 /** "too dark and too dull". */
 const sides = (out: OutOfPlan): string => listWords(sideOf(out));
 
-/** "1.9 steps too dark and 7 of chroma too dull". */
+/** "1.9 steps too dark and 7 too dull in chroma". */
 function amounts(out: OutOfPlan): string {
   const [first = '', ...rest] = sideOf(out);
   const words = [
     ...(out.step === undefined ? [] : [`${stepsWords(out.step)} ${first}`]),
     ...(out.chroma === undefined
       ? []
-      : [`${Math.abs(out.chroma).toFixed(0)} of chroma ${out.step === undefined ? first : rest[0]}`]),
+      : [`${Math.abs(out.chroma).toFixed(0)} ${out.step === undefined ? first : rest[0]} in chroma`]),
     ...(out.hue === undefined ? [] : ['off in hue']),
   ];
   return listWords(words);
@@ -67,31 +65,15 @@ const planText = ({ step, chroma, hue }: Plan, voice: Voice): string =>
     [
       `${scaleUnit(voice)} ${bandText(step, voice)}`,
       ...(chroma === undefined ? [] : [`chroma ${chroma[0]} to ${chroma[1]}`]),
-      ...(hue === undefined ? [] : [`hue ${hue.near}° ± ${hue.within}`]),
+      ...(hue === undefined ? [] : [`hue ${hueName(hue.near)}, ${hue.near}° ± ${hue.within}`]),
     ].join(', '),
     voice,
   );
 
-const middleOf = ([low, high]: readonly [number, number]): number => (low + high) / 2;
-
 export const DIAGNOSIS = {
-  /** In words alone: by how much a passage is off is to be judged. */
-  'passage-asked': ({
-    area,
-    plan: { step, chroma, hue },
-    now,
-  }: {
-    readonly area: string;
-    readonly plan: Plan;
-    readonly now: string;
-  }): string => {
-    const words = [
-      `${valueWord(valueFromStep(middleOf(step)))} in value`,
-      ...(chroma === undefined ? [] : [`${chromaWord(middleOf(chroma))} in chroma`]),
-      ...(hue === undefined ? [] : [hueName(hue.near)]),
-    ];
-    return `${area}: planned ${words.join(', ')}; now ${now}`;
-  },
+  /** In figures: what lies there is only seen, and by how much it is off is to be judged. */
+  'passage-asked': ({ area, plan }: { readonly area: string; readonly plan: Plan }, voice: Voice): string =>
+    `${area}: planned ${planText(plan, voice)}`,
   'passage-found': ({ area, out }: { readonly area: string; readonly out: OutOfPlan }): string =>
     `You found it, the ${area}: ${sides(out)} for the plan.`,
   'passage-elsewhere': (
@@ -108,17 +90,13 @@ export const DIAGNOSIS = {
   'passage-misnamed': ({
     said,
     is,
-    also,
   }: {
     readonly said: Fault | 'none';
     readonly is: Fault | 'none';
-    readonly also: boolean;
   }): string => {
     if (is === 'none') return `So no ${said} is at fault either.`;
     if (said === 'none') return `You named no fault there; what is out is ${is}.`;
-    return also
-      ? `Its ${said} is out as well, but ${is} is what to look at first.`
-      : `Its ${said} is inside the plan; what is out is ${is}.`;
+    return `Its ${said} is inside the plan; what is out is ${is}.`;
   },
   /** The repair on the area at fault; what it is called and its figures stand above. */
   'repair-serves': ({ moved }: { readonly moved: Moved }): string =>
@@ -131,19 +109,26 @@ export const DIAGNOSIS = {
   /** The repair laid where nothing was out. */
   'repair-harms': ({ area, out }: { readonly area: string; readonly out: OutOfPlan }): string =>
     `Your repair would have left the ${area} ${amounts(out)}.`,
-  'repair-wasted': ({ area, moved }: { readonly area: string; readonly moved?: Moved }): string =>
-    moved === undefined
-      ? `The ${area} needed nothing; the fault stays where it is.`
-      : `Your repair would have left the ${area} ${movedWords(moved)}, and the fault as it was.`,
-  'repair-reason': ({
-    by,
-    stronger,
+  'repair-wasted': ({
+    area,
+    isSound,
+    moved,
   }: {
-    readonly by: 'glaze' | 'lift' | 'anew';
-    readonly stronger: number;
+    readonly area: string;
+    /** Nothing is out anywhere. */
+    readonly isSound: boolean;
+    readonly moved?: Moved;
   }): string => {
+    if (moved === undefined)
+      return `The ${area} needed nothing${isSound ? '' : '; the fault stays where it is'}.`;
+    const rest = isSound ? ', for nothing' : ', and the fault as it was';
+    return `Your repair would have left the ${area} ${movedWords(moved)}${rest}.`;
+  },
+  'repair-reason': ({ by, darker, stronger }: Moved & { readonly by: 'glaze' | 'lift' | 'anew' }): string => {
     if (by === 'lift') return 'Less paint lies there now, so more of the white paper shows through.';
     if (by === 'anew') return 'What lay there is gone, so nothing below filters the new wash.';
+    if (darker <= -SEEN.darker)
+      return 'The glaze covers: it sends back light of its own over what lies below.';
     if (Math.abs(stronger) < SEEN.stronger)
       return 'The glaze takes from all of the light that comes back from below.';
     return stronger > 0

@@ -12,39 +12,27 @@ interface Reading {
 const readingText = ({ step, chroma }: Reading, voice: Voice): string =>
   `${stepWords(step, voice)}, chroma ${chroma.toFixed(0)}`;
 
-/** What carries the change of a wash that dries: in short beside its result, in full behind it. */
-export const DRYING_REASONS = {
-  thin: {
-    short: 'So thin a film has little to cloud; the white of the paper outweighs it.',
-    full: 'So thin a film has little to turn cloudy, and the white of the paper far outweighs what a matt surface spreads.',
-  },
-  bright: {
-    short: 'So light a colour sends back too much for a little more white to count.',
-    full: 'So light a colour sends back so much of its own that the white which a matt surface spreads hardly counts.',
-  },
-  some: {
-    short: 'The matt surface spreads a little white; a film like this clouds little.',
-    full: 'The mirror of the wet surface turns matt and spreads a little white; a film of this strength clouds only a little.',
-  },
-  strong: {
-    short: 'The matt surface spreads white, and a film this strong turns cloudy.',
-    full: 'Wet, it was a mirror over a clear film; dry, the matt surface spreads white and a film this strong turns cloudy.',
-  },
+/** What carries the change of a wash that dries. */
+const REASONS = {
+  thin: 'So thin a film has little to cloud; the white of the paper outweighs it.',
+  bright: 'So light a colour sends back too much for a little more white to count.',
+  some: 'The matt surface spreads a little white; a film like this clouds little.',
+  strong: 'The matt surface spreads white, and a film this strong turns cloudy.',
 } as const;
-export type DryingReason = keyof typeof DRYING_REASONS;
+export type DryingReason = keyof typeof REASONS;
 
 const VALUE_WORDS = {
-  darker: 'gets clearly darker',
-  same: 'stays about the same',
-  lighter: 'gets clearly lighter',
-  'much-lighter': 'gets far lighter',
+  darker: 'falls by half a step or more',
+  same: 'holds, the gloss looked darker',
+  lighter: 'rises by half a step or more',
+  'much-lighter': 'rises by one and a half steps or more',
 } as const;
 export type ValueChange = keyof typeof VALUE_WORDS;
 
 const CHROMA_WORDS = {
   rises: 'rises',
-  'falls-little': 'falls a little',
-  'falls-clearly': 'falls clearly',
+  'falls-little': 'falls by less than a tenth',
+  'falls-clearly': 'falls by a tenth or more',
   'falls-half': 'falls by half or more',
 } as const;
 export type ChromaChange = keyof typeof CHROMA_WORDS;
@@ -104,8 +92,8 @@ export const DRYING = {
     readonly chroma?: ChromaChange;
   }): string => {
     const words = [
-      ...(value === undefined ? [] : [`value ${VALUE_WORDS[value]}`]),
       ...(chroma === undefined ? [] : [`chroma ${CHROMA_WORDS[chroma]}`]),
+      ...(value === undefined ? [] : [`value ${VALUE_WORDS[value]}`]),
     ];
     return `${sentence(words.join('; '))}.`;
   },
@@ -116,6 +104,10 @@ export const DRYING = {
     `${sentence(MEND_WORDS[best])} dries nearer (${readingText(to, voice)}) than ${MEND_WORDS[did]} (${stepText(dries.step, voice)}, ${dries.chroma}).`,
   'drying-wait-off': ({ minutes: [from, to] }: { readonly minutes: readonly [number, number] }): string =>
     `A wet patch cannot be set beside a dry one: give it ${from} to ${to} minutes.`,
-  'drying-reason': ({ reason }: { readonly reason: DryingReason }): string => DRYING_REASONS[reason].short,
-  'why-drying-reason': ({ reason }: { readonly reason: DryingReason }): string => DRYING_REASONS[reason].full,
+  'drying-reason': ({ reason }: { readonly reason: DryingReason }): string => REASONS[reason],
+  'drying-expect-less': (): string =>
+    'Expect less: what pales is mostly the wet gloss. Lay a patch, let it dry.',
+  /** What is judged, before the answer. */
+  'drying-judged': (): string =>
+    'judged: the film itself, not the gloss that makes a wet wash look darker; paints differ',
 };

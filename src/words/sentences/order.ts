@@ -3,7 +3,7 @@ import type { CriterionId } from '../../judgement/index.js';
 import { listWords } from '../../text/list-words.js';
 import { sentence } from '../laid.js';
 import type { Voice } from '../voice.js';
-import { type ComparedItem, CRITERION_WORDS, itemsText } from './criteria.js';
+import { askedOf, type ComparedItem, CRITERION_WORDS, itemsText } from './criteria.js';
 
 interface Ordered {
   readonly by: CriterionId;
@@ -30,6 +30,12 @@ export const ORDER = {
   }): string => `${name}: ${label}, ${note}`,
   'order-right': ({ by, items }: Ordered, voice: Voice): string =>
     `The order is right. ${sentence(itemsText(by, items, voice))}.`,
+  /** Two that the prediction cannot tell apart; what else there is stands in order. */
+  'order-tied': (
+    { by, items, pairs }: Ordered & { readonly pairs: readonly Turned[] },
+    voice: Voice,
+  ): string =>
+    `Too close to call, either way counts: ${listWords(pairs.map(({ better, worse }) => `${better} or ${worse}`))} first. ${sentence(itemsText(by, items, voice))}.`,
   /** The order as it is, and the pairs that stand the wrong way round. */
   'order-wrong': (
     { by, items, turned }: Ordered & { readonly turned: readonly Turned[] },
@@ -40,7 +46,9 @@ export const ORDER = {
     return `Better: ${all}. ${sentence(itemsText(by, items, voice))}.`;
   },
   'also-right': ({ by, items }: Ordered, voice: Voice): string =>
-    `Right as well: ${CRITERION_WORDS[by].most}. ${sentence(itemsText(by, items, voice))}.`,
+    `Right as well: ${askedOf(by, items.length)}. ${sentence(itemsText(by, items, voice))}.`,
+  'also-tied': ({ by, items, other }: Ordered & { readonly other: string }, voice: Voice): string =>
+    `Too close to call for ${askedOf(by, items.length)}: ${other} counts as well. ${sentence(itemsText(by, items, voice))}.`,
   'also-wrong': ({ by, items, named }: Ordered & { readonly named: string }, voice: Voice): string =>
-    `You named ${named} for ${CRITERION_WORDS[by].most}. ${sentence(itemsText(by, items, voice))}.`,
+    `You named ${named} for ${askedOf(by, items.length)}. ${sentence(itemsText(by, items, voice))}.`,
 };

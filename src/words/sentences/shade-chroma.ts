@@ -1,23 +1,19 @@
 /** What is said of a shade: whether it reads as the same surface with less light. */
 import { signsText, stepWords, type Voice } from '../voice.js';
 
-export type ShadeAs = 'holds' | 'close' | 'strong' | 'glows' | 'dull' | 'mud';
+export type ShadeAs = 'holds' | 'close' | 'glows' | 'mud';
 
 const READS: Readonly<Record<ShadeAs, string>> = {
   holds: 'reads as the same surface with less light',
-  close: 'is on the edge, too close to call, so it counts',
-  strong: 'is a little too strong for its light',
+  close: 'counts: the prediction is no surer than that',
   glows: 'glows, as if the light had not gone',
-  dull: 'is a little too dull for its light',
   mud: 'is mud, duller than the light alone makes it',
 };
 /** Where two are told in one line. */
 const SHORT: Readonly<Record<ShadeAs, string>> = {
   holds: 'holds',
-  close: 'just counts',
-  strong: 'is a little too strong',
+  close: 'counts, the prediction being no surer',
   glows: 'glows',
-  dull: 'is a little too dull',
   mud: 'is mud',
 };
 
@@ -31,14 +27,13 @@ const TURN_WORDS: Readonly<Record<Turn, string>> = {
 
 export const SHADE_CHROMA = {
   'shade-lit': (
-    { words, step, lightness, chroma }: { words: string; step: number; lightness: number; chroma: number },
+    { words, step, chroma }: { words: string; step: number; chroma: number },
     voice: Voice,
-  ): string =>
-    `lit: ${words}, ${stepWords(step, voice)}, L* ${lightness.toFixed(0)}, chroma ${chroma.toFixed(0)}`,
-  'shade-asked': (
-    { step, lightness }: { readonly step: number; readonly lightness: number },
-    voice: Voice,
-  ): string => `shade: ${stepWords(step, voice)}, L* ${lightness.toFixed(0)}`,
+  ): string => `lit: ${words}, ${stepWords(step, voice)}, chroma ${chroma.toFixed(0)}`,
+  'shade-asked': ({ step }: { readonly step: number }, voice: Voice): string =>
+    `shade: ${stepWords(step, voice)}`,
+  /** Before the answer: painters differ. */
+  'shade-turns': (): string => 'turn of hue: two of these pass',
   /** How the chroma and the swatch that were chosen look as a shade. */
   'shade-said': ({
     chroma,
@@ -68,14 +63,11 @@ export const SHADE_CHROMA = {
     return `In shade a lit ${hue} turns ${way}, or not at all.`;
   },
   /** The reason: what the light leaves. */
-  'shade-line': (
-    { chroma, share }: { readonly chroma: number; readonly share: number },
-    voice: Voice,
-  ): string =>
+  'shade-line': ({ share }: { readonly share: number }, voice: Voice): string =>
     signsText(
       share >= 0.995
-        ? `Hardly any light is lost, and all of the chroma stays: ${chroma}.`
-        : `Less light leaves ${Math.round(100 * share)} % of the chroma: ${chroma}. More glows, less is mud.`,
+        ? 'Hardly any light is lost, and all of the chroma stays.'
+        : `Less light leaves ${Math.round(100 * share)} % of the chroma; more glows, less is mud.`,
       voice,
     ),
   'shade-better': ({
@@ -88,25 +80,39 @@ export const SHADE_CHROMA = {
     readonly turn?: Turn;
   }): string => {
     const parts = [
-      ...(chroma === undefined ? [] : [`chroma ${chroma}`]),
+      ...(chroma === undefined ? [] : [`chroma ${chroma}, nearest on offer`]),
       ...(swatch === undefined ? [] : [`the ${swatch} swatch`]),
       ...(turn === undefined ? [] : [`the hue turned ${TURN_WORDS[turn]}`]),
     ];
     return `Better: ${parts.join(', ')}.`;
   },
   'why-shade': (
-    { step, band }: { readonly step: number; readonly band: readonly [number, number] },
+    {
+      step,
+      band,
+      room,
+    }: {
+      readonly step: number;
+      readonly band: readonly [number, number];
+      /** Chroma that the prediction may be off. */
+      readonly room: number;
+    },
     voice: Voice,
   ): string =>
-    `At ${stepWords(step, voice)} every part of the curve is lower by the same share: that is the plain shade. Chroma ${chromaBand(band)} passes for it.`,
+    `At ${stepWords(step, voice)} every part of the curve is lower by the same share: that is the plain shade. Chroma ${chromaBand(band)} passes for it; ${room.toFixed(0)} beyond counts, since the prediction is no surer.`,
   'why-shade-yours': ({ as }: { readonly as: ShadeAs }): string =>
-    as === 'glows' || as === 'strong'
+    as === 'glows'
       ? 'Yours is steeper than light alone can make it: its crest stands too high over its hollow.'
-      : as === 'mud' || as === 'dull'
+      : as === 'mud'
         ? 'Yours is flatter: what makes the colour, crest over hollow, is filled up with grey.'
         : 'Yours lies along it, near enough for the eye.',
-  'why-shade-rule': (): string =>
-    'In figures: the chroma of a plain shade is the lit chroma times (shade L* + 16) over (lit L* + 16).',
+  /** Lightness is L*, 0-100. */
+  'why-shade-rule': ({
+    chroma,
+    lightness,
+    shade,
+  }: Record<'chroma' | 'lightness' | 'shade', number>): string =>
+    `In figures: lit chroma × (shade L* + 16) / (lit L* + 16), here ${chroma.toFixed(0)} × (${shade.toFixed(0)} + 16) / (${lightness.toFixed(0)} + 16).`,
 };
 
 /** A band of chroma. */

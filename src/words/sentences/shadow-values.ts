@@ -62,23 +62,17 @@ export const SHADOW_VALUES = {
     const more = light === 'hard-sun' ? ', or darker' : '';
     return `${what} keeps about ${TENTHS[Math.round(10 * share)]} tenths of the lit value: ${stepWords(painterStep(share * value), voice)}${more}.`;
   },
-  /** Why: what a shadow keeps, in Munsell's values, which shares are taken of. */
-  'why-shadow-rule': ({ shadow, light, share, value }: ShadowRule, voice: Voice): string => {
-    const what = shadow === 'shade' ? 'A shaded side' : 'A cast shadow';
-    const left = share * value;
-    const of =
-      voice.scale === 'paper-first'
-        ? `${value.toFixed(1)} of 10 becomes ${left.toFixed(1)}, ${stepWords(painterStep(left), voice)}`
-        : `${value.toFixed(1)} becomes ${left.toFixed(1)}`;
-    const more = light === 'hard-sun' ? ', or one darker where nothing throws light back' : '';
-    return `${what} keeps about ${TENTHS[Math.round(10 * share)]} tenths of the lit value: ${of}${more}.`;
+  /** Why: the same in Munsell's values, which shares are taken of. */
+  'why-shadow-rule': ({ light, share, value }: ShadowRule): string => {
+    const more = light === 'hard-sun' ? '; one step darker where nothing throws light back' : '';
+    return `Counted up from black, ${TENTHS[Math.round(10 * share)]} tenths of ${value.toFixed(1)} is ${(share * value).toFixed(1)}${more}.`;
   },
   'shadow-grey-sky': (): string => 'Under a grey sky no side is truly in shade: keep within a step.',
   'shadow-better': (
     { things }: { readonly things: readonly (ShadowName & { readonly step: number })[] },
     voice: Voice,
   ): string =>
-    `Better: ${things.map((thing, at) => `${inShort(thing)} ${at === 0 ? stepWords(thing.step, voice) : stepText(thing.step, voice)}`).join(', ')}.`,
+    `Better, nearest on offer: ${things.map((thing, at) => `${inShort(thing)} ${at === 0 ? stepWords(thing.step, voice) : stepText(thing.step, voice)}`).join(', ')}.`,
   /** Why: one thing after another. */
   'why-shadow': (
     { thing, band }: { readonly thing: ShadowName; readonly band: readonly [number, number] },

@@ -1,8 +1,7 @@
 /** What is said of a scene sorted into light, middle and dark. */
-import { SAME_VALUE } from '../../judgement/index.js';
 import { listWords } from '../../text/list-words.js';
 import { sentence, stepsWords, strengthWords } from '../laid.js';
-import { shareText, signsText, stepWords, type Voice } from '../voice.js';
+import { scaleUnit, shareText, signsText, stepText, type Voice } from '../voice.js';
 
 export type ValueName = 'light' | 'middle' | 'dark';
 
@@ -11,6 +10,25 @@ export interface SortedArea {
   readonly name: string;
   readonly said: ValueName;
   readonly is: ValueName;
+  /** Where it lies on a bound: all that count. */
+  readonly counts?: readonly ValueName[];
+}
+
+/** Two areas and the steps between them. */
+interface Pair {
+  readonly one: string;
+  readonly other: string;
+  readonly gap: number;
+}
+
+type Bounds = readonly [number, number];
+
+/** "light to step 3.5, dark from step 6.0", in the order of the scale. */
+function boundsText([light, dark]: Bounds, voice: Voice): string {
+  const unit = scaleUnit(voice);
+  return voice.scale === 'paper-first'
+    ? `light to ${unit} ${stepText(light, voice)}, dark from ${unit} ${stepText(dark, voice)}`
+    : `light from ${unit} ${stepText(light, voice)}, dark to ${unit} ${stepText(dark, voice)}`;
 }
 
 type Shares = Readonly<Record<ValueName, number>>;
@@ -21,6 +39,8 @@ const sharesText = (shares: Shares, voice: Voice): string =>
   NAMES.map((name) => `${name} ${shareText(shares[name], voice)}`).join(', ');
 
 export const SORT_VALUES = {
+  'sort-bounds': ({ bounds }: { readonly bounds: Bounds }, voice: Voice): string =>
+    `limits: ${boundsText(bounds, voice)}, middle between`,
   'sort-local': (
     {
       name,
@@ -41,10 +61,13 @@ export const SORT_VALUES = {
     if (wrong.length === 0) return `All ${of} areas are sorted right.`;
     const each = NAMES.flatMap((name) => {
       const own = wrong.filter(({ is }) => is === name).map((area) => area.name);
-      return own.length === 0 ? [] : [`${name}: ${listWords(own)}`];
+      return own.length === 0 ? [] : [`the ${listWords(own)} should be ${name}`];
     });
     return `${right} of ${of} areas right; ${each.join('; ')}.`;
   },
+  /** Areas that lie on a bound. */
+  'sort-close': ({ names }: { readonly names: readonly string[] }): string =>
+    `On the limit, too close to call, either way counts: ${listWords(names)}.`,
   'sort-darkest': ({
     said,
     is,
@@ -65,39 +88,35 @@ export const SORT_VALUES = {
   ): string => `Shares of the sheet${counts ? '' : `, not mostly ${said}`}: ${sharesText(shares, voice)}.`,
   'sort-span': ({
     span,
-    least,
+    wide,
     isClose,
   }: {
+    /** Steps. */
     readonly span: number;
-    readonly least: number;
+    readonly wide: number;
     readonly isClose: boolean;
   }): string => {
-    const end = isClose
-      ? 'too close to call, so yours counts'
-      : span >= least
-        ? 'wide enough to carry'
-        : 'too short to carry';
-    return `Span ${span.toFixed(0)} L*, ${end}; a plan needs ${least}.`;
+    if (isClose) return `Span: ${stepsWords(span)}, too close to call: either way counts.`;
+    return span >= wide
+      ? `A wide span, strong as in sun: ${stepsWords(span)}.`
+      : `A short span, soft as fog: ${stepsWords(span)}.`;
   },
   /** Strong colours that were taken for another value than they have. */
   'sort-strong': ({ names }: { readonly names: readonly string[] }): string =>
     `A strong colour hides its value: ${listWords(names)}.`,
-  /** The two areas nearest in value; they merge under half a step. */
-  'sort-nearest': (
-    { one, other, gap }: { readonly one: string; readonly other: string; readonly gap: number },
-    _voice: Voice,
-  ): string =>
-    gap < SAME_VALUE
-      ? `Squint: the ${one} and the ${other} merge, whatever their colours.`
-      : `Squint: all stand apart; nearest are the ${one} and the ${other}, by ${stepsWords(gap)}.`,
+  'sort-merge': ({ pairs }: { readonly pairs: readonly Pair[] }): string =>
+    `Squint, and whatever their colours these merge: ${pairs.map(({ one, other }) => `${one} with ${other}`).join(', ')}.`,
+  /** None merge: the two nearest in value. */
+  'sort-apart': ({ one, other, gap }: Pair): string =>
+    `Squint: all stand apart; nearest are the ${one} and the ${other}, by ${stepsWords(gap)}.`,
   'sort-squint': (): string =>
     'Squint: what merges has the same value, whatever its colour; what stands apart will carry the picture.',
   'why-sorted': (
     {
-      bounds: [dark, darker],
+      bounds,
       areas,
     }: {
-      readonly bounds: readonly [number, number];
+      readonly bounds: Bounds;
       readonly areas: readonly { readonly name: string; readonly is: ValueName }[];
     },
     voice: Voice,
@@ -106,11 +125,8 @@ export const SORT_VALUES = {
       const own = areas.filter(({ is }) => is === name).map((area) => area.name);
       return own.length === 0 ? [] : [`${name}: ${own.join(', ')}`];
     });
-    return `Light ends at ${stepWords(dark, voice)}, dark begins at ${stepWords(darker, voice)}. ${sentence(each.join('; '))}.`;
+    return `${sentence(boundsText(bounds, voice))}. ${sentence(each.join('; '))}.`;
   },
-  'why-plan': (
-    { shares, span, least }: { readonly shares: Shares; readonly span: number; readonly least: number },
-    voice: Voice,
-  ): string =>
-    `Shares of the sheet: ${sharesText(shares, voice)}. From lightest to darkest ${span.toFixed(0)} L*; a plan that carries has ${least} or more.`,
+  'why-plan': ({ shares, span }: { readonly shares: Shares; readonly span: number }, voice: Voice): string =>
+    `Shares of the sheet: ${sharesText(shares, voice)}. From lightest to darkest ${stepsWords(span)}.`,
 };

@@ -67,7 +67,7 @@ export const WHY = {
     return `How much comes back where the film swallows most: ${part(low)}; where it lets most through: ${part(high)}.`;
   },
   'why-drying-limits': (): string =>
-    'Direction and rough size only: paints differ, and while this prediction darkens none, some do dry darker.',
+    'In measured washes the value hardly moves; what pales is the look of the wet gloss, and the colour. Paints differ: the program never predicts darker, yet some do dry darker.',
   /** What of the films decided, the best first. */
   'why-films': (
     {

@@ -76,8 +76,21 @@ describe('diagnosis', () => {
 
   test('the wrong area gives nothing; the wrong name of the fault gives something', () => {
     expect(gradeOf(drill, { area: 'roof' })).toMatchObject({ mark: 0, idea: 'wrong-area' });
-    expect(gradeOf(drill, { area: 'none' })).toMatchObject({ mark: 0, idea: 'wrong-area' });
-    expect(gradeOf(drill, { fault: 'hue' })).toMatchObject({ mark: 33, idea: 'wrong-fault' });
+    expect(gradeOf(drill, { fault: 'chroma' })).toMatchObject({ mark: 33, idea: 'wrong-fault' });
+  });
+
+  test('none is offered only where nothing may be out, hue only where a plan states one', () => {
+    const optionsOf = (text: string): string[] =>
+      kindOf(drill)
+        .fields(drillOf('diagnosis', text, 'diagnosis'))
+        .flatMap(({ options }) => options.map(({ id }) => id));
+    expect(optionsOf(PASSAGE)).not.toContain('none');
+    expect(optionsOf(PASSAGE)).not.toContain('hue');
+    expect(optionsOf(`${PASSAGE}\nnone: true`)).toContain('none');
+    const named = PASSAGE.replace('chroma: [60, 80]', 'chroma: [60, 80], hue: { near: 50, within: 30 }');
+    expect(optionsOf(named)).toContain('hue');
+    const open = drillOf('diagnosis', `${PASSAGE}\nnone: true`, 'diagnosis');
+    expect(gradeOf(open, { area: 'none' })).toMatchObject({ mark: 0, idea: 'wrong-area' });
   });
 
   test('two areas out of plan are a fault of the drill', () => {

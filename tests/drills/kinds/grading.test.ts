@@ -32,7 +32,7 @@ options:
     );
     const grade = gradeOf(drill, { pick: 'one' });
     expect(grade.mark).toBe(100);
-    expect(said(grade).join(' ')).toMatch(/too close to call, so yours counts/);
+    expect(said(grade).join(' ')).toMatch(/Too close to call between yours and .*: either way counts/);
     // Then there is no trap left, and the checker does not let it pass.
     expect(checkDrill(STUDIO, drill).faults.join()).toMatch(/nothing tempts/);
   });
@@ -86,7 +86,7 @@ test('an order with nothing to tell apart is a fault of the drill', () => {
     ORDER.replaceAll(/laid: .*$/gm, 'laid: { paints: { burnt-sienna: 1 }, strength: 0.4 } }'),
   );
   expect(checkDrill(STUDIO, same).faults.join()).toMatch(
-    /no order to find.*three answers too close to call/s,
+    /crimson and cerulean are too close to call.*cerulean and ultra are too close to call/s,
   );
 });
 
@@ -150,16 +150,18 @@ describe('sort values', () => {
     expect(said(gradeOf(bare, { 'area-2': 'light' })).join(' ')).toMatch(
       /A strong colour hides its value: apples/,
     );
-    expect(gradeOf(drill, { span: 'short' })).toMatchObject({ idea: 'short-span' });
+    expect(gradeOf(drill, { span: 'short' })).toMatchObject({ idea: 'misread-value' });
   });
 
-  test('the question shows colours but no numbers', () => {
+  test('the question shows colours and the limits, but no value', () => {
     expect(
       kindOf(drill)
         .given(drill)
         .every(({ unread }) => unread === 'value'),
     ).toBe(true);
-    expect(asked(kindOf(drill), drill).join(' ')).not.toMatch(/step|\d\.\d/);
+    const [limits, ...areas] = asked(kindOf(drill), drill);
+    expect(limits).toBe('limits: light to step 3.5, dark from step 6.0, middle between');
+    expect(areas.join(' ')).not.toMatch(/step|\d\.\d/);
   });
 });
 

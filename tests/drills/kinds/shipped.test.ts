@@ -78,7 +78,9 @@ describe.each(KINDS)('kind %s', (kind) => {
           expect(idea, `${where}: ${grade.idea}`).toBeDefined();
           // The lesson of the idea, or what would have mended this very answer.
           expect(
-            grade.told.some(({ id }) => ['advice', 'advice-water', 'change'].includes(id)),
+            grade.told.some(({ id }) =>
+              ['advice', 'advice-water', 'change', 'drying-expect-less'].includes(id),
+            ),
             where,
           ).toBe(true);
         }

@@ -10,12 +10,13 @@ import {
   overall,
   pickMark,
   type Rated,
+  tooNear,
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
 import { laidLabel, laidNote } from '../../../words/laid.js';
 import { reasonFor } from '../../../words/reasons.js';
-import { CRITERION_WORDS } from '../../../words/sentences/criteria.js';
+import { askedOf } from '../../../words/sentences/criteria.js';
 import { type Finding, fitted, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
@@ -42,7 +43,7 @@ function fields(studio: Studio, drill: ChooseDrill): readonly Field[] {
   return [
     {
       id: 'pick',
-      label: CRITERION_WORDS[drill.by].most,
+      label: askedOf(drill.by, drill.options.length),
       shape: 'list',
       options: drill.options.map((option) => ({
         id: option.id,
@@ -68,9 +69,9 @@ function given(studio: Studio, drill: ChooseDrill): ResultSwatch[] {
   ];
 }
 
-function goalLines(studio: Studio, { by, start, target }: ChooseDrill): Finding[] {
+function goalLines(studio: Studio, { by, start, target, options }: ChooseDrill): Finding[] {
   return [
-    tell('choose-goal', { by }),
+    tell('choose-goal', { by, of: options.length }),
     ...(start === undefined ? [] : [tell('choose-start', figuresOf(seeLaid(studio, start).colour))]),
     ...(target === undefined ? [] : [tell('choose-target', target)]),
   ];
@@ -83,16 +84,15 @@ const itemOf = ({ label, reading }: Rated) => ({ label, reading });
 function standing({ by }: ChooseDrill, picked: Rated, all: Comparison, isClose: boolean): Finding {
   const { reading } = picked;
   const best = all.rated[0] as Rated;
-  if (picked.id !== best.id)
-    return tell(isClose ? 'choose-close' : 'choose-better', { by, reading, best: itemOf(best) });
+  if (picked.id !== best.id) {
+    return isClose
+      ? tell('choose-tied', { by, other: itemOf(best) })
+      : tell('choose-better', { by, reading, best: itemOf(best) });
+  }
   const next = all.rated[1] as Rated;
-  const isTied = best.score - next.score <= all.tolerance;
-  return tell(isTied ? 'choose-tied' : 'choose-right', {
-    by,
-    reading,
-    next: itemOf(next),
-    isOnly: all.rated.length === 2,
-  });
+  return best.score - next.score <= all.tolerance
+    ? tell('choose-tied', { by, other: itemOf(next) })
+    : tell('choose-right', { by, of: all.rated.length, reading, next: itemOf(next) });
 }
 
 function told(
@@ -149,6 +149,13 @@ function grade(studio: Studio, drill: ChooseDrill, answer: Answer): Grade {
   };
 }
 
+/** The best must differ from the next so that it is seen. */
+function faults(studio: Studio, drill: ChooseDrill): string[] {
+  const all = comparison(studio, drill);
+  const near = tooNear(all).find(([better]) => better === all.rated[0]);
+  return near === undefined ? [] : [`${near[0].id} and ${near[1].id} are too close to call`];
+}
+
 export const chooseKind = (studio: Studio): Kind<ChooseDrill> => ({
   kind: 'choose',
   fields: (drill) => fields(studio, drill),
@@ -158,4 +165,5 @@ export const chooseKind = (studio: Studio): Kind<ChooseDrill> => ({
   best: (drill) => ({ pick: (comparison(studio, drill).rated[0] as Rated).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'pick').label,
   why: (drill, answer) => chooseWhy(studio, drill, answer, comparison(studio, drill).rated),
+  faults: (drill) => faults(studio, drill),
 });

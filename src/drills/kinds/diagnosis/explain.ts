@@ -52,8 +52,8 @@ function areaFinding(studio: Studio, faulty: PlannedArea | undefined, { area }: 
 function faultFindings(studio: Studio, faulty: PlannedArea | undefined, { area, fault }: Said): Finding[] {
   const faults = faulty === undefined ? [] : faultsOf(standingOf(studio, faulty));
   const is = faults[0] ?? NONE;
-  if (area?.id !== faulty?.id || fault === is) return [];
-  return [tell('passage-misnamed', { said: fault, is: is as Fault, also: faults.includes(fault) })];
+  if (area?.id !== faulty?.id || fault === is || faults.includes(fault)) return [];
+  return [tell('passage-misnamed', { said: fault, is: is as Fault })];
 }
 
 /** What the repair did where it was laid. */
@@ -66,7 +66,9 @@ function repairFindings(studio: Studio, faulty: PlannedArea | undefined, { area,
   const isLeft = 'leave' in repair.repair;
   if (area.id !== faulty?.id) {
     if (after.score < 1) return [tell('repair-harms', { area: area.name, out })];
-    return [tell('repair-wasted', { area: area.name, ...(isLeft ? {} : { moved }) })];
+    const isSound = faulty === undefined;
+    if (isSound && isLeft) return [];
+    return [tell('repair-wasted', { area: area.name, isSound, ...(isLeft ? {} : { moved }) })];
   }
   if (after.score >= 1) return [tell('repair-serves', { moved })];
   if (isLeft) return [tell('repair-none', { out })];
@@ -111,7 +113,7 @@ export function diagnosisTold(
       ? [
           tell('repair-reason', {
             by,
-            stronger: movedBy(standingOf(studio, faulty), afterRepair(studio, faulty, said.repair)).stronger,
+            ...movedBy(standingOf(studio, faulty), afterRepair(studio, faulty, said.repair)),
           }),
         ]
       : []),
@@ -124,13 +126,17 @@ export function diagnosisTold(
 export function diagnosisWhy(
   studio: Studio,
   subject: PlannedArea,
-  chosen: RepairOption,
+  { area, repair: chosen }: Said,
   best: RepairOption,
 ): Why {
   const { name, plan } = subject;
   const states: { label: string; repair?: RepairOption; standing: Standing }[] = [
     { label: `${name} now`, standing: standingOf(studio, subject) },
-    { label: 'after yours', repair: chosen, standing: afterRepair(studio, subject, chosen) },
+    {
+      label: area?.id === subject.id ? 'after yours' : 'yours, had it gone here',
+      repair: chosen,
+      standing: afterRepair(studio, subject, chosen),
+    },
     { label: 'after the best', repair: best, standing: afterRepair(studio, subject, best) },
   ];
   // The same state is told once: by the first name it has.

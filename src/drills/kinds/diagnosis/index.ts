@@ -1,7 +1,6 @@
 /** The diagnosis kind: see schema.ts. */
 
 import { shadingLine } from '../../../colour/chroma.js';
-import { colourInWords } from '../../../colour/words.js';
 import { overall, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
@@ -22,15 +21,32 @@ import {
 import { repairLabel, repairNote, stains } from './repairs.js';
 import type { DiagnosisDrill, PlannedArea, RepairOption } from './schema.js';
 
+/** True where nothing may be out. */
+const mayBeSound = (studio: Studio, drill: DiagnosisDrill): boolean =>
+  drill.none === true || faultyArea(studio, drill) === undefined;
+
+/** Only what can be at fault is offered: hue where a plan states one, none where nothing may be out. */
+function faultNames(studio: Studio, drill: DiagnosisDrill): readonly FaultName[] {
+  const hasHue = drill.areas.some(({ plan }) => plan.hue !== undefined);
+  const hasNone = mayBeSound(studio, drill);
+  return FAULTS.filter((name) => (name !== 'hue' || hasHue) && (name !== 'none' || hasNone));
+}
+
 function fields(studio: Studio, drill: DiagnosisDrill): readonly Field[] {
+  const areas = drill.areas.map(({ id, name }) => ({ id, label: name }));
   return [
     {
       id: 'area',
       label: 'faulty area',
       shape: 'list',
-      options: [...drill.areas.map(({ id, name }) => ({ id, label: name })), { id: NONE, label: 'none' }],
+      options: mayBeSound(studio, drill) ? [...areas, { id: NONE, label: 'none' }] : areas,
     },
-    { id: 'fault', label: 'fault', shape: 'list', options: FAULTS.map((id) => ({ id, label: id })) },
+    {
+      id: 'fault',
+      label: 'fault',
+      shape: 'list',
+      options: faultNames(studio, drill).map((id) => ({ id, label: id })),
+    },
     {
       id: 'repair',
       label: 'repair',
@@ -69,11 +85,9 @@ function best(studio: Studio, drill: DiagnosisDrill): Answer {
   };
 }
 
-/** Score of naming the fault: the first in the order value, chroma, hue is right; another that is out too is half right. */
-function faultScore(faults: readonly FaultName[], said: FaultName): number {
-  if (said === (faults[0] ?? NONE)) return 1;
-  return faults.includes(said) ? 0.5 : 0;
-}
+/** Score of naming the fault: of several that are out each counts. */
+const faultScore = (faults: readonly FaultName[], said: FaultName): number =>
+  (faults.length === 0 ? said === NONE : faults.includes(said)) ? 1 : 0;
 
 function scores(
   studio: Studio,
@@ -114,7 +128,7 @@ function why(studio: Studio, drill: DiagnosisDrill, answer: Answer): Why {
   const said = read(studio, drill, answer);
   const subject = subjectOf(studio, drill, said);
   const best = faultyArea(studio, drill) === undefined ? leaveOf(drill) : bestRepair(studio, drill, subject);
-  return diagnosisWhy(studio, subject, said.repair, best);
+  return diagnosisWhy(studio, subject, said, best);
 }
 
 function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
@@ -162,7 +176,7 @@ function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
     best: { answer: bestAnswer, label: label(studio, drill, bestAnswer), mark: 100 },
     swatches: [
       { label: subject.name, reflectance: now.seen.reflectance },
-      { label: 'yours', reflectance: after.seen.reflectance },
+      { label: `yours, ${subject.name}`, reflectance: after.seen.reflectance },
       { label: 'best', reflectance: bestAfter.seen.reflectance },
     ],
     laid: laidParts(after.seen),
@@ -176,9 +190,8 @@ function label(studio: Studio, drill: DiagnosisDrill, answer: Answer): string {
   return `${area}, ${fault}: ${repair}`;
 }
 
-/** The plan and what lies there, both in words: by how much it is off is to be judged, and the figures come after the answer. */
-function goalLine(studio: Studio, { name, laid, plan }: PlannedArea): Finding {
-  const { step, chroma, hue } = plan;
+/** The plan in figures. What lies there is only shown: by how much it is off is to be judged. */
+function goalLine({ name, plan: { step, chroma, hue } }: PlannedArea): Finding {
   return tell('passage-asked', {
     area: name,
     plan: {
@@ -186,7 +199,6 @@ function goalLine(studio: Studio, { name, laid, plan }: PlannedArea): Finding {
       ...(chroma === undefined ? {} : { chroma }),
       ...(hue === undefined ? {} : { hue }),
     },
-    now: colourInWords(seeLaid(studio, laid).colour.lab),
   });
 }
 
@@ -197,6 +209,9 @@ function faults(studio: Studio, drill: DiagnosisDrill): string[] {
   return [
     ...(out.length <= 1 ? [] : [`${out.length} areas are out of their plans; there may be one`]),
     ...(out.length === 0 && !hasLeave ? ['nothing is out, and no repair leaves it alone'] : []),
+    ...(out.length === 0 && drill.none !== true
+      ? ['nothing is out: "none: true" has to say that it may be, and the scene as well']
+      : []),
   ];
 }
 
@@ -209,7 +224,7 @@ export const diagnosisKind = (studio: Studio): Kind<DiagnosisDrill> => ({
       reflectance: seeLaid(studio, laid).reflectance,
       unread: 'figures',
     })),
-  goalLines: (drill) => drill.areas.map((area) => goalLine(studio, area)),
+  goalLines: (drill) => drill.areas.map(goalLine),
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(studio, drill, answer),

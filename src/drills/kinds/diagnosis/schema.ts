@@ -38,6 +38,8 @@ export interface DiagnosisDrill extends DrillCommon {
   readonly kind: 'diagnosis';
   readonly areas: readonly PlannedArea[];
   readonly repairs: readonly RepairOption[];
+  /** Nothing may be out, as the scene says; "none" is offered only then. */
+  readonly none?: boolean | undefined;
 }
 
 const planSchema = v.strictObject({
@@ -103,6 +105,7 @@ export const diagnosisSchema = v.pipe(
       v.maxLength(6, 'repairs needs two to six'),
       v.check((list) => distinctIds(list), 'two repairs have the same id'),
     ),
+    none: v.optional(v.boolean('none must be true or false')),
     note: v.optional(textSchema(300)),
   }),
   v.transform(({ note: _note, ...drill }) => drill),

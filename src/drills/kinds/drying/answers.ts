@@ -1,6 +1,6 @@
 /** The questions of a drying drill, their options and their scores: direction and rough size, no more than the model is good for. */
 
-import { criterionOf, DRYING_LOSS, MODEL_ERROR, pickMark, SAME_VALUE } from '../../../judgement/index.js';
+import { criterionOf, DRYING_LOSS, pickMark, SAME_VALUE } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import type { Laid, Wash } from '../../../washes/index.js';
 import { seeLaid, seeWet } from '../../../washes/index.js';
@@ -22,10 +22,10 @@ const FIELDS: Readonly<Record<DryingAsk, Field>> = {
     label: 'value, dry against wet',
     shape: 'list',
     options: [
-      { id: 'darker', label: 'clearly darker', note: 'by half a step or more' },
-      { id: 'same', label: 'about the same', note: 'within half a step' },
-      { id: 'lighter', label: 'clearly lighter', note: 'by half a step to a step and a half' },
-      { id: 'much-lighter', label: 'far lighter', note: 'by more than a step and a half' },
+      { id: 'darker', label: 'darker by half a step or more', note: 'clearly darker' },
+      { id: 'same', label: 'within half a step', note: 'about the same' },
+      { id: 'lighter', label: 'lighter by half a step or more', note: 'clearly lighter' },
+      { id: 'much-lighter', label: 'lighter by one and a half or more', note: 'far lighter' },
     ],
   },
   chroma: {
@@ -34,9 +34,9 @@ const FIELDS: Readonly<Record<DryingAsk, Field>> = {
     shape: 'list',
     options: [
       { id: 'rises', label: 'rises', note: 'the dry wash is stronger' },
-      { id: 'falls-little', label: 'falls a little', note: 'by less than a twelfth' },
-      { id: 'falls-clearly', label: 'falls clearly', note: 'by a twelfth or more' },
-      { id: 'falls-half', label: 'falls by half', note: 'or more' },
+      { id: 'falls-little', label: 'falls by less than a tenth', note: 'a little' },
+      { id: 'falls-clearly', label: 'falls by a tenth or more', note: 'clearly' },
+      { id: 'falls-half', label: 'falls by half or more', note: 'most of the colour goes' },
     ],
   },
   mend: {
@@ -83,6 +83,8 @@ export interface AskResult {
   readonly isClose: boolean;
   readonly off?: Off;
   readonly idea?: string;
+  /** More loss of chroma was expected than there is. */
+  readonly isTooMuch?: boolean;
 }
 
 const right = (ask: DryingAsk, isClose = false): AskResult => ({ ask, score: 1, isClose });
@@ -98,13 +100,13 @@ const VALUE_CHANGES: readonly ValueChange[] = ['darker', 'same', 'lighter', 'muc
 
 function valueResult(studio: Studio, drill: DryingDrill, option: string): AskResult {
   const { lighter } = changeOf(studio, drill);
-  const room = MODEL_ERROR[seeLaid(studio, drill.wash).evidence].step;
   const bounds = [-SAME_VALUE, SAME_VALUE, 3 * SAME_VALUE];
   const said = VALUE_CHANGES.indexOf(option as ValueChange);
   const is = bounds.filter((bound) => lighter >= bound).length;
   if (said === is) return right('value');
   const isClose = bounds.some(
-    (bound, below) => Math.abs(lighter - bound) <= room && said === (lighter < bound ? below + 1 : below),
+    (bound, below) =>
+      Math.abs(lighter - bound) <= DRYING_LOSS.roomSteps && said === (lighter < bound ? below + 1 : below),
   );
   if (isClose) return right('value', true);
   const idea = said > is ? 'expected-paler' : 'misjudged-drying';
@@ -115,6 +117,8 @@ function valueResult(studio: Studio, drill: DryingDrill, option: string): AskRes
     idea,
   );
 }
+
+const CHROMA_CHANGES: readonly ChromaChange[] = ['rises', 'falls-little', 'falls-clearly', 'falls-half'];
 
 /** What becomes of chroma, from the share that is lost. */
 function chromaChange(lost: number): ChromaChange {
@@ -133,7 +137,10 @@ function chromaResult(studio: Studio, drill: DryingDrill, option: string): AskRe
   if (isClose) return right('chroma', true);
   const isDirection = option !== 'rises' && is !== 'rises';
   const score = isDirection ? (option === 'falls-half' ? 0.2 : 0.4) : 0;
-  return wrong('chroma', score, { chroma: is });
+  return {
+    ...wrong('chroma', score, { chroma: is }),
+    isTooMuch: CHROMA_CHANGES.indexOf(option as ChromaChange) > CHROMA_CHANGES.indexOf(is),
+  };
 }
 
 const stronger = <W extends Wash>(wash: W, times: number): W => ({

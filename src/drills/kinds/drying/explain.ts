@@ -22,6 +22,9 @@ export function dryingReason(studio: Studio, drill: DryingDrill): DryingReason {
   return lost < HARDLY ? 'thin' : 'some';
 }
 
+/** True where the result has room for the reason; else it stands under "why". */
+const hasRoom = (all: readonly AskResult[]): boolean => all.filter(({ off }) => off !== undefined).length < 2;
+
 /** The dry wash, what was right and what was not, and the reason where there is room for it. */
 export function dryingTold(
   studio: Studio,
@@ -33,7 +36,6 @@ export function dryingTold(
   const rights = all.filter(({ off, isClose }) => off === undefined && !isClose).map(({ ask }) => ask);
   const close = all.filter(({ isClose }) => isClose).map(({ ask }) => ask);
   const wrong = all.flatMap(({ off }) => (off === undefined ? [] : [off]));
-  // Of two mistakes and more each has its line, and the reason stands under "why".
   const isMostWrong = wrong.length > 2;
   const becomes = Object.assign({}, ...wrong.filter((off) => !('told' in off))) as {
     value?: ValueChange;
@@ -50,13 +52,15 @@ export function dryingTold(
       : [tell('drying-right', { asks: rights, close })]),
     ...(Object.keys(becomes).length === 0 ? [] : [tell('drying-is', becomes)]),
     ...wrong.flatMap((off) => ('told' in off ? [off.told] : [])),
-    ...(wrong.length < 2 ? [tell('drying-reason', { reason: dryingReason(studio, drill) })] : []),
-    ...(idea === undefined ? [] : [tell('advice', { idea })]),
+    ...(hasRoom(all) ? [tell('drying-reason', { reason: dryingReason(studio, drill) })] : []),
+    ...(idea === undefined
+      ? []
+      : [all.some(({ isTooMuch }) => isTooMuch) ? tell('drying-expect-less', {}) : tell('advice', { idea })]),
   ];
 }
 
 /** The film wet and the film dry. */
-export function dryingWhy(studio: Studio, drill: DryingDrill): Why {
+export function dryingWhy(studio: Studio, drill: DryingDrill, all: readonly AskResult[]): Why {
   const wet = seeWet(studio, drill.wash).reflectance;
   const dry = seeLaid(studio, drill.wash).reflectance;
   return {
@@ -66,7 +70,7 @@ export function dryingWhy(studio: Studio, drill: DryingDrill): Why {
     ]),
     told: [
       tell('why-dried', liftedBy(wet, dry)),
-      tell('why-drying-reason', { reason: dryingReason(studio, drill) }),
+      ...(hasRoom(all) ? [] : [tell('drying-reason', { reason: dryingReason(studio, drill) })]),
       tell('why-drying-limits', {}),
     ],
     swallowed: [],

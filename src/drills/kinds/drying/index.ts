@@ -62,7 +62,7 @@ function label(drill: DryingDrill, answer: Answer): string {
     .join(', ');
 }
 
-function goalLines(studio: Studio, { wash, target }: DryingDrill): Finding[] {
+function goalLines(studio: Studio, { wash, target, asks }: DryingDrill): Finding[] {
   return [
     tell('drying-laid', { label: laidLabel(studio, wash), note: laidNote(wash) }),
     ...(target === undefined
@@ -73,6 +73,7 @@ function goalLines(studio: Studio, { wash, target }: DryingDrill): Finding[] {
             ...(target.chroma === undefined ? {} : { chroma: target.chroma }),
           }),
         ]),
+    ...(asks.includes('value') || asks.includes('chroma') ? [tell('drying-judged', {})] : []),
   ];
 }
 
@@ -85,7 +86,6 @@ export const dryingKind = (studio: Studio): Kind<DryingDrill> => ({
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),
   why: (drill, answer) => {
-    requireComplete(dryingFields(drill), answer);
-    return dryingWhy(studio, drill);
+    return dryingWhy(studio, drill, results(studio, drill, answer));
   },
 });

@@ -12,6 +12,7 @@ import {
   pickMark,
   type Rated,
   togetherMark,
+  tooNear,
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
@@ -49,7 +50,7 @@ function fields(drill: OrderDrill): readonly Field[] {
     shape: 'list',
     options: orders(drill).map((items) => ({
       id: orderId(items),
-      label: items.map(({ name }) => name).join(' > '),
+      label: items.map(({ name }) => name).join(', then '),
     })),
   };
   if (drill.also === undefined) return [order];
@@ -114,9 +115,29 @@ function alsoTold(
     all.tolerance,
   );
   const items = all.rated.map(itemOf);
+  if (mark < 100)
+    return { finding: tell('also-wrong', { by, items, named: yours.label }), score: mark / 100 };
+  const near = all.rated.find((one) => one !== yours && Math.abs(one.score - yours.score) <= all.tolerance);
   const finding =
-    mark === 100 ? tell('also-right', { by, items }) : tell('also-wrong', { by, items, named: yours.label });
-  return { finding, score: mark / 100 };
+    near === undefined
+      ? tell('also-right', { by, items })
+      : tell('also-tied', { by, items, other: near.label });
+  return { finding, score: 1 };
+}
+
+const asTurned = ([better, worse]: readonly [Rated, Rated]) => ({ better: better.label, worse: worse.label });
+
+/** Of the order: right, right but for two that are too close to call, or which stand the wrong way round. */
+function orderTold(by: CriterionId, all: Comparison, wrong: readonly (readonly [Rated, Rated])[]): Finding {
+  const items = all.rated.map(itemOf);
+  if (wrong.length > 0) return tell('order-wrong', { by, items, turned: wrong.map(asTurned) });
+  const pairs = all.rated.slice(1).flatMap((worse, index): (readonly [Rated, Rated])[] => {
+    const better = all.rated[index] as Rated;
+    return better.score - worse.score <= all.tolerance ? [[better, worse]] : [];
+  });
+  return pairs.length === 0
+    ? tell('order-right', { by, items })
+    : tell('order-tied', { by, items, pairs: pairs.map(asTurned) });
 }
 
 /** What decided: of the first pair that was turned round, else of what comes first. */
@@ -144,17 +165,12 @@ function grade(studio: Studio, drill: OrderDrill, answer: Answer): Grade {
   const score = BY_PAIRS_WRONG[wrong.length] ?? 0;
   const mark = drill.also === undefined ? Math.round(100 * score) : togetherMark([score, also.score]);
   const idea = wrong.length > 0 ? 'order-slipped' : also.score < 0.5 ? 'misread-value' : undefined;
-  const items = all.rated.map(itemOf);
-  const turned = wrong.map(([better, worse]) => ({ better: better.label, worse: worse.label }));
   const bestAnswer = best(studio, drill);
   return {
     mark,
     verdict: overall(mark),
     told: fitted([
-      [
-        0,
-        wrong.length === 0 ? tell('order-right', { by, items }) : tell('order-wrong', { by, items, turned }),
-      ],
+      [0, orderTold(by, all, wrong)],
       [0, also.finding],
       [1, reasonOf(studio, all, wrong)],
       [0, idea === undefined ? undefined : tell('advice', { idea })],
@@ -172,20 +188,13 @@ function label(drill: OrderDrill, answer: Answer): string {
   return drill.also === undefined ? order : `${order}; ${chosen(open, answer, 'also').label}`;
 }
 
-/** The three must differ by more than the model can be off, but for one pair; so must the answer to the second question. */
+/** Neighbours must differ so that it is seen; so must the answer to the second question from the next. */
 function faults(studio: Studio, drill: OrderDrill): string[] {
-  const { rated, tolerance } = compared(studio, drill, drill.by);
-  const close = rated.filter(
-    ({ score }, index) => index > 0 && (rated[index - 1] as Rated).score - score <= tolerance,
-  ).length;
   const second = drill.also === undefined ? undefined : compared(studio, drill, drill.also);
-  const tied = second?.rated.filter(
-    ({ score }) => (second.rated[0] as Rated).score - score <= second.tolerance,
-  ).length;
   return [
-    ...(close > 1 ? ['the three are too close to call: there is no order to find'] : []),
-    ...(tied !== undefined && tied > 2 ? ['the second question has three answers too close to call'] : []),
-  ];
+    ...tooNear(compared(studio, drill, drill.by)),
+    ...(second === undefined ? [] : tooNear(second).filter(([better]) => better === second.rated[0])),
+  ].map(([better, worse]) => `${better.id} and ${worse.id} are too close to call`);
 }
 
 export const orderKind = (studio: Studio): Kind<OrderDrill> => ({

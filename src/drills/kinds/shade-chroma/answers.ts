@@ -5,7 +5,7 @@ import { hueName } from '../../../colour/hue.js';
 import { hueDifference } from '../../../colour/lab.js';
 import { type ColourReading, readColour } from '../../../colour/reading.js';
 import { lightnessFromMunsellValue, valueFromStep } from '../../../colour/value.js';
-import { aroundChroma, scoreChroma, verdictOf } from '../../../judgement/index.js';
+import { aroundChroma, scoreChroma } from '../../../judgement/index.js';
 import type { Spectrum } from '../../../optics/index.js';
 import { once, type Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
@@ -121,18 +121,14 @@ export interface AskResult {
 }
 
 const IDEAS: Partial<Record<ShadeAs, string>> = {
-  strong: 'shade-glows',
   glows: 'shade-glows',
-  dull: 'shade-to-mud',
   mud: 'shade-to-mud',
 };
 
 /** How a shade of that chroma looks, from its score. */
 function looksAs(chroma: number, band: readonly [number, number], score: number, isClose: boolean): ShadeAs {
   if (score >= 1) return isClose ? 'close' : 'holds';
-  const isNear = verdictOf(score) !== 'off';
-  if (chroma < band[0]) return isNear ? 'dull' : 'mud';
-  return isNear ? 'strong' : 'glows';
+  return chroma < band[0] ? 'mud' : 'glows';
 }
 
 function chromaResult(

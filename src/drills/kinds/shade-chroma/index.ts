@@ -2,7 +2,7 @@
 
 import { lightnessFromMunsellValue, valueFromStep } from '../../../colour/value.js';
 import { colourInWords } from '../../../colour/words.js';
-import { overall, togetherMark, verdictOf } from '../../../judgement/index.js';
+import { MODEL_ERROR, overall, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
 import type { Turn } from '../../../words/sentences/shade-chroma.js';
@@ -61,9 +61,7 @@ function reasons(studio: Studio, drill: ShadeChromaDrill, all: readonly AskResul
   const wrong = all.filter(({ score }) => score < 1).map(({ ask }) => ask);
   const asksChroma = all.some(({ shade }) => shade !== undefined);
   return [
-    ...(asksChroma
-      ? [tell('shade-line', { chroma: Math.round(line), share: line / Math.max(lit.chroma, 0.1) })]
-      : []),
+    ...(asksChroma ? [tell('shade-line', { share: line / Math.max(lit.chroma, 0.1) })] : []),
     ...(wrong.length === 0
       ? []
       : [
@@ -88,8 +86,9 @@ function shownOf(all: readonly AskResult[]): AskResult | undefined {
 
 /** Lit, the plain shade and yours: light that falls, and what was left of the colour. */
 function why(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Why {
-  const { reflectance } = seeLaid(studio, drill.lit);
+  const { reflectance, colour, evidence } = seeLaid(studio, drill.lit);
   const shade = inShade(reflectance, drill.shade);
+  const room = MODEL_ERROR[evidence].chroma;
   const yours = shownOf(results(studio, drill, answer))?.shade;
   return {
     films: whyFilms([
@@ -98,9 +97,13 @@ function why(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Why {
       ...(yours === undefined ? [] : [{ label: 'yours', reflectance: withChroma(shade, yours.chroma) }]),
     ]),
     told: [
-      tell('why-shade', { step: drill.shade, band: shadeOf(studio, drill).band }),
+      tell('why-shade', { step: drill.shade, band: shadeOf(studio, drill).band, room }),
       ...(yours === undefined ? [] : [tell('why-shade-yours', { as: yours.as })]),
-      tell('why-shade-rule', {}),
+      tell('why-shade-rule', {
+        chroma: colour.chroma,
+        lightness: colour.lab.l,
+        shade: lightnessFromMunsellValue(valueFromStep(drill.shade)),
+      }),
     ],
     swallowed: [],
   };
@@ -164,15 +167,14 @@ export const shadeChromaKind = (studio: Studio): Kind<ShadeChromaDrill> => ({
   given: ({ lit }) => [{ label: 'lit', reflectance: seeLaid(studio, lit).reflectance }],
   goalLines: (drill) => {
     const { colour } = seeLaid(studio, drill.lit);
-    const shade = lightnessFromMunsellValue(valueFromStep(drill.shade));
     return [
       tell('shade-lit', {
         words: colourInWords(colour.lab),
         step: colour.step,
-        lightness: colour.lab.l,
         chroma: colour.chroma,
       }),
-      tell('shade-asked', { step: drill.shade, lightness: shade }),
+      tell('shade-asked', { step: drill.shade }),
+      ...(drill.asks.includes('turn') ? [tell('shade-turns', {})] : []),
     ];
   },
   grade: (drill, answer) => grade(studio, drill, answer),

@@ -187,7 +187,9 @@ function label(drill: ShadowValuesDrill, answer: Answer, voice: Voice = WRITTEN)
 /** Every thing lit, by the rule and as answered, and the rules. */
 function why(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Why {
   const all = results(studio, drill, answer);
-  const rules = all.map((result) => ruleOf(drill, result, 'why-shadow-rule'));
+  // Under a grey sky the rule has no figures, and the result has said it.
+  const rules =
+    drill.light === 'overcast' ? [] : all.map((result) => ruleOf(drill, result, 'why-shadow-rule'));
   return {
     films: [],
     patches: all.flatMap(({ thing, lit, step, band }): ResultSwatch[] => {

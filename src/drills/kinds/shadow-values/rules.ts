@@ -18,7 +18,7 @@ export type Light = 'sun' | 'hard-sun' | 'overcast';
 const UNLIT_ROOM = 1;
 
 /**
- * Under a grey sky the light comes from everywhere: the shaded side stays within a step of the lit one.
+ * Under a grey sky the light comes from everywhere: the shaded side stays within a step of the lit one, never lighter.
  * Common practice, no source.
  */
 const OVERCAST_DROP = 0.5;
@@ -31,7 +31,7 @@ export function shadowStep(litStep: number, shadow: Shadow): number {
 /** The steps that count as right, lightest first: half a step round the rule, more to the dark in hard light. */
 export function shadowBand(litStep: number, shadow: Shadow, light: Light): readonly [number, number] {
   if (light === 'overcast' && shadow === 'shade') {
-    return [litStep + OVERCAST_DROP - 0.6, litStep + OVERCAST_DROP + 0.6];
+    return [litStep, litStep + 2 * OVERCAST_DROP + 0.1];
   }
   const step = shadowStep(litStep, shadow);
   return [step - 0.5, step + 0.5 + (light === 'hard-sun' ? UNLIT_ROOM : 0)];

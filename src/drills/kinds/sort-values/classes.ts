@@ -1,9 +1,9 @@
 /** Light, middle and dark, and what a plan of them has to do. */
 
-import { MODEL_ERROR, VALUE_BOUNDS } from '../../../judgement/index.js';
+import { BOUND_ROOM, MODEL_ERROR, SAME_VALUE, VALUE_BOUNDS, WIDE_SPAN } from '../../../judgement/index.js';
 import type { Evidence, Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
-import type { Area } from './schema.js';
+import type { Area, SortValuesDrill } from './schema.js';
 
 export const CLASSES = ['light', 'middle', 'dark'] as const;
 export type ValueClass = (typeof CLASSES)[number];
@@ -13,10 +13,11 @@ export function classOf(step: number): ValueClass {
   return step < VALUE_BOUNDS[0] ? 'light' : step < VALUE_BOUNDS[1] ? 'middle' : 'dark';
 }
 
-/** True when the class is right, or the value lies so near to a boundary that the model cannot tell. */
-export function classFits(step: number, said: ValueClass, evidence: Evidence): boolean {
-  const room = MODEL_ERROR[evidence].step;
-  return classOf(step) === said || classOf(step - room) === said || classOf(step + room) === said;
+/** The classes that count: its own, and the next where the value lies so near to the bound that neither the eye nor the model can tell. */
+export function classesOf(step: number, evidence: Evidence): readonly ValueClass[] {
+  const room = Math.max(BOUND_ROOM, MODEL_ERROR[evidence].step);
+  const near = [step - room, step, step + room].map(classOf);
+  return CLASSES.filter((name) => near.includes(name));
 }
 
 /** Share of the sheet in each class. */
@@ -26,8 +27,22 @@ export function sharesOf(studio: Studio, areas: readonly Area[]): Readonly<Recor
   return shares;
 }
 
-/** L* from the darkest area to the lightest. */
+/** Steps from the lightest area to the darkest. */
 export function spanOf(studio: Studio, areas: readonly Area[]): number {
-  const lights = areas.map(({ laid }) => seeLaid(studio, laid).colour.lab.l);
-  return Math.max(...lights) - Math.min(...lights);
+  const steps = areas.map(({ laid }) => seeLaid(studio, laid).colour.step);
+  return Math.max(...steps) - Math.min(...steps);
+}
+
+/** Areas keep away from the bounds, and the span from its own, or there is nothing to be told apart. */
+export function sortFaults(studio: Studio, { areas, asks }: SortValuesDrill): string[] {
+  const near = areas.filter(({ laid }) => {
+    const { colour, evidence } = seeLaid(studio, laid);
+    const room = Math.max(SAME_VALUE, MODEL_ERROR[evidence].step);
+    return VALUE_BOUNDS.some((bound) => Math.abs(colour.step - bound) < room);
+  });
+  const isSpanNear = Math.abs(spanOf(studio, areas) - WIDE_SPAN) < SAME_VALUE;
+  return [
+    ...near.map(({ name }) => `${name} lies within half a step of a bound between light, middle and dark`),
+    ...(asks.includes('span') && isSpanNear ? ['the span is neither short nor wide'] : []),
+  ];
 }

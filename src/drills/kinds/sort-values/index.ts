@@ -2,12 +2,14 @@
 
 import { hueName } from '../../../colour/hue.js';
 import {
-  LEAST_SPAN,
   MODEL_ERROR,
   NEUTRAL_CHROMA,
   overall,
   pickMark,
+  SAME_VALUE,
   togetherMark,
+  VALUE_BOUNDS,
+  WIDE_SPAN,
 } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid, washesOf } from '../../../washes/index.js';
@@ -15,7 +17,7 @@ import type { SortedArea } from '../../../words/sentences/sort-values.js';
 import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
-import { CLASSES, classFits, classOf, sharesOf, spanOf, type ValueClass } from './classes.js';
+import { CLASSES, classesOf, classOf, sharesOf, sortFaults, spanOf, type ValueClass } from './classes.js';
 import type { Area, SortAsk, SortValuesDrill } from './schema.js';
 import { sortWhy } from './why.js';
 
@@ -32,15 +34,15 @@ function localFinding(studio: Studio, { name, laid }: Area): Finding {
   });
 }
 
-/** L* that the model may be off on a span: the dark end by a step's error; the light one lies next to paper and is hardly off. */
-const SPAN_ROOM = 10 * MODEL_ERROR.measured.step;
+/** Steps that the model may be off on a span: the dark end by its error; the light one lies next to paper and is hardly off. */
+const SPAN_ROOM = MODEL_ERROR.measured.step;
 
 function fields(drill: SortValuesDrill): readonly Field[] {
   const classes = CLASSES.map((id) => ({ id, label: id }));
   const areas = drill.areas.map(
     ({ name, share }, index): Field => ({
       id: areaField(index),
-      label: `${name}, ${percent(share)}`,
+      label: `${name}, ${percent(share)} of the sheet`,
       shape: 'scale',
       options: classes,
     }),
@@ -58,8 +60,8 @@ function fields(drill: SortValuesDrill): readonly Field[] {
       label: 'span of the plan',
       shape: 'list',
       options: [
-        { id: 'short', label: 'too short', note: `lightest to darkest under ${LEAST_SPAN} L*` },
-        { id: 'wide', label: 'wide enough', note: `${LEAST_SPAN} L* or more` },
+        { id: 'short', label: `short, under ${WIDE_SPAN} steps`, note: 'soft, as in fog' },
+        { id: 'wide', label: `wide, ${WIDE_SPAN} steps or more`, note: 'strong, as in sun' },
       ],
     },
   };
@@ -82,8 +84,9 @@ const LOUD = 50;
 function areaPart(studio: Studio, { name, laid }: Area, said: ValueClass): Part {
   const { colour, evidence } = seeLaid(studio, laid);
   const is = classOf(colour.step);
-  const area = { name, said, is };
-  if (classFits(colour.step, said, evidence)) return { score: 1, area };
+  const counts = classesOf(colour.step, evidence);
+  const area = { name, said, is, ...(counts.length > 1 ? { counts } : {}) };
+  if (counts.includes(said)) return { score: 1, area };
   const away = Math.abs(CLASSES.indexOf(said) - CLASSES.indexOf(is));
   return { score: away > 1 ? 0 : 0.25, area, isLoud: colour.chroma > LOUD, idea: 'misread-value' };
 }
@@ -111,10 +114,10 @@ function mostPart(studio: Studio, { areas }: SortValuesDrill, said: ValueClass):
 
 function spanPart(studio: Studio, { areas }: SortValuesDrill, said: string): Part {
   const span = spanOf(studio, areas);
-  const is = span >= LEAST_SPAN ? 'wide' : 'short';
-  const isClose = said !== is && Math.abs(span - LEAST_SPAN) <= SPAN_ROOM;
-  const told = tell('sort-span', { span, least: LEAST_SPAN, isClose });
-  return said === is || isClose ? { score: 1, told } : { score: 0, told, idea: 'short-span' };
+  const is = span >= WIDE_SPAN ? 'wide' : 'short';
+  const isClose = Math.abs(span - WIDE_SPAN) <= SPAN_ROOM;
+  const told = tell('sort-span', { span, wide: WIDE_SPAN, isClose });
+  return said === is || isClose ? { score: 1, told } : { score: 0, told, idea: 'misread-value' };
 }
 
 function parts(studio: Studio, drill: SortValuesDrill, answer: Answer): Part[] {
@@ -132,19 +135,23 @@ function parts(studio: Studio, drill: SortValuesDrill, answer: Answer): Part[] {
   ];
 }
 
-/** The two areas whose values lie nearest. */
+/** All pairs of areas that merge; where none does, the two whose values lie nearest. */
 function nearest(studio: Studio, areas: readonly Area[]): Finding {
   const steps = areas
     .map(({ name, laid }) => ({ name, step: seeLaid(studio, laid).colour.step }))
     .sort((a, b) => a.step - b.step);
-  const pairs = steps.slice(1).map(({ name, step }, index) => {
-    const before = steps[index] as (typeof steps)[number];
-    return { one: before.name, other: name, gap: step - before.step };
-  });
-  return tell(
-    'sort-nearest',
-    pairs.reduce((a, b) => (b.gap < a.gap ? b : a)),
+  const pairs = steps.flatMap((darker, index) =>
+    steps
+      .slice(0, index)
+      .map((lighter) => ({ one: lighter.name, other: darker.name, gap: darker.step - lighter.step })),
   );
+  const merged = pairs.filter(({ gap }) => gap < SAME_VALUE);
+  return merged.length > 0
+    ? tell('sort-merge', { pairs: merged })
+    : tell(
+        'sort-apart',
+        pairs.reduce((a, b) => (b.gap < a.gap ? b : a)),
+      );
 }
 
 /** The areas in one line, the further questions, the reason, and what to try. */
@@ -156,12 +163,14 @@ function toldOf(
 ): Finding[] {
   const sorted = all.flatMap(({ area, score }) => (area === undefined ? [] : [{ area, score }]));
   const wrong = sorted.filter(({ score }) => score < 1).map(({ area }) => area);
+  const close = sorted.flatMap(({ area }) => (area.counts === undefined ? [] : [area.name]));
   const loud = all.flatMap(({ area, isLoud }) => (area !== undefined && isLoud === true ? [area.name] : []));
   // After many questions there is room for what to try alone.
   const isFull = idea !== undefined && asks.length > 1;
   const reason = loud.length > 0 ? tell('sort-strong', { names: loud }) : nearest(studio, areas);
   return [
     tell('sort-areas', { right: sorted.length - wrong.length, of: sorted.length, wrong }),
+    ...(close.length === 0 ? [] : [tell('sort-close', { names: close })]),
     ...all.flatMap(({ told }) => (told === undefined ? [] : [told])),
     ...(isFull ? [] : [reason]),
     ...(idea === undefined ? [] : [tell('advice', { idea })]),
@@ -175,7 +184,7 @@ function best(studio: Studio, drill: SortValuesDrill): Answer {
   const asked: Record<SortAsk, string> = {
     darkest: areaField(steps.indexOf(Math.max(...steps))),
     most,
-    span: spanOf(studio, drill.areas) >= LEAST_SPAN ? 'wide' : 'short',
+    span: spanOf(studio, drill.areas) >= WIDE_SPAN ? 'wide' : 'short',
   };
   return Object.fromEntries([
     ...steps.map((step, index) => [areaField(index), classOf(step)]),
@@ -222,7 +231,10 @@ export const sortValuesKind = (studio: Studio): Kind<SortValuesDrill> => ({
       reflectance: seeLaid(studio, laid).reflectance,
       unread: 'value',
     })),
-  goalLines: ({ areas }) => areas.map((area) => localFinding(studio, area)),
+  goalLines: ({ areas }) => [
+    tell('sort-bounds', { bounds: VALUE_BOUNDS }),
+    ...areas.map((area) => localFinding(studio, area)),
+  ],
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),
@@ -230,4 +242,5 @@ export const sortValuesKind = (studio: Studio): Kind<SortValuesDrill> => ({
     requireComplete(fields(drill), answer);
     return sortWhy(studio, drill);
   },
+  faults: (drill) => sortFaults(studio, drill),
 });

@@ -1,5 +1,5 @@
 /** What lies behind a scene sorted by value. */
-import { LEAST_SPAN, VALUE_BOUNDS } from '../../../judgement/index.js';
+import { VALUE_BOUNDS } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
 import { tell } from '../../../words/tell.js';
@@ -24,7 +24,6 @@ export function sortWhy(studio: Studio, drill: SortValuesDrill): Why {
       tell('why-plan', {
         shares: sharesOf(studio, drill.areas),
         span: spanOf(studio, drill.areas),
-        least: LEAST_SPAN,
       }),
     ],
     swallowed: [],
