@@ -8,7 +8,7 @@ import { namesOf, sentence } from '../../words/laid.js';
 import { bestRepair, type FaultName, faultsOf, standing } from '../kinds/diagnosis/judge.js';
 import { repaired } from '../kinds/diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';
-import { canBe, type Subject } from '../lexicon.js';
+import { canBe, hasTrait, type Subject } from '../lexicon.js';
 import { colourOf, colours, pair, tenth, wash, workedDraft } from './made.js';
 import { bare, placed } from './sentences.js';
 import { litSubject, SUBJECT_PLACES, someSubject } from './subjects.js';
@@ -58,12 +58,18 @@ function faultyArea(
   repairs: readonly Repair[],
   fault: FaultName,
 ): { readonly area: PlannedArea; readonly right: Repair } | undefined {
+  // What lies far off is mended lighter, if at all: a glaze would bring it forward.
+  const isFar = hasTrait(subject, 'far');
   for (const repair of repairs) {
     const mended = colourOf(studio, repaired(studio, area.laid, repair));
     if (!canBe(subject, mended, false)) continue;
     const plan = planAround(mended);
     const now = standing(studio, area.laid, plan);
-    if (now.score < 0.4 && faultsOf(now)[0] === fault) return { area: { ...area, plan }, right: repair };
+    // One fault, so that one button is right: value out or chroma out, and the other as planned.
+    const faults = faultsOf(now);
+    if (isFar && mended.step > now.seen.colour.step + 0.3) continue;
+    if (now.score < 0.4 && faults.length === 1 && faults[0] === fault)
+      return { area: { ...area, plan }, right: repair };
   }
   return undefined;
 }
@@ -105,8 +111,8 @@ const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
   const draft = {
     kind: 'diagnosis' as const,
     picture: (subjects[0] as Subject).picture,
-    title: `${sentence((areas[0] as PlannedArea).name)} and ${count - 1} more`,
-    scene: `A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. One of them is out of its plan.`,
+    title: `${sentence((areas[0] as PlannedArea).name)} and ${(areas[1] as PlannedArea).name}`.slice(0, 60),
+    scene: `A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. ${level >= 4 ? 'Hold each against its plan.' : 'One of them is out of its plan.'}`,
     ...(level < 5 ? { hint: 'Compare each area with its plan: value first, then chroma, then hue.' } : {}),
     areas: placedAreas,
     repairs: options,
@@ -137,13 +143,14 @@ function workedPassage(
     pick([0.4, 0.6, 0.8], draw),
   );
   const thing = litSubject(colourOf(studio, lit), avoid, draw);
-  if (thing === undefined) return undefined;
+  if (thing === undefined || hasTrait(thing, 'air')) return undefined;
+  if (!canBe(thing, colourOf(studio, shadow), true)) return undefined;
   const them = thing.plural === true ? 'their' : 'its';
   return workedDraft(
     studio,
     {
       title: `${sentence(bare(thing))}, a shadow that feels wrong`.slice(0, 60),
-      scene: `A worked case. ${sentence(placed(thing))}: ${them} shadow, ${namesOf(studio, lit)} with ${namesOf(studio, wash(other, 1))}, felt wrong. Both have been read.`,
+      scene: `A worked case. ${sentence(placed(thing))}: ${them} shadow, ${namesOf(studio, lit)} with ${namesOf(studio, wash(other, 1))}, felt wrong. Look at both.`,
       ask: 'Which of these does the case show?',
       hint: 'Value first. If it is right, look at the chroma.',
       picture: thing.picture,
