@@ -6,7 +6,7 @@ import { type Laid, strokeShares, washLoads } from '../../washes/index.js';
 import { sentence } from '../../words/laid.js';
 import { canBe } from '../lexicon.js';
 import { glazeLadder, twoColours } from './glaze-ladder.js';
-import { colourOf, nameOf, pair, shortName, wash, workedDraft } from './made.js';
+import { colourOf, nameOf, pair, wash, workedDraft } from './made.js';
 import { bare, opening, placed } from './sentences.js';
 import { someSubject } from './subjects.js';
 import type { Generator } from './types.js';
@@ -59,7 +59,8 @@ const ways: Generator = (studio, { level, palette, avoid }, draw) => {
   const { puddle, strokes, layers } = three;
   const thing = someSubject(colourOf(studio, puddle), avoid, draw);
   // However they are laid, they have to do for the thing.
-  if (thing === undefined || !canBe(thing, colourOf(studio, strokes), true)) return undefined;
+  if (thing === undefined) return undefined;
+  if (![strokes, layers].every((laid) => canBe(thing, colourOf(studio, laid), true))) return undefined;
   const { picture } = thing;
   const title = `${sentence(bare(thing))}, which way?`.slice(0, 60);
   const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in ${nameOf(studio, a)} and ${nameOf(studio, b)}.`;
@@ -139,6 +140,13 @@ const ways: Generator = (studio, { level, palette, avoid }, draw) => {
   };
 };
 
+/** Last word of a paint's name that leaves room for where it lies, or undefined. */
+const lastShort = (name: string): string | undefined =>
+  (name.split(',')[0] as string)
+    .split(' ')
+    .filter((word) => word.length <= 7 && word !== 'hue')
+    .at(-1);
+
 const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   const two = twoColours(studio, palette, draw);
   if (two === undefined) return undefined;
@@ -154,7 +162,8 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in films of ${nameOf(studio, a)} and ${nameOf(studio, b)}, each dry before the next.`;
   const hint = 'Ask of the upper film whether it filters or covers.';
   if (level === 1) {
-    const nameA = shortName(studio, a);
+    const nameA = lastShort(nameOf(studio, a));
+    if (nameA === undefined || nameOf(studio, b).includes(nameA)) return undefined;
     return workedDraft(
       studio,
       {
@@ -196,7 +205,7 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   ).slice(0, level === 3 ? 4 : 3);
   if (glazes.length < (level === 3 ? 4 : 3)) return undefined;
   const laid = (glaze: string): Laid => ({ layers: [wash(a, sa), wash(glaze, sb)] });
-  const over = `${sentence(placed(thing))}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes could go over it, all equally strong.`;
+  const over = `A trial for ${placed(thing)}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes go over it in turn, all equally strong.`;
   if (level === 3) {
     return {
       kind: 'choose',

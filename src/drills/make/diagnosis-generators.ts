@@ -8,10 +8,11 @@ import { namesOf, sentence } from '../../words/laid.js';
 import { bestRepair, type FaultName, faultsOf, standing } from '../kinds/diagnosis/judge.js';
 import { repaired } from '../kinds/diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';
-import { canBe, hasTrait, type Subject } from '../lexicon.js';
+import { canBe, canBeIn, hasTrait, type Subject } from '../lexicon.js';
 import { colourOf, colours, pair, tenth, wash, workedDraft } from './made.js';
 import { bare, placed } from './sentences.js';
-import { litSubject, SUBJECT_PLACES, someSubject } from './subjects.js';
+import { litSubject, SUBJECT_PLACES } from './subjects.js';
+import { thingAt } from './things.js';
 import type { DrillDraft, Generator } from './types.js';
 
 /** Longest name of an area. */
@@ -33,10 +34,12 @@ function areaOf(
   avoid: readonly string[],
   draw: Draw,
 ): { readonly area: PlannedArea; readonly subject: Subject } | undefined {
-  const laid = wash(pick(palette, draw), pick([0.05, 0.1, 0.2, 0.35, 0.6], draw));
-  const colour = colourOf(studio, laid);
-  const subject = someSubject(colour, avoid, draw, place);
-  if (subject === undefined || bare(subject).length > LONGEST) return undefined;
+  const found = thingAt(studio, palette, [0.05, 0.1, 0.2, 0.35, 0.6], draw, (colour) => {
+    const subject = litSubject(colour, avoid, draw, place);
+    return subject !== undefined && bare(subject).length <= LONGEST ? subject : undefined;
+  });
+  if (found === undefined) return undefined;
+  const { laid, colour, subject } = found;
   return {
     area: { id: `area-${index + 1}`, name: bare(subject), laid, plan: planAround(colour) },
     subject,
@@ -62,7 +65,7 @@ function faultyArea(
   const isFar = hasTrait(subject, 'far');
   for (const repair of repairs) {
     const mended = colourOf(studio, repaired(studio, area.laid, repair));
-    if (!canBe(subject, mended, false)) continue;
+    if (!canBeIn(subject, 'lit', mended)) continue;
     const plan = planAround(mended);
     const now = standing(studio, area.laid, plan);
     // One fault, so that one button is right: value out or chroma out, and the other as planned.
@@ -81,7 +84,7 @@ const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
   const areas: PlannedArea[] = [];
   const subjects: Subject[] = [];
   for (let index = 0; index < count; index++) {
-    const found = areaOf(studio, palette, index, place, avoid, draw);
+    const found = areaOf(studio, palette, index, place, [...avoid, ...subjects.map(({ id }) => id)], draw);
     if (found === undefined || areas.some(({ name }) => name === found.area.name)) return undefined;
     areas.push(found.area);
     subjects.push(found.subject);

@@ -71,7 +71,11 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
       items: shuffled([deep, middle, pale], draw),
     };
   }
-  const after = colourOf(studio, wash(paint, Math.min(1, strength * pick([1, 1.2, 1 / 1.2], draw))));
+  const factor = pick([1, 1.6, 1 / 1.6], draw);
+  const after = colourOf(studio, wash(paint, Math.min(1, strength * factor)));
+  // More paint or more water has to be wanted by what can be seen.
+  const moves = Math.abs(after.step - colourOf(studio, laid).step);
+  if (level === 5 && factor !== 1 && moves < 0.5) return undefined;
   const asks =
     level === 3
       ? (['chroma'] as const)

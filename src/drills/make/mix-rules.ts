@@ -64,6 +64,7 @@ function isStrong(pigment: Pigment, first: readonly Pigment[]): boolean {
         strengthEvidence !== 'assumed' && fullStrength >= 2 * pigment.fullStrength,
     ) &&
     pigment.strengthEvidence !== 'assumed' &&
+    !isLightCover(pigment) &&
     !pigment.ci.some((name) => EARTHS.test(name))
   );
 }
@@ -143,9 +144,9 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
   'deep-dark': {
     asks: 'paint',
     aims: ['neutral', 'rich'],
-    strengths: [0.3, 0.45, 0.65, 0.9],
+    strengths: [0.65, 0.9],
     start: ({ chroma, step }) => chroma >= 25 && step >= 4,
-    allows: (pigment) => !holdsBlack(pigment),
+    allows: (pigment) => !holdsBlack(pigment) && !isLightCover(pigment),
     serves: ({ place, pigment }) => place !== 'white' && place !== 'own' && !isLightCover(pigment),
     worth: ({ colour }) => colour.step >= 8,
     goal: (_start, colour, aim) => ({

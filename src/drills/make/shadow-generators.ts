@@ -9,13 +9,17 @@ import { sentence } from '../../words/laid.js';
 import { LEFT_IN_SUN } from '../kinds/shadow-values/rules.js';
 import type { LitThing } from '../kinds/shadow-values/schema.js';
 import { canBe, hasTrait } from '../lexicon.js';
-import { colourOf, deepOnes, LONGEST, nameOf, wash, workedDraft } from './made.js';
+import { colourOf, deepOnes, nameOf, wash, workedDraft } from './made.js';
 import { bare, placed } from './sentences.js';
 import { litSubject, SUBJECT_PLACES } from './subjects.js';
+import { thingAt } from './things.js';
 import type { DrillDraft, Generator } from './types.js';
 
 /** Steps of lit things, halves from near paper to a light middle. */
 const LIT = [1.5, 2, 2.5, 3, 3.5, 4, 4.5];
+
+/** Darkest step of a thing in full light, for a shadow of it to be told. */
+const MOST_LIT = 4.6;
 
 function litThing(
   studio: Studio,
@@ -26,14 +30,15 @@ function litThing(
   avoid: readonly string[],
   draw: Draw,
 ): { readonly thing: LitThing; readonly picture: string } | undefined {
-  const laid = wash(pick(palette, draw), pick([0.03, 0.06, 0.1, 0.16], draw));
-  const colour = colourOf(studio, laid);
-  const subject = litSubject(colour, avoid, draw, place);
-  if (subject === undefined || colour.step > 4.6 || hasTrait(subject, 'air')) return undefined;
-  // What lies level has no side that turns away.
-  if (shadow === 'shade' && hasTrait(subject, 'level')) return undefined;
+  const found = thingAt(studio, palette, [0.03, 0.06, 0.1, 0.16], draw, (colour) => {
+    const subject = colour.step > MOST_LIT ? undefined : litSubject(colour, avoid, draw, place);
+    if (subject === undefined || hasTrait(subject, 'air')) return undefined;
+    // What lies level has no side that turns away.
+    return shadow === 'shade' && hasTrait(subject, 'level') ? undefined : subject;
+  });
+  if (found === undefined) return undefined;
+  const { laid, subject } = found;
   const name = bare(subject);
-  if (name.length > LONGEST) return undefined;
   const steps = LIT.filter((step) => step >= subject.lit.step[0] && step <= subject.lit.step[1]);
   if (steps.length === 0) return undefined;
   // Half of the time a plain step, half of the time a wash to be read.

@@ -4,7 +4,7 @@ import type { ColourReading } from '../../colour/reading.js';
 import { NEUTRAL_CHROMA, type Relation, relationOf } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
 import { type FirstWash, seeLaid } from '../../washes/index.js';
-import { holdsBlack, isLightCover, type Partner, type PlanRules } from './mix-rules.js';
+import { holdsBlack, type Partner, type PlanRules } from './mix-rules.js';
 
 /** What a family asks where its start is a wash of two; what is not said is as with one paint. */
 interface ThirdRules extends Partial<Omit<PlanRules, 'start'>> {
@@ -58,7 +58,7 @@ const THIRD: Readonly<Record<string, ThirdRules>> = {
     pair: ({ kind, ends }) =>
       kind !== 'around' && ends.every(({ step, chroma }) => step >= 3.8 && chroma >= 18),
     start: ({ step, chroma }) => step >= 6 && chroma >= 14 && chroma <= 40,
-    serves: (partner) => isColour(partner) && !isLightCover(partner.pigment),
+    serves: isColour,
     hint: 'The two stop most of the light. The third has to stop what they still let pass, and be strong.',
   },
 };

@@ -1,50 +1,25 @@
 /** Generator of the family of three values: areas of a sheet to be sorted into light, middle and dark. */
 
-import { type Draw, pick, shuffled } from '../../chance/draw.js';
+import { type Draw, pick } from '../../chance/draw.js';
+import type { ColourReading } from '../../colour/reading.js';
 import { VALUE_BOUNDS } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
 import { listWords } from '../../text/list-words.js';
-import type { Wash } from '../../washes/index.js';
 import { sentence } from '../../words/laid.js';
 import { classOf } from '../kinds/sort-values/classes.js';
 import type { Area } from '../kinds/sort-values/schema.js';
-import type { Subject } from '../lexicon.js';
-import { colourOf, LONGEST, pair, wash, workedDraft } from './made.js';
+import { colourOf, workedDraft } from './made.js';
 import { bare } from './sentences.js';
 import { SUBJECT_PLACES, someSubject } from './subjects.js';
+import { thingAt } from './things.js';
 import type { Generator } from './types.js';
 
-/** Parts of two paints in an area. */
-const MIXED = [
-  [3, 1],
-  [1, 1],
-] as const;
-/** Draws of a wash before a place is held to have nothing of such colours. */
-const MOST_WASHES = 16;
+/** Strengths of an area's wash. */
+const STRENGTHS = [0.03, 0.06, 0.12, 0.25, 0.5, 0.8, 1];
 /** How far a value lies from where light ends and dark begins, steps. */
 const CLEAR = 0.6;
-const isClear = (step: number): boolean => VALUE_BOUNDS.every((bound) => Math.abs(step - bound) >= CLEAR);
-
-/** A wash of the palette with something at a place that has its colour. */
-function areaAt(
-  studio: Studio,
-  palette: readonly string[],
-  place: string,
-  avoid: readonly string[],
-  draw: Draw,
-): { readonly name: string; readonly laid: Wash; readonly subject: Subject } | undefined {
-  for (let tries = 0; tries < MOST_WASHES; tries++) {
-    const strength = pick([0.03, 0.06, 0.12, 0.25, 0.5, 0.8, 1], draw);
-    const [one, two] = shuffled(palette, draw) as [string, string];
-    const laid = draw(1) === 0 ? wash(one, strength) : pair(one, two, pick(MIXED, draw), strength);
-    const colour = colourOf(studio, laid);
-    if (!isClear(colour.step)) continue;
-    const subject = someSubject(colour, avoid, draw, place);
-    if (subject !== undefined && bare(subject).length <= LONGEST)
-      return { name: bare(subject), laid, subject };
-  }
-  return undefined;
-}
+const isClear = ({ step }: ColourReading): boolean =>
+  VALUE_BOUNDS.every((bound) => Math.abs(step - bound) >= CLEAR);
 
 /** Washes of the palette with things that have their colours, no thing twice. */
 function areasFrom(
@@ -64,9 +39,11 @@ function areasFrom(
   const pictures: string[] = [];
   const shown: string[] = [];
   for (const weight of weights) {
-    const area = areaAt(studio, palette, place, [...avoid, ...shown], draw);
-    if (area === undefined || areas.some(({ name }) => name === area.name)) return undefined;
-    areas.push({ name: area.name, laid: area.laid, share: weight / 20 });
+    const area = thingAt(studio, palette, STRENGTHS, draw, (colour) =>
+      isClear(colour) ? someSubject(colour, [...avoid, ...shown], draw, place) : undefined,
+    );
+    if (area === undefined || areas.some(({ name }) => name === bare(area.subject))) return undefined;
+    areas.push({ name: bare(area.subject), laid: area.laid, share: weight / 20 });
     pictures.push(area.subject.picture);
     shown.push(area.subject.id);
   }

@@ -14,8 +14,7 @@ const stepAt = (studio: Studio, paint: string, water: Water): number =>
 
 /** Lightest and darkest step of a paint on the waters that are offered. */
 function reachOf(studio: Studio, paint: string): readonly [number, number] {
-  const steps = WATERS.map((water) => stepAt(studio, paint, water));
-  return [Math.min(...steps), Math.max(...steps)];
+  return [stepAt(studio, paint, WATERS[0]), stepAt(studio, paint, WATERS.at(-1) as Water)];
 }
 /** A ladder wants a paint of some range; its targets lie inside the range and well apart, steps. */
 const LEAST_RANGE = 3;
