@@ -43,6 +43,9 @@ function areasFrom(
       isClear(colour) ? someSubject(colour, [...avoid, ...shown], draw, place) : undefined,
     );
     if (area === undefined || areas.some(({ name }) => name === bare(area.subject))) return undefined;
+    // Two things in the very same wash are one shape.
+    const key = JSON.stringify(area.laid);
+    if (areas.some(({ laid }) => JSON.stringify(laid) === key)) return undefined;
     areas.push({ name: bare(area.subject), laid: area.laid, share: weight / 20 });
     pictures.push(area.subject.picture);
     shown.push(area.subject.id);
