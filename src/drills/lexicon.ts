@@ -35,7 +35,8 @@ export interface Subject {
 
 /**
  * What may be said of some subjects: `far` may lie farther off, `cloth` has folds, `painted` takes a new coat, `porous` darkens
- * when wet, `ripe` ripens, `round` has an underside, `indoors` has no sky over it.
+ * when wet, `ripe` ripens, `round` has an underside, `level` has no side that turns away, `air` casts and takes no shadow,
+ * `indoors` has no sky over it.
  */
 export type Trait = keyof typeof data.traits;
 
@@ -70,22 +71,41 @@ function fits(range: Range, { step, chroma }: ColourReading, mayBeGrey: boolean)
   return step >= light && step <= dark && chroma <= strong && (mayBeGrey || chroma >= dull);
 }
 
-function isHue({ hue }: Subject, colour: ColourReading): boolean {
+/** With less light, wet, dulled or through haze a hue turns a little: so many degrees more are its own. */
+const TURN_DEG = 10;
+
+function isHue({ hue }: Subject, colour: ColourReading, room: number): boolean {
   if (hue === undefined || colour.chroma < NEUTRAL_CHROMA) return true;
-  return Math.abs(hueDifference(hue.near, colour.hue)) <= hue.within;
+  return Math.abs(hueDifference(hue.near, colour.hue)) <= hue.within + room;
+}
+
+/** The air that lies before a far thing makes it lighter by up to so many steps, and leaves no more than such a share of its chroma. */
+const AIR = { step: 1.5, chroma: 0.7 } as const;
+
+/** Steps and C* of a thing that may lie farther off. */
+function farRange({ lit }: Subject): Range {
+  return {
+    step: [Math.max(1, lit.step[0] - AIR.step), lit.step[1]],
+    chroma: [0, AIR.chroma * lit.chroma[1]],
+  };
 }
 
 /**
- * Whether a subject can have a colour in one of its two lights.
- * @param mayBeGrey chroma may fall below its own, as with distance
+ * Whether a subject can have a colour in one of its lights.
+ * @param light lit; shaded, wet or in folds; or far off
+ * @param mayBeGrey chroma may fall below its own, as where it is dulled
  */
 export function canBeIn(
   subject: Subject,
-  light: 'lit' | 'shaded',
+  light: 'lit' | 'shaded' | 'far',
   colour: ColourReading,
   mayBeGrey = false,
 ): boolean {
-  return isHue(subject, colour) && fits(subject[light], colour, mayBeGrey);
+  const room = light === 'lit' && !mayBeGrey ? 0 : TURN_DEG;
+  return (
+    isHue(subject, colour, room) &&
+    fits(light === 'far' ? farRange(subject) : subject[light], colour, mayBeGrey)
+  );
 }
 
 /** Whether a subject can have a colour, lit or shaded. @param mayBeGrey as for {@link canBeIn} */
@@ -99,6 +119,7 @@ export function subjectFault(id: string, aim: Aim, colour: ColourReading): strin
   if (subject === undefined) return `no subject is called ${id}`;
   const mayBeGrey = aim === 'dull' || aim === 'distance' || aim === 'neutral' || aim === 'lean';
   if (canBe(subject, colour, mayBeGrey)) return undefined;
+  if (aim === 'distance' && canBeIn(subject, 'far', colour)) return undefined;
   const { step, chroma, hue } = colour;
   return `the best answer, step ${step.toFixed(1)}, chroma ${chroma.toFixed(0)}, hue ${hue.toFixed(0)}, is no colour of ${id}`;
 }

@@ -43,6 +43,8 @@ const lineAt = (start: ColourReading, colour: ColourReading): number =>
 const HELD_STEP = 0.4;
 /** How far the best answer of a drill may lie from a value that is to be held, steps. */
 export const MOST_HELD_STEP = 0.6;
+/** Where a grey that leans ends and a dull colour begins, C*; the side is asked by its hue. */
+const LEAN_END = 14;
 /** Step from which a colour can be called a rich dark of anything. */
 const RICH_STEP = 4;
 /** A colour dulled is still one: at least this C*, and from `least` to `most` of the start's. */
@@ -93,7 +95,7 @@ export function goalOf(aim: Aim, start: ColourReading, colour: ColourReading): G
       return {
         aim,
         value,
-        chroma: [3, 3 + 2 * HALF_CHROMA],
+        chroma: [0, LEAN_END],
         hue: { near: nearestLean(colour.hue), within: 50 },
       };
     default:

@@ -1,33 +1,45 @@
 /** Generators of the families of application: puddle, glaze or strokes and layers in order. */
 
-import { type Draw, pick, shuffled } from '../../chance/draw.js';
+import { pick, shuffled } from '../../chance/draw.js';
 import type { Studio } from '../../paints/index.js';
-import { type Laid, strokeShares, WATERS, type Wash, washLoads, waterStrength } from '../../washes/index.js';
+import { type Laid, strokeShares, washLoads } from '../../washes/index.js';
 import { sentence } from '../../words/laid.js';
-import { colourOf, colours, nameOf, tenth, wash, workedDraft } from './made.js';
+import { canBe } from '../lexicon.js';
+import { glazeLadder, twoColours } from './glaze-ladder.js';
+import { colourOf, nameOf, pair, wash, workedDraft } from './made.js';
 import { bare, opening, placed } from './sentences.js';
 import { someSubject } from './subjects.js';
-import type { DrillDraft, Generator } from './types.js';
+import type { Generator } from './types.js';
 
-/** Two colours of the palette in random order. */
-function twoColours(
-  studio: Studio,
-  palette: readonly string[],
-  draw: Draw,
-): readonly [string, string] | undefined {
-  const [a, b] = shuffled(colours(studio, palette), draw);
-  return a === undefined || b === undefined ? undefined : [a, b];
-}
+/** Parts of two paints in a puddle, and shares of the paper that can be laid by eye. */
+const PUDDLE_PARTS = [
+  [1, 1],
+  [2, 1],
+  [1, 2],
+  [3, 1],
+  [1, 3],
+] as const;
+const BY_EYE = [0.5, 0.25, 0.75] as const;
+/** How far such a share may lie from that of the paint in the puddle and still be the same paint to a brush. */
+const SAME_PAINT = 0.03;
 
-/** The same two paints in equal parts: stirred, as strokes that share the paper as they share the paint, and as two full washes. */
+/**
+ * The same two paints stirred, as strokes that share the paper as they share the paint, and as two full washes.
+ * @returns undefined where the shares of the paper could not be laid by eye
+ */
 function threeWays(
   studio: Studio,
   a: string,
   b: string,
   strength: number,
-): { readonly puddle: Laid; readonly strokes: Laid; readonly layers: Laid } {
-  const mixed: Wash = { paints: { [a]: 1, [b]: 1 }, strength };
-  const [share = 0.5] = strokeShares(washLoads(studio, mixed));
+): { readonly puddle: Laid; readonly strokes: Laid; readonly layers: Laid } | undefined {
+  const laid = PUDDLE_PARTS.map((parts) => pair(a, b, parts, strength)).flatMap((mixed) => {
+    const [of = 0.5] = strokeShares(washLoads(studio, mixed));
+    const share = BY_EYE.find((one) => Math.abs(one - of) <= SAME_PAINT);
+    return share === undefined ? [] : [{ mixed, share }];
+  })[0];
+  if (laid === undefined) return undefined;
+  const { mixed, share } = laid;
   const one = { ...wash(a, strength), share };
   const other = { ...wash(b, strength), share: 1 - share };
   return {
@@ -37,58 +49,30 @@ function threeWays(
   };
 }
 
-/** A washes drill over a dry wash: one glaze for each block. */
-function glazeLadder(
-  studio: Studio,
-  palette: readonly string[],
-  level: number,
-  draw: Draw,
-): DrillDraft | undefined {
-  const two = twoColours(studio, palette, draw);
-  if (two === undefined) return undefined;
-  const [below, paint] = two;
-  const over = wash(below, pick([0.05, 0.1, 0.2], draw));
-  const stepAt = (water: string): number =>
-    colourOf(studio, { layers: [over, wash(paint, waterStrength(water))] }).step;
-  const some = shuffled(WATERS, draw).slice(0, 3);
-  const steps = WATERS.filter((water) => some.includes(water)).map(stepAt);
-  if (steps.some((step, index) => index > 0 && step - (steps[index - 1] as number) < 0.55)) return undefined;
-  return {
-    kind: 'washes',
-    title: `Glazes of ${nameOf(studio, paint)}`.slice(0, 60),
-    scene: `A passage lies dry in ${nameOf(studio, below)}. One glaze of ${nameOf(studio, paint)} goes over each part of it.`,
-    ask: 'How strong must each glaze be?',
-    ...(level < 5 ? { hint: 'A clear glaze only darkens; start from the value that lies there.' } : {}),
-    paint,
-    over,
-    waters: [...WATERS],
-    cannot: level === 5,
-    strongest: level === 5,
-    blocks: steps.map((step, index) => ({
-      name: ['light part', 'middle part', 'dark part'][index] as string,
-      step: tenth(step),
-    })),
-  };
-}
-
 const ways: Generator = (studio, { level, palette, avoid }, draw) => {
   const two = twoColours(studio, palette, draw);
   if (two === undefined) return undefined;
   const [a, b] = two;
   const strength = pick([0.25, 0.35, 0.5], draw);
-  const { puddle, strokes, layers } = threeWays(studio, a, b, strength);
+  const three = threeWays(studio, a, b, strength);
+  if (three === undefined) return undefined;
+  const { puddle, strokes, layers } = three;
   const thing = someSubject(colourOf(studio, puddle), avoid, draw);
+  // However they are laid, they have to do for the thing.
   if (thing === undefined) return undefined;
+  if (![strokes, layers].every((laid) => canBe(thing, colourOf(studio, laid), true))) return undefined;
   const { picture } = thing;
   const title = `${sentence(bare(thing))}, which way?`.slice(0, 60);
   const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in ${nameOf(studio, a)} and ${nameOf(studio, b)}.`;
-  const hint = 'Strokes average the light, a puddle shares the paint, two washes filter twice.';
+  const same =
+    'As much paint goes into the strokes as into the puddle; each of the two washes is a full one.';
+  const hint = 'Ask of each way how much paint the light goes through, and how often.';
   if (level === 1) {
     return workedDraft(
       studio,
       {
         title,
-        scene: `A worked case. ${scene} Stirred, laid as fine strokes, and as two full washes.`,
+        scene: `A worked case. ${scene} Stirred, laid as fine strokes of the same paint, and as two full washes.`,
         ask: 'Which of these does the case show?',
         hint,
         picture,
@@ -124,7 +108,10 @@ const ways: Generator = (studio, { level, palette, avoid }, draw) => {
       kind: 'choose',
       picture,
       title,
-      scene,
+      scene:
+        by === 'lightest'
+          ? `${scene} As much paint goes into the strokes as into the puddle.`
+          : `${scene} Stirred it is one wash; the two washes are full ones, one over the other.`,
       ask: `Which way comes out ${by.replace('est', 'er')}?`,
       hint,
       by,
@@ -137,7 +124,7 @@ const ways: Generator = (studio, { level, palette, avoid }, draw) => {
     kind: 'order',
     picture,
     title,
-    scene,
+    scene: `${scene} ${same}`,
     ask: `In what order do the three ways come out${level < 4 ? '' : `, and which ${by === 'most-chroma' ? 'is darkest' : 'has the most chroma'}`}?`,
     ...(level < 5 ? { hint } : {}),
     by,
@@ -153,6 +140,13 @@ const ways: Generator = (studio, { level, palette, avoid }, draw) => {
   };
 };
 
+/** Last word of a paint's name that leaves room for where it lies, or undefined. */
+const lastShort = (name: string): string | undefined =>
+  (name.split(',')[0] as string)
+    .split(' ')
+    .filter((word) => word.length <= 7 && word !== 'hue')
+    .at(-1);
+
 const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   const two = twoColours(studio, palette, draw);
   if (two === undefined) return undefined;
@@ -166,22 +160,23 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   const { picture } = thing;
   const title = `${sentence(bare(thing))}, in layers`.slice(0, 60);
   const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in films of ${nameOf(studio, a)} and ${nameOf(studio, b)}, each dry before the next.`;
-  const hint =
-    'Ask of the upper film whether it filters or covers; light before dark, covering before clear.';
+  const hint = 'Ask of the upper film whether it filters or covers.';
   if (level === 1) {
+    const nameA = lastShort(nameOf(studio, a));
+    if (nameA === undefined || nameOf(studio, b).includes(nameA)) return undefined;
     return workedDraft(
       studio,
       {
         title,
-        scene: `A worked case. ${scene} The order was changed.`,
+        scene: `A worked case. ${scene} Look at either order.`,
         ask: 'Which of these does the case show?',
         hint,
         picture,
       },
       [
-        { id: 'one', name: 'one order', laid: first },
-        { id: 'other', name: 'other order', laid: second },
-        { id: 'single', name: 'single film', laid: wash(a, sa) },
+        { id: 'one', name: `${nameA} below`, laid: first },
+        { id: 'other', name: `${nameA} on top`, laid: second },
+        { id: 'single', name: `${nameA} alone`, laid: wash(a, sa) },
       ],
       [
         { fact: 'darker', of: ['one', 'other'] },
@@ -210,7 +205,7 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   ).slice(0, level === 3 ? 4 : 3);
   if (glazes.length < (level === 3 ? 4 : 3)) return undefined;
   const laid = (glaze: string): Laid => ({ layers: [wash(a, sa), wash(glaze, sb)] });
-  const over = `${sentence(placed(thing))}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes could go over it, all equally strong.`;
+  const over = `A trial for ${placed(thing)}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes go over it in turn, all equally strong.`;
   if (level === 3) {
     return {
       kind: 'choose',
@@ -231,7 +226,7 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
     kind: 'order',
     picture,
     title,
-    scene: `${over} ${glazes.map((id, index) => `${'ABC'[index]}: ${nameOf(studio, id)}`).join(', ')}.`,
+    scene: over,
     ask: `In what order do the three come out, and which ${by === 'darkest' ? 'has the most chroma' : 'is darkest'}?`,
     ...(level < 5 ? { hint } : {}),
     by,

@@ -8,10 +8,11 @@ import { namesOf, sentence } from '../../words/laid.js';
 import { bestRepair, type FaultName, faultsOf, standing } from '../kinds/diagnosis/judge.js';
 import { repaired } from '../kinds/diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';
-import { canBe, type Subject } from '../lexicon.js';
+import { canBe, canBeIn, hasTrait, type Subject } from '../lexicon.js';
 import { colourOf, colours, pair, tenth, wash, workedDraft } from './made.js';
 import { bare, placed } from './sentences.js';
-import { litSubject, SUBJECT_PLACES, someSubject } from './subjects.js';
+import { litSubject, SUBJECT_PLACES } from './subjects.js';
+import { thingAt } from './things.js';
 import type { DrillDraft, Generator } from './types.js';
 
 /** Longest name of an area. */
@@ -33,10 +34,12 @@ function areaOf(
   avoid: readonly string[],
   draw: Draw,
 ): { readonly area: PlannedArea; readonly subject: Subject } | undefined {
-  const laid = wash(pick(palette, draw), pick([0.05, 0.1, 0.2, 0.35, 0.6], draw));
-  const colour = colourOf(studio, laid);
-  const subject = someSubject(colour, avoid, draw, place);
-  if (subject === undefined || bare(subject).length > LONGEST) return undefined;
+  const found = thingAt(studio, palette, [0.05, 0.1, 0.2, 0.35, 0.6], draw, (colour) => {
+    const subject = litSubject(colour, avoid, draw, place);
+    return subject !== undefined && bare(subject).length <= LONGEST ? subject : undefined;
+  });
+  if (found === undefined) return undefined;
+  const { laid, colour, subject } = found;
   return {
     area: { id: `area-${index + 1}`, name: bare(subject), laid, plan: planAround(colour) },
     subject,
@@ -58,12 +61,18 @@ function faultyArea(
   repairs: readonly Repair[],
   fault: FaultName,
 ): { readonly area: PlannedArea; readonly right: Repair } | undefined {
+  // What lies far off is mended lighter, if at all: a glaze would bring it forward.
+  const isFar = hasTrait(subject, 'far');
   for (const repair of repairs) {
     const mended = colourOf(studio, repaired(studio, area.laid, repair));
-    if (!canBe(subject, mended, false)) continue;
+    if (!canBeIn(subject, 'lit', mended)) continue;
     const plan = planAround(mended);
     const now = standing(studio, area.laid, plan);
-    if (now.score < 0.4 && faultsOf(now).join() === fault) return { area: { ...area, plan }, right: repair };
+    // One fault, so that one button is right: value out or chroma out, and the other as planned.
+    const faults = faultsOf(now);
+    if (isFar && mended.step > now.seen.colour.step + 0.3) continue;
+    if (now.score < 0.4 && faults.length === 1 && faults[0] === fault)
+      return { area: { ...area, plan }, right: repair };
   }
   return undefined;
 }
@@ -81,7 +90,7 @@ const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
   const areas: PlannedArea[] = [];
   const subjects: Subject[] = [];
   for (let index = 0; index < count; index++) {
-    const found = areaOf(studio, palette, index, place, avoid, draw);
+    const found = areaOf(studio, palette, index, place, [...avoid, ...subjects.map(({ id }) => id)], draw);
     if (found === undefined || areas.some(({ name }) => name === found.area.name)) return undefined;
     areas.push(found.area);
     subjects.push(found.subject);
@@ -90,11 +99,9 @@ const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
   const sheet = {
     kind: 'diagnosis' as const,
     picture: (subjects[0] as Subject).picture,
-    title: `${sentence((areas[0] as PlannedArea).name)} and ${count - 1} more`,
+    title: `${sentence((areas[0] as PlannedArea).name)} and ${(areas[1] as PlannedArea).name}`.slice(0, 60),
     scene: `A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. ${level < 5 ? 'One' : 'At most one'} of them is out of its plan.`,
-    ...(level < 5
-      ? { hint: 'Compare each area with its plan: value first, then chroma, then hue.' }
-      : { none: true }),
+    ...(level < 5 ? { hint: 'Compare each area with its plan: value first, then chroma.' } : { none: true }),
   };
   // Of three cold passages one is sound, or "none" would never be the answer.
   if (level === 5 && draw(2) === 0) return { ...sheet, areas, repairs: offered(repairs.slice(0, 4), level) };
@@ -143,13 +150,14 @@ function workedPassage(
     pick([0.4, 0.6, 0.8], draw),
   );
   const thing = litSubject(colourOf(studio, lit), avoid, draw);
-  if (thing === undefined) return undefined;
+  if (thing === undefined || hasTrait(thing, 'air')) return undefined;
+  if (!canBe(thing, colourOf(studio, shadow), true)) return undefined;
   const them = thing.plural === true ? 'their' : 'its';
   return workedDraft(
     studio,
     {
       title: `${sentence(bare(thing))}, a shadow that feels wrong`.slice(0, 60),
-      scene: `A worked case. ${sentence(placed(thing))}: ${them} shadow, ${namesOf(studio, lit)} with ${namesOf(studio, wash(other, 1))}, felt wrong. Both have been read.`,
+      scene: `A worked case. ${sentence(placed(thing))}: ${them} shadow, ${namesOf(studio, lit)} with ${namesOf(studio, wash(other, 1))}, felt wrong. Look at both.`,
       ask: 'Which of these does the case show?',
       hint: 'Value first. If it is right, look at the chroma.',
       picture: thing.picture,

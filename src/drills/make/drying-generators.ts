@@ -17,8 +17,8 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
   if (thing === undefined) return undefined;
   const { picture } = thing;
   const title = `${sentence(bare(thing))}, still wet`.slice(0, 60);
-  const scene = `${sentence(placed(thing))}, in ${nameOf(studio, paint)}, ${thing.plural === true ? 'lie' : 'lies'} wet on the block.`;
-  const hint = 'What drying takes is mostly chroma, most from dark and strong washes.';
+  const scene = `The wash for ${placed(thing)}, ${nameOf(studio, paint)}, is laid and still wet.`;
+  const hint = 'Think of the wet gloss: ask of a wash how much colour it has to lose.';
   const deep = { id: 'deep', name: 'deep wash', laid: wash(paint, pick([0.7, 0.9], draw)) };
   const pale = { id: 'pale', name: 'pale wash', laid: wash(paint, pick([0.06, 0.1], draw)) };
   const middle = { id: 'middle', name: 'middling', laid: wash(paint, 0.35) };
@@ -27,7 +27,7 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
       studio,
       {
         title,
-        scene: `A worked case. ${scene} A deep wash and a pale one were read wet and dry.`,
+        scene: `A worked case. ${scene} Look at a deep wash of it and a pale one, wet and dry.`,
         ask: 'Which of these does the case show?',
         hint,
         picture,
@@ -71,7 +71,11 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
       items: shuffled([deep, middle, pale], draw),
     };
   }
-  const after = colourOf(studio, wash(paint, Math.min(1, strength * pick([1, 1.2, 1 / 1.2], draw))));
+  const factor = pick([1, 1.6, 1 / 1.6], draw);
+  const after = colourOf(studio, wash(paint, Math.min(1, strength * factor)));
+  // More paint or more water has to be wanted by what can be seen.
+  const moves = Math.abs(after.step - colourOf(studio, laid).step);
+  if (level === 5 && factor !== 1 && moves < 0.5) return undefined;
   const asks =
     level === 3
       ? (['chroma'] as const)

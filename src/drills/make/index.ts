@@ -1,7 +1,8 @@
 /** Endless drills: the same seed, family, level and palette make the same drill on every machine. */
 import { seededDraw, seedOf } from '../../chance/draw.js';
-import { MOST_LUCK } from '../../judgement/index.js';
+import { type CriterionId, criterionOf, MOST_LUCK } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
+import { seeLaid } from '../../washes/index.js';
 import { countAnswers } from '../answers.js';
 import { familyAsk } from '../ask.js';
 import { checkDrill } from '../check.js';
@@ -16,6 +17,7 @@ import { MIX_RULES, type PlanRules } from './mix-rules.js';
 import { usedBy } from './sentences.js';
 import { SHADOW_GENERATORS } from './shadow-generators.js';
 
+import { THREE_VALUES_GENERATORS } from './three-values-generator.js';
 import type { Generator } from './types.js';
 import { VALUE_GENERATORS } from './value-generators.js';
 import { WHEEL_GENERATORS } from './wheel-generators.js';
@@ -27,6 +29,7 @@ export type { DrillDraft, Generator, Wanted } from './types.js';
 export const GENERATORS: Readonly<Record<string, Generator>> = {
   ...MIX_GENERATORS,
   ...VALUE_GENERATORS,
+  ...THREE_VALUES_GENERATORS,
   ...SHADOW_GENERATORS,
   ...WHEEL_GENERATORS,
   ...APPLICATION_GENERATORS,
@@ -55,6 +58,33 @@ export interface Request {
   readonly palette: readonly string[];
   /** What the drills just before used: paints of the first wash, subjects, sentences (`usedBy`). */
   readonly avoid?: readonly string[];
+}
+
+/** How far neighbours in a comparison lie apart at least, so that it can be decided by eye: C*, and steps. */
+const APART: Readonly<Partial<Record<CriterionId, number>>> = {
+  'most-chroma': 5,
+  greyest: 5,
+  darkest: 0.5,
+  lightest: 0.5,
+  warmest: 5,
+  coolest: 5,
+  'dries-most': 2,
+};
+
+function isApart(studio: Studio, drill: Drill): boolean {
+  if (drill.kind !== 'choose' && drill.kind !== 'order') return true;
+  const laid = (drill.kind === 'choose' ? drill.options : drill.items).map((one) => one.laid);
+  const gaps = (by: CriterionId): number[] => {
+    const score = laid
+      .map((one) => criterionOf(by).score(seeLaid(studio, one), { studio }))
+      .sort((a, b) => b - a);
+    return score.slice(1).map((low, at) => (score[at] as number) - low);
+  };
+  // Of a choice the first has to stand out, of an order all.
+  const stands = (by: CriterionId, all: boolean): boolean =>
+    gaps(by).every((gap, at) => (!all && at > 0) || Math.abs(gap) >= (APART[by] ?? 0));
+  if (drill.kind === 'choose') return stands(drill.by, false);
+  return stands(drill.by, true) && (drill.also === undefined || stands(drill.also, false));
 }
 
 function isSound(studio: Studio, drill: Drill): boolean {
@@ -119,7 +149,7 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
     const isLesson = (kindOf(studio, drill).faults?.(drill) ?? []).length === 0;
     const isKept = (): boolean =>
       drill.kind !== 'mix' || keepsPlan(studio, drill, MIX_RULES[family] as PlanRules);
-    if (isLesson && isKept() && isSound(studio, drill)) return drill;
+    if (isLesson && isKept() && isApart(studio, drill) && isSound(studio, drill)) return drill;
   }
   throw new RangeError(
     `${family}, level ${level}: no drill found for a palette of ${paints.length} paints; try a larger one`,

@@ -49,7 +49,9 @@ function amountsAt(level: Level, touches: readonly Touch[], touch: Touch, asks: 
     return level === 3 ? around(touches, touch, 3) : [...touches];
   }
   if (level > 3) return [...touches];
-  const size = level === 3 ? 4 : 2;
+  const size = level === 3 ? 4 : 3;
+  // One that is too little stands beside it, where there is one that fails to the eye.
+  const less = touches.filter((one) => touchRatio(one) <= touchRatio(touch) / 4).at(-1);
   const others = touches.filter((one) => Math.abs(touches.indexOf(one) - touches.indexOf(touch)) > 1);
   // Equal parts tempt most, where they are not the answer.
   const first = others.includes('1:1') ? '1:1' : others[0];
@@ -57,7 +59,8 @@ function amountsAt(level: Level, touches: readonly Touch[], touch: Touch, asks: 
     touches.filter((one) => one !== touch && one !== first),
     draw,
   );
-  const chosen = [touch, ...(first === undefined ? [] : [first]), ...rest].slice(0, size);
+  const known = [touch, less, first].filter((one) => one !== undefined);
+  const chosen = [...new Set([...known, ...rest])].slice(0, size);
   return touches.filter((one) => chosen.includes(one));
 }
 

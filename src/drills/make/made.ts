@@ -49,6 +49,16 @@ export const tenth = (x: number): number => Math.round(10 * x) / 10;
 /** Name of a paint. */
 export const nameOf = (studio: Studio, paint: string): string => namesOf(studio, wash(paint, 1));
 
+/** Short name of a paint where room is short: its last telling word. */
+export function shortName(studio: Studio, paint: string): string {
+  const name = nameOf(studio, paint).split(',')[0] as string;
+  if (name.length <= 12) return name;
+  const words = name
+    .split(' ')
+    .filter((word) => !['hue', 'blue', 'red', 'yellow', 'deep', 'shade'].includes(word));
+  return (words.at(-1) ?? name).slice(0, 12);
+}
+
 /**
  * A case with one clearly true statement and two clearly false ones out of the candidates.
  * @returns undefined when the case does not bear that out

@@ -14,7 +14,9 @@ function generatorOf(family: string, rules: PlanRules): Generator {
     if (words === undefined) return undefined;
     const { hint, ...scene } = words;
     // The last level is cold: no hint.
-    return { kind: 'mix', ...scene, ...(level < 5 ? { hint } : {}), ...plan };
+    // Of how little is asked only where little is not the answer.
+    const ask = family === 'tinting-strength' ? { ask: 'How much of the strong paint does it take?' } : {};
+    return { kind: 'mix', ...scene, ...ask, ...(level < 5 ? { hint } : {}), ...plan };
   };
 }
 

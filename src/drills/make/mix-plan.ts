@@ -61,6 +61,9 @@ function candidates(
   );
 }
 
+/** Aims that more of the wash's own paint can serve. */
+const DEEPENS: ReadonlySet<Aim> = new Set(['shade', 'rich']);
+
 /** A mixture that is what an aim means, with the subjects that can have its colours. */
 interface Prospect extends Candidate {
   readonly subjects: readonly Subject[];
@@ -175,10 +178,10 @@ export function planMix(
   if (Object.keys(start.paints).every((id) => avoid.includes(id))) return undefined;
   const { colour } = seeLaid(studio, start);
   if (!rules.start(colour)) return undefined;
+  const aim = rules.aims[turn % rules.aims.length] as Aim;
   const partners = paints
     .map((pigment): Partner => ({ pigment, ...seatOf(studio, start, pigment.id) }))
-    .filter(({ place }) => !(isThird && place === 'own'));
-  const aim = rules.aims[turn % rules.aims.length] as Aim;
+    .filter(({ place }) => place !== 'own' || (!isThird && DEEPENS.has(aim)));
   const found = firstProspect(studio, start, partners, aim, level, rules, avoid, draw);
   if (found === undefined) return undefined;
   const { choice } = found;

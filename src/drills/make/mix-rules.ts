@@ -4,7 +4,7 @@ import { type Aim, DEEP_STEP, type Goal } from '../../judgement/index.js';
 import type { Pigment } from '../../paints/index.js';
 import type { Way } from '../../washes/index.js';
 import type { Choice } from '../kinds/mix/choice.js';
-import type { Touch } from '../kinds/mix/schema.js';
+import { type Touch, touchRatio } from '../kinds/mix/schema.js';
 import type { Place } from '../kinds/mix/seat.js';
 import { chromaAround, HALF_CHROMA } from './aims.js';
 import type { Asks } from './levels.js';
@@ -64,9 +64,27 @@ function isStrong(pigment: Pigment, first: readonly Pigment[]): boolean {
         strengthEvidence !== 'assumed' && fullStrength >= 2 * pigment.fullStrength,
     ) &&
     pigment.strengthEvidence !== 'assumed' &&
+    !isLightCover(pigment) &&
     !pigment.ci.some((name) => EARTHS.test(name))
   );
 }
+
+/** Light pigments that cover: cadmiums, titanates and whites; no dark is made with them. Common practice, no source. */
+const LIGHT_COVER = /^(PR108|PY35|PY37|PO20|PY53|PBr24|PW\d+)$/;
+
+/** True when a paint holds a light pigment that covers. */
+export const isLightCover = ({ ci }: Pigment): boolean => ci.some((name) => LIGHT_COVER.test(name));
+
+const isBetween = (hue: number, [from, to]: readonly [number, number]): boolean =>
+  (hue - from + 360) % 360 <= to - from;
+/** Hues, CIELAB degrees; common practice, no source. */
+const BLUES = [225, 310] as const;
+const CRIMSONS = [310, 390] as const;
+
+/** A blue and a crimson are a violet to every painter, and no lesson in greying. */
+const makesViolet = ({ alone }: Partner, { hue }: ColourReading): boolean =>
+  (isBetween(hue, BLUES) && isBetween(alone.hue, CRIMSONS)) ||
+  (isBetween(hue, CRIMSONS) && isBetween(alone.hue, BLUES));
 
 const isFar = ({ place }: Partner): boolean => place === 'across' || place === 'black';
 const isNear = ({ place }: Partner): boolean => place === 'around' || place === 'own';
@@ -92,7 +110,8 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     aims: ['dull', 'distance'],
     strengths: [0.15, 0.2, 0.3, 0.45],
     start: ({ chroma }) => chroma >= 30,
-    serves: ({ place }) => place === 'across' || place === 'between',
+    serves: (partner, start) =>
+      (partner.place === 'across' || partner.place === 'between') && !makesViolet(partner, start),
     tempts: isNear,
     mustFail: isNear,
     least: '1:32',
@@ -125,10 +144,10 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
   'deep-dark': {
     asks: 'paint',
     aims: ['neutral', 'rich'],
-    strengths: [0.3, 0.45, 0.65, 0.9],
+    strengths: [0.65, 0.9],
     start: ({ chroma, step }) => chroma >= 25 && step >= 4,
-    allows: (pigment) => !holdsBlack(pigment),
-    serves: ({ place }) => place !== 'white' && place !== 'own',
+    allows: (pigment) => !holdsBlack(pigment) && !isLightCover(pigment),
+    serves: ({ place, pigment }) => place !== 'white' && place !== 'own' && !isLightCover(pigment),
     worth: ({ colour }) => colour.step >= 8,
     goal: (_start, colour, aim) => ({
       value: [Math.min(8, Math.round((colour.step - 0.3) * 10) / 10), 10.5],
@@ -144,12 +163,16 @@ export const MIX_RULES: Readonly<Record<string, PlanRules>> = {
     aims: ['rich', 'dull'],
     strengths: [0.15, 0.2, 0.3],
     start: ({ chroma }) => chroma >= 20,
-    serves: ({ place, pigment }, _start, first) =>
-      place !== 'own' && place !== 'white' && isStrong(pigment, first),
-    worth: ({ choice, colour }) => choice.how.amount <= 0.25 && colour.chroma >= 12,
+    serves: (partner, start, first) =>
+      partner.place !== 'own' &&
+      partner.place !== 'white' &&
+      !makesViolet(partner, start) &&
+      isStrong(partner.pigment, first),
+    // Not the least amount of all: one that is too small has to be there to fail.
+    worth: ({ choice, colour }) =>
+      choice.how.amount <= 0.25 && choice.how.amount > touchRatio('1:32') && colour.chroma >= 12,
     goal: (_start, colour) => ({
       chroma: chromaAround(colour.chroma, Math.max(HALF_CHROMA, Math.round(0.2 * colour.chroma))),
-      hue: { near: Math.round(colour.hue) % 360, within: 15 },
     }),
     tempts: () => true,
     // Else a weaker paint could be the best answer to a question about the strong one.

@@ -14,20 +14,22 @@ export interface SceneWords {
   readonly picture: string;
 }
 
+/** How to think, never which: a hint describes no paint of the tray, and speaks of amounts and of water only where they are open. */
 const HINTS: Readonly<Record<string, string>> = {
-  'darken-bright': 'Ask of each paint: is it dark itself, and does it lie on this side of the wheel?',
+  'darken-bright': 'Ask of each paint how dark it is by itself, and how far round the wheel it lies.',
   'dull-on-purpose':
-    'Name the hue that lies opposite, then ask how little of it is enough; water gives the value back.',
-  neutraliser: 'Dull is not neutral. A partner that leaves green or violet lies a little to one side.',
-  'grey-lean': 'Proportion sets the lean, water sets the value. Change one at a time.',
-  'deep-dark':
-    'Depth comes from two strong paints that swallow what the other lets through, with little water.',
-  'tinting-strength': 'Equal blobs are not equal colour. Think of which paint stains the water faster.',
+    'Ask of each paint how far round the wheel it lies: the farther, the more colour it takes.',
+  neutraliser: 'Dull is not neutral. Ask of each paint which colour the two would leave over.',
+  'grey-lean': 'Proportion sets the lean. Go by halves and doubles.',
+  'deep-dark': 'Ask of each paint how dark it is alone, and what it still lets through.',
+  'tinting-strength': 'Equal blobs are not equal colour. Think of either paint in a jar of water.',
 };
+const AND_WATER = ' Water, last of all, sets the value.';
 
-function hintOf(family: string, { start }: MixPlan): string {
+function hintOf(family: string, { start, thins }: MixPlan): string {
   const third = Object.keys(start.paints).length > 1 ? thirdOf(family) : undefined;
-  return third?.hint ?? (HINTS[family] as string);
+  const hint = third?.hint ?? (HINTS[family] as string);
+  return thins.length > 1 ? hint + AND_WATER : hint;
 }
 
 /** Which sentences say what a family asks for with an aim. */

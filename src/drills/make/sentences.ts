@@ -18,6 +18,8 @@ export interface Sentence {
   readonly for?: Trait;
   /** Sky, rain or sun are in it: not for what has a roof over it. */
   readonly outdoors?: true;
+  /** Something stands, lies or shines on it: not for what is air. */
+  readonly solid?: true;
   /** Which opening goes before it; none where the sentence says what the light does. */
   readonly light?: 'sun' | 'any';
 }
@@ -97,6 +99,7 @@ export function sceneOf(
       sentence.theme === theme &&
       (sentence.for === undefined || hasTrait(subject, sentence.for)) &&
       !(sentence.outdoors === true && hasTrait(subject, 'indoors')) &&
+      !(sentence.solid === true && hasTrait(subject, 'air')) &&
       // What is painted for rain and fog has no sun to turn away from.
       (sentence.light !== SUN || subject.place !== 'weather') &&
       !avoid.includes(sentence.key),

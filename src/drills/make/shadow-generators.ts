@@ -8,13 +8,18 @@ import { seeAlone, WATERS } from '../../washes/index.js';
 import { sentence } from '../../words/laid.js';
 import { LEFT_IN_SUN } from '../kinds/shadow-values/rules.js';
 import type { LitThing } from '../kinds/shadow-values/schema.js';
-import { colourOf, deepOnes, LONGEST, nameOf, wash, workedDraft } from './made.js';
+import { canBe, hasTrait } from '../lexicon.js';
+import { colourOf, deepOnes, nameOf, wash, workedDraft } from './made.js';
 import { bare, placed } from './sentences.js';
 import { litSubject, SUBJECT_PLACES } from './subjects.js';
+import { thingAt } from './things.js';
 import type { DrillDraft, Generator } from './types.js';
 
 /** Steps of lit things, halves from near paper to a light middle. */
 const LIT = [1.5, 2, 2.5, 3, 3.5, 4, 4.5];
+
+/** Darkest step of a thing in full light, for a shadow of it to be told. */
+const MOST_LIT = 4.6;
 
 function litThing(
   studio: Studio,
@@ -25,12 +30,15 @@ function litThing(
   avoid: readonly string[],
   draw: Draw,
 ): { readonly thing: LitThing; readonly picture: string } | undefined {
-  const laid = wash(pick(palette, draw), pick([0.03, 0.06, 0.1, 0.16], draw));
-  const colour = colourOf(studio, laid);
-  const subject = litSubject(colour, avoid, draw, place);
-  if (subject === undefined || colour.step > 4.6) return undefined;
+  const found = thingAt(studio, palette, [0.03, 0.06, 0.1, 0.16], draw, (colour) => {
+    const subject = colour.step > MOST_LIT ? undefined : litSubject(colour, avoid, draw, place);
+    if (subject === undefined || hasTrait(subject, 'air')) return undefined;
+    // What lies level has no side that turns away.
+    return shadow === 'shade' && hasTrait(subject, 'level') ? undefined : subject;
+  });
+  if (found === undefined) return undefined;
+  const { laid, subject } = found;
   const name = bare(subject);
-  if (name.length > LONGEST) return undefined;
   const steps = LIT.filter((step) => step >= subject.lit.step[0] && step <= subject.lit.step[1]);
   if (steps.length === 0) return undefined;
   // Half of the time a plain step, half of the time a wash to be read.
@@ -43,7 +51,11 @@ const lightAndShadow: Generator = (studio, { level, palette, avoid }, draw) => {
   if (level === 4 && draw(1) === 0) return shadowWashes(studio, palette, draw);
   const light = level === 3 && draw(2) === 0 ? 'overcast' : level === 5 && draw(1) === 0 ? 'hard-sun' : 'sun';
   const count = level <= 3 ? 1 : level === 4 ? 2 : 3;
-  const place = pick(SUBJECT_PLACES, draw);
+  // In rain and fog nothing casts a shadow.
+  const place = pick(
+    SUBJECT_PLACES.filter((one) => one !== 'weather'),
+    draw,
+  );
   const things: LitThing[] = [];
   let picture = '';
   for (let index = 0; index < count; index++) {
@@ -64,7 +76,7 @@ const lightAndShadow: Generator = (studio, { level, palette, avoid }, draw) => {
     light === 'overcast'
       ? 'An even grey sky, no sun.'
       : light === 'hard-sun'
-        ? 'Hard high sun, nothing pale near by to throw light back.'
+        ? 'Hard high sun, and little light thrown back.'
         : 'Direct sun, pale ground all round.';
   return {
     kind: 'shadow-values',
@@ -101,13 +113,19 @@ function workedShadow(
   const strength = strengthFor(studio, paint, LEFT_IN_SUN[shadow] * valueFromStep(colour.step));
   if (strength === undefined) return undefined;
   const thing = litSubject(colour, avoid, draw);
-  if (thing === undefined) return undefined;
+  if (thing === undefined || hasTrait(thing, 'air') || thing.place === 'weather') return undefined;
+  if (shadow === 'shade' && hasTrait(thing, 'level')) return undefined;
+  // The shadow, too, has to be a colour that the thing can have.
+  if (!canBe(thing, colourOf(studio, wash(paint, strength)), true)) return undefined;
   const fall = shadow === 'shade' ? 'its shaded side' : 'the shadow that falls on it';
   return workedDraft(
     studio,
     {
-      title: `${sentence(bare(thing))}, measured`.slice(0, 60),
-      scene: `A worked case. ${sentence(placed(thing))} in direct sun: the lit side and ${thing.plural === true ? fall.replace('its', 'their').replace('on it', 'on them') : fall} have been measured.`,
+      title: `${sentence(bare(thing))}, lit and ${shadow === 'shade' ? 'turned away' : 'in a shadow'}`.slice(
+        0,
+        60,
+      ),
+      scene: `A worked case. ${sentence(placed(thing))} in direct sun: the lit side and ${thing.plural === true ? fall.replace('its', 'their').replace('on it', 'on them') : fall} lie side by side. Look how far apart their values are.`,
       ask: 'Which of these does the case show?',
       hint: 'Value is counted from black, 10 is white. Divide the two.',
       picture: thing.picture,

@@ -18,13 +18,16 @@ export function suits(subject: Subject, aim: Aim, start: ColourReading, after: C
   switch (aim) {
     case 'shade':
     case 'rich':
-      return canBeIn(subject, 'lit', start) && canBeIn(subject, 'shaded', after);
+      // What lies level has no side that turns away.
+      return (
+        !(aim === 'shade' && hasTrait(subject, 'level')) &&
+        canBeIn(subject, 'lit', start) &&
+        canBeIn(subject, 'shaded', after)
+      );
     case 'dull':
       return canBeIn(subject, 'lit', start) && canBe(subject, after, true);
     case 'distance':
-      return (
-        hasTrait(subject, 'far') && canBeIn(subject, 'lit', start) && canBeIn(subject, 'lit', after, true)
-      );
+      return hasTrait(subject, 'far') && canBeIn(subject, 'lit', start) && canBeIn(subject, 'far', after);
     case 'neutral':
     case 'lean':
       return (after.step >= DEEP_STEP ? isDark(subject) : isGrey(subject)) && canBe(subject, after, true);

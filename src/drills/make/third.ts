@@ -35,7 +35,7 @@ const THIRD: Readonly<Record<string, ThirdRules>> = {
     start: ({ chroma }) => chroma <= 4,
     serves: isColour,
     tempts: isColour,
-    hint: 'The two hold each other. Ask of each third paint to which side it tips them, and how little does it.',
+    hint: 'The two hold each other. Ask of each third paint to which side it tips them.',
   },
   neutraliser: {
     pair: ({ kind }) => kind === 'across' || kind === 'between',
@@ -49,7 +49,7 @@ const THIRD: Readonly<Record<string, ThirdRules>> = {
       (isBetween(two, YELLOWS) && isBetween(one, BLUES)),
     start: (colour) => colour.chroma >= 28 && isBetween(colour, GREENS),
     serves: (partner) => isColour(partner) && isBetween(partner.alone, REDS),
-    hint: 'A green lacks red. A touch of the one that the painting has quiets it and ties it to the rest.',
+    hint: 'Ask of each paint what this green lacks, whether it would still be a green, and whether the painting has it.',
     ties: true,
   },
   'deep-dark': {
@@ -59,7 +59,7 @@ const THIRD: Readonly<Record<string, ThirdRules>> = {
       kind !== 'around' && ends.every(({ step, chroma }) => step >= 3.8 && chroma >= 18),
     start: ({ step, chroma }) => step >= 6 && chroma >= 14 && chroma <= 40,
     serves: isColour,
-    hint: 'The two stop most of the light. The third has to stop what they still let pass, and be as dark itself.',
+    hint: 'The two stop most of the light. The third has to stop what they still let pass, and be strong.',
   },
 };
 

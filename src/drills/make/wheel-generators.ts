@@ -2,15 +2,20 @@
 
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { hueName } from '../../colour/hue.js';
+import { NEUTRAL_CHROMA } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
 import type { Wash } from '../../washes/index.js';
 import { namesOf, sentence } from '../../words/laid.js';
 import { shadeOf } from '../kinds/shade-chroma/answers.js';
 import type { ShadeChromaDrill } from '../kinds/shade-chroma/schema.js';
-import { colourOf, colours, nameOf, pair, tenth, wash, workedDraft } from './made.js';
+import { hasTrait } from '../lexicon.js';
+import { colourOf, colours, pair, shortName, tenth, wash, workedDraft } from './made.js';
 import { bare, opening, placed } from './sentences.js';
 import { litSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
+
+/** How many mixtures there are, in words. */
+const COUNTS = ['no', 'one', 'two', 'three', 'four'];
 
 const PROPORTIONS = [
   [2, 1],
@@ -36,16 +41,6 @@ function startAndHelpers(
   return helpers.length < count ? undefined : { start, helpers };
 }
 
-/** Short name of a paint for an order of three: its last telling word. */
-function shortName(studio: Studio, paint: string): string {
-  const name = nameOf(studio, paint).split(',')[0] as string;
-  if (name.length <= 12) return name;
-  const words = name
-    .split(' ')
-    .filter((word) => !['hue', 'blue', 'red', 'yellow', 'deep', 'shade'].includes(word));
-  return (words.at(-1) ?? name).slice(0, 12);
-}
-
 const aroundAcross: Generator = (studio, { level, palette, avoid }, draw) => {
   const count = level <= 2 ? (level === 1 ? 1 : 2) : level === 3 && draw(1) === 0 ? 4 : 3;
   const found = startAndHelpers(studio, palette, avoid, count, draw);
@@ -59,18 +54,25 @@ const aroundAcross: Generator = (studio, { level, palette, avoid }, draw) => {
   if (thing === undefined) return undefined;
   const { picture } = thing;
   const by = pick(['most-chroma', 'greyest'] as const, draw);
-  const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in ${name}. ${count === 2 ? 'Two' : count === 3 ? 'Three' : 'Four'} mixtures of it lie ready, ${parts.join(' to ')}.`;
-  const title = `${sentence(bare(thing))}, ${count} helpers`.slice(0, 60);
+  const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in ${name}. ${sentence(COUNTS[count] as string)} mixtures of it lie ready, ${parts.join(' to ')}.`;
+  const title = `${sentence(bare(thing))}, ${COUNTS[count]} mixtures`.slice(0, 60);
   const hint =
     'Around the wheel keeps the colour, between costs some and brings a third colour, across takes most.';
   const laid = (helper: string): Wash => pair(start, helper, parts, strength);
+  // A mixture is called the greyest only where it is grey.
+  const isGreyest = helpers.some((helper) => colourOf(studio, laid(helper)).chroma < NEUTRAL_CHROMA);
   if (count !== 3) {
     return {
       kind: 'choose',
       picture,
       title,
       scene,
-      ask: by === 'greyest' ? 'Which is the greyest?' : 'Which keeps the most chroma?',
+      ask:
+        by === 'greyest'
+          ? isGreyest
+            ? 'Which is the greyest?'
+            : 'Which has the least chroma?'
+          : 'Which keeps the most chroma?',
       hint,
       by,
       options: helpers.map((helper) => ({ id: helper, laid: laid(helper) })),
@@ -109,10 +111,10 @@ function workedWheel(
   return workedDraft(
     studio,
     {
-      title: `${sentence(namesOf(studio, first))} and a helper`.slice(0, 60),
+      title: `${sentence(namesOf(studio, first))} and ${namesOf(studio, second)}`.slice(0, 60),
       scene: `A worked case. ${sentence(namesOf(studio, second))} was stirred into ${namesOf(studio, first)}. Look where the two stand and what became of value and chroma.`,
       ask: 'Which of these does the case show?',
-      hint: 'Measure the angle between the two before blaming the paint.',
+      hint: 'Ask first where the two stand on the wheel.',
     },
     [
       { id: 'first', name: 'first', laid: first },
@@ -140,7 +142,9 @@ const shadeChroma: Generator = (studio, { level, palette, avoid }, draw) => {
   const shade = tenth(Math.round(2 * (colour.step + pick([1.5, 2, 2.5, 3], draw))) / 2);
   if (shade > 8) return undefined;
   const thing = litSubject(colour, avoid, draw);
-  if (thing === undefined) return undefined;
+  if (thing === undefined || hasTrait(thing, 'level') || hasTrait(thing, 'air')) return undefined;
+  const [light, dark] = thing.shaded.step;
+  if (shade < light || shade > dark) return undefined;
   const { line } = shadeOf(studio, { lit, shade } as unknown as ShadeChromaDrill);
   const offered = [
     Math.round(line),
@@ -189,7 +193,7 @@ function workedShade(
   return workedDraft(
     studio,
     {
-      title: `Two shades of ${namesOf(studio, lit)}`.slice(0, 60),
+      title: `${sentence(namesOf(studio, lit))}, two shades`.slice(0, 60),
       scene: `A worked case. The lit side is ${namesOf(studio, lit)}. One shade was mixed with ${namesOf(studio, wash(one, 1))}, one with ${namesOf(studio, wash(two, 1))}.`,
       ask: 'Which of these does the case show?',
       hint: 'The plain shade is what the lit side would be under less light, at the value reached.',

@@ -46,12 +46,12 @@ describe('made-up drills', () => {
     });
     expect(hashes).toMatchInlineSnapshot(`
       [
-        "f376141f2750",
-        "c7a5d48f41b4",
-        "77e52ab43e22",
-        "f5d21bcdc724",
-        "7266abcc1403",
-        "aa4de8428d40",
+        "6e18091f0da1",
+        "e9b5834de44a",
+        "dcf6241cbf77",
+        "c9eaa8899587",
+        "a0752021d838",
+        "0a54cc4fbfd1",
       ]
     `);
   });

@@ -6,6 +6,7 @@ import type { MixDrill } from '../../../src/drills/kinds/mix/schema.js';
 import { findSubject, SUBJECTS } from '../../../src/drills/lexicon.js';
 import { neighbours } from '../../../src/drills/look.js';
 import { GENERATED_FAMILIES, generateDrill } from '../../../src/drills/make/index.js';
+import { type Laid, seeLaid } from '../../../src/washes/index.js';
 import { kindOf, paintOf, STUDIO } from '../../studio.js';
 
 /** Boxes of paints, taken in turn: the named ones, and every measured paint. */
@@ -38,6 +39,51 @@ const within = (x: number, [low, high]: readonly [number, number]): boolean => x
 /** Most degrees of turn by aim; our own figures, common practice, no source. */
 const BOUND: Readonly<Record<string, number>> = { shade: 25, rich: 40, dull: 25, distance: 30 };
 
+/** Degrees by which less light, wet or air may turn a hue beyond a thing's own; our own figure, common practice, no source. */
+const TURN = 10;
+
+/** The colours that a drill of another kind shows under the name of a thing. */
+function named(drill: Drill): readonly (readonly [string, Laid])[] {
+  const own = SUBJECTS.find(({ name }) => drill.title.toLowerCase().startsWith(`${name.slice(4)}, `));
+  switch (drill.kind) {
+    case 'sort-values':
+      return drill.areas.map(({ name, laid }) => [name, laid]);
+    case 'diagnosis':
+      return drill.areas.map(({ name, laid }) => [name, laid]);
+    case 'choose':
+      return drill.family === 'three-values'
+        ? drill.options.map(({ label, laid }) => [label ?? '', laid])
+        : [];
+    case 'shadow-values':
+      return drill.things.flatMap(({ name, lit }) => (typeof lit === 'number' ? [] : [[name, lit] as const]));
+    case 'order':
+      return drill.family === 'ways-of-applying'
+        ? drill.items.map(({ laid }) => [own?.name.slice(4) ?? '', laid])
+        : [];
+    case 'drying':
+      return [[own?.name.slice(4) ?? '', drill.wash]];
+    case 'shade-chroma':
+      return [[own?.name.slice(4) ?? '', drill.lit]];
+    default:
+      return [];
+  }
+}
+
+/** Every colour under a thing's name is one of its own, lit or shaded. */
+export function namedFaults(drill: Drill): string[] {
+  return named(drill).flatMap(([name, laid]) => {
+    const { step, chroma, hue } = seeLaid(STUDIO, laid).colour;
+    const isOwn = SUBJECTS.filter((subject) => subject.name === `the ${name}`).some((subject) => {
+      const fits = [subject.lit, subject.shaded].some(
+        (range) => within(step, range.step) && chroma <= range.chroma[1],
+      );
+      const turned = subject.hue === undefined || chroma < 12 ? 0 : turn(hue, subject.hue.near);
+      return fits && turned <= (subject.hue?.within ?? 0) + TURN;
+    });
+    return isOwn ? [] : [`${drill.id}: ${name} at step ${step}, chroma ${chroma}, hue ${hue}`];
+  });
+}
+
 function mixFaults(drill: MixDrill): string[] {
   const kind = kindOf(drill);
   const answer = kind.best(drill);
@@ -63,7 +109,8 @@ function mixFaults(drill: MixDrill): string[] {
     aim === 'shade' || aim === 'rich'
       ? [subject.shaded]
       : aim === 'distance'
-        ? [subject.lit]
+        ? // Air makes it up to a step and a half lighter, our own figure, common practice, no source.
+          [{ ...subject.lit, step: [subject.lit.step[0] - 1.5, subject.lit.step[1]] as const }]
         : [subject.lit, subject.shaded];
   say(
     !ranges.some(({ step, chroma: c }) => within(value.after, step) && chroma.after <= c[1]),
@@ -72,7 +119,7 @@ function mixFaults(drill: MixDrill): string[] {
   if (hue !== undefined && chroma.after >= 12) {
     if (aim !== 'lean') say(turn(hue.before, hue.after) > (BOUND[aim] as number), 'turns the hue');
     if (subject.hue !== undefined)
-      say(turn(hue.after, subject.hue.near) > subject.hue.within, `ends at hue ${hue.after}`);
+      say(turn(hue.after, subject.hue.near) > subject.hue.within + TURN, `ends at hue ${hue.after}`);
   }
   const line = chroma.shadingLine;
   const margin = Math.max(5, 0.15 * line);
@@ -141,7 +188,7 @@ export function madeFaults(drill: Drill): string[] {
     ...faults.map((fault) => `${drill.id}: ${fault}`),
     bestMark === 100 ? '' : `${drill.id}: the best marks ${bestMark}`,
     trapMark < 55 ? '' : `${drill.id}: the worst neighbour marks ${trapMark}`,
-    ...(drill.kind === 'mix' ? mixFaults(drill) : []),
+    ...(drill.kind === 'mix' ? mixFaults(drill) : namedFaults(drill)),
     drill.kind !== 'mix' || (picture !== undefined && PICTURED.has(picture)) ? '' : `${drill.id}: no picture`,
     words.some((text) => /\s{2}|\s[.,;:]|undefined|\b(\w+) \1\b|[{}[\]<>|]/.test(text))
       ? `${drill.id}: ${words.join(' / ')}`

@@ -1,0 +1,50 @@
+/** A ladder of one paint glazed over a dry wash. */
+import { type Draw, pick, shuffled } from '../../chance/draw.js';
+import type { Studio } from '../../paints/index.js';
+import { WATERS, waterStrength } from '../../washes/index.js';
+import { colourOf, colours, nameOf, tenth, wash } from './made.js';
+import type { DrillDraft } from './types.js';
+
+/** Two colours of the palette in random order. */
+export function twoColours(
+  studio: Studio,
+  palette: readonly string[],
+  draw: Draw,
+): readonly [string, string] | undefined {
+  const [a, b] = shuffled(colours(studio, palette), draw);
+  return a === undefined || b === undefined ? undefined : [a, b];
+}
+
+/** A washes drill over a dry wash: one glaze for each block. */
+export function glazeLadder(
+  studio: Studio,
+  palette: readonly string[],
+  level: number,
+  draw: Draw,
+): DrillDraft | undefined {
+  const two = twoColours(studio, palette, draw);
+  if (two === undefined) return undefined;
+  const [below, paint] = two;
+  const over = wash(below, pick([0.05, 0.1, 0.2], draw));
+  const stepAt = (water: string): number =>
+    colourOf(studio, { layers: [over, wash(paint, waterStrength(water))] }).step;
+  const some = shuffled(WATERS, draw).slice(0, 3);
+  const steps = WATERS.filter((water) => some.includes(water)).map(stepAt);
+  if (steps.some((step, index) => index > 0 && step - (steps[index - 1] as number) < 0.8)) return undefined;
+  return {
+    kind: 'washes',
+    title: `Glazes of ${nameOf(studio, paint)}`.slice(0, 60),
+    scene: `A passage lies dry in ${nameOf(studio, below)}. One glaze of ${nameOf(studio, paint)} goes over each part of it.`,
+    ask: 'How strong must each glaze be?',
+    ...(level < 5 ? { hint: 'A clear glaze only darkens; start from the value that lies there.' } : {}),
+    paint,
+    over,
+    waters: [...WATERS],
+    cannot: level === 5,
+    strongest: level === 5,
+    blocks: steps.map((step, index) => ({
+      name: ['light part', 'middle part', 'dark part'][index] as string,
+      step: tenth(step),
+    })),
+  };
+}
