@@ -11,6 +11,7 @@ import {
   HUE_MARGIN_DEG,
   NEUTRAL_CHROMA,
   NO_HUE_CHROMA,
+  NOT_DULLED,
   SEEN_APART,
   TRAY_SHARE,
 } from './table.js';
@@ -58,7 +59,17 @@ export function chromaAsked(judged: Judged, after: ColourReading): readonly [num
   const { goal, start } = judged;
   if (goal.chroma !== undefined) return goal.chroma;
   if (goal.aim !== 'shade') return brightBand(judged, after);
-  return aroundChroma(shadingLine(start.chroma, start.lab.l, after.lab.l));
+  const line = shadingLine(start.chroma, start.lab.l, after.lab.l);
+  const [low, high] = aroundChroma(line);
+  // With less light nothing gets stronger than it was.
+  return [low, Math.min(high, Math.max(line, start.chroma))];
+}
+
+/** True where a colour was to be dulled and is as strong as it was: that it comes near the band is no merit of the answer. */
+function isNotDulled({ goal, start }: Judged, after: ColourReading): boolean {
+  const isToDull = goal.aim === 'dull' || goal.aim === 'distance' || goal.aim === 'neutral';
+  const most = goal.chroma?.[1] ?? Number.POSITIVE_INFINITY;
+  return isToDull && most < start.chroma && after.chroma > NOT_DULLED.share * start.chroma;
 }
 
 /** Chroma: against what the aim asks at the value reached. */
@@ -69,7 +80,10 @@ export function judgeChroma(
 ): { result: Omit<ChromaResult, 'best'>; score: number } {
   const { start, reach } = judged;
   const asked = chromaAsked(judged, after);
-  const { score, tooCloseToCall } = scoreChroma(after.chroma, asked, evidence);
+  const { score: near, tooCloseToCall: isClose } = scoreChroma(after.chroma, asked, evidence);
+  const isUndone = isNotDulled(judged, after);
+  const score = isUndone ? Math.min(near, NOT_DULLED.score) : near;
+  const tooCloseToCall = isClose && !isUndone;
   return {
     score,
     result: {

@@ -39,6 +39,8 @@ export const HUE_BOUND_DEG: Readonly<Partial<Record<Aim, number>>> = {
 export const LEAST_MOVE = { shade: 0.5, distance: 0.3 } as const;
 /** A dulled colour keeps at most this share of the start's chroma. */
 export const DULLED_SHARE = 0.75;
+/** Share of the start's chroma from which nothing was dulled at all, and the most that such a chroma scores, 0-1. */
+export const NOT_DULLED = { share: 0.9, score: 0.25 } as const;
 
 /**
  * Two answers differ so that it is seen: by so many steps; by a third of the better one's C*, from `most` in any case and never by

@@ -29,11 +29,11 @@ export interface JudgedRow {
 }
 
 /** What is outside by less than the prediction may be off: by how much, or that it is at the very edge. */
-function closeText(gap: number, isUnder: boolean, band: string, digits: 0 | 1): string {
+function closeText(gap: number, isUnder: boolean, band: string, digits: 0 | 1, isNamed = false): string {
   const by = gap.toFixed(digits);
   if (Number(by) === 0) return `at the edge of ${band}`;
-  // A band that names its end is long: the row has to stay one line.
-  const why = band.length > 12 ? '' : 'within the error, ';
+  // A name, or a band that names its end, is long: the row has to stay one line.
+  const why = isNamed || band.length > 12 ? '' : 'within the error, ';
   return `${by} ${isUnder ? 'under' : 'over'} ${band}: ${why}it counts`;
 }
 
@@ -52,7 +52,8 @@ function valueText(
   const light = after < asked[0];
   // Steps count alike on both scales, so the gap between the written figures does as well.
   const gap = Math.abs(asShown(light ? asked[0] : asked[1]) - asShown(after));
-  if (tooCloseToCall) return `${is}, ${closeText(gap, light === (voice.scale === 'paper-first'), band, 1)}`;
+  if (tooCloseToCall)
+    return `${is}, ${closeText(gap, light === (voice.scale === 'paper-first'), band, 1, part !== undefined)}`;
   if (verdict !== 'good') return `${is}, ${gap.toFixed(1)} too ${light ? 'light' : 'dark'} for ${band}`;
   if (part !== undefined) return `${is}, as asked`;
   const moved = asShown(asShown(after) - asShown(before));
@@ -88,7 +89,7 @@ function richText({ after, asked, shadingLine, verdict, tooCloseToCall }: Chroma
   if (tooCloseToCall) return 'rich enough, by a hair';
   if (verdict === 'good') return after >= shadingLine - 0.5 ? 'rich' : 'rich enough';
   const lost = after >= shadingLine - 0.5 ? '' : verdict === 'fair' ? 'dulled a little; ' : 'gone dull; ';
-  return `${lost}could be richer by ${Math.max(1, Math.round(asked[0] - after))}`;
+  return `${lost}${Math.max(1, Math.round(asked[0] - after))} short of rich`;
 }
 
 /** Told by the band asked. */

@@ -69,9 +69,9 @@ describe('mudlark grade', () => {
     [['grade', 'harbour-rof-shade', '--second', 'x', '--amount', '1:4'], /Did you mean harbour-roof-shade/],
     [
       ['grade', 'harbour-roof-shade', '--second', 'alizarin-crimson', '--amount', '1:3'],
-      /amount.*takes one of/,
+      /added paint to wash.*takes one of/,
     ],
-    [['grade', 'harbour-roof-shade', '--second', 'alizarin-crimson'], /amount.*is not chosen/],
+    [['grade', 'harbour-roof-shade', '--second', 'alizarin-crimson'], /added paint to wash.*is not chosen/],
   ])('refuses %j', (args, message) => {
     const run = mudlark(args);
     expect(run.code).toBe(2);

@@ -107,7 +107,7 @@ describe('quiz room in a terminal', () => {
     await terminal.shows('Enter count hands');
     await terminal.type(ENTER, 'SECOND PAINT');
     await terminal.type('12', /alizarin crimson +12 +█/);
-    await terminal.type(ENTER, 'AMOUNT, PARTS TO ONE');
+    await terminal.type(ENTER, 'ADDED PAINT TO WASH');
     await terminal.type(`${DOWN}9`, /1:16 +9/);
     await terminal.type(ENTER, 'Enter show what it gives');
     await terminal.type(ENTER, /of 100/);

@@ -82,7 +82,6 @@ function pairClaims(finding: Finding & { id: 'pair' }, { one, other }: Sides, cl
   const before = readColour(puddleReflectance(one, STUDIO.paper)).chroma;
   const still = before > 0 ? chroma / before : 1;
   // The lesser of the two losses: against both alone, and against the first as it lay there.
-  const rest = Math.max(left, still);
   const bounds: readonly (readonly [RegExp, boolean])[] = [
     [/the colour is kept/, left >= 0.85 && still >= 0.85],
     [/falls only because/, left >= 0.85 && b.colour.chroma < a.colour.chroma],
@@ -91,9 +90,9 @@ function pairClaims(finding: Finding & { id: 'pair' }, { one, other }: Sides, cl
     [/both are dull by themselves/, Math.max(a.colour.chroma, b.colour.chroma) < 20],
     [/duller than either/, chroma < Math.min(a.colour.chroma, b.colour.chroma)],
     [/duller than (?!either).* would be alone/, chroma < Math.max(a.colour.chroma, b.colour.chroma)],
-    [/a little of the colour goes/, rest >= 0.7 && rest < 0.85],
-    [/about half of the colour goes/, rest >= 0.35 && rest < 0.7],
-    [/most of the colour goes/, rest < 0.35],
+    [/a little of the colour goes/, still >= 0.7 && still < 0.85],
+    [/about half of the colour goes/, still >= 0.4 && still < 0.7],
+    [/most of the colour goes/, still < 0.4],
   ];
   const made = bounds.filter(([words]) => words.test(text));
   claim(made.length === 1, `${made.length} claims of colour: ${text}`);

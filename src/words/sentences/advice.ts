@@ -40,6 +40,8 @@ export type Change = (
 ) & {
   /** The answer is good after it. */
   readonly isEnough: boolean;
+  /** Another way there than the one told as better. */
+  readonly isOther: boolean;
   /** The paint was the drill's, not chosen. */
   readonly isGiven: boolean;
 };
@@ -99,7 +101,9 @@ export const ADVICE = {
   advice: ({ idea }: { readonly idea: string }): string => IDEAS.get(idea)?.instead ?? '',
   /** What would have mended this answer. */
   change: (change: Change): string =>
-    change.isEnough ? `${sentence(changeWords(change))}.` : `Nearer, if not there: ${changeWords(change)}.`,
+    change.isEnough
+      ? `${sentence(`${change.isOther ? 'or, with less change, ' : ''}${changeWords(change)}`)}.`
+      : `Nearer, if not there: ${changeWords(change)}.`,
   /** Washes of one paint that came out too dark or too light, by name. */
   'advice-water': ({ more, less }: WaterAdvice): string => {
     const of = (word: string, names: readonly string[]): string[] =>

@@ -33,9 +33,9 @@ export interface PairFigures {
 }
 
 /** Least share of the colour left at which only a little of it is gone, and about half. */
-const LEFT = { little: 0.7, half: 0.35 } as const;
+const LEFT = { little: 0.7, half: 0.4 } as const;
 
-/** What became of the colour, against both as they would be alone and against the first as it lay there: the lesser loss is told. */
+/** What became of the colour: kept against both as they would be alone, or lost against the first as it lay there, as the rows have it. */
 function colourWords({ names, left, before, alone, chroma }: PairFigures): string {
   const still = before > 0 ? chroma / before : 1;
   if (left >= KEPT_LINE && still >= KEPT_LINE) return 'the colour is kept';
@@ -48,9 +48,8 @@ function colourWords({ names, left, before, alone, chroma }: PairFigures): strin
     return chroma < Math.min(...alone)
       ? 'duller than either would be alone'
       : `duller than ${named(names[alone[0] > alone[1] ? 0 : 1])} would be alone`;
-  const share = Math.max(left, still);
-  if (share >= LEFT.little) return 'a little of the colour goes';
-  return share >= LEFT.half ? 'about half of the colour goes' : 'most of the colour goes';
+  if (still >= LEFT.little) return 'a little of the colour goes';
+  return still >= LEFT.half ? 'about half of the colour goes' : 'most of the colour goes';
 }
 
 const isWash = (name: string): boolean => name.includes(' with ');

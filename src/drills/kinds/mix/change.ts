@@ -26,7 +26,8 @@ interface Missed {
 }
 
 function paintChange(studio: Studio, drill: MixDrill, from: string, to: string, missed: Missed): PaintChange {
-  const [mine, better] = [seatOf(studio, drill.start, from).alone, seatOf(studio, drill.start, to)];
+  const [old, better] = [seatOf(studio, drill.start, from), seatOf(studio, drill.start, to)];
+  const mine = old.alone;
   const step = better.alone.step - mine.step;
   const chroma = better.alone.chroma - mine.chroma;
   const ways: [boolean, BetterBy][] = [
@@ -35,7 +36,8 @@ function paintChange(studio: Studio, drill: MixDrill, from: string, to: string, 
     [missed.tooDull && chroma >= APART.chroma, 'brighter'],
     [missed.tooBright && chroma <= -APART.chroma, 'duller'],
   ];
-  const { place } = better;
+  // Where both lie alike to the wash, the place tells nothing: the paint's own hue does.
+  const place = better.place === old.place && better.place !== 'own' ? 'free' : better.place;
   const itself = place === 'own' ? undefined : ways.find(([is]) => is)?.[1];
   const hue = place === 'free' ? hueName(better.alone.hue) : undefined;
   return {
@@ -110,6 +112,7 @@ export function bestChange(
   return {
     ...between(studio, drill, choice, best.choice, missed),
     isEnough: best.mark >= needed(best),
+    isOther: best.choice !== top.choice,
     isGiven: drill.tray.length === 1,
   };
 }
