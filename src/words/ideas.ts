@@ -182,7 +182,7 @@ const LIST: readonly Idea[] = [
   {
     id: 'wrong-reason',
     did: 'took a reason that the case does not bear out',
-    instead: 'Before you decide, set each claim beside the numbers of the case.',
+    instead: 'Before you decide, hold each claim against the patches: value, then chroma.',
   },
   {
     id: 'lifted-a-stain',

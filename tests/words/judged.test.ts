@@ -77,7 +77,7 @@ describe('the row of chroma', () => {
     [
       { after: 20, asked: [36, Number.POSITIVE_INFINITY], verdict: 'off' },
       'rich',
-      '53 → 20, gone dull; could be richer by 16',
+      '53 → 20, gone dull; 16 short of rich',
     ],
   ])('of %o as a %s', (change, aim, text) => {
     expect(textOf({ chroma: { ...CHROMA, ...change }, ...(aim === undefined ? {} : { aim }) })).toBe(text);
@@ -140,7 +140,7 @@ describe('over every shipped drill', () => {
       }
       if (chroma !== undefined) {
         const text = of('chroma');
-        const fault = /too (bright|dull)|gone|dulled|could be richer|glows/;
+        const fault = /too (bright|dull)|gone|dulled|short of rich|glows/;
         claims.push([fault.test(text) === (chroma.verdict !== 'good'), text]);
         const isClose = /it counts|at the edge|by a hair|as bright as|as dull as/;
         if (chroma.tooCloseToCall) claims.push([isClose.test(text), text]);

@@ -23,7 +23,7 @@ export type DryingReason = keyof typeof REASONS;
 
 const VALUE_WORDS = {
   darker: 'falls by half a step or more',
-  same: 'holds, the gloss looked darker',
+  same: 'holds within half a step',
   lighter: 'rises by half a step or more',
   'much-lighter': 'rises by one and a half steps or more',
 } as const;

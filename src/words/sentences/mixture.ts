@@ -96,7 +96,7 @@ function pairWords(figures: PairFigures): string {
     return `${sentence(taker)} takes part of what ${giver} sends back: ${colour}`;
   }
   const is = chroma < NEUTRAL_CHROMA ? 'a grey' : withArticle(grey + made);
-  return `${sentence(both)} together make ${is}: ${colour}`;
+  return `${sentence(both)} come out as ${is}: ${colour}`;
 }
 
 /** How a film treats what lies below: most of what comes back is its own, part of it, or next to none. */
@@ -151,10 +151,10 @@ function strokesWords({ hue, lighter, stronger }: StrokesFigures): string {
       by === ''
         ? 'the hues cancel'
         : `${by === 'stronger' ? 'less' : 'more'} grey, yet the hues nearly cancel`;
-    return `Side by side the eye adds the light of both: ${value} the same paint stirred; ${still}.`;
+    return `Side by side the eye takes the mean of both: ${value} the same paint stirred; ${still}.`;
   }
   const colour = by === '' ? '' : ` and ${by} in colour`;
-  return `Side by side the eye adds the light of both: ${value} the same paint stirred${colour}; it reads as ${hue}.`;
+  return `Side by side the eye takes the mean of both: ${value} the same paint stirred${colour}; it reads as ${hue}.`;
 }
 
 export const MIXTURE = {
@@ -165,7 +165,7 @@ export const MIXTURE = {
   neutral: ({ name, isWhite }: { readonly name: string; readonly isWhite: boolean }): string =>
     isWhite
       ? `${sentence(named(name))} sends all parts of the light back alike: it makes a colour paler and chalkier.`
-      : `${sentence(named(name))} swallows all parts of the light alike: the colour goes with the value.`,
+      : `${sentence(named(name))} swallows all parts of the light alike, and the colour goes.`,
   'same-paint': ({ name, isStronger }: { readonly name: string; readonly isStronger: boolean }): string =>
     `${sentence(name)} is the wash itself: it only gets ${isStronger ? 'stronger' : 'weaker, with so much water'}.`,
   'share-grew': ({ name }: { readonly name: string }): string =>

@@ -51,7 +51,7 @@ export const WASHES = {
     const each = hits.map(({ name, water, step }) => {
       const at = stepText(step, voice);
       if (water === undefined) return `${name} rightly given up, the paint stops at ${at}`;
-      return `${name} ${at}${close.includes(name) ? ' by a hair' : ''}`;
+      return `${name} ${at}${close.includes(name) ? ' (within the error)' : ''}`;
     });
     return `As asked, within ${within === 0.5 ? 'half a step' : `${within} of a step`}: ${each.join('; ')}.`;
   },
@@ -90,7 +90,7 @@ export const WASHES = {
   ): string => {
     const whole = `${sentence(paint)} goes from ${bandText(range, voice)} on these washes`;
     return moves === undefined
-      ? `${whole}; the range belongs to the paint.`
+      ? `${whole}.`
       : `${whole}, by ${moves[0].toFixed(1)} to ${moves[1].toFixed(1)} steps from each to the next: even steps of water are not even steps of value.`;
   },
   'washes-strongest': ({ named, is, chromas, isGivenUp }: StrongestFigures): string => {

@@ -38,7 +38,7 @@ export const WHY = {
   'why-one-paint': (): string =>
     'One paint alone: more water lifts the whole curve, more paint lowers it where it already swallows.',
   'why-mixture': ({ paints }: { readonly paints: readonly Taken[] }): string =>
-    `Alone and as strong, ${paints.map(takenWords).join('; ')}.`,
+    `Each alone, as strong as the mixture: ${paints.map(takenWords).join('; ')}.`,
   /** @param figures `share`: what the upper film sends back by itself, of all the light that comes back, 0-1 */
   'why-glaze': (
     {

@@ -67,7 +67,7 @@ export const WORKED = {
   'worked-close': ({ statement, proof }: Weighed, voice: Voice): string =>
     `Too close to call, so it counts: ${statement}. ${sentence(proofText(proof, voice))}.`,
   'worked-not-so': ({ statement, proof }: Weighed, voice: Voice): string =>
-    `Not so: ${statement}. ${sentence(proofText(proof, voice))}.`,
+    `False: ${statement}. ${sentence(proofText(proof, voice))}.`,
   /** @param figures `proof` is absent where the same figures have refuted the chosen statement */
   'worked-decides': (
     { statement, proof }: { readonly statement: string; readonly proof?: Proof },
@@ -75,5 +75,5 @@ export const WORKED = {
   ): string =>
     `What the case shows: ${statement}.${proof === undefined ? '' : ` ${sentence(proofText(proof, voice))}.`}`,
   'why-statement': ({ statement, proof, isSo }: Weighed & { readonly isSo: boolean }, voice: Voice): string =>
-    `${isSo ? 'True' : 'Not so'}: ${statement}. ${sentence(proofText(proof, voice))}.`,
+    `${isSo ? 'True' : 'False'}: ${statement}. ${sentence(proofText(proof, voice))}.`,
 };

@@ -114,7 +114,7 @@ statements: [${statements}]`;
     expect(kindOf(drill).best(drill)).toEqual({ why: 's2' });
     const grade = gradeOf(drill, { why: 's1' });
     expect(grade).toMatchObject({ mark: 0, idea: 'wrong-reason' });
-    expect(said(grade)[0]).toMatch(/Not so: .*\. Thin at step \d\.\d, thick at \d\.\d/);
+    expect(said(grade)[0]).toMatch(/False: .*\. Thin at step \d\.\d, thick at \d\.\d/);
   });
 
   test('two true statements are a fault of the drill', () => {

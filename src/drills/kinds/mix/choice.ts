@@ -78,7 +78,8 @@ export function laidBy(drill: MixDrill, choice: Choice): Laid {
 /** "1:4", "glazed at 15 %", "strokes at 30 % on 25 % of it". */
 export function howWords({ way, amount, strength }: How): string {
   if (way === 'glaze') return `glazed at ${strengthWords(amount)}`;
-  if (way === 'strokes') return `strokes at ${strengthWords(strength)} on ${strengthWords(amount)} of it`;
+  if (way === 'strokes')
+    return `strokes at ${strengthWords(strength)} on ${strengthWords(amount)} of the paper`;
   return ratioWords(amount);
 }
 

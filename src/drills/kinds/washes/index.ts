@@ -110,7 +110,7 @@ export const washesKind = (studio: Studio): Kind<WashesDrill> => ({
   fields: (drill) => washesFields(drill),
   given: (drill) => {
     const masstone = laidAt(studio, drill, darkestWater(studio, drill)).reflectance;
-    const thick = { label: `${paintName(studio, drill)}, thick`, reflectance: masstone };
+    const thick = { label: `${paintName(studio, drill)}, thickest`, reflectance: masstone };
     return drill.over === undefined
       ? [thick]
       : [{ label: 'dry wash', reflectance: seeLaid(studio, drill.over).reflectance }, thick];

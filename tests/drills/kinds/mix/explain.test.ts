@@ -56,7 +56,7 @@ describe('an explanation', () => {
 
   test('strokes share no light, so no light is said to be swallowed by both', () => {
     const text = words(wide(), { second: 'ultramarine-blue', amount: 'strokes-0.25-0.65' });
-    expect(text).toContain('Side by side the eye adds the light of both');
+    expect(text).toContain('Side by side the eye takes the mean of both');
     expect(text).not.toContain('Both swallow');
   });
 
