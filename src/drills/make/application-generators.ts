@@ -1,13 +1,13 @@
 /** Generators of the families of application: puddle, glaze or strokes and layers in order. */
 
 import { pick, shuffled } from '../../chance/draw.js';
-import type { Studio } from '../../paints/index.js';
+import { paintOf, type Studio } from '../../paints/index.js';
 import { type Laid, strokeShares, washLoads } from '../../washes/index.js';
 import { sentence } from '../../words/laid.js';
 import { canBe } from '../lexicon.js';
 import { glazeLadder, twoColours } from './glaze-ladder.js';
 import { colourOf, nameOf, pair, wash, workedDraft } from './made.js';
-import { bare, opening, placed } from './sentences.js';
+import { bare, isDim, opening, placed } from './sentences.js';
 import { someSubject } from './subjects.js';
 import type { Generator } from './types.js';
 
@@ -63,7 +63,8 @@ const ways: Generator = (studio, { level, palette, avoid }, draw) => {
   if (![strokes, layers].every((laid) => canBe(thing, colourOf(studio, laid), true))) return undefined;
   const { picture } = thing;
   const title = `${sentence(bare(thing))}, which way?`.slice(0, 60);
-  const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in ${nameOf(studio, a)} and ${nameOf(studio, b)}.`;
+  const light = isDim(colourOf(studio, puddle).step) ? 'dim' : 'any';
+  const scene = `${opening(thing, light, avoid, draw)}${sentence(placed(thing))}, in ${nameOf(studio, a)} and ${nameOf(studio, b)}.`;
   const same =
     'As much paint goes into the strokes as into the puddle; each of the two washes is a full one.';
   const hint = 'Ask of each way how much paint the light goes through, and how often.';
@@ -100,7 +101,7 @@ const ways: Generator = (studio, { level, palette, avoid }, draw) => {
         { id: 'puddle', label: 'stirred into one puddle', laid: puddle },
         by === 'lightest'
           ? { id: 'strokes', label: 'fine strokes side by side', laid: strokes }
-          : { id: 'layers', label: 'two full washes', laid: layers },
+          : { id: 'layers', label: 'one wash over the other', laid: layers },
       ],
       draw,
     );
@@ -111,7 +112,7 @@ const ways: Generator = (studio, { level, palette, avoid }, draw) => {
       scene:
         by === 'lightest'
           ? `${scene} As much paint goes into the strokes as into the puddle.`
-          : `${scene} Stirred it is one wash; the two washes are full ones, one over the other.`,
+          : `${scene} Each wash is as strong as the puddle.`,
       ask: `Which way comes out ${by.replace('est', 'er')}?`,
       hint,
       by,
@@ -147,19 +148,27 @@ const lastShort = (name: string): string | undefined =>
     .filter((word) => word.length <= 7 && word !== 'hue')
     .at(-1);
 
+/** Strengths of films that lie one over the other; a stronger one is a coat and no glaze. */
+const FILMS = [0.3, 0.45, 0.6];
+
+/** Ultramarine beside Prussian blue, equally strong: which of the two goes darker depends on the maker, so nothing is asked of it. */
+const isDisputed = (studio: Studio, ids: readonly string[]): boolean =>
+  ['PB27', 'PB29'].every((name) => ids.some((id) => paintOf(studio, id).ci.includes(name)));
+
 const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   const two = twoColours(studio, palette, draw);
   if (two === undefined) return undefined;
   const [a, b] = two;
-  const [sa, sb] = [pick([0.3, 0.5, 0.8], draw), pick([0.3, 0.5, 0.8], draw)];
+  const [sa, sb] = [pick(FILMS, draw), pick(FILMS, draw)];
   const first: Laid = { layers: [wash(a, sa), wash(b, sb)] };
   const second: Laid = { layers: [wash(b, sb), wash(a, sa)] };
   // Where glazes are still to come, the subject is what lies there dry.
-  const thing = someSubject(colourOf(studio, level >= 3 ? wash(a, sa) : first), avoid, draw);
+  const lying = colourOf(studio, level >= 3 ? wash(a, sa) : first);
+  const thing = someSubject(lying, avoid, draw);
   if (thing === undefined) return undefined;
   const { picture } = thing;
   const title = `${sentence(bare(thing))}, in layers`.slice(0, 60);
-  const scene = `${opening(thing, 'any', avoid, draw)}${sentence(placed(thing))}, in films of ${nameOf(studio, a)} and ${nameOf(studio, b)}, each dry before the next.`;
+  const scene = `${opening(thing, isDim(lying.step) ? 'dim' : 'any', avoid, draw)}${sentence(placed(thing))}, in films of ${nameOf(studio, a)} and ${nameOf(studio, b)}, each dry before the next.`;
   const hint = 'Ask of the upper film whether it filters or covers.';
   if (level === 1) {
     const nameA = lastShort(nameOf(studio, a));
@@ -203,9 +212,9 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
     palette.filter((id) => id !== a),
     draw,
   ).slice(0, level === 3 ? 4 : 3);
-  if (glazes.length < (level === 3 ? 4 : 3)) return undefined;
+  if (glazes.length < (level === 3 ? 4 : 3) || isDisputed(studio, glazes)) return undefined;
   const laid = (glaze: string): Laid => ({ layers: [wash(a, sa), wash(glaze, sb)] });
-  const over = `A trial for ${placed(thing)}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes go over it in turn, all equally strong.`;
+  const over = `A trial for ${placed(thing)}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes are tried, each on its own strip, all equally strong.`;
   if (level === 3) {
     return {
       kind: 'choose',

@@ -1,7 +1,7 @@
 /** Generator of the family of diagnosis: a passage with one fault, and repairs of which one mends it. */
 
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
-import type { Studio } from '../../paints/index.js';
+import { paintOf, type Studio } from '../../paints/index.js';
 import { listWords } from '../../text/list-words.js';
 import type { Wash } from '../../washes/index.js';
 import { namesOf, sentence } from '../../words/laid.js';
@@ -10,6 +10,7 @@ import { repaired } from '../kinds/diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';
 import { canBe, canBeIn, hasTrait, type Subject } from '../lexicon.js';
 import { colourOf, colours, pair, tenth, wash, workedDraft } from './made.js';
+import { isVioletPair } from './mix-rules.js';
 import { bare, placed } from './sentences.js';
 import { litSubject, SUBJECT_PLACES } from './subjects.js';
 import { thingAt } from './things.js';
@@ -83,6 +84,17 @@ function offered(repairs: readonly Repair[], level: number): RepairOption[] {
   return level < 4 ? options : [...options, { id: 'leave', repair: { leave: true } }];
 }
 
+/** All areas by name, or the place alone: a title that names some would point at one. */
+function titleOf(areas: readonly PlannedArea[], place: string): string {
+  const all = sentence(listWords(areas.map(({ name }) => name)));
+  if (all.length <= 60) return all;
+  return place === 'weather' ? 'A sheet in rain and fog' : `A sheet from the ${place}`;
+}
+
+/** The paint that a repair glazes with, if any. */
+const glazedWith = (repair: Repair): string | undefined =>
+  'glaze' in repair ? Object.keys(repair.glaze.paints).join('+') : undefined;
+
 const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
   if (level === 1) return workedPassage(studio, palette, avoid, draw);
   const count = [3, 3, 3, 4, 5][level - 1] as number;
@@ -99,7 +111,7 @@ const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
   const sheet = {
     kind: 'diagnosis' as const,
     picture: (subjects[0] as Subject).picture,
-    title: `${sentence((areas[0] as PlannedArea).name)} and ${(areas[1] as PlannedArea).name}`.slice(0, 60),
+    title: titleOf(areas, place),
     scene: `A sheet with ${listWords(areas.map(({ name }) => `the ${name}`))}. ${level < 5 ? 'One' : 'At most one'} of them is out of its plan.`,
     ...(level < 5 ? { hint: 'Compare each area with its plan: value first, then chroma.' } : { none: true }),
   };
@@ -117,12 +129,15 @@ const diagnosis: Generator = (studio, { level, palette, avoid }, draw) => {
     (repair) => standing(studio, repaired(studio, fault.area.laid, repair), fault.area.plan).score < 0.5,
   );
   const wanted = [1, 1, 3, 3, 4][level - 1] as number;
-  if (wrong.length < wanted) return undefined;
+  // One of them of another paint, or the paint would be no choice.
+  const other = wrong.find((repair) => glazedWith(repair) !== glazedWith(fault.right));
+  if (other === undefined || wrong.length < wanted) return undefined;
+  const tempting = [other, ...wrong.filter((repair) => repair !== other)].slice(0, wanted);
   const placedAreas = areas.map((area, index) => (index === at ? fault.area : area));
   const draft = {
     ...sheet,
     areas: placedAreas,
-    repairs: offered(shuffled([fault.right, ...wrong.slice(0, wanted)], draw), level),
+    repairs: offered(shuffled([fault.right, ...tempting], draw), level),
   };
   const best = bestRepair(studio, draft as unknown as DiagnosisDrill, fault.area);
   return best.repair === fault.right ? draft : undefined;
@@ -136,6 +151,7 @@ function workedPassage(
 ): DrillDraft | undefined {
   const [start, other] = shuffled(colours(studio, palette), draw);
   if (start === undefined || other === undefined) return undefined;
+  if (isVioletPair(paintOf(studio, start), paintOf(studio, other))) return undefined;
   const lit: Wash = wash(start, pick([0.1, 0.15, 0.25], draw));
   const shadow = pair(
     start,
@@ -156,10 +172,10 @@ function workedPassage(
   return workedDraft(
     studio,
     {
-      title: `${sentence(bare(thing))}, a shadow that feels wrong`.slice(0, 60),
-      scene: `A worked case. ${sentence(placed(thing))}: ${them} shadow, ${namesOf(studio, lit)} with ${namesOf(studio, wash(other, 1))}, felt wrong. Look at both.`,
+      title: `${sentence(bare(thing))}, a shadow to be judged`.slice(0, 60),
+      scene: `A worked case. ${sentence(placed(thing))}: ${them} shadow, ${namesOf(studio, lit)} with ${namesOf(studio, wash(other, 1))}, lies beside the lit side. Look at both.`,
       ask: 'Which of these does the case show?',
-      hint: 'Value first. If it is right, look at the chroma.',
+      hint: 'Value first, then chroma.',
       picture: thing.picture,
     },
     [

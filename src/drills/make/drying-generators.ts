@@ -18,7 +18,7 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
   const { picture } = thing;
   const title = `${sentence(bare(thing))}, still wet`.slice(0, 60);
   const scene = `The wash for ${placed(thing)}, ${nameOf(studio, paint)}, is laid and still wet.`;
-  const hint = 'Think of the wet gloss: ask of a wash how much colour it has to lose.';
+  const hint = 'Drying lays a little white over a wash: ask where that shows.';
   const deep = { id: 'deep', name: 'deep wash', laid: wash(paint, pick([0.7, 0.9], draw)) };
   const pale = { id: 'pale', name: 'pale wash', laid: wash(paint, pick([0.06, 0.1], draw)) };
   const middle = { id: 'middle', name: 'middling', laid: wash(paint, 0.35) };
@@ -87,7 +87,7 @@ const wetAndDry: Generator = (studio, { level, palette, avoid }, draw) => {
     picture,
     title,
     scene,
-    ...(level < 5 ? { hint } : {}),
+    ...(level < 5 ? { hint: 'Ask how dark the film is: a light one has little to lose.' } : {}),
     wash: laid,
     ...(level === 5 ? { target: { step: tenth(after.step), chroma: Math.round(after.chroma) } } : {}),
     asks: [...asks],

@@ -7,8 +7,8 @@ import { type MixDrill, type Touch, touchRatio, USUAL_TOUCHES } from '../kinds/m
 /** 1 worked - 5 cold. */
 export type Level = 1 | 2 | 3 | 4 | 5;
 
-/** Strengths of a glaze that made drills use, weakest first. */
-export const GLAZES: readonly number[] = [0.05, 0.1, 0.2, 0.4, 0.8];
+/** Strengths of a glaze that made drills use, weakest first; a stronger film is a coat. */
+export const GLAZES: readonly number[] = [0.05, 0.1, 0.2, 0.4, 0.6];
 /** Water that made drills open: none, thinned to a half, to a quarter. */
 export const THINS: readonly number[] = [1, 2, 4];
 

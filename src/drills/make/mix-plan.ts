@@ -10,7 +10,7 @@ import { solved } from '../kinds/mix/solve.js';
 import { findSubject, type Subject } from '../lexicon.js';
 import { goalOf, IS_AIM, MOST_HELD_STEP, meets } from './aims.js';
 import { GLAZES, type Level, openingsAt, THINS, TRAY_SIZE, touchesRound } from './levels.js';
-import type { Candidate, Partner, PlanRules } from './mix-rules.js';
+import { type Candidate, isVioletPair, type Partner, type PlanRules } from './mix-rules.js';
 import { canBegin, subjectsFor, suits } from './subjects.js';
 import { rulesBy, startOfTwo, thirdOf, wantsThird } from './third.js';
 import type { Wanted } from './types.js';
@@ -173,6 +173,9 @@ export function planMix(
       ? startOfTwo(studio, ids, third, third.strengths ?? usual.strengths, draw)
       : startFrom(ids, usual, third !== undefined, draw);
   if (start === undefined) return undefined;
+  const first = Object.keys(start.paints).map((id) => paintOf(studio, id));
+  const turnsViolet = (pigment: Pigment): boolean => first.some((one) => isVioletPair(one, pigment));
+  if (first.some(turnsViolet)) return undefined;
   const rules = rulesBy(family, usual, start);
   const isThird = rules !== usual;
   if (Object.keys(start.paints).every((id) => avoid.includes(id))) return undefined;
@@ -180,6 +183,7 @@ export function planMix(
   if (!rules.start(colour)) return undefined;
   const aim = rules.aims[turn % rules.aims.length] as Aim;
   const partners = paints
+    .filter((pigment) => !turnsViolet(pigment))
     .map((pigment): Partner => ({ pigment, ...seatOf(studio, start, pigment.id) }))
     .filter(({ place }) => place !== 'own' || (!isThird && DEEPENS.has(aim)));
   const found = firstProspect(studio, start, partners, aim, level, rules, avoid, draw);

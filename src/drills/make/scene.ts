@@ -1,9 +1,10 @@
 /** Scenes for made-up mix drills: what is painted, in which light, and what must happen to it. */
 import type { Draw } from '../../chance/draw.js';
 import { paintOf, type Studio } from '../../paints/index.js';
+import { seeLaid } from '../../washes/index.js';
 import type { Subject } from '../lexicon.js';
 import type { MixPlan } from './mix-plan.js';
-import { type PaintWords, sceneOf, type Theme } from './sentences.js';
+import { isDim, type PaintWords, sceneOf, type Theme } from './sentences.js';
 import { thirdOf } from './third.js';
 
 /** The words of a drill, and the picture that it is set in. */
@@ -46,6 +47,16 @@ function paintWords(studio: Studio, { start }: MixPlan): PaintWords {
   return { names: names.join(' and '), several: names.length > 1 };
 }
 
+/** Whether the goal is too dark for bright light: for a thing begun in its own colour by the first wash, else by what it is when lit. */
+function isGoalDim(studio: Studio, { start, goal }: MixPlan, { lit }: Subject): boolean {
+  const [low, high] = goal.value;
+  const isOwn = goal.aim !== 'neutral' && goal.aim !== 'lean';
+  return isDim(
+    (low + high) / 2,
+    isOwn ? seeLaid(studio, start).colour.step : (lit.step[0] + lit.step[1]) / 2,
+  );
+}
+
 /** The scene of a plan; undefined when all that could be said was said just before. */
 export function mixScene(
   studio: Studio,
@@ -55,6 +66,7 @@ export function mixScene(
   avoid: readonly string[],
   draw: Draw,
 ): SceneWords | undefined {
-  const words = sceneOf(themeOf(family, plan), subject, paintWords(studio, plan), avoid, draw);
+  const dim = isGoalDim(studio, plan, subject);
+  const words = sceneOf(themeOf(family, plan), subject, paintWords(studio, plan), dim, avoid, draw);
   return words === undefined ? undefined : { ...words, hint: hintOf(family, plan), picture: subject.picture };
 }

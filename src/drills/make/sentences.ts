@@ -22,6 +22,8 @@ export interface Sentence {
   readonly solid?: true;
   /** Which opening goes before it; none where the sentence says what the light does. */
   readonly light?: 'sun' | 'any';
+  /** Bright light is in it: not for what is dark for a thing in daylight. */
+  readonly lit?: true;
 }
 
 interface Opening {
@@ -30,6 +32,8 @@ interface Opening {
   readonly sun: boolean;
   readonly places?: readonly string[];
   readonly indoors?: true;
+  /** Little light: for what is dark for a thing in daylight, and for nothing else. */
+  readonly dim?: true;
 }
 
 const OPENINGS = data.lights as readonly Opening[];
@@ -38,6 +42,12 @@ const SENTENCES = Object.entries(data.sentences as Readonly<Record<Theme, readon
 );
 
 const SUN = 'sun';
+
+/** Step from which a thing is dark for daylight, and steps by which it may be darker than it is when lit. Common practice, no source. */
+const DIM = { step: 5.8, below: 1.6 } as const;
+
+/** Whether a colour is too dark for bright light to be spoken of. @param lit step of the thing in the light, where that is known */
+export const isDim = (step: number, lit = step): boolean => step >= DIM.step || step - lit > DIM.below;
 
 /** Name of a thing without its article. */
 export const bare = ({ name }: Subject): string => name.replace(/^the /, '');
@@ -50,19 +60,24 @@ function titled(subject: Subject): string {
   return capitalised(subject.hue === undefined ? `${bare(subject)} ${subject.where}` : bare(subject));
 }
 
-/** What the light does over a subject, with a blank after it; empty when all that fits was said just before. */
+/**
+ * What the light does over a subject, with a blank after it; empty when all that fits was said just before.
+ * @param light `dim` for what is dark for a thing in daylight
+ */
 export function opening(
   subject: Subject,
-  light: Sentence['light'],
+  light: Sentence['light'] | 'dim',
   avoid: readonly string[],
   draw: Draw,
 ): string {
-  if (light === undefined) return '';
+  // Fog and cloud are what the light does.
+  if (light === undefined || (light === 'dim' && hasTrait(subject, 'air'))) return '';
   const { place } = subject;
   const isIndoors = hasTrait(subject, 'indoors');
   const fit = OPENINGS.filter(
-    ({ id, sun, places, indoors }) =>
+    ({ id, sun, places, indoors, dim }) =>
       (indoors === true) === isIndoors &&
+      (dim === true) === (light === 'dim') &&
       (light === SUN ? sun : place !== 'weather' || !sun) &&
       (places === undefined || places.includes(place)) &&
       !avoid.includes(`light/${id}`),
@@ -86,11 +101,15 @@ function filled(text: string, subject: Subject, { names, several }: PaintWords):
     .replace(/<([^|>]*)\|([^>]*)>/g, (_, one: string, many: string) => (several ? many : one));
 }
 
-/** Title and scene of a theme for a subject; undefined when every sentence that fits was used just before. */
+/**
+ * Title and scene of a theme for a subject; undefined when every sentence that fits was used just before.
+ * @param dim whether what is painted is dark for a thing in daylight
+ */
 export function sceneOf(
   theme: Theme,
   subject: Subject,
   paints: PaintWords,
+  dim: boolean,
   avoid: readonly string[],
   draw: Draw,
 ): { readonly title: string; readonly scene: string } | undefined {
@@ -100,13 +119,14 @@ export function sceneOf(
       (sentence.for === undefined || hasTrait(subject, sentence.for)) &&
       !(sentence.outdoors === true && hasTrait(subject, 'indoors')) &&
       !(sentence.solid === true && hasTrait(subject, 'air')) &&
+      !(sentence.lit === true && dim) &&
       // What is painted for rain and fog has no sun to turn away from.
       (sentence.light !== SUN || subject.place !== 'weather') &&
       !avoid.includes(sentence.key),
   );
   if (fit.length === 0) return undefined;
   const sentence = pick(fit, draw);
-  const light = opening(subject, sentence.light, avoid, draw);
+  const light = opening(subject, dim && sentence.light === 'any' ? 'dim' : sentence.light, avoid, draw);
   return {
     title: `${titled(subject)}, ${sentence.aspect}`.slice(0, 60),
     scene: light + filled(sentence.text, subject, paints),

@@ -2,11 +2,13 @@
 
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { valueFromStep } from '../../colour/value.js';
+import { outside } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
 import { listWords } from '../../text/list-words.js';
 import { seeAlone, WATERS } from '../../washes/index.js';
 import { sentence } from '../../words/laid.js';
-import { LEFT_IN_SUN } from '../kinds/shadow-values/rules.js';
+import { litStep } from '../kinds/shadow-values/index.js';
+import { LEFT_IN_SUN, shadowBand } from '../kinds/shadow-values/rules.js';
 import type { LitThing } from '../kinds/shadow-values/schema.js';
 import { canBe, hasTrait } from '../lexicon.js';
 import { colourOf, deepOnes, nameOf, wash, workedDraft } from './made.js';
@@ -17,6 +19,9 @@ import type { DrillDraft, Generator } from './types.js';
 
 /** Steps of lit things, halves from near paper to a light middle. */
 const LIT = [1.5, 2, 2.5, 3, 3.5, 4, 4.5];
+
+/** Steps by which a wrong choice lies outside what fits: light thrown back may lift a shade by nearly a step. */
+const CLEARLY_OFF = 1.2;
 
 /** Darkest step of a thing in full light, for a shadow of it to be told. */
 const MOST_LIT = 4.6;
@@ -66,18 +71,22 @@ const lightAndShadow: Generator = (studio, { level, palette, avoid }, draw) => {
     if (index === 0) picture = found.picture;
   }
   const first = things[0] as LitThing;
+  const band = shadowBand(litStep(studio, first), first.shadow, light);
   const steps =
-    level === 2
-      ? shuffled([2, 3, 4, 5, 6, 7, 8, 9], draw).slice(0, 2)
-      : level === 3
-        ? shuffled([2, 3, 4, 5, 6, 7, 8, 9], draw).slice(0, 4)
-        : [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
+    level <= 3
+      ? shuffled(
+          [2, 3, 4, 5, 6, 7, 8, 9].filter(
+            (step) => outside(step, band) === 0 || outside(step, band) >= CLEARLY_OFF,
+          ),
+          draw,
+        ).slice(0, level === 2 ? 2 : 4)
+      : [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
   const opening =
     light === 'overcast'
       ? 'An even grey sky, no sun.'
       : light === 'hard-sun'
         ? 'Hard high sun, and little light thrown back.'
-        : 'Direct sun, pale ground all round.';
+        : 'Direct sun.';
   return {
     kind: 'shadow-values',
     picture,

@@ -1,10 +1,11 @@
 /** A wash of the palette, of one paint or of two, with something that has its colour. */
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import type { ColourReading } from '../../colour/reading.js';
-import type { Studio } from '../../paints/index.js';
+import { paintOf, type Studio } from '../../paints/index.js';
 import type { Wash } from '../../washes/index.js';
 import type { Subject } from '../lexicon.js';
 import { colourOf, LONGEST, pair, wash } from './made.js';
+import { isVioletPair } from './mix-rules.js';
 import { bare } from './sentences.js';
 
 const PARTS = [
@@ -25,7 +26,8 @@ export function thingAt(
   for (let tries = 0; tries < MOST_WASHES; tries++) {
     const strength = pick(strengths, draw);
     const [one, two] = shuffled(palette, draw) as [string, string];
-    const laid = draw(1) === 0 ? wash(one, strength) : pair(one, two, pick(PARTS, draw), strength);
+    const isOne = draw(1) === 0 || isVioletPair(paintOf(studio, one), paintOf(studio, two));
+    const laid = isOne ? wash(one, strength) : pair(one, two, pick(PARTS, draw), strength);
     const colour = colourOf(studio, laid);
     const subject = find(colour);
     if (subject !== undefined && bare(subject).length <= LONGEST) return { laid, colour, subject };

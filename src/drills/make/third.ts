@@ -54,7 +54,7 @@ const THIRD: Readonly<Record<string, ThirdRules>> = {
   },
   'deep-dark': {
     aims: ['neutral'],
-    strengths: [0.65, 0.9],
+    strengths: [0.65, 0.8],
     pair: ({ kind, ends }) =>
       kind !== 'around' && ends.every(({ step, chroma }) => step >= 3.8 && chroma >= 18),
     start: ({ step, chroma }) => step >= 6 && chroma >= 14 && chroma <= 40,

@@ -55,8 +55,9 @@ const ladder: Generator = (studio, { level, palette, avoid }, draw) => {
   if (level === 1) return workedLadder(studio, paint, name, draw);
   if (level === 3 && draw(1) === 0) return strongestOrder(paint, name, draw);
   const count = level === 2 ? 2 : level === 3 ? 3 : level === 4 ? 2 + draw(1) : 4;
-  const some = shuffled(WATERS, draw).slice(0, count);
-  const waters = WATERS.filter((water) => some.includes(water));
+  const some = shuffled(WATERS, draw);
+  const among = (size: number): Water[] => WATERS.filter((water) => some.slice(0, size).includes(water));
+  const waters = among(count);
   const beyond = level >= 4;
   const blocks = blocksFor(studio, paint, waters, row.names, beyond, draw);
   const steps = blocks.map(({ step }) => step as number);
@@ -71,7 +72,8 @@ const ladder: Generator = (studio, { level, palette, avoid }, draw) => {
       ? { hint: 'Set the lightest and the darkest first; even steps of water are not even steps of value.' }
       : {}),
     paint,
-    waters: level <= 3 ? waters : [...WATERS],
+    // More washes than rows, or their order alone would be the answer.
+    waters: level <= 3 ? among(count + level - 1) : [...WATERS],
     cannot: level >= 4,
     strongest: level === 5,
     blocks,

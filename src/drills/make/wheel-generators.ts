@@ -3,13 +3,14 @@
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
 import { hueName } from '../../colour/hue.js';
 import { NEUTRAL_CHROMA } from '../../judgement/index.js';
-import type { Studio } from '../../paints/index.js';
+import { paintOf, type Studio } from '../../paints/index.js';
 import type { Wash } from '../../washes/index.js';
 import { namesOf, sentence } from '../../words/laid.js';
 import { shadeOf } from '../kinds/shade-chroma/answers.js';
 import type { ShadeChromaDrill } from '../kinds/shade-chroma/schema.js';
 import { hasTrait } from '../lexicon.js';
 import { colourOf, colours, pair, shortName, tenth, wash, workedDraft } from './made.js';
+import { isVioletPair } from './mix-rules.js';
 import { bare, opening, placed } from './sentences.js';
 import { litSubject } from './subjects.js';
 import type { DrillDraft, Generator } from './types.js';
@@ -35,7 +36,7 @@ function startAndHelpers(
   if (fit.length === 0) return undefined;
   const start = pick(fit, draw);
   const helpers = shuffled(
-    palette.filter((id) => id !== start),
+    palette.filter((id) => id !== start && !isVioletPair(paintOf(studio, start), paintOf(studio, id))),
     draw,
   ).slice(0, count);
   return helpers.length < count ? undefined : { start, helpers };
@@ -162,7 +163,9 @@ const shadeChroma: Generator = (studio, { level, palette, avoid }, draw) => {
     scene: `${opening(thing, 'sun', avoid, draw)}${sentence(placed(thing))}: the lit side is ${hueName(colour.hue)} and the shade stands at step ${shade.toFixed(1)}.`,
     ...(isSwatch ? { ask: 'Which swatch is the shade?' } : {}),
     ...(level < 5
-      ? { hint: 'Multiply the lit chroma by the shade’s L* plus 16 over the lit L* plus 16.' }
+      ? {
+          hint: 'Each step darker takes about a tenth of the lit chroma, a little more where the lit side is dark already.',
+        }
       : {}),
     lit,
     shade,
@@ -184,7 +187,7 @@ function workedShade(
 ): DrillDraft | undefined {
   const start = Object.keys(lit.paints)[0] as string;
   const others = shuffled(
-    palette.filter((id) => id !== start),
+    palette.filter((id) => id !== start && !isVioletPair(paintOf(studio, start), paintOf(studio, id))),
     draw,
   );
   const [one, two] = others;

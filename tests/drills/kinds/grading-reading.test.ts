@@ -125,3 +125,23 @@ statements: [${statements}]`;
     expect(checkDrill(STUDIO, drill).faults.join()).toMatch(/2 of the statements count as true/);
   });
 });
+
+test('shares that tie and a loss at the bound are faults where they are asked for', () => {
+  const sheet = (share: number, asks: string) =>
+    drillOf(
+      'sort-values',
+      `asks: [${asks}]
+areas:
+  - { name: sky, share: ${share}, laid: { paints: { burnt-sienna: 1 }, strength: 0.03 } }
+  - { name: gap, share: ${1 - share}, laid: { paints: { burnt-sienna: 1, ultramarine-blue: 1 }, strength: 0.9 } }`,
+    );
+  expect(checkDrill(STUDIO, sheet(0.5, 'darkest, most')).faults.join()).toMatch(/cover the sheet alike/);
+  expect(checkDrill(STUDIO, sheet(0.6, 'darkest, most')).faults.join()).not.toMatch(/alike/);
+  expect(checkDrill(STUDIO, sheet(0.5, 'darkest')).faults.join()).not.toMatch(/alike/);
+  const wet = (strength: number, asks: string) =>
+    drillOf('drying', `wash: { paints: { sap-green: 1 }, strength: ${strength} }\nasks: [${asks}]`);
+  // Half strength loses about a tenth, a thin wash hardly anything.
+  expect(checkDrill(STUDIO, wet(0.5, 'chroma')).faults.join()).toMatch(/too near the bound/);
+  expect(checkDrill(STUDIO, wet(0.5, 'value')).faults.join()).not.toMatch(/bound between a little/);
+  expect(checkDrill(STUDIO, wet(0.1, 'chroma')).faults.join()).not.toMatch(/bound between a little/);
+});

@@ -175,6 +175,43 @@ function failsVisibly(drill: MixDrill): boolean {
   });
 }
 
+/** What speaks of bright light in a scene. */
+const BRIGHT = /(?<!out of the |Salt and )\bsun\b|\bNoon\b|side light|bright morning/i;
+
+/** What no painter would sign, whatever the colours; common practice, no source. */
+function craftFaults(drill: Drill): string[] {
+  const faults: string[] = [];
+  const say = (isFault: boolean, what: string): void => {
+    if (isFault) faults.push(`${drill.id}: ${what}`);
+  };
+  if (drill.kind === 'mix') {
+    const [low, high] = drill.goal.value;
+    const isDark = (low + high) / 2 >= 5.8;
+    say(isDark && drill.goal.aim !== 'shade' && BRIGHT.test(drill.scene), 'a dark in the sun');
+    say(
+      drill.glazes.some((glaze) => glaze > 0.6),
+      'a glaze as thick as a coat',
+    );
+    say(drill.glazes.length > 0 && drill.start.strength >= 0.85, 'a glaze over butter');
+    const cis = [...drill.tray, ...Object.keys(drill.start.paints)].map((id) => paintOf(id).ci);
+    const start = Object.keys(drill.start.paints).map((id) => paintOf(id).ci);
+    const has = (list: typeof cis, name: RegExp): boolean =>
+      list.some((ci) => ci.some((one) => name.test(one)));
+    say(has(start, /^PR83$/) && has(cis, /^PB(15|27|28|29|60)/), 'alizarin crimson and a blue');
+    say(has(cis, /^PR83$/) && has(start, /^PB(15|27|28|29|60)/), 'a blue and alizarin crimson');
+  }
+  if (drill.kind === 'washes') say(drill.waters.length <= drill.blocks.length, 'no wash too many');
+  if (drill.kind === 'diagnosis') {
+    const glazed = drill.repairs.map(({ repair }) =>
+      'glaze' in repair ? Object.keys(repair.glaze.paints).join() : '',
+    );
+    say(new Set(glazed).size < 2, 'every repair with one paint');
+    const named = drill.areas.filter(({ name }) => drill.title.toLowerCase().includes(name));
+    say(named.length > 0 && named.length < drill.areas.length, 'some areas in the title, not all');
+  }
+  return faults;
+}
+
 const PICTURED = new Set(SUBJECTS.map(({ picture }) => picture));
 
 /** All that is wrong with a made drill. */
@@ -189,6 +226,7 @@ export function madeFaults(drill: Drill): string[] {
     bestMark === 100 ? '' : `${drill.id}: the best marks ${bestMark}`,
     trapMark < 55 ? '' : `${drill.id}: the worst neighbour marks ${trapMark}`,
     ...(drill.kind === 'mix' ? mixFaults(drill) : namedFaults(drill)),
+    ...craftFaults(drill),
     drill.kind !== 'mix' || (picture !== undefined && PICTURED.has(picture)) ? '' : `${drill.id}: no picture`,
     words.some((text) => /\s{2}|\s[.,;:]|undefined|\b(\w+) \1\b|[{}[\]<>|]/.test(text))
       ? `${drill.id}: ${words.join(' / ')}`

@@ -1,6 +1,6 @@
 /** The drying kind: see schema.ts. */
 
-import { overall, togetherMark } from '../../../judgement/index.js';
+import { DRYING_LOSS, overall, togetherMark } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid, seeWet } from '../../../washes/index.js';
 import { laidLabel, laidNote } from '../../../words/laid.js';
@@ -8,7 +8,7 @@ import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade, Kind } from '../../types.js';
-import { type AskResult, askResult, dryingFields } from './answers.js';
+import { type AskResult, askResult, changeOf, dryingFields } from './answers.js';
 import { dryingTold, dryingWhy } from './explain.js';
 import type { DryingDrill } from './schema.js';
 
@@ -77,6 +77,18 @@ function goalLines(studio: Studio, { wash, target, asks }: DryingDrill): Finding
   ];
 }
 
+/** How near the loss of chroma may not come to the bound, as a share: the sizes of two washes cannot be told apart closer. */
+const NEAR_BOUND = 0.03;
+
+/** A loss that is asked for keeps away from the bound between a little and clearly. */
+function faults(studio: Studio, drill: DryingDrill): string[] {
+  const { lost } = changeOf(studio, drill);
+  const isNear = Math.abs(lost - DRYING_LOSS.clear) < NEAR_BOUND;
+  return drill.asks.includes('chroma') && isNear
+    ? ['the loss of chroma lies too near the bound between a little and clearly']
+    : [];
+}
+
 export const dryingKind = (studio: Studio): Kind<DryingDrill> => ({
   kind: 'drying',
   fields: (drill) => dryingFields(drill),
@@ -88,4 +100,5 @@ export const dryingKind = (studio: Studio): Kind<DryingDrill> => ({
   why: (drill, answer) => {
     return dryingWhy(studio, drill, results(studio, drill, answer));
   },
+  faults: (drill) => faults(studio, drill),
 });

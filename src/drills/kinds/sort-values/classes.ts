@@ -33,7 +33,10 @@ export function spanOf(studio: Studio, areas: readonly Area[]): number {
   return Math.max(...steps) - Math.min(...steps);
 }
 
-/** Areas keep away from the bounds, and the span from its own, or there is nothing to be told apart. */
+/** Share of the sheet by which one class covers more than the next, or the eye cannot tell. */
+const LEAST_LEAD = 0.05;
+
+/** Areas keep away from the bounds, the span from its own, and one class covers most, or there is nothing to be told apart. */
 export function sortFaults(studio: Studio, { areas, asks }: SortValuesDrill): string[] {
   const near = areas.filter(({ laid }) => {
     const { colour, evidence } = seeLaid(studio, laid);
@@ -41,8 +44,12 @@ export function sortFaults(studio: Studio, { areas, asks }: SortValuesDrill): st
     return VALUE_BOUNDS.some((bound) => Math.abs(colour.step - bound) < room);
   });
   const isSpanNear = Math.abs(spanOf(studio, areas) - WIDE_SPAN) < SAME_VALUE;
+  const [most = 0, next = 0] = Object.values(sharesOf(studio, areas)).sort((a, b) => b - a);
   return [
     ...near.map(({ name }) => `${name} lies within half a step of a bound between light, middle and dark`),
     ...(asks.includes('span') && isSpanNear ? ['the span is neither short nor wide'] : []),
+    ...(asks.includes('most') && most - next < LEAST_LEAD - 1e-9
+      ? ['two of light, middle and dark cover the sheet alike']
+      : []),
   ];
 }
