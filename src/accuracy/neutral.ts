@@ -19,7 +19,7 @@ const SHARES: readonly number[] = (() => {
 })();
 
 /** Strengths at which published complements are looked for. */
-export const STRENGTHS = [1, 0.5] as const;
+const STRENGTHS = [1, 0.5] as const;
 
 /** Mixtures of two pigments in one puddle at one strength, from nearly all `a` to nearly all `b`. */
 export function mixingLine(studio: Studio, a: Pigment, b: Pigment, strength: number): LinePoint[] {

@@ -131,7 +131,7 @@ function complements(studio: Studio): AccuracyReport['complements'] {
 }
 
 /** Whether a hue is on the stated side. */
-export function leansTo(stated: string, hueDeg: number): boolean {
+function leansTo(stated: string, hueDeg: number): boolean {
   const leaning = LEANINGS.find(([word]) => stated.includes(word));
   return leaning !== undefined && Math.abs(hueDifference(leaning[1], hueDeg)) <= LEANS_WITHIN_DEG;
 }

@@ -74,7 +74,7 @@ async function keep(profile: Profile, patch: SettingsPatch): Promise<SaveOutcome
 }
 
 /** Flags of the command line as the profile takes them. */
-export function settingFlags({ palette, learner, screenReader }: PractiseOptions): SettingFlags {
+function settingFlags({ palette, learner, screenReader }: PractiseOptions): SettingFlags {
   return {
     ...(palette === undefined ? {} : { palette }),
     ...(learner === undefined ? {} : { learner }),

@@ -11,7 +11,7 @@ import { twinOf } from './twins.js';
 import type { Answer, Field, Grade } from './types.js';
 
 /** Random answers tried on each drill. */
-export const RANDOM_ANSWERS = 500;
+const RANDOM_ANSWERS = 500;
 
 /** What the checker found for one drill; no faults means that it may ship. */
 export interface DrillCheck {

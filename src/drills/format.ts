@@ -11,7 +11,7 @@ import retired from './retired.json' with { type: 'json' };
 import { parseYaml, type YamlSource } from './yaml-source.js';
 
 /** Version of the file format; a file with another is refused. */
-export const DRILL_FORMAT = 1;
+const DRILL_FORMAT = 1;
 
 const familySchema = v.pipe(
   v.string('must be the id of a family'),

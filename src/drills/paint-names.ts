@@ -14,7 +14,7 @@ export interface PaintName {
 }
 
 /** Every paint that is named in a value of a drill file. */
-export function* paintNames(value: unknown, path: PaintName['path'] = []): Generator<PaintName> {
+function* paintNames(value: unknown, path: PaintName['path'] = []): Generator<PaintName> {
   if (typeof value !== 'object' || value === null) return;
   for (const [name, inner] of Object.entries(value)) {
     const key = Array.isArray(value) ? Number(name) : name;

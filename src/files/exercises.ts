@@ -15,7 +15,7 @@ import { yamlFiles } from './yaml-files.js';
 const MOST_FILES = 500;
 
 /** The drill files below a folder, in order. @throws DataError when it is none or cannot be read */
-export function drillFiles(folder: string): string[] {
+function drillFiles(folder: string): string[] {
   const pictures = join(folder, PICTURE_FOLDER) + sep;
   return yamlFiles(folder).filter((path) => !path.startsWith(pictures));
 }

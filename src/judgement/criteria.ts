@@ -91,7 +91,7 @@ const OF_CHROMA = { tolerance: chroma, seen: SEEN_APART.chroma.least, own: ownCh
 const OF_VALUE = { tolerance: step, seen: SEEN_APART.step, own: ownStep };
 
 /** All criteria by the id that a drill file uses. */
-export const CRITERIA = {
+const CRITERIA = {
   /** C*. */
   'most-chroma': { score: ownChroma, ...OF_CHROMA, idea: 'lost-chroma' },
   greyest: { score: (seen) => -ownChroma(seen), ...OF_CHROMA, idea: 'stayed-near' },

@@ -57,11 +57,6 @@ export function scoreChroma(chroma: number, band: readonly [number, number], evi
 }
 const MOST_CHROMA = 150;
 
-/** The band of half a step each way that counts as hitting a value. */
-export function aroundStep(step: number): readonly [number, number] {
-  return [step - 0.5, step + 0.5];
-}
-
 /** The band round a chroma that counts as hitting it: one margin each way. */
 export function aroundChroma(chroma: number): readonly [number, number] {
   const room = chromaMargin(chroma);

@@ -19,7 +19,7 @@ import { type Ground, type LoadedPaint, mixCoefficients, stack } from './paint-f
 import type { Surface } from './surface.js';
 
 /** Scattering of a wet film as a share of the dry one's, 0-1; see above. */
-export const WET_SCATTERING = 0.7;
+const WET_SCATTERING = 0.7;
 
 /** A wet surface, seen from anywhere but the mirror's direction: nothing comes back from the outside. */
 function wetSurface({ k2 }: Surface): Surface {

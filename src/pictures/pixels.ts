@@ -36,12 +36,7 @@ type OpenMark = 'outline' | 'hatch' | 'paper';
  * The mark at a pixel of an open area. What is too thin to hold an outline is left as paper.
  * @param area index of the open area
  */
-export function openMark(
-  { width, height, area: areas }: Raster,
-  area: number,
-  x: number,
-  y: number,
-): OpenMark {
+function openMark({ width, height, area: areas }: Raster, area: number, x: number, y: number): OpenMark {
   const isOwn = (x: number, y: number): boolean =>
     x < 0 || y < 0 || x >= width || y >= height || areas[y * width + x] === area;
   const isInside = (x: number, y: number): boolean =>

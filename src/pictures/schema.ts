@@ -5,7 +5,7 @@ import { washSchema } from '../drills/laid-schema.js';
 import { GRID, TOWARDS } from './types.js';
 
 /** Version of the file format; a file with another is refused. */
-export const PICTURE_FORMAT = 1;
+const PICTURE_FORMAT = 1;
 
 /** Units that a shape may reach beyond the sheet. */
 const BEYOND = 12;

@@ -88,7 +88,7 @@ function combinations({ way, ids }: Line, amounts: readonly number[]): number[][
 }
 
 /** A line with amounts, as a mixture. */
-export function mixtureOf({ ids, ...rest }: Line, amounts: readonly number[]): Mixture {
+function mixtureOf({ ids, ...rest }: Line, amounts: readonly number[]): Mixture {
   return { ...rest, added: ids.map((id, at) => ({ id, amount: amounts[at] as number })) };
 }
 

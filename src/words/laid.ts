@@ -1,7 +1,5 @@
 /** Laid paint in words. */
 
-import type { ColourReading } from '../colour/reading.js';
-import { colourInWords } from '../colour/words.js';
 import { paintOf, type Studio } from '../paints/index.js';
 import { listWords } from '../text/list-words.js';
 import type { Laid, Wash } from '../washes/index.js';
@@ -78,11 +76,6 @@ export function laidNote(laid: Laid): string {
   const many = Object.keys(laid.paints).length + Object.keys(laid.add ?? {}).length > 1;
   const water = laid.thin === undefined || laid.thin === 1 ? '' : `, ${thinWords(laid.thin)}`;
   return `${many ? 'stirred, ' : ''}${strengthWords(laid.strength)} strong${water}`;
-}
-
-/** "step 5.2, chroma 30, dark reddish brown". */
-export function readingWords({ step, chroma, lab }: ColourReading): string {
-  return `${colourInWords(lab)}, step ${step.toFixed(1)}, chroma ${chroma.toFixed(0)}`;
 }
 
 /** A step as it is written, to one decimal: a difference told beside two steps has to be the difference of these. */

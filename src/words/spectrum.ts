@@ -25,7 +25,7 @@ export interface Run {
 }
 
 /** Runs of bands in which `holds` is true. */
-export function runsWhere(holds: (band: number) => boolean): Run[] {
+function runsWhere(holds: (band: number) => boolean): Run[] {
   const runs: Run[] = [];
   let from: number | undefined;
   for (let band = 0; band <= GRID.count; band++) {

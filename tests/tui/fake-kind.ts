@@ -17,7 +17,7 @@ const TOUCHES = ['1:32', '1:16', '1:8', '1:4', '1:2', '1:1'];
 
 const line = (name: string, label: string, note: string) => tell('order-item', { name, label, note });
 
-export const FIELDS: readonly Field[] = [
+const FIELDS: readonly Field[] = [
   {
     id: 'second',
     label: 'second paint',
@@ -47,7 +47,7 @@ export const FIELDS: readonly Field[] = [
 const VERDICTS: readonly Verdict[] = ['off', 'fair', 'good'];
 
 /** The more of the second paint, the better: easy to foretell in a test. */
-export function fakeGrade(answer: Answer): Grade {
+function fakeGrade(answer: Answer): Grade {
   const at = TOUCHES.indexOf(answer['amount'] ?? '');
   return {
     mark: at * 20,

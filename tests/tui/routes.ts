@@ -5,7 +5,7 @@ import { DOWN, ENTER, ESC, RIGHT } from './stage.js';
 
 export const FULL = { TERM: 'xterm-256color', COLORTERM: 'truecolor', LANG: 'C.UTF-8' };
 export const practice = { startAt: { screen: 'practice' } } as const;
-export const menu = (entry: number): string[] => [String(entry)];
+const menu = (entry: number): string[] => [String(entry)];
 
 /** How to get to every screen, and a text that shows one is there. */
 export const ROUTES: readonly {

@@ -128,7 +128,5 @@ export function strike(): void {
 
 export const ENTER = '\r';
 export const ESC = '\u001b';
-export const UP = '\u001b[A';
 export const DOWN = '\u001b[B';
 export const RIGHT = '\u001b[C';
-export const LEFT = '\u001b[D';

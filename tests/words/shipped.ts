@@ -15,7 +15,7 @@ export const HEARD_BLACK_FIRST: Voice = { scale: 'black-first', spoken: true };
 /** Most answers that are tried of one drill. */
 const MOST = 200;
 
-export function answersOf(drill: Drill): readonly Answer[] {
+function answersOf(drill: Drill): readonly Answer[] {
   const fields = kindOf(drill).fields(drill);
   const count = fields.reduce((product, { options }) => product * options.length, 1);
   if (count > MOST) {

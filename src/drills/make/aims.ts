@@ -15,7 +15,7 @@ import {
 export const HALF_CHROMA = LEAST_BAND.measured.chroma;
 
 /** A band of one step around a value, to a tenth of a step. */
-export function valueAround(step: number): [number, number] {
+function valueAround(step: number): [number, number] {
   const low = Math.max(0.5, Math.min(9.5, Math.round((step - 0.5) * 10) / 10));
   return [low, Math.round((low + 1) * 10) / 10];
 }

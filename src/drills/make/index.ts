@@ -26,7 +26,7 @@ export type { Level } from './levels.js';
 export type { DrillDraft, Generator, Wanted } from './types.js';
 
 /** Generators by family. */
-export const GENERATORS: Readonly<Record<string, Generator>> = {
+const GENERATORS: Readonly<Record<string, Generator>> = {
   ...MIX_GENERATORS,
   ...VALUE_GENERATORS,
   ...THREE_VALUES_GENERATORS,

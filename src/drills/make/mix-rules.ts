@@ -73,7 +73,7 @@ function isStrong(pigment: Pigment, first: readonly Pigment[]): boolean {
 const LIGHT_COVER = /^(PR108|PY35|PY37|PO20|PY53|PBr24|PW\d+)$/;
 
 /** True when a paint holds a light pigment that covers. */
-export const isLightCover = ({ ci }: Pigment): boolean => ci.some((name) => LIGHT_COVER.test(name));
+const isLightCover = ({ ci }: Pigment): boolean => ci.some((name) => LIGHT_COVER.test(name));
 
 const isBetween = (hue: number, [from, to]: readonly [number, number]): boolean =>
   (hue - from + 360) % 360 <= to - from;

@@ -5,7 +5,7 @@ import { type MeasuredFilm, MIXTURE_FILMS, PAINT_IDS } from './measurements.js';
 import { ALL_EVIDENCE, type FitModel } from './model.js';
 import type { Table } from './unknowns.js';
 
-export const FOLDS = 8;
+const FOLDS = 8;
 export const FOLD_SEED = 620;
 
 /** A pair of paint ids, as listed in the data. */

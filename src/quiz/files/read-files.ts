@@ -22,7 +22,7 @@ export function readHandout(studio: Studio, path: string): Handout {
 }
 
 /** @throws DataError as {@link readHandout} does */
-export function readSitting(path: string): Sitting {
+function readSitting(path: string): Sitting {
   return parseSitting(readText(path, MOST_JSON), shownFile(path));
 }
 

@@ -23,7 +23,7 @@ const WAY_WORDS = {
 } as const;
 
 /** The mixture on the bench, or undefined with no wash on it. */
-export function benchMixture(screen: BenchScreen, world: World): Spectrum | undefined {
+function benchMixture(screen: BenchScreen, world: World): Spectrum | undefined {
   const laid = benchLaid(screen);
   return laid === undefined ? undefined : seeLaid(world.studio, laid).reflectance;
 }

@@ -79,7 +79,7 @@ export function showSummary(state: State): State {
 }
 
 /** The next drill of the set, or its summary when there is none left or the time is up. */
-export function nextDrill(state: State, world: World, at: number, message?: string): State {
+function nextDrill(state: State, world: World, at: number, message?: string): State {
   const { set } = state;
   if (set === undefined) return show(state, { name: 'home' });
   const item = set.items[set.index];

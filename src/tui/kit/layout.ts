@@ -50,7 +50,7 @@ export interface FieldPart {
 const SHORT_LABEL = 14;
 
 /** Lines of a field whose options stand on one line: one when the label is short or all fits beside it. */
-export function lineRows(field: Field, columns: number): number {
+function lineRows(field: Field, columns: number): number {
   if (field.label.length <= SHORT_LABEL) return 1;
   const options = field.options.reduce((sum, { label }) => sum + label.length + 3, 0);
   return field.label.length + 2 + options <= columns ? 1 : 2;

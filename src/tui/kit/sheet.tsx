@@ -40,7 +40,7 @@ function captionsOf(state: State, screen: DrillScreen | ResultScreen, scene: Dri
 }
 
 /** Lines under a picture so many columns wide. */
-export function captionLines(
+function captionLines(
   state: State,
   screen: DrillScreen | ResultScreen,
   scene: DrillScene,

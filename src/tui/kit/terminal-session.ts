@@ -4,7 +4,7 @@
  */
 
 /** Exit code after each signal, 128 plus its number. */
-export const SIGNAL_EXIT_CODES = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 } as const;
+const SIGNAL_EXIT_CODES = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 } as const;
 type Signal = keyof typeof SIGNAL_EXIT_CODES;
 
 /** What the session needs of the process; tests hand in a fake. */

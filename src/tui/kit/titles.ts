@@ -8,7 +8,7 @@ export function drillTitle(world: World, { drill }: Pick<DrillScreen, 'drill'>):
 }
 
 /** How much of the set is answered, ten signs at most. */
-export function progressBar(done: number, of: number, glyphs: Glyphs): string {
+function progressBar(done: number, of: number, glyphs: Glyphs): string {
   const length = Math.min(10, of);
   const full = Math.round((done / Math.max(1, of)) * length);
   return glyphs.full.repeat(full) + glyphs.empty.repeat(length - full);

@@ -10,7 +10,7 @@ import type { Page } from '../kit/page.js';
 import type { State, World } from '../kit/state.js';
 
 /** "How to read the screens". */
-export function helpText(state: Pick<State, 'settings'>, world: Pick<World, 'families'>): string[] {
+function helpText(state: Pick<State, 'settings'>, world: Pick<World, 'families'>): string[] {
   const scale = VALUE_SCALES[state.settings.valueScale];
   return [
     'Mudlark asks one question again and again: before the brush touches the paper, what will this mixture be? You choose, lay it down, and only then see it.',

@@ -34,7 +34,7 @@ const moved = (selected: number, by: number, count: number): number =>
   Math.min(count - 1, Math.max(0, selected + by));
 
 /** Opens the question at a place; past the last one the list of all. */
-export function openPlace(world: SitWorld, state: SitState, place: number): SitState {
+function openPlace(world: SitWorld, state: SitState, place: number): SitState {
   if (place >= world.order.length) return show(state, { name: 'overview', selected: 0 });
   const { drill } = questionAt(world, place);
   const shown = { ...state, sitting: showQuestion(state.sitting, drill.id, state.now) };

@@ -9,7 +9,7 @@ import type { SetRun } from '../kit/state.js';
 const TIMES = ['', 'Once', 'Twice', 'Three times', 'Four times', 'Five times'];
 
 /** "Twice you went too dark. Use less of the dark paint, or more water." */
-export function mistakeText({ idea, count }: Mistake): string {
+function mistakeText({ idea, count }: Mistake): string {
   const known = IDEAS.get(idea);
   // A record may hold an idea that a later version no longer knows.
   if (known === undefined) return `${TIMES[count] ?? `${count} times`}: ${idea}.`;

@@ -39,7 +39,7 @@ function barLine(label: string, when: string, share: number, text: string, sight
 }
 
 /** The figures as bars, this time over the time before; each bar and its number come from one rounded value. */
-export function figureBars(rows: readonly FigureRow[], glyphs: Glyphs, columns: number): Piece[][] {
+function figureBars(rows: readonly FigureRow[], glyphs: Glyphs, columns: number): Piece[][] {
   const sight: BarSight = { glyphs, length: Math.max(8, Math.min(BAR, columns - WORDS)) };
   return rows.flatMap(({ label, now, before, full }) => [
     barLine(label, 'this time', now.value / full, now.text, sight),

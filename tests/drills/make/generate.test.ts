@@ -46,11 +46,11 @@ describe('made-up drills', () => {
     });
     expect(hashes).toMatchInlineSnapshot(`
       [
-        "6e18091f0da1",
-        "e9b5834de44a",
-        "dcf6241cbf77",
-        "c9eaa8899587",
-        "a0752021d838",
+        "7a0569125f3e",
+        "d22412697ae7",
+        "cb104be88a0a",
+        "c74a350ea0d9",
+        "c078cc49c7ff",
         "0a54cc4fbfd1",
       ]
     `);

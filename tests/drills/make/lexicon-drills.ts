@@ -70,7 +70,7 @@ function named(drill: Drill): readonly (readonly [string, Laid])[] {
 }
 
 /** Every colour under a thing's name is one of its own, lit or shaded. */
-export function namedFaults(drill: Drill): string[] {
+function namedFaults(drill: Drill): string[] {
   return named(drill).flatMap(([name, laid]) => {
     const { step, chroma, hue } = seeLaid(STUDIO, laid).colour;
     const isOwn = SUBJECTS.filter((subject) => subject.name === `the ${name}`).some((subject) => {

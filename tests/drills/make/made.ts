@@ -25,7 +25,7 @@ export const LEVELS = [1, 2, 3, 4, 5];
 export const boxOf = (seed: number): readonly string[] => BOXES[seed % BOXES.length] as readonly string[];
 
 /** A drill of one level for each seed. */
-export function madeAt(family: string, level: number, seeds: readonly number[]): Drill[] {
+function madeAt(family: string, level: number, seeds: readonly number[]): Drill[] {
   return seeds.map((seed) => generateDrill(STUDIO, { seed, family, level, palette: boxOf(seed) }));
 }
 

@@ -21,7 +21,7 @@ export interface Said {
 }
 
 /** By how much a standing is out of a plan, dark and strong above 0. */
-export function outOfPlan({ seen, value, chroma, hue }: Standing, plan: Plan): OutOfPlan {
+function outOfPlan({ seen, value, chroma, hue }: Standing, plan: Plan): OutOfPlan {
   const { step, chroma: has } = seen.colour;
   const signed = (at: number, band: readonly [number, number]): number =>
     at < band[0] ? -outside(at, band) : outside(at, band);

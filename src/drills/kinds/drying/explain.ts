@@ -15,7 +15,7 @@ import type { DryingDrill } from './schema.js';
 const HARDLY = 0.03;
 
 /** What carries the change of this wash. */
-export function dryingReason(studio: Studio, drill: DryingDrill): DryingReason {
+function dryingReason(studio: Studio, drill: DryingDrill): DryingReason {
   const { dry, lost } = changeOf(studio, drill);
   if (lost >= DRYING_LOSS.clear) return 'strong';
   if (dry.step < VALUE_BOUNDS[0] && lost >= HARDLY) return 'bright';

@@ -7,7 +7,7 @@ import { laidSchema } from '../../laid-schema.js';
 import type { DrillCommon } from '../../types.js';
 import { targetSchema } from '../choose/schema.js';
 
-export const DRYING_ASKS = ['value', 'chroma', 'mend', 'wait'] as const;
+const DRYING_ASKS = ['value', 'chroma', 'mend', 'wait'] as const;
 /** Which way value goes; which way chroma goes and how far; what to do to the wash so that it dries to the target; how long to wait. */
 export type DryingAsk = (typeof DRYING_ASKS)[number];
 

@@ -55,7 +55,7 @@ export function openOf({ start, tray, amounts, glazes, strokes, thins }: MixDril
 }
 
 /** The choice as a mixture. */
-export function mixtureOfChoice({ second, how, thin }: Choice): Mixture {
+function mixtureOfChoice({ second, how, thin }: Choice): Mixture {
   return { way: how.way, added: [{ id: second, amount: how.amount }], strength: how.strength, thin };
 }
 

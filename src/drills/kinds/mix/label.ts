@@ -11,7 +11,7 @@ export function isMoreOfTheSame({ start }: MixDrill, { second, how }: Choice): b
 }
 
 /** "1 part to 16 of the wash". @param ratio parts of the second paint to one of the paint of the wash */
-export function partsWords(ratio: number): string {
+function partsWords(ratio: number): string {
   const [added, wash] = ratioWords(ratio).split(':');
   if (added === wash) return 'in equal parts with the wash';
   return `${added} ${added === '1' ? 'part' : 'parts'} to ${wash} of the wash`;

@@ -31,7 +31,7 @@ export function shadeOf(studio: Studio, { lit, shade }: ShadeChromaDrill): Shade
 }
 
 /** The chromas on offer: the drill's own, or the tens up to a little above the lit chroma. */
-export function chromasOf(studio: Studio, drill: ShadeChromaDrill): number[] {
+function chromasOf(studio: Studio, drill: ShadeChromaDrill): number[] {
   if (drill.chromas !== undefined) return [...drill.chromas].sort((a, b) => a - b);
   const { lit } = shadeOf(studio, drill);
   const most = Math.min(90, Math.max(40, 10 * Math.ceil((lit.chroma * 1.1) / 10)));
@@ -56,7 +56,7 @@ export interface ShadeSwatch {
 }
 
 /** Three swatches of the same value: on the shading line, cut to a third, and with the lit chroma kept. */
-export const swatchesOf: (studio: Studio, drill: ShadeChromaDrill) => readonly ShadeSwatch[] = once(
+const swatchesOf: (studio: Studio, drill: ShadeChromaDrill) => readonly ShadeSwatch[] = once(
   (studio, drill: ShadeChromaDrill) => {
     const { lit, line } = shadeOf(studio, drill);
     const shade = inShade(seeLaid(studio, drill.lit).reflectance, drill.shade);

@@ -16,7 +16,7 @@ export interface ShadeChromaDrill extends DrillCommon {
   readonly asks: readonly ShadeAsk[];
 }
 
-export const SHADE_ASKS = ['chroma', 'swatch', 'turn'] as const;
+const SHADE_ASKS = ['chroma', 'swatch', 'turn'] as const;
 export type ShadeAsk = (typeof SHADE_ASKS)[number];
 
 /** The `shade-chroma` part of a drill file. */

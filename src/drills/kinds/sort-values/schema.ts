@@ -13,7 +13,7 @@ export interface Area {
   readonly share: number;
 }
 
-export const SORT_ASKS = ['darkest', 'most', 'span'] as const;
+const SORT_ASKS = ['darkest', 'most', 'span'] as const;
 /** Which area is darkest; which class covers most of the sheet; is the span from lightest to darkest wide enough. */
 export type SortAsk = (typeof SORT_ASKS)[number];
 

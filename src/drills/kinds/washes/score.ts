@@ -12,7 +12,7 @@ import type { Block, WashesDrill } from './schema.js';
 export const CANNOT = 'cannot';
 
 /** Painter's step that a block has to reach. */
-export function wantedStep({ step, shadeOf, castOf }: Block): number {
+function wantedStep({ step, shadeOf, castOf }: Block): number {
   if (step !== undefined) return step;
   if (shadeOf !== undefined) return shadowStep(shadeOf, 'shade');
   return shadowStep(castOf as number, 'cast');
@@ -123,7 +123,7 @@ export function alikeIn(results: readonly BlockResult[]): readonly [BlockResult,
 }
 
 /** Scores one block. Giving up is right when the darkest wash stays lighter than the band, or within the model's error of its edge. */
-export function blockResult(studio: Studio, drill: WashesDrill, block: Block, choice: string): BlockResult {
+function blockResult(studio: Studio, drill: WashesDrill, block: Block, choice: string): BlockResult {
   const wanted = wantedStep(block);
   const within = withinOf(studio, drill);
   const band = [wanted - within, wanted + within] as const;

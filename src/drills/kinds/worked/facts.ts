@@ -57,7 +57,7 @@ function shareOfValue(short: string, words: string, as: string, share: number): 
 }
 
 /** All facts by the id that a drill file uses. */
-export const FACTS = {
+const FACTS = {
   darker: {
     takes: 2,
     short: (t) => `${name(t, 0)} is darker than ${name(t, 1)}`,
