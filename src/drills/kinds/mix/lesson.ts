@@ -46,6 +46,22 @@ function trayPaints(studio: Studio, drill: MixDrill): TrayPaint[] {
 
 const list = (paints: readonly TrayPaint[]): string => paints.map(({ id }) => id).join(', ');
 
+/** Does one choice in place of the best one mark below fair and look wrong? That is the mistake that tempts. */
+function nearFaults(studio: Studio, drill: MixDrill, paints: readonly TrayPaint[]): string[] {
+  const { choice: top, seen } = solved(studio, drill).best;
+  const isTrap = ({ choice, mark }: Rated): boolean => {
+    const apart = [choice.second !== top.second, choice.how.id !== top.how.id, choice.thin !== top.thin];
+    return (
+      mark < FAIR_MARK &&
+      apart.filter(Boolean).length === 1 &&
+      isSeenApart(seen.colour, outcomeOf(studio, drill, choice).seen.colour)
+    );
+  };
+  return paints.some(({ rated }) => rated.some(isTrap))
+    ? []
+    : [`no single other choice marks below ${FAIR_MARK} and looks wrong`];
+}
+
 /**
  * A mistake has to be seen, not only marked. Where a paint is wrong whatever its amount, one such paint has to mark below fair and to
  * look wrong even when its amount is mended as far as it can be; where none is, or the amount is the lesson, some amount has to.
@@ -224,6 +240,7 @@ export function lessonFaults(studio: Studio, drill: MixDrill): string[] {
     ...bandFaults(studio, drill),
     ...aimFaults(studio, drill),
     ...trapFaults(studio, drill, paints),
+    ...nearFaults(studio, drill, paints),
     ...(byFamily[drill.family]?.() ?? []),
   ].filter((fault) => fault !== '');
 }
