@@ -3,7 +3,7 @@ import type { Drill } from '../drills/kinds/index.js';
 import type { Answer } from '../drills/types.js';
 import type { Studio } from '../paints/index.js';
 import { html, type Markup } from '../text/html.js';
-import { sceneOf } from './scene.js';
+import { drillScenes, sceneOf } from './scene.js';
 import { svg } from './svg.js';
 import type { Picture } from './types.js';
 import { findPicture } from './where.js';
@@ -19,5 +19,8 @@ export function pictureBeside(
   if (picture === undefined) return html``;
   const scene = sceneOf(studio, picture, drill, answer);
   const prefix = `in-${drill.id}`;
-  return html`<div class="scene">${svg(scene, { prefix })}${svg(scene, { prefix: `${prefix}-grey`, inGrey: true })}</div>`;
+  const pair = html`<div class="scene">${svg(scene, { prefix })}${svg(scene, { prefix: `${prefix}-grey`, inGrey: true })}</div>`;
+  return drillScenes(studio, pictures)(drill, answer) === undefined
+    ? html`${pair}<p class="figures">Nothing of this drill lies in its picture: it is in its own colours, and no learner is shown it.</p>`
+    : pair;
 }
