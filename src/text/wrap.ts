@@ -26,7 +26,7 @@ export function fitText(text: string, columns: number, mark = '…'): string {
 
 /** What must not end a text whose last words are gone. */
 const DANGLING =
-  /(?:[\s,;:.·]|\s(?:and|or|of|the|to|a|with|in|on|over|under|by|at|from|for|than|step|chroma|hue))+$/;
+  /(?:[\s,;:.·+]|\s(?:and|or|of|the|to|a|with|in|on|over|under|by|at|from|for|than|step|chroma|hue))+$/;
 
 /** The text shortened to the whole words that fit, no bracket left open; a first word longer than that is cut with a mark. */
 export function fitWords(text: string, columns: number, mark = '…'): string {

@@ -77,8 +77,8 @@ function shadeText({ before, after, asked, shadingLine, verdict, tooCloseToCall 
   const line = `light leaves ${shadingLine.toFixed(0)}`;
   const isOver = after > asked[1];
   if (tooCloseToCall && !isOver) return `as dull as a shade may be; ${line}`;
-  if (tooCloseToCall || (verdict === 'good' && after > before))
-    return `as bright as less light allows; ${line}`;
+  if (tooCloseToCall) return `over by ${Math.max(1, Math.round(after - asked[1]))}, it counts; ${line}`;
+  if (verdict === 'good' && after > before) return `as bright as less light allows; ${line}`;
   if (verdict === 'good') return `the same thing in shade; ${line}`;
   if (isOver) return `the shade glows; ${line}`;
   return `${after < MUD_CHROMA ? 'gone to mud' : 'too dull for a shade'}; ${line}`;

@@ -1,5 +1,6 @@
 /** How the lines of a drill's screen are shared out: texts on top, the colours beside or above the choices. */
 
+import type { ResultSwatch } from '../../drills/types.js';
 import { widthOf, wrapText } from '../../text/wrap.js';
 import type { Voice } from '../../words/voice.js';
 import { showsAs } from '../kit/fields.js';
@@ -91,17 +92,25 @@ function labelsFit({ fields }: DrillScreen, columns: number): boolean {
     );
 }
 
+/** Columns in which no word of the names of patches side by side is cut. */
+function namesColumns(given: readonly ResultSwatch[]): number {
+  const widest = Math.max(0, ...given.flatMap(({ label }) => label.split(' ')).map(widthOf));
+  return given.length * (widest + 1);
+}
+
 export function drillLayout(state: State, world: World, screen: DrillScreen): DrillLayout {
   const columns = innerColumns(state.size);
   const flat = state.colourLevel === 0;
   const kind = world.kindOf(screen.drill);
-  const hasGiven = kind.given(screen.drill).length > 0;
+  const given = kind.given(screen.drill);
+  const hasGiven = given.length > 0;
   const hasPicture = kind.plane !== undefined;
   const body = frameParts(state, notesOf(state).length).body;
   const voice = voiceOf(state.settings);
   const { hint } = sceneTexts(screen, world, columns, voice);
   const share = hasPicture ? SHARE.picture : hasGiven ? SHARE.given : 0;
-  const questionColumns = Math.min(WIDEST_QUESTION, Math.floor(columns * share));
+  const wanted = hasPicture ? 0 : Math.min(Math.floor(columns / 2), namesColumns(given));
+  const questionColumns = Math.min(WIDEST_QUESTION, Math.max(Math.floor(columns * share), wanted));
   const fieldColumns = columns - questionColumns - (questionColumns > 0 ? GAP_COLUMNS : 0);
   const beside = isWide(state.size) && (hasPicture || labelsFit(screen, fieldColumns));
   const least = beside ? LEAST_LOWER.beside : LEAST_LOWER.above;
