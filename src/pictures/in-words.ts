@@ -1,46 +1,43 @@
 /** A painted picture for the ear, and drawn with characters: where there are no colours. */
-import { colourInWords, formatStep, type ValueScale, valueWord } from '../colour/index.js';
+import { colourInWords, valueWord } from '../colour/index.js';
 import { listWords } from '../text/list-words.js';
+import { stepText, toVoice, type Voice, valueWords } from '../words/voice.js';
 import type { AreaLook, Painted, Tone } from './covering.js';
 import { colourPixels } from './pixels.js';
 import { raster } from './raster.js';
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** "dark red, middle dark, step 6.3"; without a scale only what the eye says. */
-function toneWords({ colour }: Tone, scale: ValueScale | undefined): string {
-  if (scale === undefined) return colourInWords(colour.lab);
-  const unit = scale.id === 'paper-first' ? 'step' : 'value';
-  return `${colourInWords(colour.lab)}, ${valueWord(colour.value)}, ${unit} ${formatStep(colour.value, scale)}`;
+/** "dark red, middle dark, step 6.3"; without a voice only what the eye says. */
+function toneWords({ colour }: Tone, voice: Voice | undefined): string {
+  if (voice === undefined) return colourInWords(colour.lab);
+  return `${colourInWords(colour.lab)}, ${valueWord(colour.value)}, ${valueWords(colour.value, voice)}`;
 }
 
-function lookWords(look: AreaLook, far: number | undefined, scale: ValueScale | undefined): string {
+function lookWords(look: AreaLook, far: number | undefined, voice: Voice | undefined): string {
   if (look.kind === 'open') return 'left open';
   if (look.strokes !== undefined) {
     const strokes = look.strokes.map(
       ({ tone, share }) => `${Math.round(share * 100)} % ${colourInWords(tone.colour.lab)}`,
     );
-    return `strokes, ${listWords(strokes)}; together ${toneWords(look.tone, scale)}`;
+    return `strokes, ${listWords(strokes)}; together ${toneWords(look.tone, voice)}`;
   }
-  if (far === undefined) return toneWords(look.tone, scale);
+  if (far === undefined) return toneWords(look.tone, voice);
   const end = look.graded(far);
-  const figure = scale === undefined ? '' : `, ${formatStep(end.colour.value, scale)}`;
-  return `${toneWords(look.tone, scale)}, running out to ${colourInWords(end.colour.lab)}${figure}`;
+  const figure = voice === undefined ? '' : `, ${stepText(end.colour.step, voice)}`;
+  return `${toneWords(look.tone, voice)}, running out to ${colourInWords(end.colour.lab)}${figure}`;
 }
 
 /**
  * One line an area, in the order in which a picture is read out: "The roof: strong orange, middle, step 4.2."
- * @param scale of the learner
+ * @param voice of the learner
  * @param unread areas whose values are to be judged by eye: no figure is said of them
  */
-export function inWords(
-  { picture, looks }: Painted,
-  scale: ValueScale,
-  unread: readonly string[] = [],
-): string[] {
+export function inWords({ picture, looks }: Painted, voice: Voice, unread: readonly string[] = []): string[] {
   return picture.areas.map(({ id, words }) => {
     const far = picture.shapes.find(({ area, graded }) => area === id && graded !== undefined)?.graded?.to;
-    return `${upper(words)}: ${lookWords(looks[id] as AreaLook, far, unread.includes(id) ? undefined : scale)}.`;
+    const look = lookWords(looks[id] as AreaLook, far, unread.includes(id) ? undefined : voice);
+    return toVoice(`${upper(words)}: ${look}.`, voice);
   });
 }
 

@@ -20,10 +20,13 @@ export function scaleUnit({ scale, spoken }: Voice): string {
   return scale === 'paper-first' ? 'step' : spoken ? 'value' : 'V';
 }
 
-/** "step 4.2", "V 6.3". */
-export function stepWords(step: number, voice: Voice): string {
-  return `${scaleUnit(voice)} ${stepText(step, voice)}`;
+/** A Munsell value on the learner's scale, with its unit: "step 4.2", "V 6.3". */
+export function valueWords(value: number, voice: Voice): string {
+  return `${scaleUnit(voice)} ${formatStep(value, VALUE_SCALES[voice.scale])}`;
 }
+
+/** The same of a painter's step. */
+export const stepWords = (step: number, voice: Voice): string => valueWords(valueFromStep(step), voice);
 
 /** A band of painter's steps on the learner's scale, lower number first: "4.9 to 5.9". */
 export function bandText(band: readonly [number, number], { scale }: Pick<Voice, 'scale'>): string {
@@ -46,13 +49,3 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
 export function toVoice(text: string, { spoken }: Pick<Voice, 'spoken'>): string {
   return spoken ? SIGNS.reduce((line, [sign, words]) => line.replace(sign, words), text).trim() : text;
 }
-
-/** Signs that a label may hold, in words where it is heard: "30 %" is "30 per cent". */
-export function signsText(text: string, { spoken }: Voice): string {
-  if (!spoken) return text;
-  return text.replaceAll(' %', ' per cent').replaceAll(' ± ', ' give or take ').replaceAll('°', ' degrees');
-}
-
-/** A share, 0-1: "14 %", or "14 per cent" where it is heard. */
-export const shareText = (share: number, voice: Voice): string =>
-  signsText(`${Math.round(100 * share)} %`, voice);

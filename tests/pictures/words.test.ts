@@ -1,6 +1,5 @@
 /** Pictures for the ear, in signs and as SVG. */
 import { describe, expect, it } from 'vitest';
-import { BLACK_FIRST, PAPER_FIRST } from '../../src/colour/index.js';
 import { readPictures } from '../../src/files/pictures.js';
 import {
   ASCII_SIGNS,
@@ -13,6 +12,7 @@ import {
   signOf,
   svg,
 } from '../../src/pictures/index.js';
+import { WRITTEN } from '../../src/words/voice.js';
 import { STUDIO } from '../studio.js';
 
 const PICTURES = readPictures(STUDIO, 'exercises');
@@ -41,7 +41,7 @@ function isWellFormed(markup: string): boolean {
 
 describe.each(PICTURES.map((picture) => [picture.id, picture] as const))('%s', (_, picture) => {
   it('is told area by area, each once, in the order of its list', () => {
-    const lines = inWords(painted(STUDIO, picture), PAPER_FIRST);
+    const lines = inWords(painted(STUDIO, picture), WRITTEN);
     expect(lines).toHaveLength(picture.areas.length);
     const wordings = picture.areas.map(({ words }) => words);
     expect(new Set(wordings).size).toBe(wordings.length);
@@ -84,16 +84,16 @@ describe.each(PICTURES.map((picture) => [picture.id, picture] as const))('%s', (
 });
 
 it('says what is open, what is in strokes and what is graded, on the scale of the learner', () => {
-  const told = (covering: 'open' | typeof STROKES, scale = PAPER_FIRST): string =>
-    inWords(painted(STUDIO, ROOFS, { 'roof-turned': covering }), scale).find((line) =>
+  const told = (covering: 'open' | typeof STROKES, voice = WRITTEN): string =>
+    inWords(painted(STUDIO, ROOFS, { 'roof-turned': covering }), voice).find((line) =>
       line.includes("roof's"),
     ) as string;
   expect(told('open')).toBe("The roof's turned side: left open.");
   expect(told(STROKES)).toMatch(
     /^The roof's turned side: strokes, 70 % [a-z ]+ and 30 % [a-z ]+; together .*step \d/,
   );
-  expect(told(STROKES, BLACK_FIRST)).toMatch(/value \d\.\d/);
-  expect(inWords(painted(STUDIO, ROOFS), PAPER_FIRST)[0]).toMatch(/running out to/);
+  expect(told(STROKES, { scale: 'black-first', spoken: true })).toMatch(/value \d\.\d/);
+  expect(inWords(painted(STUDIO, ROOFS), WRITTEN)[0]).toMatch(/running out to/);
 });
 
 it('a darker value never takes a lighter sign', () => {

@@ -1,6 +1,5 @@
 /** The picture of a scene on the screens of practice: where it stands, what its keys do, and what it keeps to itself. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { VALUE_SCALES } from '../../src/colour/index.js';
 import type { Drill } from '../../src/drills/kinds/index.js';
 import { inWords } from '../../src/pictures/index.js';
 import { drillLayout } from '../../src/tui/drill/layout.js';
@@ -8,6 +7,7 @@ import type { AnswerEntry } from '../../src/tui/kit/deps.js';
 import { sheetPicture } from '../../src/tui/kit/sheet-picture.js';
 import type { DrillScreen, ResultScreen, State } from '../../src/tui/kit/state.js';
 import { resultLayout } from '../../src/tui/result/layout.js';
+import { WRITTEN } from '../../src/words/voice.js';
 import { Bench, fakeDeps } from './fakes.js';
 import { ASCII, expectInside, PLAIN, SIXTEEN } from './inside.js';
 import { FULL } from './routes.js';
@@ -193,7 +193,7 @@ describe('before the answer', () => {
       const { painted, unread } = bench.world.sceneOf(drill) as NonNullable<
         ReturnType<typeof bench.world.sceneOf>
       >;
-      const said = inWords(painted, VALUE_SCALES['paper-first'], unread);
+      const said = inWords(painted, WRITTEN, unread);
       for (const [at, { id }] of painted.picture.areas.entries())
         expect(/\d/.test(said[at] as string), said[at]).toBe(!unread.includes(id));
     }

@@ -6,7 +6,7 @@ import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { seeAlone, seeLaid } from '../../washes/index.js';
 import { Frame } from '../kit/frame.js';
 import { frameParts, innerColumns, isWide } from '../kit/layout.js';
-import { type Look, lookOf, spokenLook } from '../kit/look.js';
+import { type Look, lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import type { BenchScreen, World } from '../kit/state.js';
@@ -96,7 +96,7 @@ function Picker({
       return [lead, { text: 'no paint', role: chosen ? 'selected' : 'plain' }];
     const swatch: Piece[] = flat ? [] : [{ text: '   ', style: patchStyle(look.hex) }, { text: ' ' }];
     const note = flat
-      ? spokenLook(look, state.settings.valueScale)
+      ? spokenLook(look, voiceOf(state.settings))
       : [pigment.ci.join('+'), pigment.evidence].filter(Boolean).join(', ');
     return [
       lead,
@@ -136,7 +136,7 @@ function AboutPaint({
       ? [ABOUT_ROW[screen.focus] ?? '']
       : [
           [pigment.ci.join(' + '), pigment.evidence].filter(Boolean).join(` ${glyphs.dot} `),
-          `alone ${spokenLook(look, state.settings.valueScale)}`,
+          `alone ${spokenLook(look, voiceOf(state.settings))}`,
         ];
   return (
     <Rows
@@ -189,7 +189,7 @@ export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.E
           </Box>
         </Box>
         <Row pieces={[{ text: look.words, role: 'selected' }]} />
-        <Rows lines={factLines(look, state.settings.valueScale).map((text): Piece[] => [{ text }])} />
+        <Rows lines={factLines(look, voiceOf(state.settings)).map((text): Piece[] => [{ text }])} />
         {look.inScreenGamut || flat ? null : (
           <Row pieces={[{ text: 'nearest this screen has', role: 'muted' }]} />
         )}
@@ -237,7 +237,7 @@ function SpokenBench({
           ),
           look === undefined
             ? 'No paint on the bench.'
-            : `The mixture is ${spokenLook(look, state.settings.valueScale)}.`,
+            : `The mixture is ${spokenLook(look, voiceOf(state.settings))}.`,
         ]
       : [`Pick: ${name}. ${screen.picking + 1} of ${order.length}.`];
   return (

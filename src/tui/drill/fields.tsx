@@ -3,10 +3,11 @@ import { Box } from 'ink';
 import type { Answer, Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitText, fitWords, padText, widthOf, wrapText } from '../../text/wrap.js';
+import { type Voice, valueWords } from '../../words/voice.js';
 import { chosenIndex } from '../kit/fields.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { fieldParts } from '../kit/layout.js';
-import { lookOf, scaleUnit, valueText } from '../kit/look.js';
+import { lookOf, voiceOf } from '../kit/look.js';
 import { type Piece, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { patchStyle } from '../kit/theme.js';
@@ -17,14 +18,14 @@ const SWATCH = 4;
 interface Sight {
   readonly glyphs: Glyphs;
   readonly level: number;
-  readonly scale: Parameters<typeof valueText>[1];
+  readonly voice: Voice;
 }
 
 /** What stands for the swatch where there are no colours: "dark red 6.3". */
 function wordsFor(option: FieldOption, sight: Sight): string {
   if (option.swatch === undefined) return '';
   const look = lookOf(option.swatch);
-  return `${look.words}, ${scaleUnit(sight.scale)} ${valueText(look.value, sight.scale)}`;
+  return `${look.words}, ${valueWords(look.value, sight.voice)}`;
 }
 
 function optionPieces(
@@ -177,7 +178,7 @@ interface FieldsProps {
 /** All fields, in as many lines as there are. */
 export function Fields({ fields, answer, focus, columns, rows }: FieldsProps): React.JSX.Element {
   const { state, glyphs } = useSurroundings();
-  const sight: Sight = { glyphs, level: state.colourLevel, scale: state.settings.valueScale };
+  const sight: Sight = { glyphs, level: state.colourLevel, voice: voiceOf(state.settings) };
   const parts = fieldParts(fields, focus, columns, rows);
   const labelColumns = Math.max(
     0,
@@ -216,7 +217,7 @@ export function ChosenNote({
   const { state, glyphs } = useSurroundings();
   const option = field?.options[chosenIndex(field, answer)];
   if (option === undefined) return null;
-  const sight: Sight = { glyphs, level: state.colourLevel, scale: state.settings.valueScale };
+  const sight: Sight = { glyphs, level: state.colourLevel, voice: voiceOf(state.settings) };
   const text = [wordsFor(option, sight), cleanText(option.note ?? '', 160)]
     .filter(Boolean)
     .join(` ${glyphs.dot} `);

@@ -4,11 +4,11 @@ import { Text } from 'ink';
 import type { Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { sayAll } from '../../words/tell.js';
-import { signsText } from '../../words/voice.js';
+import { toVoice } from '../../words/voice.js';
 import { chosenIndex, optionLabel } from '../kit/fields.js';
 import { Frame } from '../kit/frame.js';
 import { lookOf, spokenLook, swatchWords, voiceOf } from '../kit/look.js';
-import { sceneText } from '../kit/sheet.js';
+import { sceneLines } from '../kit/sheet.js';
 import type { DrillScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { drillTitle } from '../kit/titles.js';
@@ -24,9 +24,9 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
   const voice = voiceOf(state.settings);
   const spoken = (option: FieldOption): string =>
     [
-      cleanText(signsText(optionLabel(option, scale), voice), 80),
-      option.swatch === undefined ? '' : spokenLook(lookOf(option.swatch), scale),
-      cleanText(signsText(option.note ?? '', voice), 160),
+      cleanText(toVoice(optionLabel(option, scale), voice), 80),
+      option.swatch === undefined ? '' : spokenLook(lookOf(option.swatch), voice),
+      cleanText(toVoice(option.note ?? '', voice), 160),
     ]
       .filter(Boolean)
       .join(', ');
@@ -45,13 +45,13 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
   const lines = [
     ...(screen.message === undefined ? [] : [screen.message]),
     cleanText(drill.scene, 600),
-    ...(scene === undefined ? [] : [sceneText(scene, state.settings)]),
+    ...(scene === undefined ? [] : [sceneLines(scene, state.settings).join(' ')]),
     cleanText(drill.ask, 200),
     // A question's goal lines may say the same of each colour, with its paint.
     ...kind
       .given(drill)
       .filter(({ label }) => !goal.some((line) => line.startsWith(`${label}: `)))
-      .map((swatch) => `${swatch.label}: ${swatchWords(swatch, scale)}.`),
+      .map((swatch) => `${swatch.label}: ${swatchWords(swatch, voice)}.`),
     ...goal.map((line) => `${/^(value|chroma|hue): /.test(line) ? 'Goal, ' : ''}${cleanText(line, 200)}.`),
     ...hintTexts(screen),
     ...screen.fields.map(choice),

@@ -3,7 +3,6 @@
 import {
   chromaWord,
   colourInWords,
-  formatStep,
   hueName,
   readColour,
   scaleEnds,
@@ -14,7 +13,7 @@ import {
 import { greyOfValue, toScreen } from '../../colour/screen.js';
 import type { ResultSwatch } from '../../drills/types.js';
 import type { Spectrum } from '../../optics/index.js';
-import { scaleUnit as unitOf, type Voice } from '../../words/voice.js';
+import { type Voice, valueWords } from '../../words/voice.js';
 import type { Settings } from './deps.js';
 
 export interface Look {
@@ -65,26 +64,18 @@ export const voiceOf = ({ valueScale, screenReader }: Settings): Voice => ({
   spoken: screenReader,
 });
 
-/** A Munsell value on the learner's scale: "6.5". */
-export function valueText(value: number, scale: ValueScaleId): string {
-  return formatStep(value, VALUE_SCALES[scale]);
-}
-
-/** "step" or "V", short for the learner's scale. */
-export const scaleUnit = (scale: ValueScaleId): string => unitOf({ scale, spoken: false });
-
 /** One line that says all of a colour: "dark red, step 6.3, chroma 41". */
-export function spokenLook(look: Look, scale: ValueScaleId): string {
-  return `${look.words}, ${scaleUnit(scale)} ${valueText(look.value, scale)}, chroma ${look.chroma.toFixed(0)}`;
+export function spokenLook(look: Look, voice: Voice): string {
+  return `${look.words}, ${valueWords(look.value, voice)}, chroma ${look.chroma.toFixed(0)}`;
 }
 
 /** What may be said of a colour whose value and chroma the learner has to judge: its hue. */
 export const unreadWords = (look: Look): string => (look.hueName === 'no hue' ? 'a grey' : look.hueName);
 
 /** A swatch in one line: all of its colour, or what may be said of it before the answer. */
-export function swatchWords({ reflectance, unread }: ResultSwatch, scale: ValueScaleId): string {
+export function swatchWords({ reflectance, unread }: ResultSwatch, voice: Voice): string {
   const look = lookOf(reflectance);
-  if (unread === undefined) return spokenLook(look, scale);
+  if (unread === undefined) return spokenLook(look, voice);
   return unread === 'figures' ? look.words : unreadWords(look);
 }
 

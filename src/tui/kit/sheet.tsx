@@ -1,10 +1,8 @@
 /** The little sheet with its caption: on a screen, or as large as there is room. */
 import { Text } from 'ink';
 import { useMemo } from 'react';
-import { VALUE_SCALES } from '../../colour/index.js';
 import { type DrillScene, inWords } from '../../pictures/index.js';
 import { widthOf, wrapText } from '../../text/wrap.js';
-import { signsText } from '../../words/voice.js';
 import type { Settings } from './deps.js';
 import { Frame } from './frame.js';
 import { frameParts, innerColumns } from './layout.js';
@@ -106,11 +104,9 @@ export function Sheet({ screen, size }: SheetProps): React.JSX.Element | null {
   );
 }
 
-/** The areas of a picture in the order in which they are read out, as one text for the ear. */
-export function sceneText({ painted, unread }: DrillScene, settings: Settings): string {
-  const scale = VALUE_SCALES[settings.valueScale];
-  return signsText(inWords(painted, scale, unread).join(' '), voiceOf(settings));
-}
+/** The areas of a picture in the order in which they are read out, for the ear. */
+export const sceneLines = ({ painted, unread }: DrillScene, settings: Settings): string[] =>
+  inWords(painted, voiceOf(settings), unread);
 
 /** The picture as large as there is room; for the ear its areas, one a line. */
 export function SheetPanel(): React.JSX.Element | null {
@@ -121,11 +117,10 @@ export function SheetPanel(): React.JSX.Element | null {
   if (scene === undefined) return null;
   const { title } = scene.painted.picture;
   if (settings.screenReader) {
-    const lines = inWords(scene.painted, VALUE_SCALES[settings.valueScale], scene.unread);
     return (
       <Frame title={`${title}, ${captionsOf(state, screen, scene)[0]}`}>
-        {lines.map((line) => (
-          <Text key={line}>{signsText(line, voiceOf(settings))}</Text>
+        {sceneLines(scene, settings).map((line) => (
+          <Text key={line}>{line}</Text>
         ))}
       </Frame>
     );

@@ -1,11 +1,11 @@
 /** A colour with its words and numbers. Where there are no colours, the words are all there is. */
 import { Box } from 'ink';
-import type { ValueScaleId } from '../../colour/index.js';
 import type { ResultSwatch } from '../../drills/types.js';
 import type { Spectrum } from '../../optics/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitWords, nameLines, widthOf, wrapText } from '../../text/wrap.js';
-import { type Look, lookOf, scaleUnit, unreadWords, valueText } from './look.js';
+import { type Voice, valueWords } from '../../words/voice.js';
+import { type Look, lookOf, unreadWords, voiceOf } from './look.js';
 import { type Piece, Row, Rows } from './row.js';
 import { useSurroundings } from './surroundings.js';
 import { patchStyle } from './theme.js';
@@ -16,9 +16,9 @@ export function patchLines(hex: string, columns: number, rows: number): Piece[][
 }
 
 /** Words and numbers of a colour, short lines; where a line has no room for both, the number alone. */
-export function factLines(look: Look, scale: ValueScaleId, room = Number.POSITIVE_INFINITY): string[] {
+export function factLines(look: Look, voice: Voice, room = Number.POSITIVE_INFINITY): string[] {
   const facts = [
-    [`${scaleUnit(scale)} ${valueText(look.value, scale)}`, look.valueWord],
+    [valueWords(look.value, voice), look.valueWord],
     [`chroma ${look.chroma.toFixed(0)}`, look.chromaWord],
     look.hueName === 'no hue' ? ['no hue'] : [`hue ${look.hue.toFixed(0)}°`, look.hueName],
   ];
@@ -37,8 +37,8 @@ interface PatchWithFactsProps {
 }
 
 /** Without colours and with little room: everything on one line, then broken to it. */
-const inOneBreath = (look: Look, scale: ValueScaleId, columns: number): string[] =>
-  wrapText([look.words, ...factLines(look, scale)].join('; '), columns);
+const inOneBreath = (look: Look, voice: Voice, columns: number): string[] =>
+  wrapText([look.words, ...factLines(look, voice)].join('; '), columns);
 
 /** A large patch, its words and numbers beside it. */
 export function PatchWithFacts({
@@ -50,7 +50,7 @@ export function PatchWithFacts({
 }: PatchWithFactsProps): React.JSX.Element {
   const { state } = useSurroundings();
   const look = lookOf(reflectance);
-  const scale = state.settings.valueScale;
+  const voice = voiceOf(state.settings);
   const flat = state.colourLevel === 0;
   const patchColumns = flat ? 0 : Math.min(20, Math.max(10, Math.floor(columns * 0.36)));
   const room = columns - (flat ? 0 : patchColumns + 2);
@@ -61,8 +61,8 @@ export function PatchWithFacts({
       : unread === 'figures'
         ? wrapText(look.words, room)
         : flat && rows < 4
-          ? inOneBreath(look, scale, room)
-          : [...wrapText(look.words, room), ...factLines(look, scale, room), ...outside];
+          ? inOneBreath(look, voice, room)
+          : [...wrapText(look.words, room), ...factLines(look, voice, room), ...outside];
   const lines = texts
     .slice(0, rows)
     .map((text, index): Piece[] => [{ text, role: index === 0 ? 'plain' : 'muted' }]);
@@ -133,9 +133,8 @@ export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
   } = props;
   const { state, glyphs } = useSurroundings();
   const look = lookOf(reflectance);
-  const { valueScale } = state.settings;
   const words = unread === 'value' ? [] : wrapText(look.words, columns).slice(0, wordRows);
-  const value = `${scaleUnit(valueScale)} ${valueText(look.value, valueScale)}`;
+  const value = valueWords(look.value, voiceOf(state.settings));
   const numbers =
     unread === 'figures'
       ? []

@@ -6,7 +6,7 @@ import { fitText, fitWords, padText, widthOf, wrapText } from '../../text/wrap.j
 import { onScale } from '../kit/fields.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
-import { lookOf, spokenLook, swatchWords } from '../kit/look.js';
+import { lookOf, spokenLook, swatchWords, voiceOf } from '../kit/look.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import type { State } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
@@ -28,12 +28,11 @@ export function LargePatches({
 }): React.JSX.Element | null {
   const { state } = useSurroundings();
   if (swatches.length === 0) return null;
-  const { valueScale } = state.settings;
   const columns = innerColumns(state.size);
   const isFlat = state.colourLevel === 0 || state.settings.screenReader;
   if (isFlat) {
     const lines = swatches.flatMap((swatch) =>
-      wrapText(`${cleanText(swatch.label, 60)}: ${swatchWords(swatch, valueScale)}`, columns),
+      wrapText(`${cleanText(swatch.label, 60)}: ${swatchWords(swatch, voiceOf(state.settings))}`, columns),
     );
     return (
       <Rows
@@ -51,7 +50,7 @@ export function LargePatches({
       {swatches.map((swatch) => {
         const { label } = swatch;
         const look = lookOf(swatch.reflectance);
-        const words = wrapText(swatchWords(swatch, valueScale), each).slice(0, wordRows);
+        const words = wrapText(swatchWords(swatch, voiceOf(state.settings)), each).slice(0, wordRows);
         return (
           <Box key={label} flexDirection="column" width={each} marginRight={1} flexShrink={0}>
             <Rows
@@ -86,8 +85,7 @@ const HANDS_COLUMNS = 5;
 const PATCH_COLUMNS = 16;
 
 function optionNote(option: FieldOption, { state }: CountLook): string {
-  const look =
-    option.swatch === undefined ? '' : spokenLook(lookOf(option.swatch), state.settings.valueScale);
+  const look = option.swatch === undefined ? '' : spokenLook(lookOf(option.swatch), voiceOf(state.settings));
   return [look, cleanText(option.note ?? '', 120)].filter(Boolean).join('; ');
 }
 

@@ -61,13 +61,13 @@ function Plane({
 function Spoken({ screen }: { readonly screen: ResultScreen }): React.JSX.Element {
   const { state, world } = useSurroundings();
   const { entry } = screen.attempt;
-  const scale = state.settings.valueScale;
+  const voice = voiceOf(state.settings);
   const lines = [
-    `${entry.mark} of 100, ${entry.grade.verdict}. You laid: ${cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer, voiceOf(state.settings)), 200)}.`,
-    ...judgedRows(entry.grade, voiceOf(state.settings)).map((row) => `${rowLine(row)}.`),
+    `${entry.mark} of 100, ${entry.grade.verdict}. You laid: ${cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer, voice), 200)}.`,
+    ...judgedRows(entry.grade, voice).map((row) => `${rowLine(row)}.`),
     ...(screen.attempt.compared === undefined ? [] : [screen.attempt.compared]),
     ...entry.grade.swatches.map(
-      ({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), scale)}.`,
+      ({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), voice)}.`,
     ),
     ...resultTexts(screen, state.settings, false),
   ];

@@ -31,10 +31,9 @@ function Spoken({
   readonly texts: readonly string[];
 }): React.JSX.Element {
   const { state } = useSurroundings();
-  const { valueScale } = state.settings;
   const colours = [...why.films, ...(why.patches ?? [])].map(
     ({ label, reflectance }) =>
-      `${cleanText(label, 120).replaceAll(' = ', ', the same as ')}: ${spokenLook(lookOf(reflectance), valueScale)}.`,
+      `${cleanText(label, 120).replaceAll(' = ', ', the same as ')}: ${spokenLook(lookOf(reflectance), voiceOf(state.settings))}.`,
   );
   return (
     <Frame title="Why">
@@ -94,7 +93,6 @@ function Listed({
   signs?: boolean;
 }): React.JSX.Element {
   const { state } = useSurroundings();
-  const { valueScale } = state.settings;
   return (
     <Rows
       lines={films.map(({ label, reflectance }, at): Piece[] => {
@@ -103,7 +101,7 @@ function Listed({
           ...(signs ? [{ text: `${curveSign(at)} `, role: 'key' } as const] : []),
           ...(state.colourLevel === 0 ? [] : [...(patchLines(look.hex, 3, 1)[0] ?? []), { text: ' ' }]),
           { text: `${cleanText(label, 120)}: ` },
-          { text: spokenLook(look, valueScale), role: 'muted' },
+          { text: spokenLook(look, voiceOf(state.settings)), role: 'muted' },
         ];
       })}
     />

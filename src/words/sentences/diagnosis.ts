@@ -2,7 +2,7 @@
 import { hueName } from '../../colour/hue.js';
 import { listWords } from '../../text/list-words.js';
 import { stepsWords } from '../laid.js';
-import { bandText, scaleUnit, signsText, stepWords, type Voice } from '../voice.js';
+import { bandText, scaleUnit, stepWords, type Voice } from '../voice.js';
 
 /** What of an area is out of its plan, and by how much; empty where nothing is. */
 export interface OutOfPlan {
@@ -61,14 +61,11 @@ interface Plan {
 }
 
 const planText = ({ step, chroma, hue }: Plan, voice: Voice): string =>
-  signsText(
-    [
-      `${scaleUnit(voice)} ${bandText(step, voice)}`,
-      ...(chroma === undefined ? [] : [`chroma ${chroma[0]} to ${chroma[1]}`]),
-      ...(hue === undefined ? [] : [`hue ${hueName(hue.near)}, ${hue.near}° ± ${hue.within}`]),
-    ].join(', '),
-    voice,
-  );
+  [
+    `${scaleUnit(voice)} ${bandText(step, voice)}`,
+    ...(chroma === undefined ? [] : [`chroma ${chroma[0]} to ${chroma[1]}`]),
+    ...(hue === undefined ? [] : [`hue ${hueName(hue.near)}, ${hue.near}° ± ${hue.within}`]),
+  ].join(', ');
 
 export const DIAGNOSIS = {
   /** In figures: what lies there is only seen, and by how much it is off is to be judged. */
@@ -150,7 +147,7 @@ export const DIAGNOSIS = {
     },
     voice: Voice,
   ): string => {
-    const what = repair === undefined ? 'the same repair' : `"${signsText(repair, voice)}"`;
+    const what = repair === undefined ? 'the same repair' : `"${repair}"`;
     const where = area === undefined ? '' : `, on the ${area}`;
     return `Better${where}: ${what}, to ${stepWords(step, voice)}, chroma ${chroma}.`;
   },
@@ -161,8 +158,6 @@ export const DIAGNOSIS = {
   'passage-plan': ({ area, plan }: { readonly area: string; readonly plan: Plan }, voice: Voice): string =>
     `The plan for the ${area}: ${planText(plan, voice)}.`,
   /** Its own figures stand beside its colour. */
-  'passage-stands': (
-    { label, out }: { readonly label: string; readonly out: OutOfPlan },
-    voice: Voice,
-  ): string => signsText(`${label}: ${sideOf(out).length === 0 ? 'inside the plan' : amounts(out)}.`, voice),
+  'passage-stands': ({ label, out }: { readonly label: string; readonly out: OutOfPlan }): string =>
+    `${label}: ${sideOf(out).length === 0 ? 'inside the plan' : amounts(out)}.`,
 };

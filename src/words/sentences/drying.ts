@@ -1,7 +1,7 @@
 /** What is said of a wash that dries. */
 import { listWords } from '../../text/list-words.js';
 import { sentence, stepsWords } from '../laid.js';
-import { signsText, stepText, stepWords, type Voice } from '../voice.js';
+import { stepText, stepWords, type Voice } from '../voice.js';
 
 /** A colour by its words and two of its figures. */
 interface Reading {
@@ -48,8 +48,8 @@ const NAMES = {
 } as const;
 
 export const DRYING = {
-  'drying-laid': (figures: { readonly label: string; readonly note: string }, voice: Voice): string =>
-    signsText(`laid: ${figures.label}, ${figures.note}`, voice),
+  'drying-laid': ({ label, note }: { readonly label: string; readonly note: string }): string =>
+    `laid: ${label}, ${note}`,
   'drying-wanted': (wanted: { readonly step: number; readonly chroma?: number }, voice: Voice): string =>
     `wanted dry: ${stepWords(wanted.step, voice)}${wanted.chroma === undefined ? '' : `, chroma ${wanted.chroma.toFixed(0)}`}`,
   /** What it is when it is dry; its own figures stand beside its colour. */

@@ -1,5 +1,6 @@
 /** What is said of a shade: whether it reads as the same surface with less light. */
-import { signsText, stepWords, type Voice } from '../voice.js';
+import { percent } from '../laid.js';
+import { stepWords, type Voice } from '../voice.js';
 
 export type ShadeAs = 'holds' | 'close' | 'glows' | 'mud';
 
@@ -63,13 +64,10 @@ export const SHADE_CHROMA = {
     return `In shade a lit ${hue} turns ${way}, or not at all.`;
   },
   /** The reason: what the light leaves. */
-  'shade-line': ({ share }: { readonly share: number }, voice: Voice): string =>
-    signsText(
-      share >= 0.995
-        ? 'Hardly any light is lost, and all of the chroma stays.'
-        : `Less light leaves ${Math.round(100 * share)} % of the chroma; more glows, less is mud.`,
-      voice,
-    ),
+  'shade-line': ({ share }: { readonly share: number }): string =>
+    share >= 0.995
+      ? 'Hardly any light is lost, and all of the chroma stays.'
+      : `Less light leaves ${percent(share)} of the chroma; more glows, less is mud.`,
   'shade-better': ({
     chroma,
     swatch,

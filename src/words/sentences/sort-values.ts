@@ -1,7 +1,7 @@
 /** What is said of a scene sorted into light, middle and dark. */
 import { listWords } from '../../text/list-words.js';
-import { sentence, stepsWords, strengthWords } from '../laid.js';
-import { scaleUnit, shareText, signsText, stepText, type Voice } from '../voice.js';
+import { percent, sentence, stepsWords, strengthWords } from '../laid.js';
+import { scaleUnit, stepText, type Voice } from '../voice.js';
 
 export type ValueName = 'light' | 'middle' | 'dark';
 
@@ -35,20 +35,21 @@ type Shares = Readonly<Record<ValueName, number>>;
 
 const NAMES = ['light', 'middle', 'dark'] as const;
 
-const sharesText = (shares: Shares, voice: Voice): string =>
-  NAMES.map((name) => `${name} ${shareText(shares[name], voice)}`).join(', ');
+const sharesText = (shares: Shares): string =>
+  NAMES.map((name) => `${name} ${percent(shares[name])}`).join(', ');
 
 export const SORT_VALUES = {
   'sort-bounds': ({ bounds }: { readonly bounds: Bounds }, voice: Voice): string =>
     `limits: ${boundsText(bounds, voice)}, middle between`,
-  'sort-local': (
-    {
-      name,
-      hue,
-      strengths,
-    }: { readonly name: string; readonly hue: string; readonly strengths: readonly number[] },
-    voice: Voice,
-  ): string => signsText(`${name}: ${hue}, ${listWords(strengths.map(strengthWords))} strong`, voice),
+  'sort-local': ({
+    name,
+    hue,
+    strengths,
+  }: {
+    readonly name: string;
+    readonly hue: string;
+    readonly strengths: readonly number[];
+  }): string => `${name}: ${hue}, ${listWords(strengths.map(strengthWords))} strong`,
   'sort-areas': ({
     right,
     of,
@@ -82,10 +83,15 @@ export const SORT_VALUES = {
       ? `Darkest dark: the ${is} by a hair over the ${said}; too close to call, so yours counts.`
       : `Darkest dark: the ${is}, not the ${said}.`;
   },
-  'sort-most': (
-    { said, shares, counts }: { readonly said: ValueName; readonly shares: Shares; readonly counts: boolean },
-    voice: Voice,
-  ): string => `Shares of the sheet${counts ? '' : `, not mostly ${said}`}: ${sharesText(shares, voice)}.`,
+  'sort-most': ({
+    said,
+    shares,
+    counts,
+  }: {
+    readonly said: ValueName;
+    readonly shares: Shares;
+    readonly counts: boolean;
+  }): string => `Shares of the sheet${counts ? '' : `, not mostly ${said}`}: ${sharesText(shares)}.`,
   'sort-span': ({
     span,
     wide,
@@ -127,6 +133,6 @@ export const SORT_VALUES = {
     });
     return `${sentence(boundsText(bounds, voice))}. ${sentence(each.join('; '))}.`;
   },
-  'why-plan': ({ shares, span }: { readonly shares: Shares; readonly span: number }, voice: Voice): string =>
-    `Shares of the sheet: ${sharesText(shares, voice)}. From lightest to darkest ${stepsWords(span)}.`,
+  'why-plan': ({ shares, span }: { readonly shares: Shares; readonly span: number }): string =>
+    `Shares of the sheet: ${sharesText(shares)}. From lightest to darkest ${stepsWords(span)}.`,
 };

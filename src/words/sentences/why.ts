@@ -1,8 +1,7 @@
 /** What the curves of a "why" show, in words. */
 import { listWords } from '../../text/list-words.js';
-import { sentence } from '../laid.js';
+import { percent, sentence } from '../laid.js';
 import { type Run, runsWithNm } from '../spectrum.js';
-import { shareText, signsText, type Voice } from '../voice.js';
 import type { Covering } from './mixture.js';
 
 /** What one paint or film does to the light by itself. */
@@ -30,9 +29,8 @@ export interface ComparedFilm extends Taken {
   readonly ends: readonly [number, number];
 }
 
-const lowShare = (share: number, voice: Voice): string =>
-  // Of little light a tenth of a per cent counts.
-  share < 0.1 ? signsText(`${(100 * share).toFixed(1)} %`, voice) : shareText(share, voice);
+/** Of little light a tenth of a per cent counts. */
+const lowShare = (share: number): string => (share < 0.1 ? `${(100 * share).toFixed(1)} %` : percent(share));
 
 export const WHY = {
   'why-one-paint': (): string =>
@@ -40,51 +38,54 @@ export const WHY = {
   'why-mixture': ({ paints }: { readonly paints: readonly Taken[] }): string =>
     `Each alone, as strong as the mixture: ${paints.map(takenWords).join('; ')}.`,
   /** @param figures `share`: what the upper film sends back by itself, of all the light that comes back, 0-1 */
-  'why-glaze': (
-    {
-      does,
-      share,
-      upper,
-      below,
-    }: { readonly does: Covering; readonly share: number; readonly upper: Taken; readonly below: Taken },
-    voice: Voice,
-  ): string =>
+  'why-glaze': ({
+    does,
+    share,
+    upper,
+    below,
+  }: {
+    readonly does: Covering;
+    readonly share: number;
+    readonly upper: Taken;
+    readonly below: Taken;
+  }): string =>
     does === 'filters'
       ? `Light goes through the upper film twice, down and back: ${takenWords(upper)}. Below it, ${takenWords(below)}.`
-      : `Of the light that comes back about ${shareText(share, voice)} never reached what lies below: ${upper.name} sends it back by itself.`,
-  'why-strokes': (
-    { strokes }: { readonly strokes: readonly { readonly name: string; readonly share: number }[] },
-    voice: Voice,
-  ): string =>
-    `The eye takes the mean, each by the paper it covers: ${listWords(strokes.map(({ name, share }) => `${name} ${shareText(share, voice)}`))}. The same paint stirred lies lower, nearer the lower curve.`,
-  'why-dried': (
-    { low, high }: { readonly low: readonly [number, number]; readonly high: readonly [number, number] },
-    voice: Voice,
-  ): string => {
-    const text = (share: number): string => lowShare(share, voice);
+      : `Of the light that comes back about ${percent(share)} never reached what lies below: ${upper.name} sends it back by itself.`,
+  'why-strokes': ({
+    strokes,
+  }: {
+    readonly strokes: readonly { readonly name: string; readonly share: number }[];
+  }): string =>
+    `The eye takes the mean, each by the paper it covers: ${listWords(strokes.map(({ name, share }) => `${name} ${percent(share)}`))}. The same paint stirred lies lower, nearer the lower curve.`,
+  'why-dried': ({
+    low,
+    high,
+  }: {
+    readonly low: readonly [number, number];
+    readonly high: readonly [number, number];
+  }): string => {
     const part = ([wet, dry]: readonly [number, number]): string =>
-      text(wet) === text(dry) ? `it stays ${text(dry)}` : `from ${text(wet)} wet to ${text(dry)} dry`;
+      lowShare(wet) === lowShare(dry)
+        ? `it stays ${lowShare(dry)}`
+        : `from ${lowShare(wet)} wet to ${lowShare(dry)} dry`;
     return `How much comes back where the film swallows most: ${part(low)}; where it lets most through: ${part(high)}.`;
   },
   'why-drying-limits': (): string =>
     'In measured washes the value hardly moves; what pales is the look of the wet gloss, and the colour. Paints differ: the program never predicts darker, yet some do dry darker.',
   /** What of the films decided, the best first. */
-  'why-films': (
-    {
-      by,
-      isGreyFirst,
-      films,
-    }: {
-      readonly by: 'value' | 'chroma' | 'hue';
-      readonly isGreyFirst: boolean;
-      readonly films: readonly ComparedFilm[];
-    },
-    voice: Voice,
-  ): string => {
+  'why-films': ({
+    by,
+    isGreyFirst,
+    films,
+  }: {
+    readonly by: 'value' | 'chroma' | 'hue';
+    readonly isGreyFirst: boolean;
+    readonly films: readonly ComparedFilm[];
+  }): string => {
     const each = (text: (film: ComparedFilm) => string): string =>
       films.map((film) => `${film.name} ${text(film)}`).join('; ');
-    if (by === 'value')
-      return `How much of all light comes back: ${each(({ all }) => lowShare(all, voice))}.`;
+    if (by === 'value') return `How much of all light comes back: ${each(({ all }) => lowShare(all))}.`;
     if (by === 'chroma') {
       const apart = films.map(({ ends }) => ends[1] - ends[0]);
       // Told where these films bear it out.
@@ -92,7 +93,7 @@ export const WHY = {
         (span, at) => at === 0 || (isGreyFirst ? span >= (apart[at - 1] ?? 0) : span <= (apart[at - 1] ?? 1)),
       );
       const rule = isSo ? ' The further apart, the stronger the colour.' : '';
-      return `Each curve at its lowest and its highest: ${each(({ ends }) => ends.map((end) => lowShare(end, voice)).join(' and '))}.${rule}`;
+      return `Each curve at its lowest and its highest: ${each(({ ends }) => ends.map((end) => lowShare(end)).join(' and '))}.${rule}`;
     }
     return `${sentence(films.map(takenWords).join('; '))}.`;
   },

@@ -1,7 +1,7 @@
 /** What is said of a statement about a solved case: whether it is so, and the figures that decide. */
 import { listWords } from '../../text/list-words.js';
-import { sentence, stepsWords } from '../laid.js';
-import { shareText, stepText, stepWords, type Voice } from '../voice.js';
+import { percent, sentence, stepsWords } from '../laid.js';
+import { stepText, stepWords, type Voice } from '../voice.js';
 
 /** The figures that bear a statement out or refute it. */
 export type Proof =
@@ -31,7 +31,7 @@ function proofText(proof: Proof, voice: Voice): string {
     case 'way':
       return proof.kept >= 0.995
         ? 'nowhere on the way from one to the other is chroma lost'
-        : `at the greyest point between the two ${shareText(proof.kept, voice)} of the chroma is left`;
+        : `at the greyest point between the two ${percent(proof.kept)} of the chroma is left`;
     case 'third':
       return `on the way from one to the other the hue turns ${proof.turnDeg.toFixed(0)}° from both and chroma falls to ${proof.least.toFixed(0)}`;
     case 'shade':
@@ -39,7 +39,7 @@ function proofText(proof: Proof, voice: Voice): string {
     case 'drying':
       return listWords(proof.of.map(({ name, lost }) => `${name} loses ${lost.toFixed(1)} of chroma`));
     case 'share':
-      return `${proof.names[0]} has ${shareText(proof.share, voice)} of the value of ${proof.names[1]}`;
+      return `${proof.names[0]} has ${percent(proof.share)} of the value of ${proof.names[1]}`;
     case 'rise':
       return Math.abs(proof.rise) < 0.05
         ? `${proof.name} stays where it was`
