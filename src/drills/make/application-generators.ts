@@ -5,10 +5,11 @@ import { paintOf, type Studio } from '../../paints/index.js';
 import { type Laid, strokeShares, washLoads } from '../../washes/index.js';
 import { sentence } from '../../words/laid.js';
 import { canBe } from '../lexicon.js';
-import { glazeLadder, twoColours } from './glaze-ladder.js';
+import { glazeLadder } from './glaze-ladder.js';
 import { colourOf, nameOf, pair, wash, workedDraft } from './made.js';
 import { bare, isDim, opening, placed } from './sentences.js';
 import { someSubject } from './subjects.js';
+import { twoColours } from './things.js';
 import type { Generator } from './types.js';
 
 /** Parts of two paints in a puddle, and shares of the paper that can be laid by eye. */

@@ -1,7 +1,7 @@
 /** Generator of the family of diagnosis: a passage with one fault, and repairs of which one mends it. */
 
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
-import { paintOf, type Studio } from '../../paints/index.js';
+import type { Studio } from '../../paints/index.js';
 import { listWords } from '../../text/list-words.js';
 import type { Wash } from '../../washes/index.js';
 import { namesOf, sentence } from '../../words/laid.js';
@@ -9,15 +9,11 @@ import { bestRepair, type FaultName, faultsOf, standing } from '../kinds/diagnos
 import { repaired } from '../kinds/diagnosis/repairs.js';
 import type { DiagnosisDrill, Plan, PlannedArea, Repair, RepairOption } from '../kinds/diagnosis/schema.js';
 import { canBe, canBeIn, hasTrait, type Subject } from '../lexicon.js';
-import { colourOf, colours, pair, tenth, wash, workedDraft } from './made.js';
-import { isVioletPair } from './mix-rules.js';
+import { colourOf, pair, tenth, wash, workedDraft } from './made.js';
 import { bare, placed } from './sentences.js';
 import { litSubject, SUBJECT_PLACES } from './subjects.js';
-import { thingAt } from './things.js';
+import { thingAt, twoColours } from './things.js';
 import type { DrillDraft, Generator } from './types.js';
-
-/** Longest name of an area. */
-const LONGEST = 20;
 
 /** A plan that a colour lies in the middle of. */
 function planAround({ step, chroma }: { readonly step: number; readonly chroma: number }): Plan {
@@ -35,10 +31,9 @@ function areaOf(
   avoid: readonly string[],
   draw: Draw,
 ): { readonly area: PlannedArea; readonly subject: Subject } | undefined {
-  const found = thingAt(studio, palette, [0.05, 0.1, 0.2, 0.35, 0.6], draw, (colour) => {
-    const subject = litSubject(colour, avoid, draw, place);
-    return subject !== undefined && bare(subject).length <= LONGEST ? subject : undefined;
-  });
+  const found = thingAt(studio, palette, [0.05, 0.1, 0.2, 0.35, 0.6], draw, (colour) =>
+    litSubject(colour, avoid, draw, place),
+  );
   if (found === undefined) return undefined;
   const { laid, colour, subject } = found;
   return {
@@ -149,9 +144,9 @@ function workedPassage(
   avoid: readonly string[],
   draw: Draw,
 ): DrillDraft | undefined {
-  const [start, other] = shuffled(colours(studio, palette), draw);
-  if (start === undefined || other === undefined) return undefined;
-  if (isVioletPair(paintOf(studio, start), paintOf(studio, other))) return undefined;
+  const two = twoColours(studio, palette, draw);
+  if (two === undefined) return undefined;
+  const [start, other] = two;
   const lit: Wash = wash(start, pick([0.1, 0.15, 0.25], draw));
   const shadow = pair(
     start,

@@ -1,21 +1,10 @@
 /** A ladder of one paint glazed over a dry wash. */
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
-import { paintOf, type Studio } from '../../paints/index.js';
+import type { Studio } from '../../paints/index.js';
 import { WATERS, waterStrength } from '../../washes/index.js';
-import { colourOf, colours, nameOf, tenth, wash } from './made.js';
-import { isVioletPair } from './mix-rules.js';
+import { colourOf, nameOf, tenth, wash } from './made.js';
+import { twoColours } from './things.js';
 import type { DrillDraft } from './types.js';
-
-/** Two colours of the palette in random order, no blue with a crimson. */
-export function twoColours(
-  studio: Studio,
-  palette: readonly string[],
-  draw: Draw,
-): readonly [string, string] | undefined {
-  const [a, b] = shuffled(colours(studio, palette), draw);
-  if (a === undefined || b === undefined) return undefined;
-  return isVioletPair(paintOf(studio, a), paintOf(studio, b)) ? undefined : [a, b];
-}
 
 /** A washes drill over a dry wash: one glaze for each block. */
 export function glazeLadder(

@@ -40,9 +40,6 @@ export function deepOnes(studio: Studio, palette: readonly string[], step: numbe
   return palette.filter((id) => seeAlone(studio, id, 1).colour.step >= step);
 }
 
-/** Longest name that fits a line of choices. */
-export const LONGEST = 24;
-
 /** To a tenth. */
 export const tenth = (x: number): number => Math.round(10 * x) / 10;
 

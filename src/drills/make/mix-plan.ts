@@ -173,8 +173,8 @@ export function planMix(
       ? startOfTwo(studio, ids, third, third.strengths ?? usual.strengths, draw)
       : startFrom(ids, usual, third !== undefined, draw);
   if (start === undefined) return undefined;
-  const first = Object.keys(start.paints).map((id) => paintOf(studio, id));
-  const turnsViolet = (pigment: Pigment): boolean => first.some((one) => isVioletPair(one, pigment));
+  const first = Object.keys(start.paints);
+  const turnsViolet = (id: string): boolean => first.some((one) => isVioletPair(studio, one, id));
   if (first.some(turnsViolet)) return undefined;
   const rules = rulesBy(family, usual, start);
   const isThird = rules !== usual;
@@ -183,7 +183,7 @@ export function planMix(
   if (!rules.start(colour)) return undefined;
   const aim = rules.aims[turn % rules.aims.length] as Aim;
   const partners = paints
-    .filter((pigment) => !turnsViolet(pigment))
+    .filter(({ id }) => !turnsViolet(id))
     .map((pigment): Partner => ({ pigment, ...seatOf(studio, start, pigment.id) }))
     .filter(({ place }) => place !== 'own' || (!isThird && DEEPENS.has(aim)));
   const found = firstProspect(studio, start, partners, aim, level, rules, avoid, draw);

@@ -1,7 +1,7 @@
 /** What each family of mix drills asks of a start, of a mixture and of the tray. */
 import type { ColourReading } from '../../colour/reading.js';
 import { type Aim, DEEP_STEP, type Goal } from '../../judgement/index.js';
-import type { Pigment } from '../../paints/index.js';
+import { type Pigment, paintOf, type Studio } from '../../paints/index.js';
 import type { Way } from '../../washes/index.js';
 import type { Choice } from '../kinds/mix/choice.js';
 import { type Touch, touchRatio } from '../kinds/mix/schema.js';
@@ -75,27 +75,33 @@ const LIGHT_COVER = /^(PR108|PY35|PY37|PO20|PY53|PBr24|PW\d+)$/;
 /** True when a paint holds a light pigment that covers. */
 const isLightCover = ({ ci }: Pigment): boolean => ci.some((name) => LIGHT_COVER.test(name));
 
-const isBetween = (hue: number, [from, to]: readonly [number, number]): boolean =>
+export const isBetween = (hue: number, [from, to]: readonly [number, number]): boolean =>
   (hue - from + 360) % 360 <= to - from;
 /** Hues, CIELAB degrees; common practice, no source. */
 const BLUES = [225, 310] as const;
 const CRIMSONS = [310, 390] as const;
 
-/** A blue and a crimson are a violet to every painter, and no lesson in greying. */
+/**
+ * A wash and a partner that are a violet to every painter, and no lesson in greying. By hue, so that it is wider than the pairs of
+ * pigments that `isVioletPair` knows.
+ */
 const makesViolet = ({ alone }: Partner, { hue }: ColourReading): boolean =>
   (isBetween(hue, BLUES) && isBetween(alone.hue, CRIMSONS)) ||
   (isBetween(hue, CRIMSONS) && isBetween(alone.hue, BLUES));
 
 const CRIMSON_CI = /^(PR83|PR122|PR176|PR177|PR264|PV19)$/;
 const BLUE_CI = /^PB\d/;
-const holds = ({ ci }: Pigment, names: RegExp): boolean => ci.some((name) => names.test(name));
-
 /**
  * A crimson and a blue by their pigments: a violet to every painter. Predicted they come out bluer, so that no drill names
- * their mixture by its hue. Common practice, no source.
+ * their mixture by its hue. A paint without an index name is not known by it. Common practice, no source.
  */
-export const isVioletPair = (one: Pigment, other: Pigment): boolean =>
-  (holds(one, CRIMSON_CI) && holds(other, BLUE_CI)) || (holds(other, CRIMSON_CI) && holds(one, BLUE_CI));
+export function isVioletPair(studio: Studio, one: string, other: string): boolean {
+  const holds = (id: string, names: RegExp): boolean =>
+    paintOf(studio, id).ci.some((name) => names.test(name));
+  return (
+    (holds(one, CRIMSON_CI) && holds(other, BLUE_CI)) || (holds(other, CRIMSON_CI) && holds(one, BLUE_CI))
+  );
+}
 
 const isFar = ({ place }: Partner): boolean => place === 'across' || place === 'black';
 const isNear = ({ place }: Partner): boolean => place === 'around' || place === 'own';

@@ -4,7 +4,7 @@ import type { ColourReading } from '../../colour/reading.js';
 import { NEUTRAL_CHROMA, type Relation, relationOf } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
 import { type FirstWash, seeLaid } from '../../washes/index.js';
-import { holdsBlack, type Partner, type PlanRules } from './mix-rules.js';
+import { holdsBlack, isBetween, type Partner, type PlanRules } from './mix-rules.js';
 
 /** What a family asks where its start is a wash of two; what is not said is as with one paint. */
 interface ThirdRules extends Partial<Omit<PlanRules, 'start'>> {
@@ -17,11 +17,10 @@ interface ThirdRules extends Partial<Omit<PlanRules, 'start'>> {
   readonly ties?: true;
 }
 
-const isBetween = ({ hue }: ColourReading, [from, to]: readonly [number, number]): boolean =>
-  (hue - from + 360) % 360 <= to - from;
 /** Hues, CIELAB degrees; common practice, no source. */
 const YELLOWS = [70, 112] as const;
-const BLUES = [205, 305] as const;
+/** Blues that make a green with a yellow. */
+const GREENING_BLUES = [205, 305] as const;
 const GREENS = [108, 178] as const;
 const REDS = [-15, 50] as const;
 
@@ -45,10 +44,10 @@ const THIRD: Readonly<Record<string, ThirdRules>> = {
   'dull-on-purpose': {
     aims: ['dull'],
     pair: ({ ends: [one, two] }) =>
-      (isBetween(one, YELLOWS) && isBetween(two, BLUES)) ||
-      (isBetween(two, YELLOWS) && isBetween(one, BLUES)),
-    start: (colour) => colour.chroma >= 28 && isBetween(colour, GREENS),
-    serves: (partner) => isColour(partner) && isBetween(partner.alone, REDS),
+      (isBetween(one.hue, YELLOWS) && isBetween(two.hue, GREENING_BLUES)) ||
+      (isBetween(two.hue, YELLOWS) && isBetween(one.hue, GREENING_BLUES)),
+    start: (colour) => colour.chroma >= 28 && isBetween(colour.hue, GREENS),
+    serves: (partner) => isColour(partner) && isBetween(partner.alone.hue, REDS),
     hint: 'Ask of each paint what this green lacks, whether it would still be a green, and whether the painting has it.',
     ties: true,
   },

@@ -36,7 +36,7 @@ function areasFrom(
   }
   const place = pick(SUBJECT_PLACES, draw);
   const areas: Area[] = [];
-  const pictures: string[] = [];
+  let picture: string | undefined;
   const shown: string[] = [];
   for (const weight of weights) {
     const area = thingAt(studio, palette, STRENGTHS, draw, (colour) =>
@@ -47,10 +47,10 @@ function areasFrom(
     const key = JSON.stringify(area.laid);
     if (areas.some(({ laid }) => JSON.stringify(laid) === key)) return undefined;
     areas.push({ name: bare(area.subject), laid: area.laid, share: weight / 20 });
-    pictures.push(area.subject.picture);
+    picture ??= area.subject.picture;
     shown.push(area.subject.id);
   }
-  return { areas, picture: pictures[0] as string };
+  return { areas, picture: picture as string };
 }
 
 const threeValues: Generator = (studio, { level, palette, avoid }, draw) => {

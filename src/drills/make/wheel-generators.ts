@@ -1,18 +1,18 @@
 /** Generators of the families of the wheel and of shades: around or across, how much colour is left in a shade. */
 
-import { type Draw, pick, shuffled } from '../../chance/draw.js';
+import { type Draw, pick } from '../../chance/draw.js';
 import { hueName } from '../../colour/hue.js';
 import { NEUTRAL_CHROMA } from '../../judgement/index.js';
-import { paintOf, type Studio } from '../../paints/index.js';
+import type { Studio } from '../../paints/index.js';
 import type { Wash } from '../../washes/index.js';
 import { namesOf, sentence } from '../../words/laid.js';
 import { shadeOf } from '../kinds/shade-chroma/answers.js';
 import type { ShadeChromaDrill } from '../kinds/shade-chroma/schema.js';
 import { hasTrait } from '../lexicon.js';
 import { colourOf, colours, pair, shortName, tenth, wash, workedDraft } from './made.js';
-import { isVioletPair } from './mix-rules.js';
 import { bare, opening, placed } from './sentences.js';
 import { litSubject } from './subjects.js';
+import { helpersFor } from './things.js';
 import type { DrillDraft, Generator } from './types.js';
 
 /** How many mixtures there are, in words. */
@@ -35,10 +35,7 @@ function startAndHelpers(
   const fit = colours(studio, palette).filter((id) => !avoid.includes(id));
   if (fit.length === 0) return undefined;
   const start = pick(fit, draw);
-  const helpers = shuffled(
-    palette.filter((id) => id !== start && !isVioletPair(paintOf(studio, start), paintOf(studio, id))),
-    draw,
-  ).slice(0, count);
+  const helpers = helpersFor(studio, palette, start, draw).slice(0, count);
   return helpers.length < count ? undefined : { start, helpers };
 }
 
@@ -186,10 +183,7 @@ function workedShade(
   draw: Draw,
 ): DrillDraft | undefined {
   const start = Object.keys(lit.paints)[0] as string;
-  const others = shuffled(
-    palette.filter((id) => id !== start && !isVioletPair(paintOf(studio, start), paintOf(studio, id))),
-    draw,
-  );
+  const others = helpersFor(studio, palette, start, draw);
   const [one, two] = others;
   if (one === undefined || two === undefined) return undefined;
   const strength = Math.min(1, 2.5 * lit.strength);

@@ -2,13 +2,18 @@
 import { describe, expect, test } from 'vitest';
 import { seedOf } from '../../../src/chance/draw.js';
 import type { Drill } from '../../../src/drills/kinds/index.js';
+import { SUBJECTS } from '../../../src/drills/lexicon.js';
 import { generateDrill, usedBefore } from '../../../src/drills/make/index.js';
-import { usedBy } from '../../../src/drills/make/sentences.js';
+import { bare, usedBy } from '../../../src/drills/make/sentences.js';
 import { STUDIO } from '../../studio.js';
 import { BOXES, MIX_FAMILIES, madeFaults, someDrills } from './lexicon-drills.js';
 
 test('a drill of each family and level is sound, and a colour of what it shows', () => {
   expect([...someDrills(75)].flatMap(madeFaults)).toEqual([]);
+});
+
+test('what a thing is called fits a line of choices', () => {
+  expect(SUBJECTS.filter((subject) => bare(subject).length > 20)).toEqual([]);
 });
 
 describe('eight made in a row', () => {
