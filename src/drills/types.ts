@@ -81,7 +81,7 @@ export interface Why {
   /** Colours looked at side by side, where no light is compared. */
   readonly patches?: readonly ResultSwatch[];
   /** Parts of the light that every paint of the mixture swallows. */
-  readonly swallowed: readonly Run[];
+  readonly swallowed?: readonly Run[];
 }
 
 /** A point on the value-chroma plane. */

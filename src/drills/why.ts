@@ -1,7 +1,7 @@
 /** What lies behind laid paint: the films that made it, the part of the light that all its paints swallow, and what that does. */
 import { readColour } from '../colour/reading.js';
-import { type CriterionId, NEUTRAL_CHROMA, RELATION, WHITE_STEP } from '../judgement/index.js';
-import { type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
+import { type CriterionId, NEUTRAL_CHROMA, type Rated, RELATION, WHITE_STEP } from '../judgement/index.js';
+import type { Spectrum } from '../optics/index.js';
 import type { Studio } from '../paints/index.js';
 import {
   type Laid,
@@ -16,7 +16,7 @@ import {
 import { namesOf, sentence } from '../words/laid.js';
 import { coveringOf } from '../words/reasons.js';
 import type { ComparedFilm, Taken } from '../words/sentences/why.js';
-import { lightOf, type Run, swallowedBy } from '../words/spectrum.js';
+import { isSeen, lightOf, type Run, swallowedBy } from '../words/spectrum.js';
 import { type Finding, tell } from '../words/tell.js';
 import type { ResultSwatch, Why } from './types.js';
 
@@ -37,12 +37,6 @@ export function whyFilms(films: readonly ResultSwatch[]): ResultSwatch[] {
   }
   return kept;
 }
-
-/** Nm that the eye makes something of. */
-const isSeen = (band: number): boolean => {
-  const nm = WAVELENGTHS_NM[band] ?? 0;
-  return nm >= 400 && nm <= 700;
-};
 
 /** How much came back in the darkest and in the lightest part of a film, before and after a change, shares 0-1. */
 export interface Lift {
@@ -103,7 +97,7 @@ const BY: Readonly<Partial<Record<CriterionId, 'value' | 'chroma'>>> = {
 };
 
 /** What of films side by side decided, the best first. */
-export function comparedFinding(
+function comparedFinding(
   studio: Studio,
   by: CriterionId,
   films: readonly { readonly label: string; readonly seen: Seen }[],
@@ -126,7 +120,6 @@ function puddleWhy(studio: Studio, seen: Seen): Why {
     return {
       films: [{ label: paints[0]?.label ?? 'the wash', reflectance: seen.reflectance }],
       told: [tell('why-one-paint', {})],
-      swallowed: [],
     };
   }
   return {
@@ -179,7 +172,6 @@ function strokesWhy(studio: Studio, laid: Stroked): Why {
       { label: 'their mean', reflectance: seeLaid(studio, laid).reflectance },
     ]),
     told: [tell('why-strokes', { strokes: strokes.map(({ label, share }) => ({ name: label, share })) })],
-    swallowed: [],
   };
 }
 
@@ -192,7 +184,7 @@ export function whyOf(studio: Studio, laid: Laid): Why {
 }
 
 /** Passages wet and dry, and what drying took from each. */
-export function dryingFilms(studio: Studio, passages: readonly { label: string; laid: Laid }[]): Why {
+function dryingFilms(studio: Studio, passages: readonly { label: string; laid: Laid }[]): Why {
   const both = passages.map(({ label, laid }) => ({
     label,
     wet: seeWet(studio, laid),
@@ -208,6 +200,26 @@ export function dryingFilms(studio: Studio, passages: readonly { label: string; 
     told: both.map(({ label, wet, dry }) =>
       tell('why-loss', { name: sentence(label), wet: wet.colour.chroma, dry: dry.colour.chroma }),
     ),
-    swallowed: [],
+  };
+}
+
+/**
+ * Passages compared: wet and dry where drying decides, else side by side, with what decided.
+ * @param rated the best first
+ * @param told in place of what decided
+ */
+export function comparedWhy(
+  studio: Studio,
+  by: CriterionId,
+  passages: readonly { readonly label: string; readonly laid: Laid }[],
+  rated: readonly Rated[],
+  told: readonly Finding[] = [],
+): Why {
+  if (by === 'dries-most') return dryingFilms(studio, passages);
+  return {
+    films: whyFilms(
+      passages.map(({ label, laid }) => ({ label, reflectance: seeLaid(studio, laid).reflectance })),
+    ),
+    told: told.length > 0 ? told : [comparedFinding(studio, by, rated)],
   };
 }

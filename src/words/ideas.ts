@@ -160,11 +160,6 @@ const LIST: readonly Idea[] = [
     instead: 'Drying moves value a quarter of a step; do not correct it for lost chroma.',
   },
   {
-    id: 'short-span',
-    did: 'planned with too short a span of values',
-    instead: 'Stretch the plan: paper at one end, a real dark at the other.',
-  },
-  {
     id: 'wrong-area',
     did: 'went to an area that has no fault',
     instead: 'Compare each area with its plan, value first, before you touch any.',

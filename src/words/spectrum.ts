@@ -72,7 +72,7 @@ const isIn = (runs: readonly Run[], nm: number): boolean =>
   runs.some(({ fromNm, toNm }) => nm >= fromNm && nm <= toNm);
 
 /** The eye makes next to nothing of what lies outside 400-700 nm. */
-const isSeen = (band: number): boolean => {
+export const isSeen = (band: number): boolean => {
   const nm = WAVELENGTHS_NM[band] as number;
   return nm >= 400 && nm <= 700;
 };
@@ -180,7 +180,7 @@ export function without(runs: readonly Run[], others: readonly Run[]): Run[] {
 
 const isWide = ({ fromNm, toNm }: Run): boolean => toNm - fromNm >= 20;
 
-/** What paints do to the light together: the one answer for the line, for what lies behind it and for the curves. */
+/** What films do to the light together. The line asks it of two sides, the curves of each paint. */
 export interface Light {
   /** Parts that every film swallows, without those that any of them or the mixture is known for. */
   readonly both: readonly Run[];

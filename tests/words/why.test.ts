@@ -79,7 +79,7 @@ test('is in the voice of the learner and leaves room for its curves', () => {
 
 describe('what is said of the light', () => {
   test('all paints swallow at least half of what is marked as swallowed', () => {
-    const faults = faultsOf(({ why: { films, swallowed } }) => {
+    const faults = faultsOf(({ why: { films, swallowed = [] } }) => {
       const alone = films.filter(({ label }) => label.endsWith(' alone'));
       return swallowed.flatMap(({ fromNm, toNm }) =>
         bands

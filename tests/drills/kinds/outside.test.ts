@@ -4,8 +4,8 @@ import { hueDifference } from '../../../src/colour/lab.js';
 import { readColour } from '../../../src/colour/reading.js';
 import { lightnessFromMunsellValue, painterStep, valueFromStep } from '../../../src/colour/value.js';
 import { fittingTurn } from '../../../src/drills/kinds/shade-chroma/answers.js';
-import { inShade, withChroma } from '../../../src/drills/kinds/shade-chroma/light.js';
 import { shadowBand, shadowStep } from '../../../src/drills/kinds/shadow-values/rules.js';
+import { inShade, withChroma } from '../../../src/drills/light.js';
 import { VALUE_BOUNDS } from '../../../src/judgement/index.js';
 import {
   type Laid,

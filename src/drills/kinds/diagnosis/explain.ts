@@ -168,6 +168,5 @@ export function diagnosisWhy(
         }),
       ),
     ],
-    swallowed: [],
   };
 }

@@ -75,13 +75,19 @@ function read(studio: Studio, drill: DiagnosisDrill, answer: Answer): Said {
 const leaveOf = ({ repairs }: DiagnosisDrill): RepairOption =>
   repairs.find(({ repair }) => 'leave' in repair) ?? (repairs[0] as RepairOption);
 
+/** What serves the faulty area best; where nothing is out, to leave it alone. */
+function servingRepair(studio: Studio, drill: DiagnosisDrill): RepairOption {
+  const faulty = faultyArea(studio, drill);
+  return faulty === undefined ? leaveOf(drill) : bestRepair(studio, drill, faulty);
+}
+
 function best(studio: Studio, drill: DiagnosisDrill): Answer {
   const faulty = faultyArea(studio, drill);
-  if (faulty === undefined) return { area: NONE, fault: NONE, repair: leaveOf(drill).id };
+  if (faulty === undefined) return { area: NONE, fault: NONE, repair: servingRepair(studio, drill).id };
   return {
     area: faulty.id,
     fault: faultsOf(standingOf(studio, faulty))[0] ?? NONE,
-    repair: bestRepair(studio, drill, faulty).id,
+    repair: servingRepair(studio, drill).id,
   };
 }
 
@@ -127,8 +133,7 @@ function subjectOf(studio: Studio, drill: DiagnosisDrill, { area }: Said): Plann
 function why(studio: Studio, drill: DiagnosisDrill, answer: Answer): Why {
   const said = read(studio, drill, answer);
   const subject = subjectOf(studio, drill, said);
-  const best = faultyArea(studio, drill) === undefined ? leaveOf(drill) : bestRepair(studio, drill, subject);
-  return diagnosisWhy(studio, subject, said, best);
+  return diagnosisWhy(studio, subject, said, servingRepair(studio, drill));
 }
 
 function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
@@ -137,12 +142,11 @@ function grade(studio: Studio, drill: DiagnosisDrill, answer: Answer): Grade {
   const mark = togetherMark(three);
   const idea = ideaOf(studio, said, three);
   const bestAnswer = best(studio, drill);
-  const faulty = faultyArea(studio, drill);
   const subject = subjectOf(studio, drill, said);
   const now = standingOf(studio, subject);
   // The figures are those of the faulty area: a repair that went elsewhere leaves it as it is.
   const after = said.area?.id === subject.id ? afterRepair(studio, subject, said.repair) : now;
-  const bestOption = faulty === undefined ? leaveOf(drill) : bestRepair(studio, drill, subject);
+  const bestOption = servingRepair(studio, drill);
   const bestAfter = afterRepair(studio, subject, bestOption);
   const before = now.seen.colour;
   const reached = after.seen.colour;

@@ -73,6 +73,5 @@ export function dryingWhy(studio: Studio, drill: DryingDrill, all: readonly AskR
       ...(hasRoom(all) ? [] : [tell('drying-reason', { reason: dryingReason(studio, drill) })]),
       tell('why-drying-limits', {}),
     ],
-    swallowed: [],
   };
 }

@@ -11,8 +11,8 @@ import { once, type Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
 import type { ShadeAs, Turn } from '../../../words/sentences/shade-chroma.js';
 import { type Finding, tell } from '../../../words/tell.js';
+import { inShade, withChroma } from '../../light.js';
 import type { Field } from '../../types.js';
-import { inShade, withChroma } from './light.js';
 import type { ShadeAsk, ShadeChromaDrill } from './schema.js';
 
 /** What the drill is about, in figures. */

@@ -9,10 +9,10 @@ import type { Turn } from '../../../words/sentences/shade-chroma.js';
 import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
+import { inShade, withChroma } from '../../light.js';
 import type { Answer, Grade, Kind, Why } from '../../types.js';
 import { whyFilms } from '../../why.js';
 import { type AskResult, askResult, fittingTurn, shadeFields, shadeOf } from './answers.js';
-import { inShade, withChroma } from './light.js';
 import type { ShadeChromaDrill } from './schema.js';
 
 function results(studio: Studio, drill: ShadeChromaDrill, answer: Answer): AskResult[] {
@@ -55,9 +55,13 @@ function saidOf(all: readonly AskResult[], answer: Answer): Finding[] {
 }
 
 /** What the light leaves; a better choice for each question that missed. */
-function reasons(studio: Studio, drill: ShadeChromaDrill, all: readonly AskResult[]): Finding[] {
+function reasons(
+  studio: Studio,
+  drill: ShadeChromaDrill,
+  all: readonly AskResult[],
+  better: Answer,
+): Finding[] {
   const { lit, line } = shadeOf(studio, drill);
-  const better = best(studio, drill);
   const wrong = all.filter(({ score }) => score < 1).map(({ ask }) => ask);
   const asksChroma = all.some(({ shade }) => shade !== undefined);
   return [
@@ -105,7 +109,6 @@ function why(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Why {
         shade: lightnessFromMunsellValue(valueFromStep(drill.shade)),
       }),
     ],
-    swallowed: [],
   };
 }
 
@@ -138,7 +141,7 @@ function grade(studio: Studio, drill: ShadeChromaDrill, answer: Answer): Grade {
         }),
     told: [
       ...saidOf(all, answer),
-      ...reasons(studio, drill, all),
+      ...reasons(studio, drill, all, bestAnswer),
       ...(idea === undefined ? [] : [tell('advice', { idea })]),
     ],
     ...(idea === undefined ? {} : { idea }),

@@ -1,6 +1,6 @@
 /** The shadow-values kind: see schema.ts. */
 
-import { valueFromStep, yFromMunsellValue } from '../../../colour/value.js';
+import { valueFromStep } from '../../../colour/value.js';
 import { outside, overall, scoreStep, togetherMark, verdictOf } from '../../../judgement/index.js';
 import type { Spectrum } from '../../../optics/index.js';
 import type { Studio } from '../../../paints/index.js';
@@ -9,6 +9,7 @@ import type { ShadowName } from '../../../words/sentences/shadow-values.js';
 import { type Finding, tell } from '../../../words/tell.js';
 import { stepText, type Voice, WRITTEN } from '../../../words/voice.js';
 import { chosen, requireComplete } from '../../answers.js';
+import { inShade } from '../../light.js';
 import type { Answer, Field, Grade, Kind, ResultSwatch, Why } from '../../types.js';
 import { whyFilms } from '../../why.js';
 import { LEFT_IN_SUN, shadowBand, shadowStep } from './rules.js';
@@ -135,12 +136,8 @@ function ideaOf(drill: ShadowValuesDrill, all: readonly ThingResult[]): string |
 
 /** The lit colour under so much less light that its value is the step given; a grey where only a step is known. */
 function darkened(studio: Studio, { lit }: LitThing, step: number): Spectrum {
-  const y = yFromMunsellValue(valueFromStep(step)) / 100;
-  const from =
-    typeof lit === 'number' ? studio.paper.reflectance.map(() => 1) : seeLaid(studio, lit).reflectance;
-  const fromY =
-    typeof lit === 'number' ? 1 : yFromMunsellValue(valueFromStep(seeLaid(studio, lit).colour.step)) / 100;
-  return from.map((band) => Math.min(1, (band * y) / fromY));
+  const white = (): Spectrum => studio.paper.reflectance.map(() => 1);
+  return inShade(typeof lit === 'number' ? white() : seeLaid(studio, lit).reflectance, step);
 }
 
 function grade(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Grade {
@@ -208,7 +205,6 @@ function why(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Why {
       ),
       ...(drill.light === 'sun' ? [tell('why-shadow-guess', {})] : []),
     ],
-    swallowed: [],
   };
 }
 

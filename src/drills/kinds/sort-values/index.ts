@@ -11,8 +11,9 @@ import {
   VALUE_BOUNDS,
   WIDE_SPAN,
 } from '../../../judgement/index.js';
-import type { Studio } from '../../../paints/index.js';
+import { evidenceOf, type Studio } from '../../../paints/index.js';
 import { seeLaid, washesOf } from '../../../washes/index.js';
+import { percent } from '../../../words/laid.js';
 import type { SortedArea } from '../../../words/sentences/sort-values.js';
 import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
@@ -22,7 +23,6 @@ import type { Area, SortAsk, SortValuesDrill } from './schema.js';
 import { sortWhy } from './why.js';
 
 const areaField = (index: number): string => `area-${index + 1}`;
-const percent = (share: number): string => `${Math.round(100 * share)} %`;
 
 /** Local colour without a word on its value: its hue, and how strong the washes are. */
 function localFinding(studio: Studio, { name, laid }: Area): Finding {
@@ -197,7 +197,6 @@ function grade(studio: Studio, drill: SortValuesDrill, answer: Answer): Grade {
   const mark = togetherMark(all.map(({ score }) => score));
   const idea = all.find((part) => part.idea !== undefined)?.idea;
   const bestAnswer = best(studio, drill);
-  const weakest = drill.areas.map(({ laid }) => seeLaid(studio, laid).evidence);
   return {
     mark,
     verdict: overall(mark),
@@ -208,7 +207,7 @@ function grade(studio: Studio, drill: SortValuesDrill, answer: Answer): Grade {
       label: name,
       reflectance: seeLaid(studio, laid).reflectance,
     })),
-    evidence: (['estimated', 'transferred'] as const).find((one) => weakest.includes(one)) ?? 'measured',
+    evidence: evidenceOf(drill.areas.map(({ laid }) => seeLaid(studio, laid))),
   };
 }
 

@@ -26,6 +26,5 @@ export function sortWhy(studio: Studio, drill: SortValuesDrill): Why {
         span: spanOf(studio, drill.areas),
       }),
     ],
-    swallowed: [],
   };
 }

@@ -20,6 +20,5 @@ export function washesWhy(studio: Studio, drill: WashesDrill, answer: Answer): W
       })),
     ),
     told: [tell('why-one-paint', {})],
-    swallowed: [],
   };
 }

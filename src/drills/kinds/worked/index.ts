@@ -1,7 +1,7 @@
 /** The worked kind: see schema.ts. */
 
 import { overall } from '../../../judgement/index.js';
-import type { Studio } from '../../../paints/index.js';
+import { evidenceOf, type Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
 import { laidLabel, laidNote } from '../../../words/laid.js';
 import { type Finding, tell } from '../../../words/tell.js';
@@ -110,7 +110,6 @@ function grade(studio: Studio, drill: WorkedDrill, answer: Answer): Grade {
   const best = bestOf(studio, drill);
   const mark = counts(picked) ? 100 : 0;
   const idea = mark === 100 ? undefined : 'wrong-reason';
-  const weakest = drill.case.map((item) => seeLaid(studio, item.laid).evidence);
   return {
     mark,
     verdict: overall(mark),
@@ -121,7 +120,7 @@ function grade(studio: Studio, drill: WorkedDrill, answer: Answer): Grade {
       label: item.name,
       reflectance: seeLaid(studio, item.laid).reflectance,
     })),
-    evidence: (['estimated', 'transferred'] as const).find((one) => weakest.includes(one)) ?? 'measured',
+    evidence: evidenceOf(drill.case.map(({ laid }) => seeLaid(studio, laid))),
   };
 }
 

@@ -1,7 +1,7 @@
 /** Statements weighed against the prediction. */
 
 import { MODEL_ERROR, SEEN_APART } from '../../../judgement/index.js';
-import type { Evidence, Studio } from '../../../paints/index.js';
+import { type Evidence, once, type Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
 import type { Proof } from '../../../words/sentences/worked.js';
 import { factOf } from './facts.js';
@@ -39,22 +39,23 @@ function named(studio: Studio, drill: Pick<WorkedDrill, 'case'>, { of }: Stateme
   });
 }
 
-/** Weighs every statement of a case. */
-export function weigh(studio: Studio, drill: Pick<WorkedDrill, 'case' | 'statements'>): Weighed[] {
-  return drill.statements.map((statement, index) => {
-    const things = named(studio, drill, statement);
-    const fact = factOf(statement.fact);
-    const margin = fact.margin(things);
-    const room = Math.max(...things.map(({ seen }) => roomOf(fact.unit, seen.evidence)));
-    return {
-      id: `s${index + 1}`,
-      statement,
-      short: fact.short(things),
-      text: fact.text(things),
-      proof: fact.figures(things),
-      isTrue: margin > 0,
-      tooCloseToCall: Math.abs(margin) <= room,
-      margin: margin / room,
-    };
-  });
-}
+/** Weighs every statement of a case, once. */
+export const weigh = once(
+  (studio: Studio, drill: Pick<WorkedDrill, 'case' | 'statements'>): readonly Weighed[] =>
+    drill.statements.map((statement, index) => {
+      const things = named(studio, drill, statement);
+      const fact = factOf(statement.fact);
+      const margin = fact.margin(things);
+      const room = Math.max(...things.map(({ seen }) => roomOf(fact.unit, seen.evidence)));
+      return {
+        id: `s${index + 1}`,
+        statement,
+        short: fact.short(things),
+        text: fact.text(things),
+        proof: fact.figures(things),
+        isTrue: margin > 0,
+        tooCloseToCall: Math.abs(margin) <= room,
+        margin: margin / room,
+      };
+    }),
+);

@@ -1,8 +1,8 @@
 /** A surface under less light, and the same with its colour weakened or forced. */
-import { readColour } from '../../../colour/reading.js';
-import { valueFromStep, yFromMunsellValue } from '../../../colour/value.js';
-import { reflectanceToXyz } from '../../../colour/xyz.js';
-import type { Spectrum } from '../../../optics/index.js';
+import { readColour } from '../colour/reading.js';
+import { valueFromStep, yFromMunsellValue } from '../colour/value.js';
+import { reflectanceToXyz } from '../colour/xyz.js';
+import type { Spectrum } from '../optics/index.js';
 
 /**
  * What reaches the eye from a surface in shade, as a share of what white in full light sends: every part of the light
