@@ -8,7 +8,7 @@ import { build } from 'esbuild';
 
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
 
-/** What the build is made from. */
+/** What the program is made from. */
 const SOURCES = [
   'build.config.mjs',
   'package-lock.json',
@@ -16,7 +16,6 @@ const SOURCES = [
   'tsconfig.json',
   'src',
   'exercises',
-  'tests/bench',
 ];
 const STAMP = 'dist/.made-from';
 
@@ -24,10 +23,9 @@ const STAMP = 'dist/.made-from';
 function stamp() {
   const hash = createHash('sha256').update(process.version);
   const add = (path) => {
-    if (!existsSync(path)) return;
-    const { size, mtimeMs } = statSync(path);
-    if (statSync(path).isDirectory()) for (const name of readdirSync(path).sort()) add(join(path, name));
-    else hash.update(`${path} ${size} ${mtimeMs}\n`);
+    const found = statSync(path, { throwIfNoEntry: false });
+    if (found?.isDirectory()) for (const name of readdirSync(path).sort()) add(join(path, name));
+    else if (found) hash.update(`${path} ${found.size} ${found.mtimeMs}\n`);
   };
   SOURCES.forEach(add);
   return hash.digest('hex');

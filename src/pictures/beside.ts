@@ -3,7 +3,8 @@ import type { Drill } from '../drills/kinds/index.js';
 import type { Answer } from '../drills/types.js';
 import type { Studio } from '../paints/index.js';
 import { html, type Markup } from '../text/html.js';
-import { drillScenes, sceneOf } from './scene.js';
+import { painted } from './covering.js';
+import { drillScenes } from './scene.js';
 import { svg } from './svg.js';
 import type { Picture } from './types.js';
 import { findPicture } from './where.js';
@@ -17,10 +18,11 @@ export function pictureBeside(
 ): Markup {
   const picture = findPicture(pictures, drill.picture);
   if (picture === undefined) return html``;
-  const scene = sceneOf(studio, picture, drill, answer);
+  const scene = drillScenes(studio, pictures)(drill, answer);
+  const shown = scene?.painted ?? painted(studio, picture);
   const prefix = `in-${drill.id}`;
-  const pair = html`<div class="scene">${svg(scene, { prefix })}${svg(scene, { prefix: `${prefix}-grey`, inGrey: true })}</div>`;
-  return drillScenes(studio, pictures)(drill, answer) === undefined
+  const pair = html`<div class="scene">${svg(shown, { prefix })}${svg(shown, { prefix: `${prefix}-grey`, inGrey: true })}</div>`;
+  return scene === undefined
     ? html`${pair}<p class="figures">Nothing of this drill lies in its picture: it is in its own colours, and no learner is shown it.</p>`
     : pair;
 }

@@ -7,5 +7,4 @@ export * from './raster.js';
 export * from './scene.js';
 export * from './svg.js';
 export type * from './types.js';
-
 export * from './where.js';

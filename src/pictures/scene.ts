@@ -25,8 +25,11 @@ interface Lain extends Omit<DrillScene, 'painted'> {
 }
 
 /** What lies there before anything is chosen; undefined where a drill changes no colour. */
-function startOf(drill: Drill, given: readonly ResultSwatch[]): Covering | undefined {
-  return drill.kind === 'mix' ? drill.start : given.find(({ label }) => STARTS.includes(label));
+function startOf(studio: Studio, drill: Drill): Covering | undefined {
+  if (drill.kind === 'mix') return drill.start;
+  return kindOf(studio, drill)
+    .given(drill)
+    .find(({ label }) => STARTS.includes(label));
 }
 
 const isYours = ({ label }: ResultSwatch): boolean => /^yours(,|$)/.test(label);
@@ -63,7 +66,7 @@ function lainIn(
   drill: Drill,
   answer: Answer | undefined,
 ): Lain | undefined {
-  const start = startOf(drill, drill.kind === 'mix' ? [] : kindOf(studio, drill).given(drill));
+  const start = startOf(studio, drill);
   if (start === undefined) return namedIn(studio, picture, drill, answer);
   const lies = liesIn(picture, drill);
   const laid = answer === undefined ? undefined : laidByAnswer(studio, drill, answer);
@@ -73,15 +76,6 @@ function lainIn(
     passage: lies.passage,
     unread: [],
   };
-}
-
-/**
- * The picture of a drill. Where the drill lays nothing in it, it is the picture as it is; else its start lies in one area and the
- * passage is open until there is an answer, or its colours lie in the areas of their names.
- * @throws RangeError when the answer does not fit the drill
- */
-export function sceneOf(studio: Studio, picture: Picture, drill: Drill, answer?: Answer): Painted {
-  return painted(studio, picture, lainIn(studio, picture, drill, answer)?.coverings);
 }
 
 /**
