@@ -164,7 +164,7 @@ describe('the curves of a why', () => {
       'the mixture',
     ]);
     // Burnt sienna and alizarin both absorb in the blue and green and pass the red: common practice, no source.
-    const [run] = why.swallowed;
+    const [run] = why.swallowed ?? [];
     expect(run?.fromNm).toBeLessThan(460);
     expect(run?.toNm).toBeGreaterThan(540);
     expect(run?.toNm).toBeLessThan(640);

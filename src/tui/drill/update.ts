@@ -3,9 +3,7 @@
 import { chosenIndex, digitField, showsAs, sideField, withOption } from '../kit/fields.js';
 import type { Command } from '../kit/keys.js';
 import { ask, offerPlacing, step, turn, withOverlay } from '../kit/moves.js';
-import { updateSheet } from '../kit/sheet-update.js';
 import type { DrillScreen, State, World } from '../kit/state.js';
-import { drillLayout } from './layout.js';
 
 /** Paints chosen in the answer that have a caution, each text once. */
 export function cautionsFor(world: World, screen: DrillScreen): string[] {
@@ -65,13 +63,6 @@ export function updateDrill(
   at: number,
 ): State {
   const to = (next: DrillScreen): State => ({ ...state, screen: next });
-  const sheet = updateSheet(
-    state,
-    screen,
-    command,
-    () => drillLayout(state, world, screen).sheet !== undefined,
-  );
-  if (sheet !== undefined) return sheet;
   // In the worked example the choice is made; only laying it down and leaving work.
   if (screen.worked && command !== 'confirm' && command !== 'back') return state;
   switch (command) {

@@ -1,6 +1,7 @@
 /** The root reducer: panels first, then keys that work everywhere, then the screen in front. Pure. */
 
 import { updateBench } from '../bench/update.js';
+import { drillLayout } from '../drill/layout.js';
 import { showSummary, startSet, takeAnswer } from '../drill/set.js';
 import { lay, updateDrill } from '../drill/update.js';
 import { updateFamilies } from '../families/update.js';
@@ -8,9 +9,10 @@ import { chooseAtHome } from '../home/update.js';
 import { commandOf } from '../kit/keys.js';
 import { ask, show, withNotice, withOverlay, withoutOverlay } from '../kit/moves.js';
 import { scrolled } from '../kit/page.js';
-import { onSheetKey } from '../kit/sheet-update.js';
+import { onSheetKey, updateSheet } from '../kit/sheet-update.js';
 import type { Action, Size, State, World } from '../kit/state.js';
 import { textOf } from '../pages/texts.js';
+import { resultLayout } from '../result/layout.js';
 import { updateResult } from '../result/update.js';
 import { chooseSetting } from '../settings/update.js';
 import { updateSummary } from '../summary/update.js';
@@ -44,6 +46,14 @@ function onKey(before: State, world: World, key: string, at: number): State {
   if (command === 'keys') return withOverlay(state, { name: 'keys' });
   if (command === 'quit') return ask(state, { type: 'exit', code: 0 });
   const { screen } = state;
+  if (screen.name === 'drill' || screen.name === 'result') {
+    // Asked for its keys alone: where the picture stands is worked out.
+    const isSeen = (): boolean =>
+      (screen.name === 'drill' ? drillLayout(state, world, screen) : resultLayout(state, world, screen))
+        .sheet !== undefined;
+    const changed = updateSheet(state, screen, command, isSeen);
+    if (changed !== undefined) return changed;
+  }
   switch (screen.name) {
     case 'drill':
       return updateDrill(state, world, screen, command, key, at);

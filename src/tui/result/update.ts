@@ -3,9 +3,8 @@ import { afterResult, drillScreen } from '../drill/set.js';
 import type { Command } from '../kit/keys.js';
 import { offerPlacing, show } from '../kit/moves.js';
 import { scrolled } from '../kit/page.js';
-import { updateSheet } from '../kit/sheet-update.js';
 import type { ResultScreen, State, World } from '../kit/state.js';
-import { resultLayout, resultPage } from './layout.js';
+import { resultPage } from './layout.js';
 
 function again(state: State, world: World, { attempt, place }: ResultScreen, at: number): State {
   const { entry } = attempt;
@@ -23,13 +22,6 @@ export function updateResult(
   command: Command,
   at: number,
 ): State {
-  const sheet = updateSheet(
-    state,
-    screen,
-    command,
-    () => resultLayout(state, world, screen).sheet !== undefined,
-  );
-  if (sheet !== undefined) return sheet;
   switch (command) {
     case 'next':
       if (screen.worked) return offerPlacing(state, world);

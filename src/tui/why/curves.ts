@@ -16,7 +16,7 @@ export const curveSign = (at: number): string => String.fromCharCode('a'.charCod
 
 /** Lines of the plot: reflectance against wavelength, and under it the part that all paints swallow. */
 export function curvesPicture(
-  { films, swallowed }: Pick<Why, 'films' | 'swallowed'>,
+  { films, swallowed = [] }: Pick<Why, 'films' | 'swallowed'>,
   options: { columns: number; rows: number; glyphs: Glyphs },
 ): Run<Role>[][] {
   const { columns, rows, glyphs } = options;
@@ -70,7 +70,7 @@ function draw(
 }
 
 function swallowedLine(
-  runs: Why['swallowed'],
+  runs: NonNullable<Why['swallowed']>,
   width: number,
   glyphs: Glyphs,
   x: (nm: number) => number,
