@@ -6,13 +6,15 @@ import type { Drill } from '../drills/kinds/index.js';
 import { GENERATED_FAMILIES } from '../drills/make/index.js';
 import type { Studio } from '../paints/index.js';
 import {
+  type Answered,
   chooseMend,
   chooseSet,
   comparedWithLast,
   copyStanding,
   type DrillRef,
-  entryFromGrade,
+  entryOf,
   type HistoryEntry,
+  type Kept,
   type Mistake,
   nextPlacing,
   type Pick,
@@ -23,7 +25,7 @@ import {
 } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
-import type { AnswerEntry, SaveOutcome, SetChoice, SetItem } from '../tui/kit/deps.js';
+import type { SetChoice, SetItem } from '../tui/practice/deps.js';
 import { FAMILY_REFS } from './family-refs.js';
 import { drillRefs, drillsWithin, palettePaints } from './learner.js';
 import { canShow, MadeDrills } from './made-drills.js';
@@ -198,13 +200,10 @@ export class PracticeRun {
     return [lazyItem({ drillId, ...common }, () => this.#drillOf(pick))];
   }
 
-  entryOf({ drill, answer, grade, hints, attempt, answeredAt }: AnswerEntry): HistoryEntry {
-    return entryFromGrade(grade, {
-      drill: { id: drill.id, family: drill.family, level: drill.level },
-      answer,
-      at: new Date(answeredAt),
-      hints,
-      attempt,
+  /** The line that the record keeps of an answer. */
+  #entryOf(answered: Answered): HistoryEntry {
+    const { drill } = answered;
+    return entryOf(answered, {
       set: this.#set,
       engine: this.#options.engine,
       guess: this.#options.chances?.[drill.id] ?? chanceByGuessing(this.#studio, drill as Drill),
@@ -212,8 +211,8 @@ export class PracticeRun {
     });
   }
 
-  save(answer: AnswerEntry): SaveOutcome {
-    const entry = this.entryOf(answer);
+  save(answered: Answered): Kept {
+    const entry = this.#entryOf(answered);
     const compared = comparedWithLast(this.#profile.standing.families.get(entry.family)?.last, entry);
     const { saved, problem } = this.#profile.save(entry);
     return {
@@ -223,10 +222,10 @@ export class PracticeRun {
     };
   }
 
-  summarise(entries: readonly AnswerEntry[]): ReturnType<typeof summariseSet> {
+  summarise(answers: readonly Answered[]): ReturnType<typeof summariseSet> {
     return summariseSet(
       this.#before,
-      entries.map((entry) => this.entryOf(entry)),
+      answers.map((answered) => this.#entryOf(answered)),
       FAMILY_REFS,
       new Date(),
     );

@@ -9,8 +9,8 @@ import { drillScenes } from '../pictures/scene.js';
 import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 import { didYouMean } from '../text/nearest.js';
-import type { SaveOutcome, SettingsPatch, StartAt, TuiDeps } from '../tui/kit/deps.js';
 import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
+import type { Saved, SettingsPatch, StartAt, TuiDeps } from '../tui/practice/deps.js';
 import { FAMILY_REFS } from './family-refs.js';
 import { palettePaints } from './learner.js';
 import { PracticeRun } from './practice-run.js';
@@ -64,7 +64,7 @@ function requireFamily(id: string | undefined): string | undefined {
   );
 }
 
-async function keep(profile: Profile, patch: SettingsPatch): Promise<SaveOutcome> {
+async function keep(profile: Profile, patch: SettingsPatch): Promise<Saved> {
   try {
     await keepSettings(profile.paths.config, patch);
     return { saved: true };
@@ -141,8 +141,8 @@ export async function practise(
     firstRun: profile.isFirstRun,
     nextSet: (choice) => practice.nextSet(choice),
     placingIsOpen: () => practice.placingIsOpen,
-    saveAnswer: (entry) => practice.save(entry),
-    summarise: (entries) => practice.summarise(entries),
+    saveAnswer: (answered) => practice.save(answered),
+    summarise: (answers) => practice.summarise(answers),
     progressText: (columns) =>
       progressText(profile, { families: FAMILY_REFS, now: new Date(), columns, plain: screenReader }),
     now: () => Date.now(),

@@ -87,7 +87,7 @@ Examples:
     .addHelpText('after', '\nExamples:\n  mudlark quiz sit week3.quiz.yaml --name "Ann Lee"')
     .action(async (file: string, _options, self: Command) => {
       const { sitCommand } = await import('./quiz-screens.js');
-      exit(await sitCommand(file, self.optsWithGlobals(), version));
+      exit(await sitCommand(file, self.optsWithGlobals()));
     });
 
   quiz
@@ -131,7 +131,7 @@ Examples:
     .addHelpText('after', '\nExamples:\n  mudlark quiz room week3.quiz.yaml')
     .action(async (file: string, _options, self: Command) => {
       const { roomCommand } = await import('./quiz-screens.js');
-      exit(await roomCommand(file, self.optsWithGlobals(), version));
+      exit(await roomCommand(file, self.optsWithGlobals()));
     });
 
   quiz

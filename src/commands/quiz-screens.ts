@@ -5,7 +5,7 @@ import { readHandout, shownFile } from '../quiz/files/read-files.js';
 import { openSitting } from '../quiz/files/sitting-file.js';
 import { createGrader, markSitting } from '../quiz/marking.js';
 import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
-import type { QuizDeps } from '../tui/quiz/stage.js';
+import type { QuizDeps } from '../tui/quiz/classroom.js';
 
 /** Options as typed. */
 export interface ScreenOptions {
@@ -20,7 +20,7 @@ function terminalFault(what: string): string | undefined {
   return `mudlark: ${what} needs a terminal; run it in one, without a pipe, a file or a CI runner around it`;
 }
 
-async function depsFor(options: ScreenOptions, version: string): Promise<QuizDeps> {
+async function depsFor(options: ScreenOptions): Promise<QuizDeps> {
   const { findPaths, resolveSettings } = await import('../profile/index.js');
   const { config } = await findPaths();
   const flags = options.screenReader === true ? { screenReader: 'yes' } : {};
@@ -28,7 +28,6 @@ async function depsFor(options: ScreenOptions, version: string): Promise<QuizDep
   const { valueScale, palette, screenReader, colour } = values;
   const { shippedPictures } = await import('../files/shipped.js');
   return {
-    version,
     pictures: await shippedPictures(libraryStudio()),
     settings: { valueScale, palette, screenReader, colour },
     env: process.env,
@@ -41,7 +40,7 @@ async function depsFor(options: ScreenOptions, version: string): Promise<QuizDep
  * Sits a quiz. @returns the exit code
  * @throws UsageError without a name; DataError for a handout or a sitting that cannot be used
  */
-export async function sitCommand(path: string, options: ScreenOptions, version: string): Promise<number> {
+export async function sitCommand(path: string, options: ScreenOptions): Promise<number> {
   const { name } = options;
   if (name === undefined) throw new UsageError('quiz sit needs --name, like --name "Ann Lee"');
   const handout = readHandout(libraryStudio(), path);
@@ -51,8 +50,8 @@ export async function sitCommand(path: string, options: ScreenOptions, version: 
     return 2;
   }
   const opened = openSitting(path, handout, name, Date.now());
-  const deps = await depsFor(options, version);
-  const { runSit } = await import('../tui/quiz/run-sit.js');
+  const deps = await depsFor(options);
+  const { runSit } = await import('../tui/quiz/sit/program.js');
   const { sitting, isResumed, save } = opened;
   const ending = await runSit({ deps, handout, sitting, isResumed, save });
   if (ending.fault !== undefined) {
@@ -71,15 +70,15 @@ export async function sitCommand(path: string, options: ScreenOptions, version: 
 }
 
 /** Holds a quiz in the room. @returns the exit code @throws DataError for a handout that cannot be used */
-export async function roomCommand(path: string, options: ScreenOptions, version: string): Promise<number> {
+export async function roomCommand(path: string, options: ScreenOptions): Promise<number> {
   const handout = readHandout(libraryStudio(), path);
   const fault = terminalFault('quiz room');
   if (fault !== undefined) {
     process.stderr.write(`${fault}\n`);
     return 2;
   }
-  const deps = await depsFor(options, version);
-  const { runRoom } = await import('../tui/quiz/run-room.js');
+  const deps = await depsFor(options);
+  const { runRoom } = await import('../tui/quiz/room/program.js');
   const { code, lines } = await runRoom(handout, deps);
   if (lines.length > 0) process.stdout.write(`${lines.join('\n')}\n`);
   return code;

@@ -1,6 +1,7 @@
 /** One answer as the record keeps it: the type, its line of JSON, and the strict reading of a line. Pure. */
-import type { Answer, Grade } from '../drills/types.js';
+import type { Answer } from '../drills/types.js';
 import { AIMS, type Aim, type Verdict } from '../judgement/types.js';
+import type { Answered } from './answered.js';
 
 /** Longest line of a record, bytes of UTF-8 with its newline. A longer line is foreign. */
 export const MAX_LINE_BYTES = 16_384;
@@ -50,32 +51,8 @@ export interface HistoryEntry {
   readonly placing?: true;
 }
 
-/** Marks that one hint costs. */
-export const HINT_COST = 10;
-
-/**
- * The mark of an answer in a session.
- * @param mark 0-100, the grade's own
- * @param hints hints opened before answering
- * @param attempt 1 for the first answer; a later one earns half, since the answer has been seen
- * @returns 0-100, rounded to a whole mark
- */
-export function sessionMark(mark: number, hints: number, attempt: number): number {
-  const afterHints = Math.max(0, mark - HINT_COST * hints);
-  return Math.round(attempt > 1 ? afterHints / 2 : afterHints);
-}
-
-/** What a session knows about an answer beside its grade. */
+/** What the record knows about an answer beside it. */
 export interface Circumstance {
-  readonly drill: {
-    readonly id: string;
-    readonly family: string;
-    readonly level: number;
-  };
-  readonly answer: Answer;
-  readonly at: Date;
-  readonly hints: number;
-  readonly attempt: number;
   readonly set: string;
   readonly engine: string;
   readonly guess?: number;
@@ -87,20 +64,18 @@ const round3 = (x: number): number => Math.round(x * 1000) / 1000;
 const MOST = 1000;
 const pair = (p: readonly [number, number]): [number, number] => [round3(p[0]), round3(Math.min(MOST, p[1]))];
 
-/** Makes the entry for a graded answer; numbers are kept to three decimals. */
-export function entryFromGrade(
-  grade: Pick<Grade, 'mark' | 'verdict' | 'value' | 'chroma' | 'idea' | 'aim'>,
-  told: Circumstance,
-): HistoryEntry {
+/** The entry of an answer; numbers are kept to three decimals. */
+export function entryOf(answered: Answered, told: Circumstance): HistoryEntry {
+  const { drill, grade } = answered;
   const { value, chroma } = grade;
   return {
     v: 1,
-    at: told.at.toISOString(),
-    drill: told.drill.id,
-    family: told.drill.family,
-    level: told.drill.level,
-    answer: { ...told.answer },
-    mark: sessionMark(grade.mark, told.hints, told.attempt),
+    at: new Date(answered.answeredAt).toISOString(),
+    drill: drill.id,
+    family: drill.family,
+    level: drill.level,
+    answer: { ...answered.answer },
+    mark: answered.mark,
     verdict: grade.verdict,
     ...(value && {
       value: { before: round3(value.before), after: round3(value.after), asked: pair(value.asked) },
@@ -113,8 +88,8 @@ export function entryFromGrade(
         asked: pair(chroma.asked),
       },
     }),
-    hints: told.hints,
-    try: told.attempt,
+    hints: answered.hints,
+    try: answered.attempt,
     set: told.set,
     engine: told.engine,
     ...(told.guess !== undefined && { guess: round3(told.guess) }),

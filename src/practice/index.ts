@@ -1,14 +1,8 @@
 /** Practice: scheduling, rating, levels, today's set, its summary. Pure: time and seeds are arguments. */
-export type { Circumstance, HistoryEntry } from './entry.js';
-export {
-  entryFromGrade,
-  entryLine,
-  HINT_COST,
-  isEntry,
-  MAX_LINE_BYTES,
-  parseEntry,
-  sessionMark,
-} from './entry.js';
+export type { Answered, Graded, Kept } from './answered.js';
+export { HINT_COST, sessionMark } from './answered.js';
+export type { HistoryEntry } from './entry.js';
+export { entryLine, entryOf, isEntry, MAX_LINE_BYTES, parseEntry } from './entry.js';
 export type { Feedback } from './feedback.js';
 export { dueResults, feedbackFor } from './feedback.js';
 export type { FigureRow } from './figure-rows.js';

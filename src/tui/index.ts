@@ -1,1 +1,1 @@
-export { runTui } from './program/run.js';
+export { runTui } from './practice/run.js';

@@ -14,12 +14,12 @@ import { type Shipped, shipped, shippedPictures } from '../../src/files/shipped.
 import { libraryStudio, paintOf, type Studio } from '../../src/paints/index.js';
 import { drillScenes, type Picture } from '../../src/pictures/index.js';
 import { openProfile, type Profile } from '../../src/profile/index.js';
-import { drillScreen, startSet } from '../../src/tui/drill/set.js';
-import type { TuiDeps } from '../../src/tui/kit/deps.js';
-import type { Action, State } from '../../src/tui/kit/state.js';
-import { runEffect } from '../../src/tui/program/effects.js';
-import { startedState, worldOf } from '../../src/tui/program/initial.js';
-import { createReducer } from '../../src/tui/program/update.js';
+import type { TuiDeps } from '../../src/tui/practice/deps.js';
+import { perform } from '../../src/tui/practice/perform.js';
+import { beginSet, drillScreen } from '../../src/tui/practice/set.js';
+import { startedState, worldOf } from '../../src/tui/practice/start.js';
+import type { Action, State } from '../../src/tui/practice/state.js';
+import { updatePractice } from '../../src/tui/practice/update.js';
 import { resultLayout, resultPage } from '../../src/tui/result/layout.js';
 import { judgedRows } from '../../src/words/judged.js';
 import { WRITTEN } from '../../src/words/voice.js';
@@ -80,8 +80,8 @@ function portsOf(
     firstRun: false,
     nextSet: (choice) => practice.nextSet(choice),
     placingIsOpen: () => false,
-    saveAnswer: (entry) => practice.save(entry),
-    summarise: (entries) => practice.summarise(entries),
+    saveAnswer: (answered) => practice.save(answered),
+    summarise: (answers) => practice.summarise(answers),
     progressText: () => '',
     now: () => Date.now(),
     env: {},
@@ -99,10 +99,9 @@ async function answerOnce(
   const studio: Studio = { ...libraryStudio() };
   const deps = portsOf(studio, profile, { drills: [drill], chances }, pictures);
   const world = worldOf(deps);
-  const reduce = createReducer(world);
   const item = { drillId: drill.id, feedback: 'each', why: 'bench' } as const;
   const at = Date.now();
-  const started = startSet(startedState(deps, world, SIZE), world, { items: [item], at });
+  const started = beginSet(startedState(deps, world, SIZE), world, { items: [item], at });
   const kind = world.kindOf(drill);
   // What stands on the screen before Enter has been computed before Enter.
   kind.given(drill);
@@ -112,21 +111,21 @@ async function answerOnce(
   const screen = { ...shown, answer: randomAnswer(shown.fields, seededDraw(seed)) };
   let state: State = { ...started, screen };
   const take = (action: Action): void => {
-    state = reduce(state, action);
+    state = updatePractice(state, world, action);
   };
   flushMs = 0;
   const from = performance.now();
-  await runEffect({ type: 'lay', screen, at }, state, deps, world, take);
+  await perform({ type: 'lay', screen, at }, state, deps, world, take);
   const result = state.screen;
   if (result.name !== 'result') throw new Error(`no result of ${drill.id}: ${state.notice ?? result.name}`);
-  const { entry, saved, note } = result.attempt;
-  judgedRows(entry.grade, WRITTEN);
-  kind.label(drill, entry.answer);
-  kind.plane?.(drill, entry.answer);
+  const { grade, answer, kept } = result.answered;
+  judgedRows(grade, WRITTEN);
+  kind.label(drill, answer);
+  kind.plane?.(drill, answer);
   resultLayout(state, world, result);
   resultPage(state, world, result);
   const ms = performance.now() - from - flushMs;
-  if (!saved) throw new Error(`not saved: ${note}`);
+  if (kept?.saved !== true) throw new Error(`not saved: ${kept?.note}`);
   return ms;
 }
 

@@ -6,8 +6,9 @@ import { PracticeRun } from '../../src/commands/practice-run.js';
 import type { Drill } from '../../src/drills/kinds/index.js';
 import { usedBy } from '../../src/drills/make/sentences.js';
 import { shippedDrills } from '../../src/files/shipped.js';
+import type { Answered } from '../../src/practice/index.js';
 import { openProfile } from '../../src/profile/index.js';
-import type { AnswerEntry, SetItem } from '../../src/tui/kit/deps.js';
+import type { SetItem } from '../../src/tui/practice/deps.js';
 import { freshHome } from '../profile/helpers.js';
 import { kindOf, STUDIO } from '../studio.js';
 
@@ -25,7 +26,7 @@ const drillOf = (item: SetItem): Drill | undefined =>
   (item.drill ?? written.get(item.drillId)) as Drill | undefined;
 
 /** An answer: the best, or a worse one that shows a mistake where there is one. */
-function answerTo(drill: Drill, isBest: boolean, n: number): AnswerEntry {
+function answerTo(drill: Drill, isBest: boolean, n: number): Answered {
   const kind = kindOf(drill);
   const worst = Object.fromEntries(kind.fields(drill).map(({ id, options }) => [id, options[0]?.id ?? '']));
   const answer = isBest ? kind.best(drill) : worst;
@@ -50,9 +51,9 @@ function answerAll(
   run: PracticeRun,
   items: readonly SetItem[],
   isBest: boolean,
-): { shown: Drill[]; given: AnswerEntry[] } {
+): { shown: Drill[]; given: Answered[] } {
   const shown: Drill[] = [];
-  const given: AnswerEntry[] = [];
+  const given: Answered[] = [];
   for (const item of items) {
     const drill = drillOf(item);
     if (drill === undefined) continue;

@@ -2,15 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { HistoryEntry } from '../../src/practice/index.js';
 import {
+  type Answered,
   addAnswer,
   emptyStanding,
-  entryFromGrade,
   entryLine,
   figuresOf,
   foldSorted,
   MAX_LINE_BYTES,
   nextSteps,
   parseEntry,
+  entryOf as recordEntryOf,
   sessionMark,
   standingToJson,
   summariseSet,
@@ -91,21 +92,20 @@ describe('the line of an answer', () => {
   });
 
   it('is made from a grade, with what hints and tries cost taken off', () => {
-    const made = entryFromGrade(
-      {
-        mark: 83.4,
-        verdict: 'good',
-        value: { before: 3.00049, after: 7, asked: [6.5, 7.5], verdict: 'good', tooCloseToCall: false },
-      },
+    const made = recordEntryOf(
       {
         drill: { id: 'd', family: 'f', level: 3 },
         answer: { a: 'b' },
-        at: new Date(START),
+        grade: {
+          verdict: 'good',
+          value: { before: 3.00049, after: 7, asked: [6.5, 7.5], verdict: 'good', tooCloseToCall: false },
+        },
+        mark: sessionMark(83.4, 1, 2),
+        answeredAt: START,
         hints: 1,
         attempt: 2,
-        set: 's',
-        engine: '1',
-      },
+      } as unknown as Answered,
+      { set: 's', engine: '1' },
     );
     expect(made).toMatchObject({
       mark: 37,

@@ -1,22 +1,22 @@
 import { renderToString } from 'ink';
 import { describe, expect, it } from 'vitest';
 import { UNICODE } from '../../src/tui/kit/glyphs.js';
-import { type QuizProgram, QuizScene } from '../../src/tui/quiz/quiz-app.js';
-import { handsBar } from '../../src/tui/quiz/room-parts.js';
+import type { Program } from '../../src/tui/kit/program.js';
+import { Scene } from '../../src/tui/kit/shell.js';
+import type { QuizDeps } from '../../src/tui/quiz/classroom.js';
+import { handsBar } from '../../src/tui/quiz/room/parts.js';
+import { roomLines, roomProgram } from '../../src/tui/quiz/room/program.js';
 import {
   handsWords,
   isCounted,
   type RoomState,
   roomAnswer,
   roomGrade,
-} from '../../src/tui/quiz/room-state.js';
-import { roomLines, roomProgram } from '../../src/tui/quiz/run-room.js';
-import type { QuizDeps } from '../../src/tui/quiz/stage.js';
+} from '../../src/tui/quiz/room/state.js';
 import { kindOf } from '../studio.js';
 import { bestAnswers, NINE, someHandout } from './fixture.js';
 
 const deps: QuizDeps = {
-  version: '0.1.0',
   settings: { valueScale: 'paper-first', palette: 'six', screenReader: false, colour: 'full' },
   env: { LANG: 'C.UTF-8', TERM: 'xterm-256color' },
   noColourFlag: false,
@@ -25,11 +25,11 @@ const deps: QuizDeps = {
 const handout = someHandout(2);
 const start = (columns = 80, rows = 24) => roomProgram(handout, deps, { columns, rows });
 
-function press(program: QuizProgram<RoomState>, state: RoomState, keys: readonly string[]): RoomState {
-  return keys.reduce((before, key) => program.reduce(before, { type: 'key', key, at: NINE }), state);
+function press(program: Program<RoomState>, state: RoomState, keys: readonly string[]): RoomState {
+  return keys.reduce((before, key) => program.update(before, { type: 'key', key, at: NINE }), state);
 }
-const textOf = (program: QuizProgram<RoomState>, state: RoomState): string =>
-  renderToString(<QuizScene program={program} state={state} />, { columns: state.size.columns }).replace(
+const textOf = (program: Program<RoomState>, state: RoomState): string =>
+  renderToString(<Scene program={program} state={state} />, { columns: state.size.columns }).replace(
     /\u001b\[[0-9;]*m/g,
     '',
   );

@@ -5,22 +5,23 @@ import type { Handout } from '../../src/quiz/handout.js';
 import { questionOrder } from '../../src/quiz/order.js';
 import { givenFor, startSitting } from '../../src/quiz/sitting.js';
 import { widthOf } from '../../src/text/wrap.js';
-import { type QuizProgram, QuizScene } from '../../src/tui/quiz/quiz-app.js';
-import { sitProgram } from '../../src/tui/quiz/run-sit.js';
-import type { SitState } from '../../src/tui/quiz/sit-state.js';
-import type { QuizDeps, QuizState } from '../../src/tui/quiz/stage.js';
+import type { Program } from '../../src/tui/kit/program.js';
+import { Scene } from '../../src/tui/kit/shell.js';
+import type { Stage } from '../../src/tui/kit/stage.js';
+import type { QuizDeps } from '../../src/tui/quiz/classroom.js';
+import { sitProgram } from '../../src/tui/quiz/sit/program.js';
+import type { SitState } from '../../src/tui/quiz/sit/state.js';
 import { kindOf } from '../studio.js';
 import { everyKindHandout, NINE, someHandout } from './fixture.js';
 
 const deps: QuizDeps = {
-  version: '0.1.0',
   settings: { valueScale: 'paper-first', palette: 'six', screenReader: false, colour: 'full' },
   env: { LANG: 'C.UTF-8', TERM: 'xterm-256color' },
   noColourFlag: false,
   now: () => NINE,
 };
 
-function programOf(handout: Handout, sitting?: Sitting): QuizProgram<SitState> {
+function programOf(handout: Handout, sitting?: Sitting): Program<SitState> {
   return sitProgram(
     {
       deps,
@@ -34,20 +35,15 @@ function programOf(handout: Handout, sitting?: Sitting): QuizProgram<SitState> {
 }
 
 /** Presses keys one after another, `seconds` apart. */
-function press(
-  program: QuizProgram<SitState>,
-  state: SitState,
-  keys: readonly string[],
-  seconds = 1,
-): SitState {
+function press(program: Program<SitState>, state: SitState, keys: readonly string[], seconds = 1): SitState {
   return keys.reduce(
-    (before, key) => program.reduce(before, { type: 'key', key, at: before.now + seconds * 1000 }),
+    (before, key) => program.update(before, { type: 'key', key, at: before.now + seconds * 1000 }),
     state,
   );
 }
 
-const textOf = <S extends QuizState>(program: QuizProgram<S>, state: S): string =>
-  renderToString(<QuizScene program={program} state={state} />, { columns: state.size.columns }).replace(
+const textOf = <S extends Stage>(program: Program<S>, state: S): string =>
+  renderToString(<Scene program={program} state={state} />, { columns: state.size.columns }).replace(
     /\u001b\[[0-9;]*m/g,
     '',
   );
@@ -133,7 +129,7 @@ describe('sitting on the screen', () => {
     const program = programOf(someHandout(3, { timePerQuestionSeconds: 30 }));
     let state = press(program, program.initial, ['enter', 'down']);
     expect(textOf(program, state)).toMatch(/0:29 left/);
-    state = program.reduce(state, { type: 'tick', at: state.now + 40_000 });
+    state = program.update(state, { type: 'tick', at: state.now + 40_000 });
     expect(state.screen).toMatchObject({ name: 'question', place: 1 });
     expect(state.notice).toMatch(/Time is up for question 1; what you chose counts/);
     const back = press(program, state, ['p', 'down', 'enter']);
@@ -163,7 +159,7 @@ describe('sitting on the screen', () => {
 
   it('says as long as it holds that an answer could not be saved', () => {
     const program = programOf(handout);
-    const state = { ...press(program, program.initial, ['enter']), fault: 'the disk is full' };
+    const state = { ...press(program, program.initial, ['enter']), savingNote: 'the disk is full' };
     expect(textOf(program, state)).toContain('the disk is full');
   });
 });

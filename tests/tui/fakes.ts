@@ -1,9 +1,20 @@
 /** Ports that remember what they were asked, and a bench to press keys on. */
-import type { Feedback } from '../../src/practice/index.js';
-import type { AnswerEntry, SetItem, TuiDeps } from '../../src/tui/kit/deps.js';
-import type { Action, DrillScreen, Effect, ResultScreen, State, World } from '../../src/tui/kit/state.js';
-import { startedState, worldOf } from '../../src/tui/program/initial.js';
-import { createReducer } from '../../src/tui/program/update.js';
+import type { Answered, Feedback } from '../../src/practice/index.js';
+import { benchProgram } from '../../src/tui/bench/program.js';
+import { type BenchState, freshBench } from '../../src/tui/bench/state.js';
+import type { Happening, Program } from '../../src/tui/kit/program.js';
+import type { Stage } from '../../src/tui/kit/stage.js';
+import type { SetItem, TuiDeps } from '../../src/tui/practice/deps.js';
+import { practiceProgram } from '../../src/tui/practice/program.js';
+import { startedState, worldOf } from '../../src/tui/practice/start.js';
+import type {
+  Action,
+  DrillScreen,
+  Effect,
+  PracticeWorld,
+  ResultScreen,
+  State,
+} from '../../src/tui/practice/state.js';
 import { STUDIO } from '../studio.js';
 import { BARE_KIND, DRILLS, FAKE_KIND } from './fake-kind.js';
 
@@ -14,12 +25,12 @@ export const items = (ids: readonly string[], feedback: Feedback = 'each'): SetI
 
 /** Ports that keep what they were given. */
 export interface FakeDeps extends TuiDeps {
-  readonly saved: AnswerEntry[];
+  readonly saved: Answered[];
   readonly patches: object[];
 }
 
 export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
-  const saved: AnswerEntry[] = [];
+  const saved: Answered[] = [];
   const patches: object[] = [];
   let clock = 1_000_000;
   return {
@@ -29,6 +40,7 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
     drills: DRILLS,
     kindOf: ({ id }) => (id === 'bare' ? BARE_KIND : FAKE_KIND),
     placingIsOpen: () => false,
+    sceneOf: () => undefined,
     familyName: (id) => `Family ${id}`,
     studio: STUDIO,
     settings: { valueScale: 'paper-first', palette: 'six', screenReader: false, colour: 'auto' },
@@ -74,36 +86,60 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
   };
 }
 
-/** A reducer under test: feeds keys, carries out what it asks for, and gives the state. */
-export class Bench {
-  readonly deps: FakeDeps;
-  readonly world: World;
-  state: State;
-  /** Everything that was asked for, in order. */
-  readonly asked: Effect[] = [];
-  private readonly reduce: (state: State, action: Action) => State;
+const SIZE = { columns: 80, rows: 24 };
 
-  constructor(deps: FakeDeps = fakeDeps()) {
-    this.deps = deps;
-    this.world = worldOf(deps);
-    this.reduce = createReducer(this.world);
-    this.state = startedState(deps, this.world, { columns: 80, rows: 24 });
-    this.carryOut();
+/** A program under test, without a terminal: takes keys and gives the state. */
+export class Pressed<S extends Stage<E>, A = never, E = unknown> {
+  readonly program: Program<S, A, E>;
+  state: S;
+
+  constructor(program: Program<S, A, E>) {
+    this.program = program;
+    this.state = program.initial;
   }
 
-  send(action: Action): this {
-    this.state = this.reduce(this.state, action);
-    this.carryOut();
+  send(action: A | Happening): this {
+    this.state = this.program.update(this.state, action);
     return this;
   }
 
   keys(...keys: readonly string[]): this {
-    for (const key of keys) this.send({ type: 'key', key, at: this.deps.now() });
+    for (const key of keys) this.send({ type: 'key', key, at: this.program.now() });
     return this;
   }
 
   menu(value: string): this {
-    return this.send({ type: 'menu', value, at: this.deps.now() });
+    return this.send({ type: 'choice', value, at: this.program.now() });
+  }
+}
+
+/** The mixing bench, with the paints that were last laid. */
+export function mixingBench(lastPaints?: readonly string[], deps = fakeDeps()): Pressed<BenchState> {
+  const world = worldOf(deps);
+  const { settings, colourLevel } = startedState(deps, world, SIZE);
+  const stage = { size: SIZE, settings, colourLevel, cautioned: [] };
+  return new Pressed(benchProgram(deps, world, { ...freshBench(world, lastPaints), ...stage }));
+}
+
+/** Practice under test: carries out what it asks for. */
+export class Bench extends Pressed<State, Action, Effect> {
+  readonly deps: FakeDeps;
+  readonly world: PracticeWorld;
+  /** Everything that was asked for, in order. */
+  readonly asked: Effect[] = [];
+
+  constructor(deps: FakeDeps = fakeDeps()) {
+    const world = worldOf(deps);
+    super(practiceProgram(deps, world, startedState(deps, world, SIZE)));
+    this.deps = deps;
+    this.world = world;
+    this.carryOut();
+  }
+
+  override send(action: Action | Happening): this {
+    super.send(action);
+    this.carryOut();
+    return this;
   }
 
   set(given: readonly SetItem[], minutes?: number): this {
@@ -125,12 +161,12 @@ export class Bench {
     return this.state.screen;
   }
 
-  private done = 0;
-  /** Does at once what the app does after drawing; saving is left to the app's own tests. */
+  /** Does at once what the shell does after each change; saving is left to the shell's own tests. */
   private carryOut(): void {
-    for (const effect of this.state.effects) {
-      if (effect.id <= this.done) continue;
-      this.done = effect.id;
+    const { effects, ...rest } = this.state;
+    if (effects === undefined) return;
+    this.state = rest;
+    for (const effect of effects) {
       this.asked.push(effect);
       if (effect.type === 'start-set') {
         const { choice } = effect;
@@ -140,26 +176,15 @@ export class Bench {
     }
   }
 
-  private lay(screen: DrillScreen, at: number): void {
-    const grade = this.world.kindOf(screen.drill).grade(screen.drill, screen.answer);
-    const entry: AnswerEntry = {
-      drill: screen.drill,
-      answer: screen.answer,
-      grade,
-      mark: grade.mark,
-      hints: screen.hint === 'shown' ? 1 : 0,
-      attempt: screen.attempt,
-      feedback: screen.item.feedback,
-      why: screen.item.why,
-      shownAt: screen.shownAt,
-      answeredAt: at,
+  private lay(screen: DrillScreen, answeredAt: number): void {
+    const { drill, answer, attempt, shownAt, place, worked, item } = screen;
+    const { feedback, why } = item;
+    const grade = this.world.kindOf(drill).grade(drill, answer);
+    const hints = screen.hint === 'shown' ? 1 : 0;
+    const answered: Answered = {
+      ...{ drill, answer, grade, mark: grade.mark, hints, attempt, feedback, why, shownAt, answeredAt },
+      kept: { saved: true },
     };
-    this.send({
-      type: 'laid',
-      attempt: { entry, saved: true },
-      place: screen.place,
-      worked: screen.worked,
-      at,
-    });
+    this.send({ type: 'laid', answered, place, worked, at: answeredAt });
   }
 }

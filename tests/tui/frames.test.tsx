@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { StoreError } from '../../src/errors.js';
 import { fakeDeps } from './fakes.js';
 import { ASCII, expectInside, PLAIN } from './inside.js';
 import { FULL, practice, ROUTES } from './routes.js';
@@ -130,7 +131,7 @@ describe('saving', () => {
 
   it('shows the result with a note when saving fails', async () => {
     const saveAnswer = (): never => {
-      throw new Error('no space left\u001b[2J');
+      throw new StoreError('no space left\u001b[2J');
     };
     const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ ...practice, saveAnswer }));
     await stage.shows('SECOND PAINT');
@@ -140,12 +141,28 @@ describe('saving', () => {
 
   it('goes on when a port throws: one line, no stack', async () => {
     const progressText = (): never => {
-      throw new Error('the record is locked');
+      throw new StoreError('the record is locked');
     };
     const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps({ progressText }));
     await stage.shows('Mixing bench');
     await stage.type(['4'], 'the record is locked');
     expect(stage.text).not.toContain('at ');
+  });
+
+  it('ends at a fault of the program, and does not tell it as the learner’s', async () => {
+    const broken = (): never => {
+      throw new TypeError('cannot read what is not there');
+    };
+    for (const ports of [
+      { progressText: broken },
+      { saveAnswer: broken, ...practice },
+      { nextSet: broken },
+    ]) {
+      const stage = new Stage({ columns: 80, rows: 24 }, fakeDeps(ports));
+      const fault = stage.exited.catch((error: unknown) => error);
+      await stage.type(['startAt' in ports ? ENTER : 'progressText' in ports ? '4' : '1'], /^/);
+      expect(await fault).toBeInstanceOf(TypeError);
+    }
   });
 });
 
@@ -174,6 +191,6 @@ describe('the terminal', () => {
     const stage = new Stage({ columns: 80, rows: 24 });
     await stage.shows('Mixing bench');
     await stage.type(['\u0003'], /^/);
-    await vi.waitFor(() => expect(stage.ending?.code).toBe(130));
+    await vi.waitFor(() => expect(stage.last?.ending).toBe(130));
   });
 });

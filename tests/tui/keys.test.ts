@@ -1,18 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { ASCII, UNICODE } from '../../src/tui/kit/glyphs.js';
 import { keyNames } from '../../src/tui/kit/key-names.js';
-import { bindings, commandOf, shownKeys } from '../../src/tui/kit/keys.js';
-import { Bench, fakeDeps, items } from './fakes.js';
+import { type Binding, commandIn, shownKeys } from '../../src/tui/kit/keys.js';
+import { Bench, fakeDeps, items, mixingBench, type Pressed } from './fakes.js';
+
+// biome-ignore lint/suspicious/noExplicitAny: programs of two kinds, each with its own state
+type Any = Pressed<any, any, any>;
+const bindings = ({ program, state }: Any): readonly Binding[] => program.keys(state);
 
 /** One bench on every screen and under every panel. */
-function everywhere(): [string, Bench][] {
+function everywhere(): [string, Any][] {
   const set = (): Bench => new Bench().set(items(['one', 'two']));
   return [
     ['home', new Bench()],
     ['settings', new Bench().menu('settings')],
     ['families', new Bench().menu('families')],
-    ['bench', new Bench().menu('bench')],
-    ['bench picker', new Bench().menu('bench').keys('enter')],
+    ['bench', mixingBench()],
+    ['bench picker', mixingBench().keys('enter')],
     ['progress', new Bench().menu('progress')],
     ['help', new Bench().menu('help')],
     ['families with a level', new Bench().menu('families').keys('right')],
@@ -33,29 +37,25 @@ function everywhere(): [string, Bench][] {
 }
 
 describe('the table of keys', () => {
-  it.each(everywhere())('gives every key on %s one command', (_, { state }) => {
-    const keys = bindings(state).flatMap((binding) => Object.keys(binding.keys));
+  it.each(everywhere())('gives every key on %s one command', (_, bench) => {
+    const keys = bindings(bench).flatMap((binding) => Object.keys(binding.keys));
     expect(keys.length).toBe(new Set(keys).size);
   });
 
-  it.each(everywhere())(
-    'says of every binding on %s what it does, in signs of one column',
-    (_, { state }) => {
-      for (const binding of bindings(state)) {
-        expect(binding.does.length).toBeGreaterThan(2);
-        expect(shownKeys(binding, UNICODE)).not.toMatch(/[{}]/);
-        expect(shownKeys(binding, ASCII)).toMatch(/^[ -~]+$/);
-      }
-    },
-  );
-
-  it.each(everywhere())('stops on Ctrl+C from %s with code 130', (_, bench) => {
-    bench.keys('ctrl-c');
-    expect(bench.asked.at(-1)).toMatchObject({ type: 'exit', code: 130 });
+  it.each(everywhere())('says of every binding on %s what it does, in signs of one column', (_, bench) => {
+    for (const binding of bindings(bench)) {
+      expect(binding.does.length).toBeGreaterThan(2);
+      expect(shownKeys(binding, UNICODE)).not.toMatch(/[{}]/);
+      expect(shownKeys(binding, ASCII)).toMatch(/^[ -~]+$/);
+    }
   });
 
-  it.each(everywhere())('gives a way out of %s', (_, { state }) => {
-    expect(commandOf(state, 'escape')).toBeDefined();
+  it.each(everywhere())('stops on Ctrl+C from %s with code 130', (_, bench) => {
+    expect(bench.keys('ctrl-c').state.ending).toBe(130);
+  });
+
+  it.each(everywhere())('gives a way out of %s', (_, bench) => {
+    expect(commandIn(bindings(bench), 'escape')).toBeDefined();
   });
 
   it.each(everywhere())('survives every key on %s', (_, bench) => {
@@ -89,15 +89,15 @@ describe('the table of keys', () => {
   });
 
   it('says what goes on, and what works, while a wash is being laid down', () => {
-    const { state } = new Bench().set(items(['one']));
-    if (state.screen.name !== 'drill') throw new Error(state.screen.name);
-    const laying = bindings({ ...state, screen: { ...state.screen, laying: true } });
+    const bench = new Bench().set(items(['one']));
+    bench.state = { ...bench.state, screen: { ...bench.drill, laying: true } };
+    const laying = bindings(bench);
     const shown = laying.filter(({ quiet }) => quiet !== true).map(({ show, does }) => `${show} ${does}`);
     expect(shown).toEqual(['? keys', 'Ctrl+C stop; the wash is being laid down']);
   });
 
   it('offers a hint only where there is one left', () => {
-    const shows = ({ state }: Bench): boolean => bindings(state).some(({ does }) => does === 'hint');
+    const shows = (bench: Bench): boolean => bindings(bench).some(({ does }) => does === 'hint');
     const bench = new Bench().set(items(['one']));
     expect(shows(bench)).toBe(true);
     expect(shows(bench.keys('h', 'h'))).toBe(false);

@@ -1,21 +1,24 @@
 import { describe, expect, it } from 'vitest';
-import { AMOUNTS, benchLaid } from '../../src/tui/bench/update.js';
-import { homeMenu } from '../../src/tui/home/menu.js';
-import { Bench, fakeDeps, items } from './fakes.js';
+import { AMOUNTS, type BenchState, benchLaid } from '../../src/tui/bench/state.js';
+import { homeMenu } from '../../src/tui/home/screen.js';
+import { Bench, fakeDeps, items, mixingBench, type Pressed } from './fakes.js';
 
 describe('home and settings', () => {
   it('leads to every screen and back', () => {
     const bench = new Bench();
-    for (const value of ['families', 'bench', 'progress', 'settings', 'help']) {
+    for (const value of ['families', 'progress', 'settings', 'help']) {
       expect(bench.menu(value).state.screen.name).toBe(value);
       expect(bench.keys('escape').state.screen.name).toBe('home');
     }
   });
 
   it('quits with code 0', () => {
-    const bench = new Bench().menu('quit');
-    expect(bench.asked.at(-1)).toMatchObject({ type: 'exit', code: 0 });
-    expect(new Bench().keys('q').asked.at(-1)).toMatchObject({ type: 'exit', code: 0 });
+    expect(new Bench().menu('quit').state.ending).toBe(0);
+    for (const key of ['q', 'escape']) expect(new Bench().keys(key).state.ending).toBe(0);
+  });
+
+  it('goes on with the bench', () => {
+    expect(new Bench().menu('bench').state.ending).toBe('bench');
   });
 
   it('offers to go on only with a set that has something left', () => {
@@ -79,7 +82,7 @@ describe('home and settings', () => {
 
   it('ignores a menu choice under a panel', () => {
     const bench = new Bench().keys('?').menu('quit');
-    expect(bench.asked).toEqual([]);
+    expect(bench.state.ending).toBeUndefined();
   });
 
   it('comes home with the reason when the set cannot be made', () => {
@@ -144,18 +147,27 @@ describe('the welcome', () => {
 });
 
 describe('the bench', () => {
-  const bench = (): Bench => new Bench().menu('bench');
-  const screen = (from: Bench) => {
-    if (from.state.screen.name !== 'bench') throw new Error('not on the bench');
-    return from.state.screen;
-  };
+  const bench = () => mixingBench(['cadmium-yellow', 'cadmium-red']);
+  const screen = (from: Pressed<BenchState>): BenchState => from.state;
+  const paints = (lastPaints?: readonly string[]) =>
+    mixingBench(lastPaints).state.slots.map(({ pigment }) => pigment);
 
-  it('starts with two paints of the palette', () => {
-    expect(screen(bench()).slots.map(({ pigment }) => pigment)).toEqual([
-      'cadmium-yellow',
-      'cadmium-red',
-      undefined,
-    ]);
+  it('starts with the paints that were last laid, else with the example of the README', () => {
+    expect(paints(['cadmium-yellow', 'cadmium-red'])).toEqual(['cadmium-yellow', 'cadmium-red', undefined]);
+    expect(paints()).toEqual(['burnt-sienna', 'alizarin-crimson', undefined]);
+    expect(benchLaid(mixingBench().state)).toEqual({
+      paints: { 'burnt-sienna': 1 },
+      strength: 0.3,
+      add: { 'alizarin-crimson': 0.5 },
+    });
+    const practised = new Bench().set(items(['one'])).keys('enter');
+    expect(practised.state.lastPaints).toEqual(
+      practised.result.answered.grade.laid?.map(({ pigment }) => pigment),
+    );
+  });
+
+  it('goes back to practice', () => {
+    expect(bench().keys('escape').state.ending).toBe('practice');
   });
 
   it('changes strength, amounts, way and water in the row in focus', () => {

@@ -1,5 +1,5 @@
 /** How to get to every screen, for tests that look at all of them. */
-import type { TuiDeps } from '../../src/tui/kit/deps.js';
+import type { TuiDeps } from '../../src/tui/practice/deps.js';
 import { items } from './fakes.js';
 import { DOWN, ENTER, ESC, RIGHT } from './stage.js';
 

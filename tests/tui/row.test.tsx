@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { glyphsFor } from '../../src/tui/kit/glyphs.js';
 import { Row, Rows } from '../../src/tui/kit/row.js';
 import { SurroundingsProvider } from '../../src/tui/kit/surroundings.js';
-import { startedState, worldOf } from '../../src/tui/program/initial.js';
+import { startedState, worldOf } from '../../src/tui/practice/start.js';
 import { fakeDeps } from './fakes.js';
 
 afterEach(cleanup);
@@ -15,7 +15,9 @@ function Around({ lang, children }: { readonly lang: string; readonly children: 
   const state = startedState(deps, world, { columns: 100, rows: 24 });
   const glyphs = glyphsFor({ TERM: 'xterm-256color', LANG: lang });
   return (
-    <SurroundingsProvider value={{ state, world, glyphs, version: '0' }}>{children}</SurroundingsProvider>
+    <SurroundingsProvider value={{ state, world, glyphs, onChoice: () => {} }}>
+      {children}
+    </SurroundingsProvider>
   );
 }
 

@@ -2,7 +2,7 @@
 import type { Drill } from '../../src/drills/kinds/index.js';
 import { readPictures } from '../../src/files/pictures.js';
 import { drillScenes } from '../../src/pictures/index.js';
-import type { TuiDeps } from '../../src/tui/kit/deps.js';
+import type { TuiDeps } from '../../src/tui/practice/deps.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { SHIPPED } from '../words/answers.js';
 import { items } from './fakes.js';

@@ -2,10 +2,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Drill } from '../../src/drills/kinds/index.js';
 import { inWords } from '../../src/pictures/index.js';
+import type { Answered } from '../../src/practice/index.js';
 import { drillLayout } from '../../src/tui/drill/layout.js';
-import type { AnswerEntry } from '../../src/tui/kit/deps.js';
 import { sheetPicture } from '../../src/tui/kit/sheet-picture.js';
-import type { DrillScreen, ResultScreen, State } from '../../src/tui/kit/state.js';
+import type { ResultScreen, State } from '../../src/tui/practice/state.js';
 import { resultLayout } from '../../src/tui/result/layout.js';
 import { WRITTEN } from '../../src/words/voice.js';
 import { Bench, fakeDeps } from './fakes.js';
@@ -44,7 +44,7 @@ const hasColour = (raw: string): boolean => triples(raw).some(([r, g, b]) => r !
 function resultOf(bench: Bench, drill: Drill): ResultScreen {
   const kind = bench.world.kindOf(drill);
   const answer = kind.best(drill);
-  const entry: AnswerEntry = {
+  const answered: Answered = {
     drill,
     answer,
     grade: kind.grade(drill, answer),
@@ -55,8 +55,9 @@ function resultOf(bench: Bench, drill: Drill): ResultScreen {
     why: '',
     shownAt: 0,
     answeredAt: 0,
+    kept: { saved: true },
   };
-  return { name: 'result', attempt: { entry, saved: true }, place: 0, worked: false, top: 0, from: 'set' };
+  return { name: 'result', answered, place: 0, worked: false, top: 0, from: 'set' };
 }
 
 describe.each([
@@ -205,5 +206,4 @@ it('a drill without a picture has no keys for one', () => {
   bench.set([{ drillId: 'one', feedback: 'each', why: '' }]);
   const before = bench.state;
   expect(bench.keys('v', 'g', 'b').state).toBe(before);
-  expect((before.screen as DrillScreen).sheet).toBeUndefined();
 });

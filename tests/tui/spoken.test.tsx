@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import type { TuiDeps } from '../../src/tui/kit/deps.js';
+import type { TuiDeps } from '../../src/tui/practice/deps.js';
 import { fakeDeps, items } from './fakes.js';
 import { practice, ROUTES } from './routes.js';
 import { DOWN, ENTER, Stage, strike } from './stage.js';

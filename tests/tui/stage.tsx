@@ -2,10 +2,10 @@
 import { EventEmitter } from 'node:events';
 import { type Instance, render } from 'ink';
 import { vi } from 'vitest';
-import { glyphsFor } from '../../src/tui/kit/glyphs.js';
-import type { Size } from '../../src/tui/kit/state.js';
-import { App, type Ending } from '../../src/tui/program/app.js';
-import { startedState, worldOf } from '../../src/tui/program/initial.js';
+import { Shells } from '../../src/tui/kit/shell.js';
+import type { Stage as LastState, Size } from '../../src/tui/kit/stage.js';
+import { switching } from '../../src/tui/practice/run.js';
+import { startedState, worldOf } from '../../src/tui/practice/start.js';
 import { type FakeDeps, fakeDeps } from './fakes.js';
 
 class FakeOut extends EventEmitter {
@@ -44,7 +44,9 @@ export class Stage {
   readonly deps: FakeDeps;
   readonly out: FakeOut;
   readonly stdin = new FakeIn();
-  ending: Ending | undefined;
+  last: LastState | undefined;
+  /** Settles when the app has gone; rejects with a fault that it did not expect. */
+  readonly exited: Promise<unknown>;
   private readonly app: Instance;
 
   constructor(size: Size, deps: FakeDeps = fakeDeps()) {
@@ -52,20 +54,20 @@ export class Stage {
     this.out = new FakeOut(size);
     const world = worldOf(deps);
     const initial = startedState(deps, world, size);
-    const onEnd = (ending: Ending): void => {
-      this.ending = ending;
+    const { first, after } = switching(deps, world, initial);
+    const onEnd = (last: LastState): void => {
+      this.last = last;
     };
-    this.app = render(
-      <App deps={deps} world={world} initial={initial} glyphs={glyphsFor(deps.env)} onEnd={onEnd} />,
-      {
-        stdout: this.out as unknown as NodeJS.WriteStream,
-        stdin: this.stdin as unknown as NodeJS.ReadStream,
-        debug: true,
-        exitOnCtrlC: false,
-        patchConsole: false,
-        isScreenReaderEnabled: initial.settings.screenReader,
-      },
-    );
+    this.app = render(<Shells first={first} after={after} onEnd={onEnd} />, {
+      stdout: this.out as unknown as NodeJS.WriteStream,
+      stdin: this.stdin as unknown as NodeJS.ReadStream,
+      debug: true,
+      exitOnCtrlC: false,
+      patchConsole: false,
+      isScreenReaderEnabled: initial.settings.screenReader,
+    });
+    this.exited = this.app.waitUntilExit();
+    this.exited.catch(() => {});
     stages.push(this);
   }
 

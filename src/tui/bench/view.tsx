@@ -4,17 +4,24 @@ import type { Spectrum } from '../../optics/index.js';
 import type { Pigment } from '../../paints/index.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { seeAlone, seeLaid } from '../../washes/index.js';
-import { Frame } from '../kit/frame.js';
-import { frameParts, innerColumns, isWide } from '../kit/layout.js';
+import { innerColumns, isWide } from '../kit/layout.js';
 import { type Look, lookOf, spokenLook, voiceOf } from '../kit/look.js';
-import { notesOf } from '../kit/notes.js';
+import { bodyRows } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
-import type { BenchScreen, World } from '../kit/state.js';
+import type { World } from '../kit/stage.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { factLines, patchLines } from '../kit/swatch.js';
 import { patchStyle } from '../kit/theme.js';
 import { windowAround } from '../kit/window.js';
-import { benchLaid, benchOrder, slotWords, WATER_ROW, WAY_ROW, waterWords } from './update.js';
+import {
+  type BenchState,
+  benchLaid,
+  benchOrder,
+  slotWords,
+  WATER_ROW,
+  WAY_ROW,
+  waterWords,
+} from './state.js';
 
 const WAY_WORDS = {
   puddle: 'stirred in, no water added',
@@ -23,7 +30,7 @@ const WAY_WORDS = {
 } as const;
 
 /** The mixture on the bench, or undefined with no wash on it. */
-function benchMixture(screen: BenchScreen, world: World): Spectrum | undefined {
+function benchMixture(screen: BenchState, world: World): Spectrum | undefined {
   const laid = benchLaid(screen);
   return laid === undefined ? undefined : seeLaid(world.studio, laid).reflectance;
 }
@@ -40,7 +47,7 @@ function paintLook(world: World, id: string | undefined): Look | undefined {
 }
 
 function rowsOfBench(
-  screen: BenchScreen,
+  screen: BenchState,
   world: World,
   sight: { pointer: string; flat: boolean; less: string; more: string },
 ): Piece[][] {
@@ -77,7 +84,7 @@ function Picker({
   columns,
   rows,
 }: {
-  readonly screen: BenchScreen;
+  readonly screen: BenchState;
   readonly columns: number;
   readonly rows: number;
 }): React.JSX.Element {
@@ -123,7 +130,7 @@ function AboutPaint({
   screen,
   columns,
 }: {
-  readonly screen: BenchScreen;
+  readonly screen: BenchState;
   readonly columns: number;
 }): React.JSX.Element | null {
   const { state, world, glyphs } = useSurroundings();
@@ -148,10 +155,10 @@ function AboutPaint({
   );
 }
 
-export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.Element {
+export function Bench({ screen }: { readonly screen: BenchState }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   const columns = innerColumns(state.size);
-  const body = frameParts(state, notesOf(state).length).body;
+  const body = bodyRows(state);
   const wide = isWide(state.size);
   const mixture = benchMixture(screen, world);
   const look = mixture === undefined ? undefined : lookOf(mixture);
@@ -159,16 +166,7 @@ export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.E
   const sight = { ...glyphs, flat: flat || state.settings.screenReader };
   const rows = rowsOfBench(screen, world, sight);
   if (state.settings.screenReader) return <SpokenBench screen={screen} rows={rows} look={look} />;
-  if (screen.picking !== undefined) {
-    return (
-      <Frame
-        title="Mixing bench: pick a paint"
-        side={`${screen.picking + 1} of ${benchOrder(world, state.settings.palette).length + 1}`}
-      >
-        <Picker screen={screen} columns={columns} rows={body} />
-      </Frame>
-    );
-  }
+  if (screen.picking !== undefined) return <Picker screen={screen} columns={columns} rows={body} />;
   const left = wide ? Math.floor(columns * 0.52) : columns;
   const right = wide ? columns - left - 2 : columns;
   const patchColumns = Math.floor(right * 0.64);
@@ -196,17 +194,15 @@ export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.E
       </Box>
     );
   return (
-    <Frame title="Mixing bench" side="the colour follows as you change it">
-      <Box flexDirection={wide ? 'row' : 'column'}>
-        <Box flexDirection="column" width={left} flexShrink={0}>
-          <Row pieces={[{ text: 'ON THE BENCH', role: 'label' }]} />
-          <Rows lines={rows} />
-          <AboutPaint screen={screen} columns={left} />
-        </Box>
-        <Box width={2} height={1} flexShrink={0} />
-        {colour}
+    <Box flexDirection={wide ? 'row' : 'column'}>
+      <Box flexDirection="column" width={left} flexShrink={0}>
+        <Row pieces={[{ text: 'ON THE BENCH', role: 'label' }]} />
+        <Rows lines={rows} />
+        <AboutPaint screen={screen} columns={left} />
       </Box>
-    </Frame>
+      <Box width={2} height={1} flexShrink={0} />
+      {colour}
+    </Box>
   );
 }
 
@@ -215,7 +211,7 @@ function SpokenBench({
   rows,
   look,
 }: {
-  readonly screen: BenchScreen;
+  readonly screen: BenchState;
   readonly rows: readonly (readonly Piece[])[];
   readonly look: Look | undefined;
 }): React.JSX.Element {
@@ -240,9 +236,5 @@ function SpokenBench({
             : `The mixture is ${spokenLook(look, voiceOf(state.settings))}.`,
         ]
       : [`Pick: ${name}. ${screen.picking + 1} of ${order.length}.`];
-  return (
-    <Frame title="Mixing bench">
-      <Text>{lines.join('\n')}</Text>
-    </Frame>
-  );
+  return <Text>{lines.join('\n')}</Text>;
 }

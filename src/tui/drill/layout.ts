@@ -4,12 +4,13 @@ import type { ResultSwatch } from '../../drills/types.js';
 import { widthOf, wrapText } from '../../text/wrap.js';
 import type { Voice } from '../../words/voice.js';
 import { showsAs } from '../kit/fields.js';
-import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
+import { innerColumns, isAiry, isWide } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
-import { notesOf } from '../kit/notes.js';
+import { bodyRows } from '../kit/notes.js';
 import type { Piece } from '../kit/row.js';
 import { type SheetRoom, sheetRoom } from '../kit/sheet.js';
-import type { DrillScreen, State, World } from '../kit/state.js';
+import type { Stage, World } from '../kit/stage.js';
+import type { Question } from './question.js';
 import { sceneTexts } from './scene.js';
 
 export interface DrillLayout {
@@ -52,7 +53,7 @@ const BLANK: Piece[] = [];
 
 /** Cuts the scene, never the question or the goal. */
 function topLines(
-  screen: DrillScreen,
+  screen: Question,
   world: World,
   columns: number,
   room: number,
@@ -76,7 +77,7 @@ function cut(pieces: readonly Piece[], columns: number): Piece[] {
 }
 
 /** Lines that the choices would like. */
-function wantedRows(screen: DrillScreen): number {
+function wantedRows(screen: Question): number {
   return screen.fields.reduce(
     (sum, field) => sum + (showsAs(field) === 'tray' ? field.options.length + 1 : 2),
     0,
@@ -84,7 +85,7 @@ function wantedRows(screen: DrillScreen): number {
 }
 
 /** Whether every option has room for its label in that many columns; those with a swatch may be cut. */
-function labelsFit({ fields }: DrillScreen, columns: number): boolean {
+function labelsFit({ fields }: Question, columns: number): boolean {
   return fields
     .filter((field) => showsAs(field) === 'tray')
     .every(({ options }) =>
@@ -98,14 +99,14 @@ function namesColumns(given: readonly ResultSwatch[]): number {
   return given.length * (widest + 1);
 }
 
-export function drillLayout(state: State, world: World, screen: DrillScreen): DrillLayout {
+export function drillLayout(state: Stage, world: World, screen: Question): DrillLayout {
   const columns = innerColumns(state.size);
   const flat = state.colourLevel === 0;
   const kind = world.kindOf(screen.drill);
   const given = kind.given(screen.drill);
   const hasGiven = given.length > 0;
   const hasPicture = kind.plane !== undefined;
-  const body = frameParts(state, notesOf(state).length).body;
+  const body = bodyRows(state);
   const voice = voiceOf(state.settings);
   const { hint } = sceneTexts(screen, world, columns, voice);
   const share = hasPicture ? SHARE.picture : hasGiven ? SHARE.given : 0;
@@ -147,9 +148,9 @@ interface Under {
 
 /** The picture over the colours and the goal, which make way for it as far as they stay of use; undefined where that is not enough. */
 function underSheet(
-  state: State,
+  state: Stage,
   world: World,
-  screen: DrillScreen,
+  screen: Question,
   { questionColumns, lower, hasGiven, hasPicture }: Under,
 ): Pick<DrillLayout, 'sheet' | 'givenRows' | 'givenLabel' | 'stairRows'> | undefined {
   const flat = state.colourLevel === 0;
@@ -188,7 +189,7 @@ interface Above {
 }
 
 /** The colours above the choices; the choices come first, since the goal is there in words too. */
-function above(screen: DrillScreen, lower: number, { columns, flat, hasGiven, hasPicture }: Above) {
+function above(screen: Question, lower: number, { columns, flat, hasGiven, hasPicture }: Above) {
   const wanted = wantedRows(screen);
   // What can be chosen comes before what is given: the goal says that in words.
   const hasRoom = hasGiven && lower - 3 >= Math.min(wanted, 4);

@@ -6,7 +6,8 @@ import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { sayAll } from '../../words/tell.js';
 import type { Voice } from '../../words/voice.js';
 import type { Piece } from '../kit/row.js';
-import type { DrillScreen, World } from '../kit/state.js';
+import type { World } from '../kit/stage.js';
+import type { Question } from './question.js';
 
 const WORKED =
   'A worked example: the choice is made for you. Look at the start and the goal, guess what it will give, then press Enter to lay it down.';
@@ -27,7 +28,7 @@ export interface SceneTexts {
 }
 
 /** What the learner is offered or told when asking for help. */
-export function hintTexts({ hint, drill }: DrillScreen): string[] {
+export function hintTexts({ hint, drill }: Question): string[] {
   if (hint === 'hidden' || drill.hint === undefined) return [];
   return hint === 'offered'
     ? [`A hint costs ${HINT_COST} marks. Press h again to see it, or go on without.`]
@@ -35,12 +36,12 @@ export function hintTexts({ hint, drill }: DrillScreen): string[] {
 }
 
 /** All texts of a drill's screen. */
-export function sceneTexts(screen: DrillScreen, world: World, columns: number, voice: Voice): SceneTexts {
+export function sceneTexts(screen: Question, world: World, columns: number, voice: Voice): SceneTexts {
   const { drill, worked, message } = screen;
   const goal = sayAll(world.kindOf(drill).goalLines(drill), voice);
   return {
     message: lines(
-      [...(worked ? [WORKED] : []), ...(message === undefined ? [] : [message])],
+      [...(worked === true ? [WORKED] : []), ...(message === undefined ? [] : [message])],
       columns,
       'label',
     ),

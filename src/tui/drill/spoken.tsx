@@ -6,19 +6,16 @@ import { cleanText } from '../../text/sanitize.js';
 import { sayAll } from '../../words/tell.js';
 import { toVoice } from '../../words/voice.js';
 import { chosenIndex, optionLabel } from '../kit/fields.js';
-import { Frame } from '../kit/frame.js';
 import { lookOf, spokenLook, swatchWords, voiceOf } from '../kit/look.js';
 import { sceneLines } from '../kit/sheet.js';
-import type { DrillScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
-import { drillTitle } from '../kit/titles.js';
+import type { Question } from './question.js';
 import { hintTexts } from './scene.js';
 
-export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React.JSX.Element {
+export function SpokenDrill({ screen }: { readonly screen: Question }): React.JSX.Element {
   const { state, world } = useSurroundings();
   const { drill } = screen;
   const kind = world.kindOf(drill);
-  const { set } = state;
   const scene = world.sceneOf(drill);
   const scale = state.settings.valueScale;
   const voice = voiceOf(state.settings);
@@ -37,11 +34,6 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
     return `${here}${field.label}: ${option === undefined ? 'nothing' : spoken(option)}. ${at + 1} of ${field.options.length}.`;
   };
   const goal = sayAll(kind.goalLines(drill), voice);
-  const place = screen.worked
-    ? 'worked example, the choice is made: press Enter to lay it down'
-    : set === undefined
-      ? ''
-      : `drill ${Math.min(set.index + 1, set.items.length)} of ${set.items.length}`;
   const lines = [
     ...(screen.message === undefined ? [] : [screen.message]),
     cleanText(drill.scene, 600),
@@ -57,10 +49,10 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
     ...screen.fields.map(choice),
   ];
   return (
-    <Frame title={drillTitle(world, screen)} side={place}>
+    <>
       {lines.map((line) => (
         <Text key={line}>{line}</Text>
       ))}
-    </Frame>
+    </>
   );
 }

@@ -1,20 +1,18 @@
 /** A drill: the scene, the start, the goal and the open choices. What it will give is not shown: predicting is the exercise. */
 import { Box } from 'ink';
 import { onScale } from '../kit/fields.js';
-import { Frame } from '../kit/frame.js';
 import { chromaBar, legend, staircase } from '../kit/goal-picture.js';
 import { Row, Rows } from '../kit/row.js';
 import { Sheet } from '../kit/sheet.js';
-import type { DrillScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn, PatchWithFacts, patchNames } from '../kit/swatch.js';
-import { drillSide, drillTitle } from '../kit/titles.js';
 import { ChosenNote, Fields } from './fields.js';
 import { type DrillLayout, drillLayout, GAP_COLUMNS } from './layout.js';
+import type { Question } from './question.js';
 import { SpokenDrill } from './spoken.js';
 
 interface PartProps {
-  readonly screen: DrillScreen;
+  readonly screen: Question;
   readonly layout: DrillLayout;
 }
 
@@ -109,8 +107,9 @@ function Choices({ screen, layout }: PartProps): React.JSX.Element {
   );
 }
 
-export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.Element {
-  const { state, world, glyphs } = useSurroundings();
+/** A question of any program. */
+export function Drill({ screen }: { readonly screen: Question }): React.JSX.Element {
+  const { state, world } = useSurroundings();
   if (state.settings.screenReader) return <SpokenDrill screen={screen} />;
   const { valueScale } = state.settings;
   const read = { ...screen, fields: screen.fields.map((field) => onScale(field, valueScale)) };
@@ -127,7 +126,7 @@ export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.E
     </Box>
   );
   return (
-    <Frame title={drillTitle(world, screen)} side={drillSide(state, screen, glyphs)}>
+    <>
       <Rows lines={layout.top} />
       <Box flexDirection={layout.beside ? 'row' : 'column'} flexShrink={0}>
         {question}
@@ -135,6 +134,6 @@ export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.E
         <Choices {...part} />
       </Box>
       <Rows lines={layout.hint} />
-    </Frame>
+    </>
   );
 }

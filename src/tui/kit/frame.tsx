@@ -1,10 +1,10 @@
 /** What every screen stands in: a title, the body, notes and the help line. */
 import { Box } from 'ink';
-import type { ReactNode } from 'react';
 import { fitWords, padText, widthOf } from '../../text/wrap.js';
-import { bindings, shownKeys } from './keys.js';
-import { frameParts, frameRows, innerColumns, isAiry } from './layout.js';
-import { notesOf } from './notes.js';
+import { type Binding, shownKeys } from './keys.js';
+import { frameRows, innerColumns, isAiry } from './layout.js';
+import { bodyRows, notesOf } from './notes.js';
+import type { View } from './program.js';
 import { type Piece, Row } from './row.js';
 import { useSurroundings } from './surroundings.js';
 
@@ -35,19 +35,18 @@ function helpPieces(columns: number, entries: readonly HelpEntry[]): Piece[] {
 }
 
 interface FrameProps {
-  readonly title: string;
-  /** At the right of the title. */
-  readonly side?: string;
-  readonly children: ReactNode;
+  readonly view: View;
+  /** Those that work now. */
+  readonly keys: readonly Binding[];
 }
 
-export function Frame({ title: own, side: ownSide = '', children }: FrameProps): React.JSX.Element {
-  const { state, glyphs, frame } = useSurroundings();
-  const { title = own, side = ownSide, help = bindings(state) } = frame ?? {};
+export function Frame({ view, keys }: FrameProps): React.JSX.Element {
+  const { state, glyphs } = useSurroundings();
+  const { title, side = '', body: children } = view;
   const columns = innerColumns(state.size);
   const notes = notesOf(state);
-  const { body } = frameParts(state, notes.length);
-  const entries = help
+  const body = bodyRows(state);
+  const entries = keys
     .filter(({ quiet }) => quiet !== true)
     .map((binding) => ({
       keys: shownKeys(binding, glyphs),

@@ -1,29 +1,29 @@
 /**
- * The one table of keys: it maps keys to commands and draws the help line, so that the two cannot disagree.
+ * Rows of key tables. A table maps keys to commands and draws the help line, so that the two cannot disagree.
  * Arrows first; letters for quick hands; nothing needs a modifier.
  */
-
-import { showsAs } from './fields.js';
 import type { Glyphs } from './glyphs.js';
-import {
-  type CommonCommand,
-  commandIn,
-  digits,
-  enter,
-  KEYS,
-  type KeyBinding,
-  leftRight,
-  scroll,
-  stop,
-  upDown,
-} from './key-bindings.js';
 import type { KeyName } from './key-names.js';
-import { isWide } from './layout.js';
-import { sheetBindings, sheetLookBindings } from './sheet-keys.js';
-import type { DrillScreen, ResultScreen, Size, State } from './state.js';
 
+/** What a key asks for; the same word means the same on every screen. */
 export type Command =
-  | CommonCommand
+  | 'up'
+  | 'down'
+  | 'less'
+  | 'more'
+  | 'page-up'
+  | 'page-down'
+  | 'top'
+  | 'bottom'
+  | 'next-field'
+  | 'previous-field'
+  | 'digit'
+  | 'confirm'
+  | 'back'
+  | 'stop'
+  | 'keys'
+  | 'caution'
+  | 'next'
   | 'quit'
   | 'hint'
   | 'again'
@@ -34,189 +34,105 @@ export type Command =
   | 'best'
   | 'home'
   | 'restart'
-  | 'mend';
+  | 'mend'
+  | 'erase'
+  | 'previous'
+  | 'overview'
+  | 'finish'
+  | 'time'
+  | 'recount';
 
-export type Binding = KeyBinding<Command>;
+/** One row of a table: keys with their commands, how they are written and what they do. */
+export interface Binding {
+  readonly keys: Readonly<Record<KeyName, Command>>;
+  /** Keys as the help line writes them; a key of Glyphs between braces is drawn: "{up}{down}". */
+  readonly show: string;
+  /** What it does, in a word or three. */
+  readonly does: string;
+  /** Left out of the help line, listed under ? all the same. */
+  readonly quiet?: boolean;
+  /** Among the last that the help line drops where it has no room. */
+  readonly stays?: boolean;
+}
 
-const STOP = stop('stop at once; answers are saved');
-/** While an answer is graded and saved nothing else works, and the help line says what goes on. */
-const LAYING: Binding = { ...stop('stop; the wash is being laid down'), quiet: false, stays: true };
-const byNumber = digits('1', 'choose by number', true);
-const LEVEL_BY_NUMBER: Binding = {
-  keys: Object.fromEntries([...'012345'].map((each) => [each, 'digit' as const])),
-  show: '0-5',
-  does: 'level by number, 0 for your own',
+export const KEYS: Binding = { keys: { '?': 'keys' }, show: '?', does: 'keys', stays: true };
+
+/** Ctrl+C; says what is kept. */
+export const stop = (does: string): Binding => ({
+  keys: { 'ctrl-c': 'stop' },
+  show: 'Ctrl+C',
+  does,
   quiet: true,
-};
-const back = (does: string): Binding => ({
+});
+export const upDown = (does: string): Binding => ({
+  keys: { up: 'up', down: 'down', k: 'up', j: 'down' },
+  show: '{up}{down}',
+  does,
+});
+export const leftRight = (does: string): Binding => ({
+  keys: { left: 'less', right: 'more', '-': 'less', '+': 'more', '=': 'more' },
+  show: '{left}{right}',
+  does,
+});
+export const enter = (does: string): Binding => ({
+  keys: { enter: 'confirm' },
+  show: 'Enter',
+  does,
+  stays: true,
+});
+export const scroll = (quiet: boolean): Binding => ({
+  keys: {
+    up: 'up',
+    down: 'down',
+    k: 'up',
+    j: 'down',
+    'page-up': 'page-up',
+    'page-down': 'page-down',
+    space: 'page-down',
+    home: 'top',
+    end: 'bottom',
+  },
+  show: '{up}{down}',
+  does: 'scroll',
+  quiet,
+});
+
+/** Back to the screen before, or out of the program. */
+export const back = (does: string): Binding => ({
   keys: { escape: 'back', erase: 'back', q: 'back' },
   show: 'Esc',
   does,
   stays: true,
 });
-
-const HOME: Binding = {
-  keys: { escape: 'home', q: 'home', erase: 'home' },
-  show: 'Esc',
-  does: 'home',
+/** A letter with a command of its own. */
+export const letter = (key: string, command: Command, does: string, quiet = false): Binding => ({
+  keys: { [key]: command },
+  show: key,
+  does,
+  ...(quiet ? { quiet } : {}),
+});
+/** Enter or any other way out of a panel that only tells something. */
+export const close = (does = 'close'): Binding => ({
+  keys: { enter: 'confirm', escape: 'back', q: 'back', '?': 'back' },
+  show: 'Enter',
+  does,
   stays: true,
-};
+});
 
-/** Whether paint or water is chosen, or a question answered. */
-const isLaid = ({ fields }: DrillScreen): boolean =>
-  fields.some((field) => field.shape === 'scale' || field.options.some(({ swatch }) => swatch !== undefined));
-
-/** Words for the focused field and the scale beside it: "paint", "amount". */
-function drillBindings(state: State, screen: DrillScreen): Binding[] {
-  const sheet = sheetBindings(state);
-  if (screen.worked) return [enter('lay it down'), ...sheet, back('skip the example')];
-  const field = screen.fields[screen.focus];
-  const many = screen.fields.length > 1;
-  const tray = field !== undefined && showsAs(field) === 'tray';
-  const hasScale = screen.fields.some((each) => showsAs(each) !== 'tray');
-  return [
-    upDown(tray ? 'choose' : 'row'),
-    ...(hasScale ? [leftRight('less, more')] : []),
-    enter(isLaid(screen) ? 'lay it down' : 'answer'),
-    ...(screen.drill.hint === undefined || screen.hint === 'shown'
-      ? []
-      : [{ keys: { h: 'hint' }, show: 'h', does: 'hint', stays: true } as const]),
-    ...sheet,
-    ...(many
-      ? [
-          {
-            keys: { tab: 'next-field', 'back-tab': 'previous-field' },
-            show: 'Tab',
-            does: 'next row',
-          } as const,
-        ]
-      : []),
-    byNumber,
-    { keys: { c: 'caution' }, show: 'c', does: 'caution for this paint', quiet: true },
-    back('leave'),
-  ];
-}
-
-function screenBindings(state: State): Binding[] {
-  const { screen } = state;
-  switch (screen.name) {
-    case 'home':
-      return [
-        upDown('move'),
-        enter('choose'),
-        byNumber,
-        { keys: { q: 'quit', escape: 'quit' }, show: 'q/Esc', does: 'quit', stays: true },
-      ];
-    case 'settings':
-      return [upDown('move'), enter('change'), byNumber, back('home')];
-    case 'families':
-      return [upDown('skill'), enter('practise it'), leftRight('level'), LEVEL_BY_NUMBER, back('home')];
-    case 'welcome':
-      return [
-        upDown('move'),
-        enter('choose'),
-        byNumber,
-        {
-          keys: { escape: 'back' },
-          show: 'Esc',
-          does: screen.step === 'placing' ? 'home' : 'skip the welcome',
-          stays: true,
-        },
-      ];
-    case 'drill':
-      return screen.laying ? [] : drillBindings(state, screen);
-    case 'result':
-      return [
-        {
-          keys: { enter: 'next', n: 'next' },
-          show: 'Enter',
-          does: screen.from === 'summary' ? 'back to the set' : screen.worked ? 'go on' : 'next',
-        },
-        ...(screen.worked ? [] : [{ keys: { t: 'again' }, show: 't', does: 'try again' } as const]),
-        { keys: { w: 'why' }, show: 'w', does: 'why' },
-        ...pictureBinding(screen, state.size),
-        ...sheetBindings(state),
-        scroll(true),
-        HOME,
-      ];
-    case 'why':
-      return [
-        {
-          keys: { escape: 'back', enter: 'back', w: 'back', q: 'back', erase: 'back' },
-          show: 'Enter',
-          does: 'back to the result',
-        },
-      ];
-    case 'summary': {
-      const hasAnswers = (state.set?.attempts.length ?? 0) > 0;
-      return [
-        ...(hasAnswers ? [enter('open')] : []),
-        ...((state.set?.summary?.mistakes.length ?? 0) > 0
-          ? [{ keys: { m: 'mend' }, show: 'm', does: 'mend misses' } as const]
-          : []),
-        { keys: { n: 'restart' }, show: 'n', does: 'new set' },
-        ...(hasAnswers ? [upDown('move')] : []),
-        HOME,
-      ];
-    }
-    case 'bench':
-      return screen.picking === undefined
-        ? [
-            upDown('row'),
-            leftRight('less, more'),
-            enter(screen.focus < 3 ? 'pick a paint' : 'next row'),
-            { keys: { c: 'caution' }, show: 'c', does: 'cautions', quiet: true },
-            back('home'),
-          ]
-        : [upDown('paint'), enter('take it'), back('keep what was there')];
-    case 'progress':
-    case 'help':
-      return [scroll(false), back('home')];
-    default:
-      return [back('home')];
-  }
-}
-
-/** Swatches or plane, where one column has no room for both. */
-function pictureBinding({ attempt, plane }: ResultScreen, size: Size): Binding[] {
-  const { value, chroma } = attempt.entry.grade;
-  if (isWide(size) || value === undefined || chroma === undefined) return [];
-  return [{ keys: { p: 'picture' }, show: 'p', does: plane === true ? 'swatches' : 'plane' }];
-}
-
-/** The keys that work now, most used first. */
-export function bindings(state: State): Binding[] {
-  const { overlay } = state;
-  if (overlay?.name === 'leave') {
-    return [enter('leave the set'), { keys: { escape: 'back', n: 'back' }, show: 'Esc', does: 'stay' }, STOP];
-  }
-  if (overlay?.name === 'caution') {
-    const does = overlay.onward === 'lay' ? 'understood, lay it down' : 'close';
-    return [
-      enter(does),
-      { keys: { escape: 'back' }, show: 'Esc', does: overlay.onward === 'lay' ? 'choose again' : 'close' },
-      STOP,
-    ];
-  }
-  if (overlay?.name === 'sheet') {
-    const keys = Object.fromEntries(
-      ['escape', 'enter', 'v', 'q', 'erase', 'space'].map((key) => [key, 'back' as const]),
-    );
-    return [...sheetLookBindings(state), { keys, show: 'Esc', does: 'back', stays: true }, STOP];
-  }
-  if (overlay?.name === 'keys') {
-    return [
-      { keys: { escape: 'back', enter: 'back', '?': 'back', q: 'back' }, show: 'Esc', does: 'close' },
-      STOP,
-    ];
-  }
-  const isLaying = state.screen.name === 'drill' && state.screen.laying;
-  return [...screenBindings(state), KEYS, isLaying ? LAYING : STOP];
-}
+/** Digits from one of them to 9, each the same command. */
+export const digits = (from: string, does: string, quiet: boolean): Binding => ({
+  keys: Object.fromEntries(
+    [...'0123456789'].filter((each) => each >= from).map((each) => [each, 'digit' as const]),
+  ),
+  show: `${from}-9`,
+  does,
+  quiet,
+});
 
 /** The command of a key, or undefined when it does nothing now. */
-export function commandOf(state: State, key: KeyName): Command | undefined {
-  return commandIn(bindings(state), key);
+export function commandIn(bindings: readonly Binding[], key: KeyName): Command | undefined {
+  for (const { keys } of bindings) if (Object.hasOwn(keys, key)) return keys[key];
+  return undefined;
 }
 
 /** Keys as they are written on this terminal. */

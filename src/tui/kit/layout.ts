@@ -1,7 +1,7 @@
 /** Where things go, as pure functions of the terminal's size. Every frame keeps to rows - 1 lines: at full height Ink 6 clears the scrollback. */
 import type { Field } from '../../drills/types.js';
 import { showsAs } from './fields.js';
-import type { Size, State } from './state.js';
+import type { Size, Stage } from './stage.js';
 
 export const SMALLEST: Size = { columns: 60, rows: 18 };
 
@@ -30,7 +30,7 @@ export interface FrameRows {
 }
 
 /** How the lines of a frame are shared out. */
-export function frameParts(state: Pick<State, 'size' | 'notice'>, notes: number): FrameRows {
+export function frameParts(state: Pick<Stage, 'size' | 'notice'>, notes: number): FrameRows {
   const header = isAiry(state.size) ? 2 : 1;
   const footer = 1 + (isAiry(state.size) ? 1 : 0) + notes + (state.notice === undefined ? 0 : 1);
   return { header, footer, body: Math.max(1, frameRows(state.size) - header - footer) };

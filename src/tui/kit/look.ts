@@ -14,7 +14,7 @@ import { greyOfValue, toScreen } from '../../colour/screen.js';
 import type { ResultSwatch } from '../../drills/types.js';
 import type { Spectrum } from '../../optics/index.js';
 import { type Voice, valueWords } from '../../words/voice.js';
-import type { Settings } from './deps.js';
+import type { Settings } from './stage.js';
 
 export interface Look {
   /** Screen colour, and the grey of the same value. */

@@ -11,11 +11,6 @@ export interface MenuItem {
   readonly label: string;
 }
 
-interface MenuProps {
-  readonly items: readonly MenuItem[];
-  readonly onSelect: (value: string) => void;
-}
-
 function Indicator({ isSelected = false }: { readonly isSelected?: boolean }): React.JSX.Element {
   const { glyphs } = useSurroundings();
   return <Text aria-hidden>{isSelected ? `${glyphs.pointer} ` : '  '}</Text>;
@@ -42,8 +37,8 @@ const LEAD = 2;
 const numberOf = (index: number): string => (index < 9 ? `${index + 1} ` : '  ');
 
 /** A menu that loses no more than a repeated arrow when keys come quickly: good enough for a page of commands. */
-export function Menu({ items, onSelect }: MenuProps): React.JSX.Element {
-  const { state, glyphs } = useSurroundings();
+export function Menu({ items }: { readonly items: readonly MenuItem[] }): React.JSX.Element {
+  const { state, glyphs, onChoice } = useSurroundings();
   // What is read aloud has no columns to keep to.
   const room = state.settings.screenReader ? Number.POSITIVE_INFINITY : innerColumns(state.size) - LEAD;
   return (
@@ -52,10 +47,9 @@ export function Menu({ items, onSelect }: MenuProps): React.JSX.Element {
         value,
         label: fitWords(`${numberOf(index)}${label}`, room, glyphs.cut),
       }))}
-      isFocused={state.overlay === undefined}
       indicatorComponent={Indicator}
       itemComponent={Item}
-      onSelect={({ value }) => onSelect(value)}
+      onSelect={({ value }) => onChoice(value)}
     />
   );
 }

@@ -1,20 +1,15 @@
 /** Standing notes at the foot of a screen: nothing is saved, colours are approximate. */
 import { colourNote } from './colour-level.js';
-import type { State } from './state.js';
+import { frameParts } from './layout.js';
+import type { Stage } from './stage.js';
 
-const WITH_COLOURS: readonly string[] = ['drill', 'result', 'bench', 'welcome'];
-
-export function notesOf({
-  savingNote,
-  colourLevel,
-  screen,
-  settings,
-}: Pick<State, 'savingNote' | 'colourLevel' | 'screen' | 'settings'>): string[] {
+export function notesOf({ savingNote, colourLevel, settings }: Stage): string[] {
   const approximate = colourLevel === 1 || colourLevel === 2;
   return [
     ...(savingNote === undefined ? [] : [savingNote]),
-    ...(approximate && !settings.screenReader && WITH_COLOURS.includes(screen.name)
-      ? [colourNote(colourLevel)]
-      : []),
+    ...(approximate && !settings.screenReader ? [colourNote(colourLevel)] : []),
   ];
 }
+
+/** Lines that the body of a screen has. */
+export const bodyRows = (stage: Stage): number => frameParts(stage, notesOf(stage).length).body;

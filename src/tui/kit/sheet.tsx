@@ -3,20 +3,20 @@ import { Text } from 'ink';
 import { useMemo } from 'react';
 import { type DrillScene, inWords } from '../../pictures/index.js';
 import { widthOf, wrapText } from '../../text/wrap.js';
-import type { Settings } from './deps.js';
-import { Frame } from './frame.js';
-import { frameParts, innerColumns } from './layout.js';
+import { innerColumns } from './layout.js';
 import { voiceOf } from './look.js';
-import { notesOf } from './notes.js';
+import { bodyRows } from './notes.js';
+import type { View } from './program.js';
 import { type Piece, Rows } from './row.js';
+import { isJudged, type Pictured } from './sheet-keys.js';
 import { isInSigns, sheetPicture, sheetSize } from './sheet-picture.js';
-import type { DrillScreen, ResultScreen, State, World } from './state.js';
+import type { Settings, Stage, World } from './stage.js';
 import { useSurroundings } from './surroundings.js';
 
 /** The picture that goes with a screen, with what lies in it now. */
-export function sceneOn(world: World, screen: DrillScreen | ResultScreen): DrillScene | undefined {
-  if (screen.name === 'drill') return world.sceneOf(screen.drill);
-  const { drill, answer, grade } = screen.attempt.entry;
+export function sceneOn(world: World, screen: Pictured): DrillScene | undefined {
+  if (!isJudged(screen)) return world.sceneOf(screen.drill);
+  const { drill, answer, grade } = screen.answered;
   return world.sceneOf(drill, screen.ofBest === true ? grade.best.answer : answer);
 }
 
@@ -25,12 +25,12 @@ function wordsOf({ painted }: DrillScene, area: string | undefined): string | un
 }
 
 /** What is open, or what lies in it; where there are no colours, how to read the signs. The fullest comes first. */
-function captionsOf(state: State, screen: DrillScreen | ResultScreen, scene: DrillScene): string[] {
+function captionsOf(state: Stage, screen: Pictured, scene: DrillScene): string[] {
   const start = wordsOf(scene, scene.start);
   const passage = wordsOf(scene, scene.passage);
   const flat = isInSigns({ level: state.colourLevel, inGrey: screen.inGrey === true });
   const signs = flat ? '; denser is darker' : '';
-  if (screen.name === 'result')
+  if (isJudged(screen))
     return [`${screen.ofBest === true ? 'best' : 'yours'}: ${passage ?? 'the passage as it is'}${signs}`];
   if (passage === undefined) return [`the passage as it was laid${signs}`];
   const open = `open${flat ? ' (/)' : ''}: ${passage}${signs}`;
@@ -38,12 +38,7 @@ function captionsOf(state: State, screen: DrillScreen | ResultScreen, scene: Dri
 }
 
 /** Lines under a picture so many columns wide. */
-function captionLines(
-  state: State,
-  screen: DrillScreen | ResultScreen,
-  scene: DrillScene,
-  columns: number,
-): string[] {
+function captionLines(state: Stage, screen: Pictured, scene: DrillScene, columns: number): string[] {
   const captions = captionsOf(state, screen, scene);
   const text = captions.find((caption) => widthOf(caption) <= columns) ?? captions.at(-1) ?? '';
   return wrapText(text, columns);
@@ -60,9 +55,9 @@ export interface SheetRoom {
 
 /** How large the picture of a screen can be in so much room; undefined where it has none, or not enough. */
 export function sheetRoom(
-  state: State,
+  state: Stage,
   world: World,
-  screen: DrillScreen | ResultScreen,
+  screen: Pictured,
   columns: number,
   lines: number,
 ): SheetRoom | undefined {
@@ -74,7 +69,7 @@ export function sheetRoom(
 }
 
 interface SheetProps {
-  readonly screen: DrillScreen | ResultScreen;
+  readonly screen: Pictured;
   readonly size: SheetRoom;
 }
 
@@ -108,24 +103,17 @@ export function Sheet({ screen, size }: SheetProps): React.JSX.Element | null {
 export const sceneLines = ({ painted, unread }: DrillScene, settings: Settings): string[] =>
   inWords(painted, voiceOf(settings), unread);
 
-/** The picture as large as there is room; for the ear its areas, one a line. */
-export function SheetPanel(): React.JSX.Element | null {
-  const { state, world } = useSurroundings();
-  const { screen, settings } = state;
-  if (screen.name !== 'drill' && screen.name !== 'result') return null;
+/** The picture as large as there is room; for the ear its areas, one a line. Undefined where there is none. */
+export function sheetView(state: Stage, world: World, screen: Pictured): View | undefined {
   const scene = sceneOn(world, screen);
-  if (scene === undefined) return null;
+  if (scene === undefined) return undefined;
   const { title } = scene.painted.picture;
-  if (settings.screenReader) {
-    return (
-      <Frame title={`${title}, ${captionsOf(state, screen, scene)[0]}`}>
-        {sceneLines(scene, settings).map((line) => (
-          <Text key={line}>{line}</Text>
-        ))}
-      </Frame>
-    );
+  if (state.settings.screenReader) {
+    return {
+      title: `${title}, ${captionsOf(state, screen, scene)[0]}`,
+      body: sceneLines(scene, state.settings).map((line) => <Text key={line}>{line}</Text>),
+    };
   }
-  const { body } = frameParts(state, notesOf(state).length);
-  const size = sheetRoom(state, world, screen, innerColumns(state.size), body);
-  return <Frame title={title}>{size && <Sheet screen={screen} size={size} />}</Frame>;
+  const size = sheetRoom(state, world, screen, innerColumns(state.size), bodyRows(state));
+  return { title, body: size && <Sheet screen={screen} size={size} /> };
 }

@@ -1,23 +1,14 @@
-/** What every component may look at: the state, what is fixed for the run, and the signs to draw with. */
+/** What every component may look at: the stage, what is fixed for the run, and the signs to draw with. */
 import { createContext, useContext } from 'react';
 import type { Glyphs } from './glyphs.js';
-import type { Binding } from './keys.js';
-import type { State, World } from './state.js';
-
-/** Words around a screen that is shown outside practice, in a quiz: they take the place of its own. */
-export interface FrameWords {
-  readonly title?: string;
-  readonly side?: string;
-  readonly help: readonly Pick<Binding, 'show' | 'does' | 'quiet' | 'stays'>[];
-}
+import type { Stage, World } from './stage.js';
 
 export interface Surroundings {
-  readonly state: State;
+  readonly state: Stage;
   readonly world: World;
   readonly glyphs: Glyphs;
-  readonly version: string;
-  readonly learner?: string;
-  readonly frame?: FrameWords;
+  /** What a plain menu calls with its entry. */
+  onChoice(value: string): void;
 }
 
 const Context = createContext<Surroundings | undefined>(undefined);

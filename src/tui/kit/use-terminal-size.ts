@@ -1,7 +1,7 @@
 /** The size of the terminal. Ink's `useStdout` does not draw again after a resize; this does. */
 import { useStdout } from 'ink';
 import { useEffect, useState } from 'react';
-import type { Size } from './state.js';
+import type { Size } from './stage.js';
 
 const FALLBACK: Size = { columns: 80, rows: 24 };
 

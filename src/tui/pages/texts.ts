@@ -4,13 +4,14 @@ import { CAUTION_ADVICE } from '../../paints/index.js';
 import { HINT_COST } from '../../practice/index.js';
 import { printable } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
-import { frameParts, innerColumns } from '../kit/layout.js';
-import { notesOf } from '../kit/notes.js';
+import { innerColumns } from '../kit/layout.js';
+import { bodyRows } from '../kit/notes.js';
 import type { Page } from '../kit/page.js';
-import type { State, World } from '../kit/state.js';
+import type { Stage } from '../kit/stage.js';
+import type { PracticeWorld } from '../practice/state.js';
 
 /** "How to read the screens". */
-function helpText(state: Pick<State, 'settings'>, world: Pick<World, 'families'>): string[] {
+function helpText(state: Pick<Stage, 'settings'>, world: Pick<PracticeWorld, 'families'>): string[] {
   const scale = VALUE_SCALES[state.settings.valueScale];
   return [
     'Mudlark asks one question again and again: before the brush touches the paper, what will this mixture be? You choose, lay it down, and only then see it.',
@@ -48,14 +49,16 @@ function helpText(state: Pick<State, 'settings'>, world: Pick<World, 'families'>
   ];
 }
 
-/** Progress or help, broken to the width of the screen. */
-export function textOf(state: State, world: World): Page {
-  const { screen } = state;
-  const rows = frameParts(state, notesOf(state).length).body - 1;
-  if (screen.name === 'progress') return { lines: printable(screen.text ?? '').split('\n'), rows };
-  const columns = innerColumns(state.size);
-  return {
-    lines: helpText(state, world).flatMap((line) => (line === '' ? [''] : wrapText(line, columns))),
-    rows,
-  };
-}
+/** A text broken to the width of the screen. */
+const pageOf = (state: Stage, texts: readonly string[]): Page => ({
+  lines: texts.flatMap((line) => (line === '' ? [''] : wrapText(line, innerColumns(state.size)))),
+  rows: bodyRows(state) - 1,
+});
+
+export const helpPage = (state: Stage, world: PracticeWorld): Page => pageOf(state, helpText(state, world));
+
+/** Progress comes broken to the width already. */
+export const progressPage = (state: Stage, text: string): Page => ({
+  lines: printable(text).split('\n'),
+  rows: bodyRows(state) - 1,
+});

@@ -5,22 +5,22 @@ import { cleanText } from '../../text/sanitize.js';
 import { widthOf, wrapText } from '../../text/wrap.js';
 import { type JudgedRow, judgedRows } from '../../words/judged.js';
 import { sayAll } from '../../words/tell.js';
-import type { Settings } from '../kit/deps.js';
 import { inAscii } from '../kit/glyphs.js';
-import { frameParts, innerColumns, isAiry, isWide } from '../kit/layout.js';
+import { innerColumns, isAiry, isWide } from '../kit/layout.js';
 import { lookOf, voiceOf } from '../kit/look.js';
-import { notesOf } from '../kit/notes.js';
+import { bodyRows } from '../kit/notes.js';
 import type { Page } from '../kit/page.js';
 import { type SheetRoom, sceneOn, sheetRoom } from '../kit/sheet.js';
 import { LEAST_SHEET } from '../kit/sheet-picture.js';
-import type { ResultScreen, State, World } from '../kit/state.js';
+import type { Settings, Stage, World } from '../kit/stage.js';
+import type { Judged } from './judged.js';
 
 /** Columns before the words of a row: the part, the sign of the verdict and its word. */
 export const ROW_HEAD = 14;
 
 /** The rows of value, chroma and hue, the words of each broken to the width of the screen. */
 export function verdictRows(
-  state: State,
+  state: Stage,
   grade: Grade,
 ): (JudgedRow & { readonly lines: readonly string[] })[] {
   return judgedRows(grade, voiceOf(state.settings)).map((row) => {
@@ -31,24 +31,24 @@ export function verdictRows(
 }
 
 /** The explanation, with what hints and tries did to the mark. */
-export function resultTexts(screen: ResultScreen, settings: Settings, isColoured = true): string[] {
-  const { entry, note } = screen.attempt;
-  const lines = sayAll(entry.grade.told, voiceOf(settings)).map((line) => cleanText(line, 400));
-  if (entry.hints > 0 && entry.grade.mark > 0) lines.unshift(`The hint cost ${HINT_COST} marks.`);
+export function resultTexts(screen: Judged, settings: Settings, isColoured = true): string[] {
+  const { grade, hints = 0, attempt = 1, kept } = screen.answered;
+  const lines = sayAll(grade.told, voiceOf(settings)).map((line) => cleanText(line, 400));
+  if (hints > 0 && grade.mark > 0) lines.unshift(`The hint cost ${HINT_COST} marks.`);
   if (screen.first !== undefined) {
     lines.unshift(
-      `Try ${entry.attempt} earns half, since you have seen the answer. Your first, ${screen.first.entry.mark} marks, stays in the record.`,
+      `Try ${attempt} earns half, since you have seen the answer. Your first, ${screen.first.mark} marks, stays in the record.`,
     );
   }
-  if (screen.worked) {
+  if (screen.worked === true) {
     lines.unshift(
       'This is how a result reads: what you started from, what you laid, the best there is; then value and chroma, each judged on its own.',
     );
   }
-  if (isColoured && entry.grade.swatches.some(({ reflectance }) => !lookOf(reflectance).inScreenGamut)) {
+  if (isColoured && grade.swatches.some(({ reflectance }) => !lookOf(reflectance).inScreenGamut)) {
     lines.push('~ marks a colour that no screen of this kind can show; the nearest stands for it.');
   }
-  if (note !== undefined) lines.push(cleanText(note, 200));
+  if (kept?.note !== undefined) lines.push(cleanText(kept.note, 200));
   return lines;
 }
 
@@ -79,12 +79,12 @@ const LEAST_PLANE = 28;
 const MOST_SHEET = 50;
 
 /** How the result's lines are shared out: the text takes what it needs, the picture the rest within its bounds. */
-export function resultLayout(state: State, world: World, screen: ResultScreen): ResultLayout {
-  const { grade, drill } = screen.attempt.entry;
+export function resultLayout(state: Stage, world: World, screen: Judged): ResultLayout {
+  const { grade, drill } = screen.answered;
   const columns = innerColumns(state.size);
-  const body = frameParts(state, notesOf(state).length).body;
+  const body = bodyRows(state);
   const verdicts = verdictRows(state, grade).flatMap(({ lines }) => lines).length;
-  const compared = screen.attempt.compared === undefined ? 0 : 1;
+  const compared = screen.answered.kept?.compared === undefined ? 0 : 1;
   const gap = isAiry(state.size) ? 1 : 0;
   const wide = isWide(state.size);
   const instead = !wide && screen.plane === true;
@@ -140,7 +140,7 @@ function resultPlaces(
 }
 
 /** The text of the result, broken to the width of the screen: each point begins at the margin, its further lines are set in. */
-export function resultPage(state: State, world: World, screen: ResultScreen): Page {
+export function resultPage(state: Stage, world: World, screen: Judged): Page {
   const columns = innerColumns(state.size);
   const lines = resultTexts(screen, state.settings, state.colourLevel > 0).flatMap((line) =>
     wrapText(line, columns - 2).map((part, index) => (index === 0 ? part : `  ${part}`)),

@@ -1,26 +1,43 @@
 /** After an answer: on, again, or why. */
-import { afterResult, drillScreen } from '../drill/set.js';
 import type { Command } from '../kit/keys.js';
-import { offerPlacing, show } from '../kit/moves.js';
 import { scrolled } from '../kit/page.js';
-import type { ResultScreen, State, World } from '../kit/state.js';
-import { resultPage } from './layout.js';
+import { onSheet } from '../kit/sheet-keys.js';
+import type { Stage, World } from '../kit/stage.js';
+import { offerPlacing, show, withOverlay } from '../practice/moves.js';
+import { afterResult, drillScreen } from '../practice/set.js';
+import type { PracticeWorld, Pressed, ResultScreen, State } from '../practice/state.js';
+import type { Judged } from './judged.js';
+import { resultLayout, resultPage } from './layout.js';
 
-function again(state: State, world: World, { attempt, place }: ResultScreen, at: number): State {
-  const { entry } = attempt;
-  const item = { drillId: entry.drill.id, drill: entry.drill, feedback: entry.feedback, why: entry.why };
-  const next = drillScreen(world, item, at, { attempt: entry.attempt + 1, place });
+/** How a result is shown after one of `showingKeys`, and whether its picture now fills the screen. */
+export function onShowing<J extends Judged>(
+  stage: Stage,
+  world: World,
+  shown: J,
+  command: Command,
+): { readonly shown: J; readonly isOpen: boolean } {
+  // Asked for its keys alone: where the picture stands is worked out.
+  const sheet = onSheet(shown, command, () => resultLayout(stage, world, shown).sheet !== undefined);
+  if (sheet !== undefined) return sheet;
+  if (command === 'picture') return { shown: { ...shown, plane: shown.plane !== true }, isOpen: false };
+  const top = scrolled(resultPage(stage, world, shown), shown.top, command);
+  return { shown: { ...shown, top }, isOpen: false };
+}
+
+function again(state: State, world: PracticeWorld, { answered, place }: ResultScreen, at: number): State {
+  const { drill, feedback, why } = answered;
+  const item = { drillId: drill.id, drill, feedback, why };
+  const next = drillScreen(world, item, at, { attempt: answered.attempt + 1, place });
   if (next === undefined) return state;
   // Start from what was laid: the learner changes one thing and sees what it does. A hint once seen stays.
-  return show(state, { ...next, answer: entry.answer, hint: entry.hints > 0 ? 'shown' : 'hidden' });
+  return show(state, { ...next, answer: answered.answer, hint: answered.hints > 0 ? 'shown' : 'hidden' });
 }
 
 export function updateResult(
   state: State,
-  world: World,
+  world: PracticeWorld,
   screen: ResultScreen,
-  command: Command,
-  at: number,
+  { command, at }: Pressed,
 ): State {
   switch (command) {
     case 'next':
@@ -31,14 +48,12 @@ export function updateResult(
       return again(state, world, screen, at);
     case 'why':
       return show(state, { name: 'why', back: screen });
-    case 'picture':
-      return { ...state, screen: { ...screen, plane: screen.plane !== true } };
     case 'home':
       return show(state, { name: 'home' });
-    default:
-      return {
-        ...state,
-        screen: { ...screen, top: scrolled(resultPage(state, world, screen), screen.top, command) },
-      };
+    default: {
+      const { shown, isOpen } = onShowing(state, world, screen, command);
+      const next = { ...state, screen: shown };
+      return isOpen ? withOverlay(next, { name: 'sheet' }) : next;
+    }
   }
 }

@@ -4,17 +4,15 @@ import type { Verdict } from '../../judgement/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitWords } from '../../text/wrap.js';
 import { judgedRows, rowLine } from '../../words/judged.js';
-import { Frame } from '../kit/frame.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
 import { lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import { Sheet } from '../kit/sheet.js';
-import type { ResultScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn, patchNames } from '../kit/swatch.js';
 import { TextPage } from '../kit/text-page.js';
-import { drillTitle, resultSide } from '../kit/titles.js';
+import type { Judged } from './judged.js';
 import { PART_GAP, ROW_HEAD, resultLayout, resultPage, resultTexts, verdictRows } from './layout.js';
 import { planePicture } from './plane-picture.js';
 
@@ -40,12 +38,12 @@ function Plane({
   columns,
   rows,
 }: {
-  readonly screen: ResultScreen;
+  readonly screen: Judged;
   readonly columns: number;
   readonly rows: number;
 }): React.JSX.Element | null {
   const { state, world, glyphs } = useSurroundings();
-  const { drill, answer } = screen.attempt.entry;
+  const { drill, answer } = screen.answered;
   const view = world.kindOf(drill).plane?.(drill, answer);
   if (view === undefined) return null;
   const lines = planePicture(view, { columns, rows: rows - 1, glyphs, scale: state.settings.valueScale });
@@ -58,32 +56,33 @@ function Plane({
   );
 }
 
-function Spoken({ screen }: { readonly screen: ResultScreen }): React.JSX.Element {
+function Spoken({ screen }: { readonly screen: Judged }): React.JSX.Element {
   const { state, world } = useSurroundings();
-  const { entry } = screen.attempt;
+  const { answered: entry } = screen;
   const voice = voiceOf(state.settings);
   const lines = [
     `${entry.mark} of 100, ${entry.grade.verdict}. You laid: ${cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer, voice), 200)}.`,
     ...judgedRows(entry.grade, voice).map((row) => `${rowLine(row)}.`),
-    ...(screen.attempt.compared === undefined ? [] : [screen.attempt.compared]),
+    ...(entry.kept?.compared === undefined ? [] : [entry.kept.compared]),
     ...entry.grade.swatches.map(
       ({ label, reflectance }) => `${label}: ${spokenLook(lookOf(reflectance), voice)}.`,
     ),
     ...resultTexts(screen, state.settings, false),
   ];
   return (
-    <Frame title={`Result. ${drillTitle(world, entry)}`}>
+    <>
       {lines.map((line) => (
         <Text key={line}>{line}</Text>
       ))}
-    </Frame>
+    </>
   );
 }
 
-export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX.Element {
+/** A graded answer of any program. */
+export function Result({ screen }: { readonly screen: Judged }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   if (state.settings.screenReader) return <Spoken screen={screen} />;
-  const { entry } = screen.attempt;
+  const { answered: entry } = screen;
   const { grade } = entry;
   const columns = innerColumns(state.size);
   const layout = resultLayout(state, world, screen);
@@ -99,7 +98,7 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
     cut: glyphs.cut,
   });
   return (
-    <Frame title={drillTitle(world, entry)} side={resultSide(state, screen, glyphs)}>
+    <>
       <Row pieces={markPieces(entry.mark, grade.verdict, label, columns, glyphs)} />
       <Box height={layout.topRows} flexShrink={0} overflow="hidden">
         {layout.swatchColumns === 0 ? null : (
@@ -148,10 +147,10 @@ export function Result({ screen }: { readonly screen: ResultScreen }): React.JSX
         )}
       />
       {layout.compared > 0 ? (
-        <Row pieces={[{ text: cleanText(screen.attempt.compared ?? '', 120), role: 'title' }]} />
+        <Row pieces={[{ text: cleanText(entry.kept?.compared ?? '', 120), role: 'title' }]} />
       ) : null}
       {layout.gap > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
       <TextPage page={resultPage(state, world, screen)} top={screen.top} />
-    </Frame>
+    </>
   );
 }

@@ -4,7 +4,7 @@ import type { Mistake, SetSummary } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
 import { IDEAS } from '../../words/ideas.js';
-import type { SetRun } from '../kit/state.js';
+import type { SetRun } from '../practice/state.js';
 
 const TIMES = ['', 'Once', 'Twice', 'Three times', 'Four times', 'Five times'];
 
@@ -39,9 +39,9 @@ export interface SummaryTexts {
  * The texts of a set.
  * @param hasBars whether its figures are drawn as bars; else they are said
  */
-export function summaryTexts({ attempts, summary, choice }: SetRun, hasBars: boolean): SummaryTexts {
-  if (attempts.length === 0) return { head: ['Nothing was answered.'], mend: [], more: [] };
-  if (summary === undefined) return { head: [`${attempts.length} answered.`], mend: [], more: [] };
+export function summaryTexts({ answers, summary, choice }: SetRun, hasBars: boolean): SummaryTexts {
+  if (answers.length === 0) return { head: ['Nothing was answered.'], mend: [], more: [] };
+  if (summary === undefined) return { head: [`${answers.length} answered.`], mend: [], more: [] };
   const { warm, lines, mistakes, next } = summary;
   const isPlacing = choice.placing === true;
   const [whole = '', ...families] = lines;

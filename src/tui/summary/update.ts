@@ -1,9 +1,9 @@
 /** The end of a set: its answers again, another set, or the mending of mistakes. */
-import { showResult } from '../drill/set.js';
-import type { SetChoice } from '../kit/deps.js';
-import type { Command } from '../kit/keys.js';
-import { ask, show, step } from '../kit/moves.js';
-import type { SetRun, State, SummaryScreen } from '../kit/state.js';
+import { step } from '../kit/moves.js';
+import type { SetChoice } from '../practice/deps.js';
+import { show, startSet } from '../practice/moves.js';
+import { showResult } from '../practice/set.js';
+import type { PracticeWorld, Pressed, SetRun, State, SummaryScreen } from '../practice/state.js';
 
 /** What another set is to be: the family and level as before; a placing round or a mending is not done twice. */
 function onceMore(set: SetRun | undefined): SetChoice {
@@ -11,9 +11,14 @@ function onceMore(set: SetRun | undefined): SetChoice {
   return choice;
 }
 
-export function updateSummary(state: State, screen: SummaryScreen, command: Command): State {
+export function updateSummary(
+  state: State,
+  _world: PracticeWorld,
+  screen: SummaryScreen,
+  { command }: Pressed,
+): State {
   const { set } = state;
-  const count = set?.attempts.length ?? 0;
+  const count = set?.answers.length ?? 0;
   switch (command) {
     case 'up':
       return { ...state, screen: { ...screen, selected: step(screen.selected, -1, count) } };
@@ -22,11 +27,11 @@ export function updateSummary(state: State, screen: SummaryScreen, command: Comm
     case 'confirm':
       return showResult(state, screen.selected, 'summary');
     case 'restart':
-      return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice: onceMore(set) });
+      return startSet(state, onceMore(set));
     case 'mend': {
       const mend = set?.summary?.mistakes ?? [];
       if (mend.length === 0) return state;
-      return ask(show(state, { name: 'waiting' }), { type: 'start-set', choice: { ...onceMore(set), mend } });
+      return startSet(state, { ...onceMore(set), mend });
     }
     case 'home':
       return show(state, { name: 'home' });

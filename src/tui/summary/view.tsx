@@ -1,17 +1,16 @@
 /** The end of a set: in words, as a picture against the time before, and every answer to open again. */
 import { Text } from 'ink';
-import { type FigureRow, figureRows } from '../../practice/index.js';
+import { type Answered, type FigureRow, figureRows } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitWords, padText, wrapText } from '../../text/wrap.js';
-import { Frame } from '../kit/frame.js';
 import type { Glyphs } from '../kit/glyphs.js';
-import { frameParts, innerColumns } from '../kit/layout.js';
+import { innerColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
-import { notesOf } from '../kit/notes.js';
+import { bodyRows } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
-import type { SetRun, SummaryScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { windowAround } from '../kit/window.js';
+import type { SetRun } from '../practice/state.js';
 import { summaryTexts, wholeTexts } from './texts.js';
 
 /** Columns of a bar and of the words beside it. */
@@ -48,21 +47,21 @@ function figureBars(rows: readonly FigureRow[], glyphs: Glyphs, columns: number)
 }
 
 function answerPieces(
-  { entry }: SetRun['attempts'][number],
+  answered: Answered,
   chosen: boolean,
   held: boolean,
   columns: number,
   glyphs: Glyphs,
   label: string,
 ): Piece[] {
-  const { verdict } = entry.grade;
+  const { verdict } = answered.grade;
   return [
     { text: chosen ? `${glyphs.pointer} ` : '  ', role: 'here' },
-    { text: `${String(entry.mark).padStart(3)}  ` },
+    { text: `${String(answered.mark).padStart(3)}  ` },
     { text: `${glyphs[verdict]} ${verdict.padEnd(6)}`, role: verdict },
     {
       text: fitWords(
-        `${cleanText(entry.drill.title, 80)}: ${label}`,
+        `${cleanText(answered.drill.title, 80)}: ${label}`,
         columns - 15 - (held ? 13 : 0),
         glyphs.cut,
       ),
@@ -72,17 +71,19 @@ function answerPieces(
   ];
 }
 
-export function Summary({ screen }: { readonly screen: SummaryScreen }): React.JSX.Element {
+export function Summary({
+  set,
+  selected,
+}: {
+  readonly set: SetRun;
+  readonly selected: number;
+}): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
-  const { set } = state;
   const columns = innerColumns(state.size);
-  if (set === undefined) return <Frame title="The set">{null}</Frame>;
-  const { attempts, summary } = set;
-  const title =
-    set.index >= set.items.length ? 'The set is done' : `The set so far, ${set.index} of ${set.items.length}`;
+  const { answers: attempts, summary } = set;
   const rows = summary === undefined ? [] : figureRows(summary.now, summary.before);
   const bars = figureBars(rows, glyphs, columns);
-  const body = frameParts(state, notesOf(state).length).body;
+  const body = bodyRows(state);
   const { head, mend, more } = summaryTexts(set, bars.length > 0 && !state.settings.screenReader);
   const top = head.flatMap((text) => wrapText(text, columns));
   const spaces = bars.length > 0 && mend.length + more.length > 0 ? 2 : 1;
@@ -92,21 +93,17 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
   const others = wholeTexts(more, columns, room - toMend.length - Math.min(8, attempts.length));
   const under = [...toMend, ...others];
   const left = Math.max(1, body - top.length - bars.length - under.length - spaces);
-  const seen = windowAround(attempts.length, screen.selected, left);
+  const seen = windowAround(attempts.length, selected, left);
   const answers = attempts.slice(seen.from, seen.to).map((attempt, offset) => {
     const place = seen.from + offset;
-    const label = cleanText(
-      world
-        .kindOf(attempt.entry.drill)
-        .label(attempt.entry.drill, attempt.entry.answer, voiceOf(state.settings)),
-      300,
-    );
+    const { drill, answer } = attempt;
+    const label = cleanText(world.kindOf(drill).label(drill, answer, voiceOf(state.settings)), 300);
     // What is read aloud has no columns to keep to.
     const room = state.settings.screenReader ? Number.POSITIVE_INFINITY : columns;
-    return answerPieces(attempt, place === screen.selected, set.held.includes(place), room, glyphs, label);
+    return answerPieces(attempt, place === selected, set.held.includes(place), room, glyphs, label);
   });
   if (state.settings.screenReader) {
-    const spoken = answers[screen.selected - seen.from]
+    const spoken = answers[selected - seen.from]
       ?.slice(1)
       .map(({ text }) => text)
       .join('')
@@ -116,22 +113,18 @@ export function Summary({ screen }: { readonly screen: SummaryScreen }): React.J
       ...head,
       ...mend,
       ...more,
-      `Answer ${screen.selected + 1} of ${attempts.length}: ${spoken ?? ''}`,
+      `Answer ${selected + 1} of ${attempts.length}: ${spoken ?? ''}`,
     ];
-    return (
-      <Frame title={title}>
-        <Text>{lines.join('\n')}</Text>
-      </Frame>
-    );
+    return <Text>{lines.join('\n')}</Text>;
   }
   return (
-    <Frame title={title}>
+    <>
       <Rows lines={top.map((text, index): Piece[] => [{ text, role: index === 0 ? 'title' : 'plain' }])} />
       <Rows lines={bars} />
       {spaces > 1 ? <Row pieces={[{ text: ' ' }]} /> : null}
       <Rows lines={under.map((text): Piece[] => [{ text }])} />
       <Row pieces={[{ text: ' ' }]} />
       <Rows lines={answers} />
-    </Frame>
+    </>
   );
 }

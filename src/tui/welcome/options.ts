@@ -1,14 +1,13 @@
 /** What can be answered in each step of the welcome. */
 import { VALUE_SCALES } from '../../colour/index.js';
-import type { Settings } from '../kit/deps.js';
 import { scaleLabel } from '../kit/look.js';
 import type { MenuItem } from '../kit/menu.js';
-import type { State, World } from '../kit/state.js';
+import type { Settings, World } from '../kit/stage.js';
+import type { WelcomeStep } from '../practice/state.js';
 
 /** What can be answered in a step of the welcome. */
-export function welcomeOptions(state: State, world: World): MenuItem[] {
-  if (state.screen.name !== 'welcome') return [];
-  switch (state.screen.step) {
+export function welcomeOptions(step: WelcomeStep, world: Pick<World, 'studio'>): MenuItem[] {
+  switch (step) {
     case 'greeting':
       return [
         { value: 'start', label: 'Begin, about two minutes' },

@@ -1,18 +1,19 @@
 /** The welcome: what the terminal shows, paints, scale, a worked example, and where to begin. */
-import { drillScreen } from '../drill/set.js';
 import type { ColourSetting } from '../kit/colour-level.js';
-import type { SetItem, Settings } from '../kit/deps.js';
-import type { Command } from '../kit/keys.js';
-import { offerPlacing, show, startPlacing, step } from '../kit/moves.js';
-import type { Screen, State, World } from '../kit/state.js';
-import { changeSettings } from '../settings/update.js';
+import { step } from '../kit/moves.js';
+import type { Settings } from '../kit/stage.js';
+import type { SetItem } from '../practice/deps.js';
+import { offerPlacing, show, startSet } from '../practice/moves.js';
+import { drillScreen } from '../practice/set.js';
+import type { PracticeWorld, Pressed, State, WelcomeScreen } from '../practice/state.js';
+import { changeSettings } from '../settings/screen.js';
 import { welcomeOptions } from './options.js';
 
 /** The next coarser colour setting to try when the ramp cannot be told apart. */
 const COARSER: Readonly<Record<number, ColourSetting>> = { 3: '256', 2: '16', 1: 'none', 0: 'none' };
 
 /** The worked example, answered: the easiest drill with a plane to read and both paint and amount to choose. */
-function workedExample(state: State, world: World, at: number): State {
+function workedExample(state: State, world: PracticeWorld, at: number): State {
   const byLevel = [...world.drills.values()].sort((one, other) => one.level - other.level);
   const withPlane = byLevel.filter((drill) => world.kindOf(drill).plane !== undefined);
   const full = withPlane.find((drill) => world.kindOf(drill).fields(drill).length > 1);
@@ -24,8 +25,8 @@ function workedExample(state: State, world: World, at: number): State {
   return show(state, { ...screen, worked: true, answer: world.kindOf(easiest).best(easiest) });
 }
 
-function answerWelcome(state: State, world: World, screen: Screen & { name: 'welcome' }, at: number): State {
-  const value = welcomeOptions(state, world)[screen.selected]?.value;
+function answerWelcome(state: State, world: PracticeWorld, screen: WelcomeScreen, at: number): State {
+  const value = welcomeOptions(screen.step, world)[screen.selected]?.value;
   const go = (from: State, stepName: typeof screen.step, selected = 0): State =>
     show(from, { name: 'welcome', step: stepName, selected });
   const toPalette = (from: State): State =>
@@ -56,24 +57,22 @@ function answerWelcome(state: State, world: World, screen: Screen & { name: 'wel
         at,
       );
     case 'placing':
-      return value === 'placing' ? startPlacing(state) : show(state, { name: 'home' });
+      return value === 'placing' ? startSet(state, { placing: true }) : show(state, { name: 'home' });
   }
 }
 
 /** Leaves the welcome for good. */
-function finishWelcome(state: State, world: World): State {
+function finishWelcome(state: State, world: PracticeWorld): State {
   return show(changeSettings(state, world, { welcomed: true }), { name: 'home' });
 }
 
 export function updateWelcome(
   state: State,
-  world: World,
-  screen: Screen & { name: 'welcome' },
-  command: Command,
-  key: string,
-  at: number,
+  world: PracticeWorld,
+  screen: WelcomeScreen,
+  { command, key, at }: Pressed,
 ): State {
-  const count = welcomeOptions(state, world).length;
+  const count = welcomeOptions(screen.step, world).length;
   switch (command) {
     case 'up':
     case 'down':

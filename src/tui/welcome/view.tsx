@@ -1,16 +1,15 @@
 /** The first two minutes: what this terminal can show, which palette, which value scale. */
 import { Text } from 'ink';
 import { wrapText } from '../../text/wrap.js';
-import { Frame } from '../kit/frame.js';
 import { greyRamp } from '../kit/goal-picture.js';
 import { innerColumns } from '../kit/layout.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
-import type { WelcomeStep } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { patchStyle } from '../kit/theme.js';
+import type { WelcomeScreen, WelcomeStep } from '../practice/state.js';
 import { welcomeOptions } from './options.js';
 
-const TITLES: Readonly<Record<WelcomeStep, string>> = {
+export const TITLES: Readonly<Record<WelcomeStep, string>> = {
   greeting: 'Welcome to Mudlark',
   colours: 'Welcome, 1 of 3: what this terminal shows',
   palette: 'Welcome, 2 of 3: your paints',
@@ -48,30 +47,16 @@ function Ramp({ columns }: { readonly columns: number }): React.JSX.Element {
   return <Rows lines={[greys, greys, [], hues, hues, names, []]} />;
 }
 
-export function Welcome({
-  step,
-  selected,
-}: {
-  readonly step: WelcomeStep;
-  readonly selected: number;
-}): React.JSX.Element {
+export function Welcome({ step, selected }: Omit<WelcomeScreen, 'name'>): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   const columns = Math.min(76, innerColumns(state.size));
-  const options = welcomeOptions(state, world);
-  const spoken = state.settings.screenReader;
-  if (spoken) {
-    return (
-      <Frame title={TITLES[step]}>
-        <Text>
-          {[TEXTS[step], `${options[selected]?.label ?? ''}. ${selected + 1} of ${options.length}.`].join(
-            '\n',
-          )}
-        </Text>
-      </Frame>
-    );
+  const options = welcomeOptions(step, world);
+  if (state.settings.screenReader) {
+    const option = `${options[selected]?.label ?? ''}. ${selected + 1} of ${options.length}.`;
+    return <Text>{[TEXTS[step], option].join('\n')}</Text>;
   }
   return (
-    <Frame title={TITLES[step]}>
+    <>
       <Rows lines={wrapText(TEXTS[step], columns).map((text): Piece[] => [{ text }])} />
       <Row pieces={[{ text: ' ' }]} />
       {step === 'colours' ? <Ramp columns={columns} /> : null}
@@ -85,6 +70,6 @@ export function Welcome({
           ])}
         />
       ))}
-    </Frame>
+    </>
   );
 }

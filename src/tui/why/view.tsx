@@ -1,15 +1,15 @@
 /** Why an answer comes out as it does: films as curves, or colours side by side, and what they show in words. */
 import { Box, Text } from 'ink';
 import type { ResultSwatch, Why as WhyOf } from '../../drills/types.js';
+import type { Graded } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
 import { sayAll } from '../../words/tell.js';
-import { Frame } from '../kit/frame.js';
-import { frameParts, innerColumns } from '../kit/layout.js';
+import { innerColumns } from '../kit/layout.js';
 import { lookOf, spokenLook, voiceOf } from '../kit/look.js';
-import { notesOf } from '../kit/notes.js';
+import { bodyRows } from '../kit/notes.js';
 import { type Piece, Rows } from '../kit/row.js';
-import type { WhyScreen } from '../kit/state.js';
+import type { World } from '../kit/stage.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn, patchLines, patchNames } from '../kit/swatch.js';
 import { curveSign, curvesPicture } from './curves.js';
@@ -36,12 +36,12 @@ function Spoken({
       `${cleanText(label, 120).replaceAll(' = ', ', the same as ')}: ${spokenLook(lookOf(reflectance), voiceOf(state.settings))}.`,
   );
   return (
-    <Frame title="Why">
+    <>
       {[...colours, ...texts].map((line, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: lines never move, and two may be alike
         <Text key={at}>{line}</Text>
       ))}
-    </Frame>
+    </>
   );
 }
 
@@ -108,28 +108,27 @@ function Listed({
   );
 }
 
-export function Why({ screen }: { readonly screen: WhyScreen }): React.JSX.Element {
+/** The title, by what is shown. */
+export const whyTitle = (world: World, { drill, answer }: Pick<Graded, 'drill' | 'answer'>): string =>
+  (world.kindOf(drill).why?.(drill, answer).films.length ?? 0) > 0
+    ? 'Why: how much of each part of the light comes back'
+    : 'Why';
+
+export function Why({ drill, answer }: Pick<Graded, 'drill' | 'answer'>): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
-  const { drill, answer } = screen.back.attempt.entry;
   const why = world.kindOf(drill).why?.(drill, answer);
   const columns = innerColumns(state.size);
-  if (why === undefined) {
-    return (
-      <Frame title="Why">
-        <Text>The explanation on the result is all there is.</Text>
-      </Frame>
-    );
-  }
+  if (why === undefined) return <Text>The explanation on the result is all there is.</Text>;
   const texts = sayAll(why.told, voiceOf(state.settings)).map((text) => cleanText(text, 400));
   if (state.settings.screenReader) return <Spoken why={why} texts={texts} />;
   const lines = texts.flatMap((text) => wrapText(text, columns));
-  const body = frameParts(state, notesOf(state).length).body;
+  const body = bodyRows(state);
   const left = body - lines.length - why.films.length - 2;
   const rows = Math.min(TALLEST, left);
   const hasCurves = why.films.length > 0 && rows >= FEWEST;
   const gap = <Box height={1} flexShrink={0} />;
   return (
-    <Frame title={why.films.length > 0 ? 'Why: how much of each part of the light comes back' : 'Why'}>
+    <>
       {hasCurves ? (
         <Rows lines={curvesPicture(why, { columns: Math.min(columns, WIDEST), rows, glyphs })} />
       ) : null}
@@ -140,6 +139,6 @@ export function Why({ screen }: { readonly screen: WhyScreen }): React.JSX.Eleme
       )}
       {gap}
       <Rows lines={lines.map((text): Piece[] => [{ text }])} />
-    </Frame>
+    </>
   );
 }

@@ -1,0 +1,86 @@
+/** Home: where everything starts. */
+import { digits, enter, upDown } from '../kit/keys.js';
+import { isAiry } from '../kit/layout.js';
+import { Menu, type MenuItem } from '../kit/menu.js';
+import { Row } from '../kit/row.js';
+import { useSurroundings } from '../kit/surroundings.js';
+import { ask, show, startSet } from '../practice/moves.js';
+import { goOn } from '../practice/set.js';
+import type { PracticeScreen, PracticeWorld, State } from '../practice/state.js';
+
+/** The home menu; a set under way comes first. The placing round, while it is open, moves no other entry's number. */
+export function homeMenu(
+  { set }: Pick<State, 'set'>,
+  { placingIsOpen }: Pick<PracticeWorld, 'placingIsOpen'>,
+): MenuItem[] {
+  const left = set === undefined ? 0 : set.items.length - set.index;
+  return [
+    ...(set !== undefined && left > 0
+      ? [{ value: 'go-on', label: `Go on with the set, ${set.index + 1} of ${set.items.length}` }]
+      : []),
+    { value: 'practise', label: "Practise today's set" },
+    { value: 'families', label: 'Choose what to practise' },
+    { value: 'bench', label: 'Mixing bench' },
+    { value: 'progress', label: 'Progress' },
+    { value: 'settings', label: 'Settings' },
+    { value: 'help', label: 'How to read the screens' },
+    ...(placingIsOpen() && !(left > 0 && set?.choice.placing === true)
+      ? [{ value: 'placing', label: 'Placing round: eight decisions, to find your level' }]
+      : []),
+    { value: 'quit', label: 'Quit' },
+  ];
+}
+
+/** Goes where a choice of the menu leads. */
+function chooseAtHome(state: State, world: PracticeWorld, value: string, at: number): State {
+  switch (value) {
+    case 'go-on':
+      return goOn(state, world, at);
+    case 'practise':
+      return startSet(state, {});
+    case 'placing':
+      return startSet(state, { placing: true });
+    case 'families':
+      return show(state, { name: 'families', selected: 0 });
+    case 'bench':
+      return { ...state, ending: 'bench' };
+    case 'progress':
+      return ask(show(state, { name: 'progress', top: 0 }), { type: 'read-progress' });
+    case 'settings':
+      return show(state, { name: 'settings' });
+    case 'help':
+      return show(state, { name: 'help', top: 0 });
+    case 'quit':
+      return { ...state, ending: 0 };
+    default:
+      return state;
+  }
+}
+
+function Home({ items }: { readonly items: readonly MenuItem[] }): React.JSX.Element {
+  const { state } = useSurroundings();
+  const airy = isAiry(state.size) && !state.settings.screenReader;
+  return (
+    <>
+      <Row pieces={[{ text: 'Decide the mixture before the brush touches the paper.', role: 'muted' }]} />
+      {airy ? <Row pieces={[{ text: ' ' }]} /> : null}
+      <Menu items={items} />
+    </>
+  );
+}
+
+export const home: PracticeScreen<'home'> = {
+  keys: () => [
+    upDown('move'),
+    enter('choose'),
+    digits('1', 'choose by number', true),
+    { keys: { q: 'quit', escape: 'quit' }, show: 'Esc', does: 'quit', stays: true },
+  ],
+  update: (state, _world, _screen, { command }) => (command === 'quit' ? { ...state, ending: 0 } : state),
+  choose: chooseAtHome,
+  view: (state, world) => ({
+    title: 'Mudlark',
+    ...(world.learner === undefined ? {} : { side: `the record of ${world.learner}` }),
+    body: <Home items={homeMenu(state, world)} />,
+  }),
+};

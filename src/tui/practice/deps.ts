@@ -1,0 +1,63 @@
+/** What the screens need from outside. All input and output goes through these ports; src/commands fills them. */
+import type { DrillCommon } from '../../drills/types.js';
+import type { Answered, Feedback, Kept, Mistake, SetSummary } from '../../practice/index.js';
+import type { Settings, World } from '../kit/stage.js';
+
+/** One drill of a set and why it was picked ("due", "weak", "new"). */
+export interface SetItem {
+  readonly drillId: string;
+  /**
+   * The drill itself when it is not one of the written ones; a getter is read when the drill is shown. Undefined then
+   * when there is nothing more to ask: the item is passed over.
+   */
+  readonly drill?: DrillCommon | undefined;
+  readonly feedback: Feedback;
+  readonly why: string;
+}
+
+/** What a set is to be; today's set when nothing is said. */
+export interface SetChoice {
+  readonly family?: string;
+  /** 1-5, whatever the learner's own. */
+  readonly level?: number;
+  /** The placing round. */
+  readonly placing?: true;
+  /** One drill for each of these. */
+  readonly mend?: readonly Mistake[];
+}
+
+/** Settings to keep; `welcomed` once the first run is over. */
+export type SettingsPatch = Partial<Settings> & { readonly welcomed?: true };
+
+/** What became of settings that were to be kept. */
+export type Saved = Pick<Kept, 'saved' | 'note'>;
+
+export type StartAt =
+  | { readonly screen: 'home' }
+  | { readonly screen: 'practice'; readonly choice?: SetChoice; readonly minutes?: number };
+
+/** The ports. A fault of ours that a method throws is shown as one line and practice goes on; any other ends the program. */
+export interface TuiDeps extends Omit<World, 'colourLevelFor'> {
+  readonly version: string;
+  readonly drills: readonly DrillCommon[];
+  readonly settings: Settings;
+  saveSettings(patch: SettingsPatch): Saved | Promise<Saved>;
+  readonly firstRun: boolean;
+  nextSet(choice: SetChoice): readonly SetItem[];
+  /** Whether the placing round can be begun or gone on with. */
+  placingIsOpen(): boolean;
+  /** Must have the answer on disk when it returns or settles: the result is shown after it. */
+  saveAnswer(answered: Answered): Kept | Promise<Kept>;
+  /** What the first answers of a set come to, this time against before; undefined when there is nothing to say. */
+  summarise(answers: readonly Answered[]): SetSummary | undefined;
+  /** Shown on every screen when nothing is saved. */
+  readonly savingNote?: string;
+  progressText(columns: number): string;
+  /** Milliseconds since 1970. */
+  now(): number;
+  readonly startAt?: StartAt;
+  readonly learner?: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  /** `--no-color` was given. */
+  readonly noColourFlag?: boolean;
+}

@@ -1,0 +1,88 @@
+/** Carrying out what practice asks for. A fault of ours becomes one line on the screen and practice goes on; any other goes through. */
+import { MudlarkError } from '../../errors.js';
+import { type Answered, type Kept, sessionMark } from '../../practice/index.js';
+import { cleanText } from '../../text/sanitize.js';
+import { innerColumns } from '../kit/layout.js';
+import type { TuiDeps } from './deps.js';
+import type { Action, DrillScreen, Effect, PracticeWorld, State } from './state.js';
+
+type Dispatch = (action: Action) => void;
+
+/** The line of a fault that a person can do something about. @throws any other fault */
+function lineOf(fault: unknown): string {
+  if (!(fault instanceof MudlarkError)) throw fault;
+  return cleanText(fault.message, 160);
+}
+
+/** Grades the answer and hands it over for the record; only then is its result shown. */
+async function lay(
+  screen: DrillScreen,
+  answeredAt: number,
+  deps: TuiDeps,
+  world: PracticeWorld,
+): Promise<Action> {
+  const { drill, answer, item, attempt, shownAt, place, worked } = screen;
+  const hints = screen.hint === 'shown' ? 1 : 0;
+  const grade = world.kindOf(drill).grade(drill, answer);
+  const mark = sessionMark(grade.mark, hints, attempt);
+  const { feedback, why } = item;
+  const graded = { drill, answer, grade, mark, hints, attempt, feedback, why, shownAt, answeredAt };
+  const answered = worked ? graded : { ...graded, kept: await keep(graded, deps) };
+  return { type: 'laid', answered, place, worked, at: deps.now() };
+}
+
+/** A record that cannot be written must not cost the learner the result. */
+async function keep(answered: Answered, deps: TuiDeps): Promise<Kept> {
+  try {
+    const { note, ...kept } = await deps.saveAnswer(answered);
+    return { ...kept, ...(note === undefined ? {} : { note: cleanText(note, 160) }) };
+  } catch (fault) {
+    return { saved: false, note: `This answer is not saved: ${lineOf(fault)}` };
+  }
+}
+
+async function actionOf(
+  effect: Effect,
+  state: State,
+  deps: TuiDeps,
+  world: PracticeWorld,
+): Promise<Action | undefined> {
+  switch (effect.type) {
+    case 'lay':
+      return lay(effect.screen, effect.at, deps, world);
+    case 'start-set': {
+      const { choice } = effect;
+      return { type: 'set-ready', items: deps.nextSet(choice), choice, at: deps.now() };
+    }
+    case 'save-settings': {
+      const { saved, note = 'The setting holds for now but could not be saved.' } = await deps.saveSettings(
+        effect.patch,
+      );
+      return saved ? undefined : { type: 'notice', text: cleanText(note, 160) };
+    }
+    case 'summarise': {
+      const summary = deps.summarise(effect.answers);
+      return summary && { type: 'summary-ready', summary };
+    }
+    case 'read-progress':
+      return { type: 'progress-ready', text: deps.progressText(innerColumns(state.size)) };
+  }
+}
+
+/** Carries out one effect. @throws a fault that is no one's but ours */
+export async function perform(
+  effect: Effect,
+  state: State,
+  deps: TuiDeps,
+  world: PracticeWorld,
+  dispatch: Dispatch,
+): Promise<void> {
+  let action: Action | undefined;
+  try {
+    action = await actionOf(effect, state, deps, world);
+  } catch (fault) {
+    const message = lineOf(fault);
+    action = effect.type === 'lay' ? { type: 'laying-failed', message } : { type: 'notice', text: message };
+  }
+  if (action !== undefined) dispatch(action);
+}

@@ -1,0 +1,235 @@
+/** What keys and the clock do in a sitting. Pure: the time comes with each action; saving is done by who watches the state. */
+import {
+  closeQuestion,
+  finishSitting,
+  givenFor,
+  resumePlace,
+  showQuestion,
+  takeChoices,
+} from '../../../quiz/sitting.js';
+import { drillLayout } from '../../drill/layout.js';
+import { moveIn } from '../../drill/question.js';
+import { chosenPaints, NO_CAUTION } from '../../drill/update.js';
+import { withCaution } from '../../kit/cautions.js';
+import { type Command, commandIn } from '../../kit/keys.js';
+import { step } from '../../kit/moves.js';
+import type { Happening } from '../../kit/program.js';
+import { onSheet } from '../../kit/sheet-keys.js';
+import { INTERRUPTED } from '../../kit/stage.js';
+import { onShowing } from '../../result/update.js';
+import { picturedIn, sitKeys } from './keys.js';
+import {
+  clockText,
+  type GradedScreen,
+  isAnsweredAt,
+  isOpenAt,
+  judgedOf,
+  type QuestionScreen,
+  questionAt,
+  questionOf,
+  type SitScreen,
+  type SitState,
+  type SitWorld,
+  secondsAt,
+  standingAnswer,
+} from './state.js';
+
+const show = (state: SitState, screen: SitScreen): SitState => {
+  const { overlay: _closed, ...rest } = state;
+  return { ...rest, screen };
+};
+
+/** The screen in front in another look, its picture over it where that is asked for. */
+const withSheet = (state: SitState, screen: SitScreen, isOpen: boolean): SitState => ({
+  ...state,
+  screen,
+  ...(isOpen ? { overlay: { name: 'sheet' } as const } : {}),
+});
+
+/** Opens the question at a place; past the last one the list of all. */
+function openPlace(world: SitWorld, state: SitState, place: number): SitState {
+  if (place >= world.order.length) return show(state, { name: 'overview', selected: 0 });
+  const { drill } = questionAt(world, place);
+  const shown = { ...state, sitting: showQuestion(state.sitting, drill.id, state.now) };
+  const isResult = world.handout.rules.showResult === 'each' && !isOpenAt(world, shown, place);
+  if (isResult && isAnsweredAt(world, shown, place))
+    return show(shown, { name: 'result', place, top: 0, from: 'sitting' });
+  return show(shown, { name: 'question', place, focus: 0, answer: standingAnswer(world, shown, place) });
+}
+
+function closed(world: SitWorld, state: SitState, place: number): SitState {
+  const { drill } = questionAt(world, place);
+  return { ...state, sitting: closeQuestion(state.sitting, drill.id, state.now) };
+}
+
+/** After an answer or the end of its time: its result, or the next question. */
+function goOn(world: SitWorld, state: SitState, place: number): SitState {
+  const { showResult, backAllowed } = world.handout.rules;
+  if (showResult === 'each' && isAnsweredAt(world, state, place))
+    return show(closed(world, state, place), { name: 'result', place, top: 0, from: 'sitting' });
+  const left = backAllowed ? state : closed(world, state, place);
+  return openPlace(world, left, place + 1);
+}
+
+/** Closes the question in front when its time is up. */
+function watchClock(world: SitWorld, state: SitState): SitState {
+  const { screen } = state;
+  if (screen.name !== 'question' || secondsAt(world, state, screen.place) !== 0) return state;
+  const { drill } = questionAt(world, screen.place);
+  // A question that was closed before is only being looked at.
+  if (givenFor(state.sitting, drill.id)?.closed === true) return state;
+  const counts = isAnsweredAt(world, state, screen.place) ? 'what you chose counts' : 'nothing was chosen';
+  const { overlay: _closed, ...open } = closed(world, state, screen.place);
+  return {
+    ...goOn(world, open, screen.place),
+    notice: `Time is up for question ${screen.place + 1}; ${counts}.`,
+  };
+}
+
+function answerQuestion(
+  world: SitWorld,
+  state: SitState,
+  screen: QuestionScreen,
+  command: Command,
+  key: string,
+): SitState {
+  const { place } = screen;
+  const { drill: question } = questionAt(world, place);
+  const take = (answer: typeof screen.answer): SitState => ({
+    ...state,
+    sitting: takeChoices(state.sitting, question.id, answer, state.now),
+  });
+  const shown = questionOf(world, state, screen);
+  const sheet = onSheet(shown, command, () => drillLayout(state, world.world, shown).sheet !== undefined);
+  if (sheet !== undefined)
+    return withSheet(state, { ...screen, inGrey: sheet.shown.inGrey === true }, sheet.isOpen);
+  switch (command) {
+    case 'confirm':
+      return isOpenAt(world, state, place)
+        ? goOn(world, take(screen.answer), place)
+        : openPlace(world, state, place + 1);
+    case 'next':
+      return openPlace(world, state, place + 1);
+    case 'previous':
+      return openPlace(world, state, Math.max(0, place - 1));
+    case 'overview':
+      return show(state, { name: 'overview', selected: place });
+    case 'time':
+      return {
+        ...state,
+        notice: `${clockText(secondsAt(world, state, place) ?? 0)} left for this question.`,
+      };
+    case 'back':
+      return { ...state, overlay: { name: 'leave' } };
+    case 'caution': {
+      const pigments = withCaution(world.world, chosenPaints(shown));
+      return pigments.length === 0
+        ? { ...state, notice: NO_CAUTION }
+        : { ...state, overlay: { name: 'caution', pigments } };
+    }
+    default: {
+      const next = moveIn(shown, command, key);
+      if (next === undefined) return state;
+      const isChosen = command === 'digit' || next.answer !== shown.answer;
+      const changed = isChosen ? take(next.answer) : state;
+      return { ...changed, screen: { ...screen, focus: next.focus, answer: next.answer } };
+    }
+  }
+}
+
+function onList(
+  world: SitWorld,
+  state: SitState,
+  screen: Extract<SitScreen, { name: 'overview' | 'done' }>,
+  command: Command,
+): SitState {
+  const count = world.order.length;
+  switch (command) {
+    case 'up':
+      return { ...state, screen: { ...screen, selected: step(screen.selected, -1, count) } };
+    case 'down':
+      return { ...state, screen: { ...screen, selected: step(screen.selected, 1, count) } };
+    case 'confirm':
+      if (screen.name === 'overview') return openPlace(world, state, screen.selected);
+      if (!isAnsweredAt(world, state, screen.selected))
+        return { ...state, notice: 'Nothing was chosen for this question.' };
+      return show(state, { name: 'result', place: screen.selected, top: 0, from: 'done' });
+    case 'finish':
+      return { ...state, overlay: { name: 'finish' } };
+    case 'back':
+      return screen.name === 'done' ? { ...state, ending: 0 } : { ...state, overlay: { name: 'leave' } };
+    default:
+      return state;
+  }
+}
+
+function onResult(world: SitWorld, state: SitState, screen: GradedScreen, command: Command): SitState {
+  const isDone = screen.from === 'done';
+  if (command === 'confirm' || (command === 'back' && isDone))
+    return isDone
+      ? show(state, { name: 'done', selected: screen.place })
+      : openPlace(world, state, screen.place + 1);
+  if (command === 'back') return { ...state, overlay: { name: 'leave' } };
+  const { shown, isOpen } = onShowing(state, world.world, judgedOf(world, state, screen), command);
+  const { answered: _same, ...how } = shown;
+  return withSheet(state, { ...screen, ...how }, isOpen);
+}
+
+function onOverlay(world: SitWorld, state: SitState, command: Command): SitState {
+  const { overlay, ...rest } = state;
+  const pictured = picturedIn(world, state);
+  if (overlay?.name === 'sheet' && pictured !== undefined) {
+    const sheet = onSheet(pictured, command, () => true);
+    if (sheet === undefined) return rest;
+    const { inGrey = false } = sheet.shown;
+    const ofBest = 'ofBest' in sheet.shown && sheet.shown.ofBest === true;
+    return { ...state, screen: { ...state.screen, inGrey, ofBest } as SitScreen };
+  }
+  if (command !== 'confirm') return rest;
+  if (overlay?.name === 'leave') return { ...rest, ending: 0 };
+  if (overlay?.name === 'finish')
+    return show({ ...rest, sitting: finishSitting(rest.sitting, rest.now) }, { name: 'done', selected: 0 });
+  return rest;
+}
+
+function onKey(world: SitWorld, before: SitState, key: string): SitState {
+  const command = commandIn(sitKeys(world, before), key);
+  if (command === undefined) return before;
+  const { notice: _read, ...state } = before;
+  if (command === 'stop') return { ...state, ending: INTERRUPTED };
+  if (state.overlay !== undefined) return onOverlay(world, state, command);
+  if (command === 'keys') return { ...state, overlay: { name: 'keys' } };
+  const { screen } = state;
+  switch (screen.name) {
+    case 'begin':
+      if (command === 'confirm')
+        return openPlace(world, state, resumePlace(world.handout, world.order, state.sitting, state.now));
+      return { ...state, ending: 0 };
+    case 'question':
+      return answerQuestion(world, state, screen, command, key);
+    case 'result':
+      return onResult(world, state, screen, command);
+    case 'overview':
+    case 'done':
+      return onList(world, state, screen, command);
+  }
+}
+
+/** The state after what came to it. */
+export function updateSitting(world: SitWorld, state: SitState, action: Happening): SitState {
+  switch (action.type) {
+    case 'resize':
+      return { ...state, size: action.size };
+    case 'tick':
+      return watchClock(world, { ...state, now: action.at });
+    case 'key': {
+      const { screen } = state;
+      const watched = watchClock(world, { ...state, now: action.at });
+      // The key was meant for the question whose time has just run out.
+      if (watched.screen !== screen) return watched;
+      return onKey(world, watched, action.key);
+    }
+    default:
+      return state;
+  }
+}

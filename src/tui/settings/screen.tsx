@@ -1,0 +1,87 @@
+/** Settings: each choice holds at once and is kept for next time. */
+import { Text } from 'ink';
+import { COLOUR_SETTINGS, type ColourSetting } from '../kit/colour-level.js';
+import { back, digits, enter, upDown } from '../kit/keys.js';
+import { scaleLabel } from '../kit/look.js';
+import { Menu, type MenuItem } from '../kit/menu.js';
+import { turn } from '../kit/moves.js';
+import { styleOf } from '../kit/theme.js';
+import type { SettingsPatch } from '../practice/deps.js';
+import { ask, show } from '../practice/moves.js';
+import type { PracticeScreen, PracticeWorld, State } from '../practice/state.js';
+
+const COLOUR_LABELS: Readonly<Record<ColourSetting, string>> = {
+  auto: 'as the terminal says',
+  none: 'none, in words only',
+  '16': '16 colours',
+  '256': '256 colours',
+  full: 'all colours',
+};
+
+/** The settings with their values. */
+export function settingsMenu({ settings }: Pick<State, 'settings'>, world: PracticeWorld): MenuItem[] {
+  const palette = world.studio.palettes.find(({ id }) => id === settings.palette);
+  const forced = world.colourIsForced === true ? ' (a flag or the environment rules)' : '';
+  return [
+    { value: 'valueScale', label: `Value scale     ${scaleLabel(settings.valueScale)}` },
+    { value: 'palette', label: `Palette         ${palette?.name ?? settings.palette}` },
+    { value: 'colour', label: `Colours         ${COLOUR_LABELS[settings.colour]}${forced}` },
+    { value: 'screenReader', label: `Screen reader   ${settings.screenReader ? 'on' : 'off'}` },
+    { value: 'home', label: 'Back to home' },
+  ];
+}
+
+/** Changes a setting at once and asks for it to be kept. */
+export function changeSettings(state: State, world: PracticeWorld, patch: SettingsPatch): State {
+  const { welcomed: _told, ...changes } = patch;
+  const settings = { ...state.settings, ...changes };
+  const next = { ...state, settings, colourLevel: world.colourLevelFor(settings.colour) };
+  return ask(next, { type: 'save-settings', patch });
+}
+
+const following = <T,>(list: readonly T[], value: T): T =>
+  list[turn(list.indexOf(value), 1, list.length)] ?? value;
+
+/** A choice in the menu. */
+function chooseSetting(state: State, world: PracticeWorld, name: string): State {
+  const { settings } = state;
+  switch (name) {
+    case 'valueScale':
+      return changeSettings(state, world, {
+        valueScale: settings.valueScale === 'paper-first' ? 'black-first' : 'paper-first',
+      });
+    case 'palette':
+      return changeSettings(state, world, {
+        palette: following(
+          world.studio.palettes.map(({ id }) => id),
+          settings.palette,
+        ),
+      });
+    case 'screenReader':
+      return changeSettings(state, world, { screenReader: !settings.screenReader });
+    case 'colour':
+      return changeSettings(state, world, { colour: following(COLOUR_SETTINGS, settings.colour) });
+    default:
+      return show(state, { name: 'home' });
+  }
+}
+
+const ABOUT =
+  'Changes hold at once and are kept for next time. Colours: a coarser choice helps where greys run together; words and numbers are there in any case.';
+
+export const settings: PracticeScreen<'settings'> = {
+  keys: () => [upDown('move'), enter('change'), digits('1', 'choose by number', true), back('home')],
+  update: (state, _world, _screen, { command }) =>
+    command === 'back' ? show(state, { name: 'home' }) : state,
+  choose: chooseSetting,
+  view: (state, world) => ({
+    title: 'Settings',
+    body: (
+      <>
+        <Menu items={settingsMenu(state, world)} />
+        <Text> </Text>
+        <Text {...styleOf('muted')}>{ABOUT}</Text>
+      </>
+    ),
+  }),
+};
