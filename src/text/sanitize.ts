@@ -1,12 +1,5 @@
 /** Making text from files fit to be printed: nothing in it may steer the terminal or reorder what is read. */
-
-/** CSI and OSC sequences first, so that their letters go with them; then single escapes. */
-const ESCAPE_SEQUENCES = new RegExp(
-  '\\u001b\\][^\\u0007\\u001b]*(?:\\u0007|\\u001b\\\\)?' +
-    '|(?:\\u001b\\[|\\u009b)[0-9;:<=>?]*[ -/]*[@-~]?' +
-    '|\\u001b[ -/]*[0-~]?',
-  'g',
-);
+import stripAnsi from 'strip-ansi';
 
 /** Line breaks and tabs read as a blank; other control characters vanish. */
 const BREAKS = /[\t\n\v\f\r\u0085\u2028\u2029]+/g;
@@ -24,7 +17,7 @@ const MOST_CHARACTERS = 2000;
 export function printable(text: string): string {
   return text
     .split(/\r?\n/)
-    .map((line) => line.replace(ESCAPE_SEQUENCES, '').replace(/\t/g, '  ').replace(INVISIBLE, ''))
+    .map((line) => stripAnsi(line).replace(/\t/g, '  ').replace(INVISIBLE, ''))
     .join('\n');
 }
 
@@ -50,10 +43,7 @@ export function escapeInvisible(json: string): string {
  */
 export function cleanText(text: string, most: number = MOST_CHARACTERS): string {
   // Cut before the work too, so that megabytes cost nothing.
-  const line = text
-    .slice(0, most * 8)
-    .normalize('NFC')
-    .replace(ESCAPE_SEQUENCES, '')
+  const line = stripAnsi(text.slice(0, most * 8).normalize('NFC'))
     .replace(BREAKS, ' ')
     .replace(INVISIBLE, '')
     .replace(STACKED_MARKS, '$1')

@@ -1,12 +1,13 @@
 /** Fitting text into columns. Widths are terminal columns, so a wide character counts as two. */
 import stringWidth from 'string-width';
+import wrapAnsi from 'wrap-ansi';
 
 const SEGMENTER = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** Columns that a text takes. */
 export const widthOf = (text: string): number => stringWidth(text);
 
-/** The longest beginning of a text that fits, in whole characters. */
+/** The longest beginning of a text that fits, in whole characters: a wide one never stands half in. */
 function headOf(text: string, columns: number): string {
   let head = '';
   let width = 0;
@@ -63,23 +64,6 @@ export function padText(text: string, columns: number, side: 'left' | 'right' = 
 
 /** Breaks a text at blanks into lines of at most the columns given; a word longer than a line is cut. */
 export function wrapText(text: string, columns: number): string[] {
-  const room = Math.max(1, columns);
-  const lines: string[] = [];
-  let line = '';
-  for (let word of text.split(/\s+/).filter(Boolean)) {
-    if (line !== '' && stringWidth(line) + 1 + stringWidth(word) <= room) {
-      line += ` ${word}`;
-      continue;
-    }
-    if (line !== '') lines.push(line);
-    while (stringWidth(word) > room) {
-      const head =
-        headOf(word, room) || (SEGMENTER.segment(word)[Symbol.iterator]().next().value?.segment ?? word);
-      lines.push(head);
-      word = word.slice(head.length);
-    }
-    line = word;
-  }
-  if (line !== '') lines.push(line);
-  return lines;
+  const words = text.split(/\s+/).filter(Boolean).join(' ');
+  return words === '' ? [] : wrapAnsi(words, Math.max(1, columns), { hard: true }).split('\n');
 }

@@ -50,7 +50,7 @@ interface ShellProps<S extends Stage<E>, A, E> {
 }
 
 /** A program under way. */
-export function Shell<S extends Stage<E>, A, E>({ program, onEnd }: ShellProps<S, A, E>): React.JSX.Element {
+function Shell<S extends Stage<E>, A, E>({ program, onEnd }: ShellProps<S, A, E>): React.JSX.Element {
   const [state, setState] = useState(program.initial);
   // Kept beside React's own state: an answer has to be on the disk before the screen shows it.
   const current = useRef(program.initial);

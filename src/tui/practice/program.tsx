@@ -21,7 +21,7 @@ function leaveText({ set, savingNote }: State): string {
 }
 
 /** The screen in front, or the panel over it. */
-export function practiceView(state: State, world: PracticeWorld, glyphs: Glyphs): View {
+function practiceView(state: State, world: PracticeWorld, glyphs: Glyphs): View {
   const { overlay, screen } = state;
   const own = (): View => screenOf(screen).view(state, world, screen, glyphs);
   switch (overlay?.name) {

@@ -19,7 +19,7 @@ const COLOUR_LABELS: Readonly<Record<ColourSetting, string>> = {
 };
 
 /** The settings with their values. */
-export function settingsMenu({ settings }: Pick<State, 'settings'>, world: PracticeWorld): MenuItem[] {
+function settingsMenu({ settings }: Pick<State, 'settings'>, world: PracticeWorld): MenuItem[] {
   const palette = world.studio.palettes.find(({ id }) => id === settings.palette);
   const forced = world.colourIsForced === true ? ' (a flag or the environment rules)' : '';
   return [
