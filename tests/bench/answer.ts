@@ -129,24 +129,53 @@ async function answerOnce(
   return ms;
 }
 
-/** Rows for the report; writes to a temporary folder and removes it. */
-export async function benchAnswer(): Promise<BenchRow[]> {
+/** What the rows of a benchmark of the screens are measured with. */
+interface Shop {
+  readonly profile: Profile;
+  readonly shop: Shipped;
+  readonly pictures: readonly Picture[];
+  /** The ports of practice on the shipped drills, in a studio that has predicted nothing yet. */
+  ports(): TuiDeps;
+}
+
+/** Measures with a profile in a temporary folder, which is removed. */
+export async function withPorts(measure: (shop: Shop) => Promise<BenchRow[]>): Promise<BenchRow[]> {
   const studio = libraryStudio();
-  const [a, b] = [paintOf(studio, 'burnt-sienna'), paintOf(studio, 'ultramarine-blue')];
-  const out = new Float64Array(38);
-  const loopMs = (): number => {
-    const from = performance.now();
-    for (let loop = 0; loop < LOOPS; loop++) bareLoop(a, b, 0.2, 0.1, 0.9, out);
-    return (performance.now() - from) / LOOPS;
-  };
   const folder = mkdtempSync(join(tmpdir(), 'mudlark-bench-'));
   const before = process.env['XDG_DATA_HOME'];
   process.env['XDG_DATA_HOME'] = folder;
   const restore = timeFlushes();
   try {
     const profile = await openProfile({ learner: 'bench' });
-    const { drills, chances } = await shipped(studio);
+    const shop = await shipped(studio);
     const pictures = await shippedPictures(studio);
+    const ports = (): TuiDeps => portsOf({ ...libraryStudio() }, profile, shop, pictures);
+    return await measure({ profile, shop, pictures, ports });
+  } finally {
+    restore();
+    if (before === undefined) delete process.env['XDG_DATA_HOME'];
+    else process.env['XDG_DATA_HOME'] = before;
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** How long the bare loop of one film takes here and now, ms: the median of three. */
+export function loopTimer(): () => number {
+  const studio = libraryStudio();
+  const [a, b] = [paintOf(studio, 'burnt-sienna'), paintOf(studio, 'ultramarine-blue')];
+  const out = new Float64Array(38);
+  const once = (): number => {
+    const from = performance.now();
+    for (let loop = 0; loop < LOOPS; loop++) bareLoop(a, b, 0.2, 0.1, 0.9, out);
+    return (performance.now() - from) / LOOPS;
+  };
+  return () => median([once(), once(), once()]);
+}
+
+/** Rows for the report. */
+export const benchAnswer = (): Promise<BenchRow[]> =>
+  withPorts(async ({ profile, shop: { drills, chances }, pictures }) => {
+    const loopMs = loopTimer();
     // The first answers compile the code; they are not counted.
     for (const drill of drills.slice(0, 40)) await answerOnce(profile, drill, chances, pictures, 1);
     const flushes: number[] = [];
@@ -154,7 +183,7 @@ export async function benchAnswer(): Promise<BenchRow[]> {
     for (const drill of drills) {
       const ratios: number[] = [];
       for (let n = 1; n <= ANSWERS; n++) {
-        const unit = median([loopMs(), loopMs(), loopMs()]);
+        const unit = loopMs();
         ratios.push((await answerOnce(profile, drill, chances, pictures, seedOf(drill.id, n))) / unit);
         flushes.push(flushMs);
       }
@@ -180,10 +209,4 @@ export async function benchAnswer(): Promise<BenchRow[]> {
         note: `${msEquivalent(middle)}; and the flush to disk, ${median(flushes).toFixed(2)} ms here, ${Math.max(...flushes).toFixed(2)} at most`,
       },
     ];
-  } finally {
-    restore();
-    if (before === undefined) delete process.env['XDG_DATA_HOME'];
-    else process.env['XDG_DATA_HOME'] = before;
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
+  });

@@ -2,6 +2,7 @@
 import { benchAnswer } from './answer.js';
 import { printRows } from './base.js';
 import { benchCore } from './core.js';
+import { benchFrames } from './frames.js';
 import { benchQuiz } from './quiz.js';
 import { benchRecord } from './record.js';
 import { benchStart } from './start.js';
@@ -9,6 +10,7 @@ import { benchStart } from './start.js';
 const PARTS = {
   core: ['Optics and search', benchCore],
   answer: ['An answer', benchAnswer],
+  frames: ['From a key to its frame', benchFrames],
   start: ['Start', benchStart],
   record: ['A record of 100,000 answers', benchRecord],
   quiz: ['A class of 200', benchQuiz],
