@@ -2,7 +2,7 @@
 
 import { findFamily } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds/index.js';
-import { UsageError } from '../errors.js';
+import { isOurs, UsageError } from '../errors.js';
 import { shipped, shippedPictures } from '../files/shipped.js';
 import { libraryStudio } from '../paints/index.js';
 import { drillScenes } from '../pictures/scene.js';
@@ -69,7 +69,8 @@ async function keep(profile: Profile, patch: SettingsPatch): Promise<SaveOutcome
     await keepSettings(profile.paths.config, patch);
     return { saved: true };
   } catch (error) {
-    return { saved: false, note: (error as Error).message };
+    if (!isOurs(error)) throw error;
+    return { saved: false, note: error.message };
   }
 }
 

@@ -3,6 +3,7 @@
  * answer at a time. Bounded in size whatever the length of the record, so that it can be kept beside it.
  */
 
+import { jsonOf, membersOf } from '../text/json.js';
 import type { HistoryEntry } from './entry.js';
 import type { LastTime } from './last-time.js';
 import { lastTimeOf } from './last-time.js';
@@ -187,12 +188,15 @@ export function standingToJson(standing: Standing): string {
   return JSON.stringify({ ...standing, families: [...standing.families], drills: [...standing.drills] });
 }
 
-/** @throws SyntaxError when it is not JSON; the caller checks that it wrote it (a checksum) */
-export function standingFromJson(text: string): Standing {
-  const read = JSON.parse(text) as Omit<Standing, 'families' | 'drills'> & {
-    families: [string, FamilyStanding][];
-    drills: [string, DrillStanding][];
-  };
+/** @returns undefined when it is not one; the caller checks that it wrote it (a checksum) */
+export function standingFromJson(text: string): Standing | undefined {
+  const read = membersOf(jsonOf(text)) as
+    | (Omit<Standing, 'families' | 'drills'> & {
+        families: [string, FamilyStanding][];
+        drills: [string, DrillStanding][];
+      })
+    | undefined;
+  if (!Array.isArray(read?.families) || !Array.isArray(read.drills)) return undefined;
   return { ...read, families: new Map(read.families), drills: new Map(read.drills) };
 }
 

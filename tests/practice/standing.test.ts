@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { StoreError } from '../../src/errors.js';
 import type { HistoryEntry } from '../../src/practice/index.js';
 import {
   addAnswer,
@@ -73,7 +74,7 @@ describe('the line of an answer', () => {
 
   it('is never written so that it could not be read back', () => {
     expect(() => entryLine(entry('good', 0, 'a\nb'))).toThrow(/does not fit the record/);
-    expect(() => entryLine(entry('good', 0, 's', { mark: Number.NaN }))).toThrow(RangeError);
+    expect(() => entryLine(entry('good', 0, 's', { mark: Number.NaN }))).toThrow(StoreError);
     expect(parseEntry(entryLine(entry('good', 0, 's', { answer: { second: '' } })))).toBeDefined();
   });
 
