@@ -6,12 +6,14 @@ import type { Drill } from '../drills/kinds/index.js';
 import { GENERATED_FAMILIES } from '../drills/make/index.js';
 import type { Studio } from '../paints/index.js';
 import {
+  atAGlance,
   chooseMend,
   chooseSet,
   comparedWithLast,
   copyStanding,
   type DrillRef,
   entryFromGrade,
+  glanceLines,
   type HistoryEntry,
   type Mistake,
   nextPlacing,
@@ -221,6 +223,11 @@ export class PracticeRun {
       ...(problem === undefined ? {} : { note: problem }),
       ...(compared === undefined ? {} : { compared }),
     };
+  }
+
+  /** Lines for the head of the home screen. */
+  glance(columns: number): readonly string[] {
+    return glanceLines(atAGlance(this.#profile.standing, FAMILY_REFS, new Date()), columns);
   }
 
   summarise(entries: readonly AnswerEntry[]): ReturnType<typeof summariseSet> {

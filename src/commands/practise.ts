@@ -10,6 +10,7 @@ import { keepSettings, openProfile, type Profile, type SettingFlags } from '../p
 import type { PracticePlan } from '../quiz/plan.js';
 import { didYouMean } from '../text/nearest.js';
 import type { SaveOutcome, SettingsPatch, StartAt, TuiDeps } from '../tui/kit/deps.js';
+import { ASCII, glyphsFor } from '../tui/kit/glyphs.js';
 import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
 import { FAMILY_REFS } from './family-refs.js';
 import { palettePaints } from './learner.js';
@@ -117,6 +118,8 @@ export async function practise(
     chances,
   });
   const { valueScale, palette, screenReader, colour } = profile.settings.values;
+  // The setting may be changed on the way.
+  let isSpoken = screenReader;
   const startAt: StartAt = home
     ? { screen: 'home' }
     : {
@@ -137,6 +140,7 @@ export async function practise(
     settings: { valueScale, palette, screenReader, colour },
     saveSettings: (patch) => {
       if (patch.palette !== undefined) practice.takePalette(patch.palette);
+      isSpoken = patch.screenReader ?? isSpoken;
       return keep(profile, patch);
     },
     firstRun: profile.isFirstRun,
@@ -144,8 +148,15 @@ export async function practise(
     placingIsOpen: () => practice.placingIsOpen,
     saveAnswer: (entry) => practice.save(entry),
     summarise: (entries) => practice.summarise(entries),
+    glance: (columns) => practice.glance(columns),
     progressText: (columns) =>
-      progressText(profile, { families: FAMILY_REFS, now: new Date(), columns, plain: screenReader }),
+      progressText(profile, {
+        families: FAMILY_REFS,
+        now: new Date(),
+        columns,
+        ascii: glyphsFor(process.env) === ASCII,
+        plain: isSpoken,
+      }),
     now: () => Date.now(),
     startAt,
     learner: profile.shownLearner,

@@ -1,4 +1,6 @@
 /** Practice: scheduling, rating, levels, today's set, its summary. Pure: time and seeds are arguments. */
+export type { AtAGlance } from './at-a-glance.js';
+export { atAGlance, glanceLines } from './at-a-glance.js';
 export type { Circumstance, HistoryEntry } from './entry.js';
 export {
   entryFromGrade,
@@ -12,7 +14,7 @@ export {
 export type { Feedback } from './feedback.js';
 export { dueResults, feedbackFor } from './feedback.js';
 export type { FigureRow } from './figure-rows.js';
-export { figureRows, figuresInWords } from './figure-rows.js';
+export { changeWord, FIGURE_KINDS, figureRows, figuresInWords } from './figure-rows.js';
 export { comparedWithLast } from './last-time.js';
 export type { LevelOutlook, LevelState } from './levels.js';
 export { TOP_LEVEL } from './levels.js';

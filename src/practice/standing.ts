@@ -38,6 +38,8 @@ export interface FamilyStanding {
   memory: Memory;
   sets: Totals[];
   last: LastTime;
+  /** The set that it was last answered in, and its level when that set began; a start found by the placing round is no rise. */
+  entered: { readonly set: string; readonly level: number };
 }
 
 export interface DrillStanding {
@@ -142,6 +144,7 @@ export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
     memory: remember(family?.memory, verdict, atMs),
     sets,
     last: lastTimeOf(entry),
+    entered: family?.entered.set === set ? family.entered : { set, level: before.level },
   };
   standing.families.set(entry.family, nextFamily);
   standing.drills.set(entry.drill, {
@@ -163,8 +166,10 @@ function place(standing: Standing, answer: PlacingAnswer): void {
   for (const { family } of standing.placing) {
     const known = standing.families.get(family);
     const decisions = standing.placing.filter((one) => one.family === family).length;
-    if (known?.answers === decisions)
-      known.level = { ...FIRST_LEVEL, level: startLevel(standing.placing, family) };
+    if (known?.answers !== decisions) continue;
+    const level = startLevel(standing.placing, family);
+    known.level = { ...FIRST_LEVEL, level };
+    known.entered = { ...known.entered, level };
   }
 }
 
