@@ -50,7 +50,7 @@ const LEGEND =
   'Over the last seven sets with that skill: good answers; value error in steps and dulling error in C*, where less is better; chroma kept of what was to be kept, where more is better.';
 
 function table(families: readonly FamilyReport[], columns: number): string[] {
-  const hasFigures = columns >= 80;
+  const hasFigures = columns >= 78;
   const row = (name: string, cells: readonly string[], state: string): string => {
     const shown = cells.slice(0, hasFigures ? cells.length : 2).map((cell) => padText(cell, 7, 'left'));
     return `${padText(name, Math.min(40, columns - 9 - 7 * shown.length))}${shown.join('')}   ${state}`.trimEnd();
