@@ -5,9 +5,11 @@ declare const __MUDLARK_VERSION__: string;
 /** The program's version, put in by the build. */
 export const VERSION = typeof __MUDLARK_VERSION__ === 'string' ? __MUDLARK_VERSION__ : '0.0.0-source';
 
-// A reader that closes early (`mudlark pigments | head`) is not a fault.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  process.exit(error.code === 'EPIPE' ? 0 : 1);
+process.stdout.on('error', ({ code, message }: NodeJS.ErrnoException) => {
+  // A reader that closes early (`mudlark pigments | head`) is not a fault.
+  if (code === 'EPIPE') process.exit(0);
+  process.stderr.write(`mudlark: the output cannot be written (${code ?? message})\n`);
+  process.exit(1);
 });
 
 async function main(argv: readonly string[]): Promise<number> {
@@ -15,7 +17,11 @@ async function main(argv: readonly string[]): Promise<number> {
     process.stdout.write(`${VERSION}\n`);
     return 0;
   }
-  const { runProgram } = await import('./commands/program.js');
+  const [{ runProgram }, { reportCrashes }] = await Promise.all([
+    import('./commands/program.js'),
+    import('./commands/run.js'),
+  ]);
+  reportCrashes();
   return runProgram(argv, VERSION);
 }
 

@@ -4,6 +4,7 @@ import type { Drill } from '../drills/kinds/index.js';
 import { kindOf } from '../drills/kinds/index.js';
 import { generateDrill, usedBefore } from '../drills/make/index.js';
 import { randomAnswer } from '../drills/random-answer.js';
+import { InputError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
 
 /** Drills remembered; more than a made drill looks back at. */
@@ -51,18 +52,22 @@ export class MadeDrills {
   }
 
   /** A drill as requested, about something new where that can be made, and noted; the last try where none shows the idea. */
-  make(request: MadeRequest): Drill {
+  make(request: MadeRequest): Drill | undefined {
     const { idea } = request;
     for (let n = 0; ; n += 1) {
       const drill = this.#one({ ...request, seed: n === 0 ? request.seed : seedOf(request.seed, n) });
+      if (drill === undefined) return undefined;
       if (idea !== undefined && !canShow(this.#studio, drill, idea) && n + 1 < MOST_MADE) continue;
       this.note(drill);
       return drill;
     }
   }
 
-  /** A box of few paints may hold no drill of a kind: then a written one stands in, whatever its paints. */
-  #one({ family, level, seed, palette }: MadeRequest): Drill {
+  /**
+   * A box of few paints may hold no drill of a kind: then a written one stands in, whatever its paints; undefined where there is none
+   * of the family.
+   */
+  #one({ family, level, seed, palette }: MadeRequest): Drill | undefined {
     try {
       return generateDrill(this.#studio, {
         seed,
@@ -72,11 +77,10 @@ export class MadeDrills {
         avoid: usedBefore(this.#shown),
       });
     } catch (error) {
+      if (!(error instanceof InputError)) throw error;
       const written = this.#written.filter((drill) => drill.family === family);
       written.sort((one, other) => Math.abs(one.level - level) - Math.abs(other.level - level));
-      const [nearest] = written;
-      if (nearest === undefined || !(error instanceof RangeError)) throw error;
-      return nearest;
+      return written[0];
     }
   }
 }

@@ -7,12 +7,14 @@ import { GENERATED_FAMILIES } from '../drills/make/index.js';
 import type { Studio } from '../paints/index.js';
 import {
   type Answered,
+  atAGlance,
   chooseMend,
   chooseSet,
   comparedWithLast,
   copyStanding,
   type DrillRef,
   entryOf,
+  glanceLines,
   type HistoryEntry,
   type Kept,
   type Mistake,
@@ -220,6 +222,11 @@ export class PracticeRun {
       ...(problem === undefined ? {} : { note: problem }),
       ...(compared === undefined ? {} : { compared }),
     };
+  }
+
+  /** Lines for the head of the home screen. */
+  glance(columns: number): readonly string[] {
+    return glanceLines(atAGlance(this.#profile.standing, FAMILY_REFS, new Date()), columns);
   }
 
   summarise(answers: readonly Answered[]): ReturnType<typeof summariseSet> {

@@ -2,13 +2,14 @@
 
 import { findFamily } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds/index.js';
-import { UsageError } from '../errors.js';
+import { isOurs, UsageError } from '../errors.js';
 import { shipped, shippedPictures } from '../files/shipped.js';
 import { libraryStudio } from '../paints/index.js';
 import { drillScenes } from '../pictures/scene.js';
 import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 import { didYouMean } from '../text/nearest.js';
+import { ASCII, glyphsFor } from '../tui/kit/glyphs.js';
 import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
 import type { Saved, SettingsPatch, StartAt, TuiDeps } from '../tui/practice/deps.js';
 import { FAMILY_REFS } from './family-refs.js';
@@ -69,7 +70,8 @@ async function keep(profile: Profile, patch: SettingsPatch): Promise<Saved> {
     await keepSettings(profile.paths.config, patch);
     return { saved: true };
   } catch (error) {
-    return { saved: false, note: (error as Error).message };
+    if (!isOurs(error)) throw error;
+    return { saved: false, note: error.message };
   }
 }
 
@@ -116,6 +118,8 @@ export async function practise(
     chances,
   });
   const { valueScale, palette, screenReader, colour } = profile.settings.values;
+  // The setting may be changed on the way.
+  let isSpoken = screenReader;
   const startAt: StartAt = home
     ? { screen: 'home' }
     : {
@@ -136,6 +140,7 @@ export async function practise(
     settings: { valueScale, palette, screenReader, colour },
     saveSettings: (patch) => {
       if (patch.palette !== undefined) practice.takePalette(patch.palette);
+      isSpoken = patch.screenReader ?? isSpoken;
       return keep(profile, patch);
     },
     firstRun: profile.isFirstRun,
@@ -143,8 +148,15 @@ export async function practise(
     placingIsOpen: () => practice.placingIsOpen,
     saveAnswer: (answered) => practice.save(answered),
     summarise: (answers) => practice.summarise(answers),
+    glance: (columns) => practice.glance(columns),
     progressText: (columns) =>
-      progressText(profile, { families: FAMILY_REFS, now: new Date(), columns, plain: screenReader }),
+      progressText(profile, {
+        families: FAMILY_REFS,
+        now: new Date(),
+        columns,
+        ascii: glyphsFor(process.env) === ASCII,
+        plain: isSpoken,
+      }),
     now: () => Date.now(),
     startAt,
     learner: profile.shownLearner,

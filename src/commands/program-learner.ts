@@ -85,12 +85,20 @@ function addProgress({ command, print }: Program): void {
     .option('--force', 'write over a file that is there')
     .addHelpText('after', '\nExamples:\n  mudlark progress\n  mudlark progress --learner Ana --csv ana.csv')
     .action(async (options) => {
-      const [{ progressCsv, progressJson, progressText }, { FAMILY_REFS }] = await Promise.all([
-        import('./progress.js'),
-        import('./family-refs.js'),
-      ]);
+      const [{ progressCsv, progressJson, progressText }, { FAMILY_REFS }, { ASCII, glyphsFor }] =
+        await Promise.all([
+          import('./progress.js'),
+          import('./family-refs.js'),
+          import('../tui/kit/glyphs.js'),
+        ]);
       const profile = await openFor(options);
-      const wanted = { families: FAMILY_REFS, now: new Date(), columns: columnsOf() };
+      const wanted = {
+        families: FAMILY_REFS,
+        now: new Date(),
+        columns: columnsOf(),
+        ascii: glyphsFor(process.env) === ASCII,
+        plain: profile.settings.values.screenReader,
+      };
       const isJson = options.json === true;
       if (options.csv === undefined) {
         print(isJson ? progressJson(profile, wanted) : progressText(profile, wanted));

@@ -1,7 +1,7 @@
 /** `mudlark progress`: per skill the level, the last seven sets, value error and chroma kept, and what to do next. */
 import { shownPath } from '../files/faults.js';
 import type { FamilyRef, FamilyReport, ProgressReport, SetReport } from '../practice/index.js';
-import { figuresInWords, progressReport, TOP_LEVEL } from '../practice/index.js';
+import { FIGURE_KINDS, figuresInWords, glanceLines, progressReport, TOP_LEVEL } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import { padText, wrapText } from '../text/wrap.js';
 import { plots, trendLines } from './progress-plots.js';
@@ -21,16 +21,15 @@ export interface ProgressOptions {
 
 const reportOf = (profile: Profile, { families, now }: ProgressOptions): ProgressReport =>
   progressReport(profile.standing, families, now);
-const inSteps = (x: number | undefined): string => (x === undefined ? '-' : x.toFixed(1));
-const inPercent = (x: number | undefined): string => (x === undefined ? '-' : `${Math.round(100 * x)}%`);
-const inChroma = (x: number | undefined): string => (x === undefined ? '-' : x.toFixed(0));
 const plural = (n: number, word: string): string => `${n.toLocaleString('en')} ${word}${n === 1 ? '' : 's'}`;
 
-function headLines(profile: Profile, report: ProgressReport): string[] {
+function headLines(profile: Profile, report: ProgressReport, columns: number): string[] {
   const met = report.families.filter(({ level }) => level > 0).length;
   const top = report.families.filter(({ level }) => level === TOP_LEVEL).length;
   return [
     `Progress of ${profile.shownLearner}: ${plural(report.answers, 'answer')}, ${met} of ${report.families.length} skills met, ${top} at the top level.`,
+    '',
+    ...glanceLines(report.glance, columns),
     ...(report.earlierSets === 0
       ? []
       : [
@@ -45,45 +44,37 @@ function headLines(profile: Profile, report: ProgressReport): string[] {
   ];
 }
 
+/** Heads of the three figures, in their order, and what they are. */
+const HEADS = ['Value', 'Kept', 'Dull'];
+const LEGEND =
+  'Over the last seven sets with that skill: good answers; value error in steps and dulling error in C*, where less is better; chroma kept of what was to be kept, where more is better.';
+
 function table(families: readonly FamilyReport[], columns: number): string[] {
-  const figures = columns >= 80;
-  const title = Math.min(40, columns - (figures ? 46 : 26));
-  const row = (
-    name: string,
-    level: string,
-    good: string,
-    value: string,
-    kept: string,
-    state: string,
-  ): string =>
-    (
-      padText(name, title) +
-      padText(level, 7, 'left') +
-      padText(good, 8, 'left') +
-      (figures ? padText(value, 11, 'left') + padText(kept, 8, 'left') : '') +
-      `   ${state}`
-    ).trimEnd();
+  const hasFigures = columns >= 78;
+  const row = (name: string, cells: readonly string[], state: string): string => {
+    const shown = cells.slice(0, hasFigures ? cells.length : 2).map((cell) => padText(cell, 7, 'left'));
+    return `${padText(name, Math.min(40, columns - 9 - 7 * shown.length))}${shown.join('')}   ${state}`.trimEnd();
+  };
   return [
-    row('Skill', 'Level', 'Good', 'Value off', 'Kept', 'State'),
-    ...families.map(({ title: name, level, figures: f, state }) =>
+    row('Skill', ['Level', 'Good', ...HEADS], 'State'),
+    ...families.map(({ title, level, figures, state }) =>
       row(
-        name,
-        level === 0 ? '-' : `${level}/${TOP_LEVEL}`,
-        f ? `${f.good}/${f.answers}` : '-',
-        inSteps(f?.valueError),
-        inPercent(f?.chromaKept),
+        title,
+        [
+          level === 0 ? '-' : `${level}/${TOP_LEVEL}`,
+          figures ? `${figures.good}/${figures.answers}` : '-',
+          ...FIGURE_KINDS.map(({ shown }) => (figures && shown(figures)?.number) ?? '-'),
+        ],
         state,
       ),
     ),
-    ...wrapText(
-      `Good${figures ? ', value off (steps outside the band asked) and chroma kept' : ''}: over the last seven sets with that skill.`,
-      columns,
-    ),
+    ...wrapText(hasFigures ? LEGEND : 'Good: over the last seven sets with that skill.', columns),
   ];
 }
 
 function inSentences(report: ProgressReport): string[] {
-  const list = (show: (set: SetReport) => string): string => report.sets.map(show).join(', ');
+  const list = (shown: (set: SetReport) => { readonly number: string } | undefined): string =>
+    report.sets.map((set) => shown(set)?.number ?? 'not asked').join(', ');
   return [
     ...report.families.map(({ title, level, figures, outlook }) =>
       level === 0
@@ -93,9 +84,11 @@ function inSentences(report: ProgressReport): string[] {
     ...(report.sets.length === 0
       ? []
       : [
-          `Value error in steps, the last ${plural(report.sets.length, 'set')}, oldest first: ${list((s) => inSteps(s.valueError))}.`,
-          `Chroma kept, oldest first: ${list((s) => inPercent(s.chromaKept))}.`,
-          `Chroma error where dulling was asked, in C*, oldest first: ${list((s) => inChroma(s.dullError))}.`,
+          `The last ${plural(report.sets.length, 'set')}, oldest first.`,
+          ...FIGURE_KINDS.filter(({ shown }) => report.sets.some((set) => shown(set) !== undefined)).map(
+            ({ title, shown, isRising }) =>
+              `${title}; ${isRising ? 'more' : 'less'} is better: ${list(shown)}.`,
+          ),
         ]),
   ];
 }
@@ -114,7 +107,7 @@ export function progressText(profile: Profile, options: ProgressOptions): string
         ...(report.sets.length === 0 ? ['No sets yet.'] : plots(report.sets, columns, ascii)),
       ];
   const lines = [
-    ...wrapped(headLines(profile, report)),
+    ...headLines(profile, report, columns).flatMap((line) => (line === '' ? [''] : wrapText(line, columns))),
     '',
     ...body,
     ...wrapped(trendLines(report)),

@@ -122,7 +122,7 @@ export async function askForQuiz(given: WriteOptions, drills: readonly Drill[]):
     }
     return { ...given, ...answers };
   } catch (error) {
-    if (left.signal.aborted) {
+    if ((error as Error).name === 'AbortError') {
       process.stdout.write('\n');
       throw new Left();
     }

@@ -1,7 +1,7 @@
 /** `mudlark quiz mark` and `mudlark quiz plan`. */
 import { findFamily } from '../drills/families.js';
 import { DataError, UsageError } from '../errors.js';
-import { faultWords, shownPath } from '../files/faults.js';
+import { shownPath, withWords } from '../files/faults.js';
 import { requireOutputs, writeNamed } from '../files/named.js';
 import { makeFolder } from '../files/write.js';
 import { libraryStudio } from '../paints/index.js';
@@ -98,11 +98,11 @@ export function planCommand(
   const result = markFiles(handoutPath, answerPaths, undefined);
   const { folder } = options;
   if (folder !== undefined) {
-    try {
-      makeFolder(folder, 0o777);
-    } catch (error) {
-      throw new DataError(`${shownPath(folder)}: ${faultWords(error)}`, { cause: error });
-    }
+    withWords(
+      'keep',
+      () => makeFolder(folder, 0o777),
+      (words, cause) => new DataError(`${shownPath(folder)}: ${words}`, cause),
+    );
   }
   const plans = result.students.map((student) => {
     const plan = planFor(result.handout, student);

@@ -4,7 +4,7 @@ import { checkDrill } from '../drills/check.js';
 import { FAMILIES, findFamily } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { GENERATED_FAMILIES, generateDrill, usedBefore } from '../drills/make/index.js';
-import { DataError, UsageError } from '../errors.js';
+import { DataError, InputError, UsageError } from '../errors.js';
 import { writeNamed } from '../files/named.js';
 import { libraryStudio } from '../paints/index.js';
 import { chooseQuestions, type MakeDrill } from '../quiz/choose.js';
@@ -68,7 +68,7 @@ export function quizMaker({
       return drill;
     } catch (error) {
       // No such drill can be made from these paints: the caller counts what it has.
-      if (error instanceof RangeError) return undefined;
+      if (error instanceof InputError) return undefined;
       throw error;
     }
   };

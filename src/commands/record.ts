@@ -1,7 +1,7 @@
 /** `mudlark record export | import | reset`: taking a learner's record along, and beginning anew. */
 import { existsSync } from 'node:fs';
 import { StoreError, UsageError } from '../errors.js';
-import { faultWords, shownPath } from '../files/faults.js';
+import { shownPath, withWords } from '../files/faults.js';
 import { PRIVATE, replaceWhole, writeNew } from '../files/write.js';
 import type { ExportFormat, LearnerFiles, Profile } from '../profile/index.js';
 import {
@@ -45,14 +45,14 @@ export function recordExport(profile: Profile, path: string, options: ExportOpti
   const { format = path.endsWith('.jsonl') ? 'jsonl' : 'json', now, force = false } = options;
   if (!force && existsSync(path))
     throw new UsageError(`${shownPath(path)} is there already; name another file or add --force`);
-  try {
-    const pieces = exportPieces(profile.files, profile.learner, format, now);
-    (force ? replaceWhole : writeNew)(path, pieces, PRIVATE);
-  } catch (error) {
-    throw new StoreError(`${shownPath(path)}: ${faultWords(error, 'write')}; nothing was written`, {
-      cause: error,
-    });
-  }
+  withWords(
+    'write',
+    () => {
+      const pieces = exportPieces(profile.files, profile.learner, format, now);
+      (force ? replaceWhole : writeNew)(path, pieces, PRIVATE);
+    },
+    (words, cause) => new StoreError(`${shownPath(path)}: ${words}; nothing was written`, cause),
+  );
   return `The record of ${profile.shownLearner} is in ${shownPath(path)}.\n`;
 }
 
@@ -64,29 +64,31 @@ export function recordExport(profile: Profile, path: string, options: ExportOpti
 export function recordImport(profile: Profile, path: string, now: Date): string {
   const files = filesOf(profile);
   const { entries, refused, firstRefused } = readImport(path, now);
-  try {
-    const fresh = notYetIn(files, entries);
-    makePlace(files, profile.learner);
-    appendAnswers(files.record, fresh);
-    profile.reload();
-    const known = entries.length - fresh.length;
-    return [
-      `${answers(fresh.length)} added to the record of ${profile.shownLearner}; ${known === 0 ? 'none was' : `${known.toLocaleString('en')} ${known === 1 ? 'was' : 'were'}`} there already.`,
-      ...(refused === 0
-        ? []
-        : [
-            `${answers(refused)} could not be used and ${refused === 1 ? 'was' : 'were'} left out; the first is number ${firstRefused}.`,
-          ]),
-      '',
-    ].join('\n');
-  } catch (error) {
-    throw new StoreError(
-      `${shownPath(files.record)}: ${faultWords(error)}; not all answers were added, bring the file in again`,
-      {
-        cause: error,
-      },
-    );
-  }
+  const fresh = withWords(
+    'keep',
+    () => {
+      const missing = notYetIn(files, entries);
+      makePlace(files, profile.learner);
+      appendAnswers(files.record, missing);
+      return missing.length;
+    },
+    (words, cause) =>
+      new StoreError(
+        `${shownPath(files.record)}: ${words}; not all answers were added, bring the file in again`,
+        cause,
+      ),
+  );
+  profile.reload();
+  const known = entries.length - fresh;
+  return [
+    `${answers(fresh)} added to the record of ${profile.shownLearner}; ${known === 0 ? 'none was' : `${known.toLocaleString('en')} ${known === 1 ? 'was' : 'were'}`} there already.`,
+    ...(refused === 0
+      ? []
+      : [
+          `${answers(refused)} could not be used and ${refused === 1 ? 'was' : 'were'} left out; the first is number ${firstRefused}.`,
+        ]),
+    '',
+  ].join('\n');
 }
 
 /**

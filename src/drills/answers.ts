@@ -1,18 +1,19 @@
 /** Checking answers against the fields of a drill. */
+import { InputError } from '../errors.js';
 import type { Answer, Field, FieldOption } from './types.js';
 
 /**
  * The option chosen in a field.
- * @throws RangeError naming the field and what it takes
+ * @throws InputError naming the field and what it takes
  */
 export function chosen(fields: readonly Field[], answer: Answer, fieldId: string): FieldOption {
   const field = fields.find(({ id }) => id === fieldId);
-  if (field === undefined) throw new RangeError(`the drill has no choice called ${fieldId}`);
+  if (field === undefined) throw new InputError(`the drill has no choice called ${fieldId}`);
   const wanted = Object.hasOwn(answer, fieldId) ? answer[fieldId] : undefined;
   const option = field.options.find(({ id }) => id === wanted);
   if (option === undefined) {
     const choices = field.options.map(({ id }) => id).join(', ');
-    throw new RangeError(
+    throw new InputError(
       wanted === undefined
         ? `${field.label} is not chosen; it takes one of: ${choices}`
         : `${field.label} cannot be "${wanted}"; it takes one of: ${choices}`,
@@ -21,11 +22,11 @@ export function chosen(fields: readonly Field[], answer: Answer, fieldId: string
   return option;
 }
 
-/** Checks that an answer fills every field and nothing else. @throws RangeError as {@link chosen} does */
+/** Checks that an answer fills every field and nothing else. @throws InputError as {@link chosen} does */
 export function requireComplete(fields: readonly Field[], answer: Answer): void {
   for (const { id } of fields) chosen(fields, answer, id);
   const extra = Object.keys(answer).find((key) => !fields.some(({ id }) => id === key));
-  if (extra !== undefined) throw new RangeError(`the drill has no choice called ${extra}`);
+  if (extra !== undefined) throw new InputError(`the drill has no choice called ${extra}`);
 }
 
 /** The answer that takes the first option everywhere: where a screen starts. */

@@ -120,7 +120,7 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   given(drill: D): readonly ResultSwatch[];
   /** What is asked, one line each: "value: from step 4.1 to between 6.5 and 7.5". */
   goalLines(drill: D): readonly Finding[];
-  /** @throws RangeError when the answer does not fit the fields */
+  /** @throws InputError when the answer does not fit the fields */
   grade(drill: D, answer: Answer): Grade;
   /** The mark of that grade alone, for kinds that find it without the words. */
   mark?(drill: D, answer: Answer): number;
@@ -129,7 +129,7 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   tempting?(drill: D): readonly Answer[];
   /** Short words for an answer: "alizarin crimson 1:4"; in painter's steps, as tables and tallies have it, unless a voice is given. */
   label(drill: D, answer: Answer, voice?: Voice): string;
-  /** Why an answer comes out as it does. @throws RangeError when the answer does not fit the fields */
+  /** Why an answer comes out as it does. @throws InputError when the answer does not fit the fields */
   why?(drill: D, answer: Answer): Why;
   /** Where the goal and the mixture's path lie on the value-chroma plane, for kinds that have one. */
   plane?(drill: D, answer: Answer): PlaneView;

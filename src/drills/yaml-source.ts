@@ -88,6 +88,20 @@ function describe(issue: Issue, issues: readonly Issue[], schema: unknown): stri
   return `${path.length > 0 ? path.join('.') : 'the file'}: ${issue.message}`;
 }
 
+/**
+ * One call of the YAML library, and nothing of ours: it throws errors of every class for what a text may hold (a tag that does not
+ * fit, a sequence without an end), and a stack overflow where it is nested too deep.
+ */
+function inParser<T>(name: string, call: () => T): T {
+  try {
+    return call();
+  } catch (error) {
+    if (!(error instanceof Error)) throw error;
+    const what = error instanceof RangeError ? 'nested too deep' : (error.message.split('\n')[0] ?? '');
+    throw new DataError(`${name}: ${clean(what)}`, { cause: error });
+  }
+}
+
 /** A parsed text and a way to name the line of any of its values. */
 export interface YamlSource<T> {
   readonly value: T;
@@ -113,31 +127,17 @@ export function parseYaml<S extends v.GenericSchema>(
   if (tooDeep(text))
     throw new DataError(`${name}: nested deeper than ${MOST_DEPTH} levels; check that it is the right file`);
   const lines = new LineCounter();
-  let raw: unknown;
-  let root: unknown;
-  try {
-    const document = parseDocument(text, {
-      lineCounter: lines,
-      prettyErrors: false,
-      strict: true,
-      uniqueKeys: false,
-    });
-    const fault = document.errors[0];
-    if (fault !== undefined) {
-      const { line } = lines.linePos(fault.pos[0]);
-      throw new DataError(`${name}:${line}: ${syntaxFault(fault)}`);
-    }
-    const key = keyFault(document.contents);
-    if (key !== undefined)
-      throw new DataError(`${name}:${lines.linePos(key.offset).line}: ${clean(key.what)}`);
-    raw = document.toJS({ maxAliasCount: 0 });
-    root = document.contents;
-  } catch (error) {
-    if (error instanceof DataError) throw error;
-    const what =
-      error instanceof RangeError ? 'nested too deep' : String((error as Error).message).split('\n')[0];
-    throw new DataError(`${name}: ${clean(what ?? '')}`, { cause: error });
+  const options = { lineCounter: lines, prettyErrors: false, strict: true, uniqueKeys: false } as const;
+  const document = inParser(name, () => parseDocument(text, options));
+  const fault = document.errors[0];
+  if (fault !== undefined) {
+    const { line } = lines.linePos(fault.pos[0]);
+    throw new DataError(`${name}:${line}: ${syntaxFault(fault)}`);
   }
+  const key = keyFault(document.contents);
+  if (key !== undefined) throw new DataError(`${name}:${lines.linePos(key.offset).line}: ${clean(key.what)}`);
+  const raw: unknown = inParser(name, () => document.toJS({ maxAliasCount: 0 }));
+  const root: unknown = document.contents;
   const lineOf = (path: Path): number => {
     const offset = nodeAt(root, path)?.range?.[0];
     return offset === undefined ? 1 : lines.linePos(offset).line;

@@ -1,4 +1,5 @@
 /** Faults of the file system in words that say what to do, and paths as they may be shown. */
+import { DataError, type MudlarkError } from '../errors.js';
 import { cleanText } from '../text/sanitize.js';
 
 /** What was being done: reading or writing a file that someone named, or keeping the program's own. */
@@ -53,6 +54,33 @@ export function faultWords(error: unknown, doing: Doing = 'keep'): string {
   if (code === undefined) return cleanText(String(message).split('\n')[0] ?? '', 200) || CANNOT[doing];
   const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined;
   return typeof words === 'object' ? words[doing] : (words ?? `${CANNOT[doing]} (${code})`);
+}
+
+/**
+ * Whether the system below refused (ENOENT, ENOSPC, ...), or the file holds what cannot be used. Whatever else was thrown is not
+ * about the file but our bug; Node's own complaints about arguments (ERR_...) are that too.
+ */
+export function isFileFault(error: unknown): error is Error {
+  if (error instanceof DataError) return true;
+  const code = error instanceof Error ? (error as NodeJS.ErrnoException).code : undefined;
+  return code !== undefined && /^(E[A-Z0-9]+|UNKNOWN)$/.test(code);
+}
+
+/**
+ * Does work on a file.
+ * @param tell makes the fault that is thrown from a few words and the cause
+ */
+export function withWords<T>(
+  doing: Doing,
+  work: () => T,
+  tell: (words: string, options: ErrorOptions) => MudlarkError,
+): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!isFileFault(error)) throw error;
+    throw tell(faultWords(error, doing), { cause: error });
+  }
 }
 
 /** A fault as the system would report it. */

@@ -2,14 +2,15 @@
 import { existsSync, realpathSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { DataError } from '../errors.js';
-import { faultWords, shownPath } from './faults.js';
+import { isFileFault, shownPath, withWords } from './faults.js';
 import { replaceWhole, SHARED, writeNew } from './write.js';
 
 /** Where a path leads, links followed as far as they go. */
 export function realPath(path: string): string {
   try {
     return realpathSync(path);
-  } catch {
+  } catch (error) {
+    if (!isFileFault(error)) throw error;
     return resolve(path);
   }
 }
@@ -40,11 +41,7 @@ export function requireOutputs(paths: readonly string[], inputs: readonly string
 }
 
 function told(path: string, write: () => void): void {
-  try {
-    write();
-  } catch (error) {
-    throw new DataError(`${shownPath(path)}: ${faultWords(error, 'write')}`, { cause: error });
-  }
+  withWords('write', write, (words, options) => new DataError(`${shownPath(path)}: ${words}`, options));
 }
 
 /**

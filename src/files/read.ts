@@ -1,7 +1,7 @@
 /** Reading files: plain ones only, never more than a bound, with one clear line for every fault. */
 import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
 import { DataError } from '../errors.js';
-import { faultOf, faultWords, shownPath } from './faults.js';
+import { faultOf, isFileFault, shownPath, withWords } from './faults.js';
 
 /** A plain file, open for reading. */
 export interface OpenFile {
@@ -39,12 +39,12 @@ function bytesOf({ fd, size }: OpenFile): Buffer {
 /**
  * Reads a text whole, without a byte-order mark.
  * @param most largest size in bytes
- * @throws the fault of the file system, as {@link withFile}; RangeError when it is too large; TypeError when it is no UTF-8
+ * @throws the fault of the file system, as {@link withFile}; DataError, without the path, when it is too large or no UTF-8
  */
 export function readWhole(path: string, most: number): string {
   const bytes = withFile(path, (file) => {
     if (file.size > most)
-      throw new RangeError(
+      throw new DataError(
         `${megabytes(file.size)} MB is more than the ${megabytes(most)} MB that is read; check that it is the right file`,
       );
     return bytesOf(file);
@@ -52,7 +52,19 @@ export function readWhole(path: string, most: number): string {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch (cause) {
-    throw new TypeError('it is not a UTF-8 text', { cause });
+    // What a fatal decoder throws (WHATWG Encoding Standard, TextDecoder, decode).
+    if (!(cause instanceof TypeError)) throw cause;
+    throw new DataError('it is not a UTF-8 text', { cause });
+  }
+}
+
+/** A text whole, as {@link readWhole}; undefined where there is none that can be used. */
+export function readUsable(path: string, most: number): string | undefined {
+  try {
+    return readWhole(path, most);
+  } catch (error) {
+    if (isFileFault(error)) return undefined;
+    throw error;
   }
 }
 
@@ -62,9 +74,9 @@ export function readWhole(path: string, most: number): string {
  * @throws DataError when it is missing, unreadable, too large, not a plain file or not UTF-8
  */
 export function readText(path: string, most: number): string {
-  try {
-    return readWhole(path, most);
-  } catch (error) {
-    throw new DataError(`${shownPath(path)}: ${faultWords(error, 'read')}`, { cause: error });
-  }
+  return withWords(
+    'read',
+    () => readWhole(path, most),
+    (words, options) => new DataError(`${shownPath(path)}: ${words}`, options),
+  );
 }

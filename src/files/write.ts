@@ -20,7 +20,7 @@ import {
   writeSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { faultOf } from './faults.js';
+import { faultOf, isFileFault } from './faults.js';
 
 /** Who may read a file: its owner alone, or as the system's own mask has it. */
 export const PRIVATE = 0o600;
@@ -29,26 +29,31 @@ export const SHARED = 0o644;
 const codeOf = (error: unknown): string | undefined => (error as NodeJS.ErrnoException).code;
 
 /** Some network and virtual file systems know no flush; there the write itself is all that can be had. */
-function flush(fd: number): void {
+const NO_FLUSH = ['EINVAL', 'ENOTSUP', 'ENOSYS'];
+/** Windows opens no folders, and a folder may be one to write to but not to read. */
+const NO_FOLDER = [...NO_FLUSH, 'EISDIR', 'EPERM', 'EACCES'];
+
+/** Does what some file systems cannot, unless it fails for another reason than those. */
+function where(excused: readonly string[], work: () => void): void {
   try {
-    fsyncSync(fd);
+    work();
   } catch (error) {
-    if (!['EINVAL', 'ENOTSUP', 'ENOSYS'].includes(codeOf(error) ?? '')) throw error;
+    if (!excused.includes(codeOf(error) ?? '')) throw error;
   }
 }
 
+const flush = (fd: number): void => where(NO_FLUSH, () => fsyncSync(fd));
+
 /** A new name is only safe once its folder is on disk too. */
 function flushFolder(path: string): void {
-  try {
+  where(NO_FOLDER, () => {
     const fd = openSync(dirname(path), 'r');
     try {
       fsyncSync(fd);
     } finally {
       closeSync(fd);
     }
-  } catch {
-    // Windows opens no folders; the file itself has been flushed.
-  }
+  });
 }
 
 /** Writes a file beside the path, through to the disk, and hands its name on to be put in place. */
@@ -98,7 +103,7 @@ export function writeNew(path: string, text: string | Iterable<string>, mode: nu
     try {
       linkSync(fresh, path);
     } catch (error) {
-      if (codeOf(error) === 'EEXIST') throw error;
+      if (codeOf(error) === 'EEXIST' || !isFileFault(error)) throw error;
       // Memory sticks and some shared folders know no second name for a file.
       renameSync(fresh, path);
     }
@@ -154,10 +159,6 @@ export function moveAside(path: string, nameOf: (n: number) => string): string {
 export function makeFolder(path: string, mode: number): void {
   if (existsSync(path)) return;
   if (dirname(path) !== path) makeFolder(dirname(path), mode);
-  try {
-    mkdirSync(path, { mode });
-  } catch (error) {
-    // Another program may have made it in between.
-    if (codeOf(error) !== 'EEXIST') throw error;
-  }
+  // Another program may have made it in between.
+  where(['EEXIST'], () => mkdirSync(path, { mode }));
 }

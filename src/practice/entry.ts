@@ -1,6 +1,8 @@
 /** One answer as the record keeps it: the type, its line of JSON, and the strict reading of a line. Pure. */
 import type { Answer } from '../drills/types.js';
+import { StoreError } from '../errors.js';
 import { AIMS, type Aim, type Verdict } from '../judgement/types.js';
+import { jsonOf } from '../text/json.js';
 import type { Answered } from './answered.js';
 
 /** Longest line of a record, bytes of UTF-8 with its newline. A longer line is foreign. */
@@ -101,14 +103,14 @@ export function entryOf(answered: Answered, told: Circumstance): HistoryEntry {
 
 /**
  * The line of an entry, ending in a newline.
- * @throws RangeError when it could not be read back: a member out of range, or more than `MAX_LINE_BYTES`
+ * @throws StoreError when it could not be read back: a member out of range, or more than `MAX_LINE_BYTES`
  */
 export function entryLine(entry: HistoryEntry): string {
   if (!isEntry(entry))
-    throw new RangeError(`the answer to ${String((entry as HistoryEntry).drill)} does not fit the record`);
+    throw new StoreError(`the answer to ${String((entry as HistoryEntry).drill)} does not fit the record`);
   const line = `${JSON.stringify(entry)}\n`;
   if (line.length > MAX_LINE_BYTES / 3 && new TextEncoder().encode(line).length > MAX_LINE_BYTES)
-    throw new RangeError(
+    throw new StoreError(
       `answer to ${entry.drill} is too long for the record: at most ${MAX_LINE_BYTES} bytes`,
     );
   return line;
@@ -181,10 +183,6 @@ export function isEntry(x: unknown): x is HistoryEntry {
 
 /** Reads one line of a record. @returns undefined for a torn or foreign line */
 export function parseEntry(line: string): HistoryEntry | undefined {
-  try {
-    const read: unknown = JSON.parse(line);
-    return isEntry(read) ? read : undefined;
-  } catch {
-    return undefined;
-  }
+  const read = jsonOf(line);
+  return isEntry(read) ? read : undefined;
 }

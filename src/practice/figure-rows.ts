@@ -1,6 +1,6 @@
 /**
- * The figures of a set as they are shown: rounded once, so that the words, the number beside a bar and the length of the
- * bar come from one value.
+ * The figures of sets as they are shown: rounded once, so that the words, the number beside a bar and the length of the
+ * bar come from one value. A fuller bar is better whatever the figure: an error empties it.
  */
 import type { Figures } from './totals.js';
 
@@ -8,7 +8,12 @@ import type { Figures } from './totals.js';
 export interface ShownFigure {
   /** Rounded as the text says it. */
   readonly value: number;
+  /** Without a unit, as it stands in a table; at most five characters. */
+  readonly number: string;
+  /** With its unit. */
   readonly text: string;
+  /** How full its bar is, 0-1: 1 where an error is nothing, or where all is there that was asked for. */
+  readonly fill: number;
 }
 
 /** One figure, now and before. */
@@ -19,19 +24,34 @@ export interface FigureRow {
   readonly now: ShownFigure;
   /** Absent where there is nothing to compare with. */
   readonly before?: ShownFigure;
-  /** Value at which a bar is full. */
-  readonly full: number;
-  /** Whether a fall is a gain: an error falls, the chroma kept rises. */
-  readonly isError: boolean;
+  /** Against before, as shown: an error gets better as it falls. Absent where there is nothing to compare with. */
+  readonly change?: 'better' | 'worse' | 'same';
 }
 
-interface RowKind {
-  readonly id: FigureRow['id'];
-  readonly label: string;
-  readonly full: number;
-  readonly isError: boolean;
+/** What a figure is and how it is shown. */
+export interface FigureKind extends Pick<FigureRow, 'id' | 'label'> {
+  /** Over a plot of it. */
+  readonly title: string;
+  /** The figure of a set; undefined where nothing of it was asked. */
+  shown(figures: Figures): ShownFigure | undefined;
+  /** Whether it gets better as it rises; else as it falls. */
+  readonly isRising: boolean;
+  /** At an empty and at a full bar. */
+  readonly ends: readonly [ShownFigure, ShownFigure];
+  /** After the figure in a sentence, where it is a share: of what. */
+  readonly share?: string;
+  /** A better and a worse one in a word. */
+  readonly words: Readonly<Record<'better' | 'worse' | 'same', string>>;
+}
+
+const NEARER = { better: 'nearer', worse: 'further off', same: 'as before' } as const;
+
+interface Measure extends Omit<FigureKind, 'shown' | 'isRising' | 'ends'> {
   readonly of: (figures: Figures) => number | undefined;
-  readonly show: (x: number) => ShownFigure;
+  /** The values of an empty and of a full bar. */
+  readonly from: number;
+  readonly to: number;
+  readonly write: (x: number) => Pick<ShownFigure, 'value' | 'number' | 'text'>;
 }
 
 /** Steps in words: "1.0 step", "0.4 steps". */
@@ -40,77 +60,95 @@ export function inSteps(x: number): string {
   return `${text} ${text === '1.0' ? 'step' : 'steps'}`;
 }
 
-const KINDS: readonly RowKind[] = [
+/** The scales of the bars stay the same, so that those of two days can be compared. A worse figure leaves its bar empty. */
+const MEASURES: readonly Measure[] = [
   {
     id: 'value',
     label: 'value error',
-    full: 3,
-    isError: true,
+    title: 'Value error: steps outside what was asked',
+    words: NEARER,
     of: ({ valueError }) => valueError,
-    show: (x) => ({ value: Number(x.toFixed(1)), text: inSteps(x) }),
+    from: 2,
+    to: 0,
+    write: (x) => ({ value: Number(x.toFixed(1)), number: x.toFixed(1), text: inSteps(x) }),
   },
   {
     id: 'kept',
     label: 'chroma kept',
-    full: 1,
-    isError: false,
+    title: 'Chroma kept, of what was to be kept',
+    words: { better: 'more', worse: 'less', same: 'as before' },
+    share: ' of what was asked',
     of: ({ chromaKept }) => chromaKept,
-    show: (x) => ({ value: Math.round(100 * x) / 100, text: `${Math.round(100 * x)} %` }),
+    from: 0,
+    to: 1,
+    write: (x) => {
+      const percent = Math.round(100 * x);
+      return { value: percent / 100, number: `${percent} %`, text: `${percent} %` };
+    },
   },
   {
     id: 'dull',
-    label: 'dulling off',
-    full: 30,
-    isError: true,
+    label: 'dulling error',
+    title: 'Dulling error: C* beside what was asked',
+    words: NEARER,
     of: ({ dullError }) => dullError,
-    show: (x) => ({ value: Math.round(x), text: `C* ${Math.round(x)}` }),
+    from: 20,
+    to: 0,
+    write: (x) => ({ value: Math.round(x), number: x.toFixed(0), text: `C* ${Math.round(x)}` }),
   },
 ];
 
+function kindOf({ of, from, to, write, ...kind }: Measure): FigureKind {
+  const show = (x: number): ShownFigure => {
+    const written = write(x);
+    return { ...written, fill: Math.max(0, Math.min(1, (written.value - from) / (to - from))) };
+  };
+  return {
+    ...kind,
+    isRising: to > from,
+    ends: [show(from), show(to)],
+    shown: (figures) => {
+      const x = of(figures);
+      return x === undefined ? undefined : show(x);
+    },
+  };
+}
+
+/** Value error, chroma kept where it was to be kept, and the error where colour was to be dulled: each counted apart. */
+export const FIGURE_KINDS: readonly FigureKind[] = MEASURES.map(kindOf);
+
 /** The figures that there are, now against before. */
 export function figureRows(now: Figures, before?: Figures): FigureRow[] {
-  return KINDS.flatMap(({ of, show, ...kind }): FigureRow[] => {
-    const is = of(now);
-    const was = before && of(before);
+  return FIGURE_KINDS.flatMap((kind): FigureRow[] => {
+    const { id, label } = kind;
+    const is = kind.shown(now);
     if (is === undefined) return [];
-    return [{ ...kind, now: show(is), ...(was !== undefined && { before: show(was) }) }];
+    const was = before && kind.shown(before);
+    return [{ id, label, now: is, ...(was && { before: was, change: changeOf(kind, is, was) }) }];
   });
 }
 
-/** Whether a figure is better than before as shown; undefined where there is nothing to compare with. */
-export function isBetter({ now, before, isError }: FigureRow): boolean | undefined {
-  if (before === undefined) return undefined;
-  return isError ? now.value < before.value : now.value > before.value;
+function changeOf({ isRising }: FigureKind, is: ShownFigure, was: ShownFigure): 'better' | 'worse' | 'same' {
+  if (is.value === was.value) return 'same';
+  return isRising === is.value > was.value ? 'better' : 'worse';
 }
 
-const WORDS: Readonly<
-  Record<
-    FigureRow['id'],
-    { readonly is: (now: ShownFigure) => string; readonly better: string; readonly worse: string }
-  >
-> = {
-  value: {
-    is: ({ value, text }) => (value === 0 ? 'value inside the band' : `value off by ${text} on average`),
-    better: 'closer',
-    worse: 'further off',
-  },
-  kept: { is: ({ text }) => `chroma kept ${text}`, better: 'more', worse: 'less' },
-  dull: {
-    is: ({ value, text }) => (value === 0 ? 'dulled as asked' : `dulled ${text} beside what was asked`),
-    better: 'closer',
-    worse: 'further off',
-  },
-};
+const kindOfRow = ({ id }: FigureRow): FigureKind | undefined => FIGURE_KINDS.find((kind) => kind.id === id);
+
+/** How a figure is against before, in a word: "nearer"; undefined where there is nothing to compare with. */
+export function changeWord(row: FigureRow): string | undefined {
+  return row.change && kindOfRow(row)?.words[row.change];
+}
 
 function rowWords(row: FigureRow): string {
-  const { now, before, id } = row;
-  const { is, better, worse } = WORDS[id];
-  if (before === undefined) return is(now);
-  if (before.value === now.value) return `${is(now)}, as before`;
-  return `${is(now)}, ${isBetter(row) === true ? better : worse} than before (${before.text})`;
+  const is = `${row.label} ${row.now.text}${kindOfRow(row)?.share ?? ''}`;
+  if (row.before === undefined) return is;
+  return row.change === 'same'
+    ? `${is}, ${changeWord(row)}`
+    : `${is}, was ${row.before.number}: ${changeWord(row)}`;
 }
 
-/** Figures as words: "3 of 4 good; value off by 0.4 steps on average; chroma kept 71 %, more than before (60 %)". */
+/** Figures as words: "3 of 4 good; value error 0.4 steps, was 0.6: nearer; chroma kept 71 % of what was asked, was 60 %: more". */
 export function figuresInWords(now: Figures, before?: Figures): string {
   return [`${now.good} of ${now.answers} good`, ...figureRows(now, before).map(rowWords)].join('; ');
 }

@@ -1,12 +1,14 @@
 /** Practice: scheduling, rating, levels, today's set, its summary. Pure: time and seeds are arguments. */
 export type { Answered, Graded, Kept } from './answered.js';
 export { HINT_COST, sessionMark } from './answered.js';
+export type { AtAGlance } from './at-a-glance.js';
+export { atAGlance, glanceLines } from './at-a-glance.js';
 export type { HistoryEntry } from './entry.js';
 export { entryLine, entryOf, isEntry, MAX_LINE_BYTES, parseEntry } from './entry.js';
 export type { Feedback } from './feedback.js';
 export { dueResults, feedbackFor } from './feedback.js';
 export type { FigureRow } from './figure-rows.js';
-export { figureRows, figuresInWords } from './figure-rows.js';
+export { changeWord, FIGURE_KINDS, figureRows, figuresInWords } from './figure-rows.js';
 export { comparedWithLast } from './last-time.js';
 export type { LevelOutlook, LevelState } from './levels.js';
 export { TOP_LEVEL } from './levels.js';

@@ -1,22 +1,20 @@
-/** A plot of columns in characters: no colour, and the figures stand under it, so that it can also be read aloud. */
+/** A plot of columns in characters: no colour, and the figures stand under it. A taller column is better. */
+import type { FigureKind, ShownFigure } from './figure-rows.js';
 
 export interface PlotColumn {
   /** Undefined where there is nothing to draw. */
-  readonly value: number | undefined;
+  readonly figure: ShownFigure | undefined;
   /** At most five characters. */
   readonly label: string;
 }
 
 export interface PlotOptions {
-  readonly title: string;
+  readonly kind: Pick<FigureKind, 'title' | 'ends'>;
   readonly columns: readonly PlotColumn[];
   /** Characters across, at least 40. */
   readonly width: number;
   /** Lines of the columns themselves. */
   readonly height: number;
-  /** Value at the top of the plot; a larger one is cut there and marked. */
-  readonly top: number;
-  readonly show: (value: number) => string;
   /** Only the characters of ASCII. */
   readonly ascii: boolean;
 }
@@ -39,30 +37,28 @@ const centred = (text: string, width: number): string => {
 
 /** Lines of the plot, each at most `width` characters. */
 export function columnPlot(options: PlotOptions): string[] {
-  const { title, columns, height, top, show, ascii } = options;
+  const { kind, columns, height, ascii } = options;
+  const [foot, top] = kind.ends;
   const each = Math.max(6, Math.min(10, Math.floor((options.width - SCALE) / Math.max(1, columns.length))));
   const bar = each - 2;
   const rows = Array.from({ length: height }, (_, row) => {
     const floor = (height - 1 - row) / height;
-    const marks = columns.map(({ value }) => {
-      const share = value === undefined ? 0 : Math.min(1, value / top);
+    const marks = columns.map(({ figure }) => {
       // A line is filled by what of the column lies above its floor.
-      const filled = (share - floor) * height;
+      const filled = ((figure?.fill ?? 0) - floor) * height;
       return ` ${cell(filled > 1 ? 1 : filled, ascii).repeat(bar)} `;
     });
-    const scale = (row === 0 ? show(top) : '').padStart(SCALE - 2);
+    const scale = (row === 0 ? top.number : '').padStart(SCALE - 2);
     return `${scale} ${ascii ? '|' : '┤'}${marks.join('')}`.trimEnd();
   });
-  const rule = `${show(0).padStart(SCALE - 2)} ${ascii ? '+' : '┼'}${(ascii ? '-' : '─').repeat(each * columns.length)}`;
+  const rule = `${foot.number.padStart(SCALE - 2)} ${ascii ? '+' : '┼'}${(ascii ? '-' : '─').repeat(each * columns.length)}`;
   const under = (texts: readonly string[]): string =>
     `${' '.repeat(SCALE)}${texts.map((t) => centred(t, each)).join('')}`.trimEnd();
   return [
-    title,
+    kind.title,
     ...rows,
     rule,
-    under(
-      columns.map(({ value }) => (value === undefined ? '-' : `${show(value)}${value > top ? '^' : ''}`)),
-    ),
+    under(columns.map(({ figure }) => figure?.number ?? '-')),
     under(columns.map(({ label }) => label)),
   ];
 }

@@ -1,4 +1,5 @@
 /** Progress as plain data: what the commands print as text, JSON and CSV. */
+import { type AtAGlance, atAGlance } from './at-a-glance.js';
 import { levelOutlook } from './levels.js';
 import type { Reason } from './need.js';
 import { familyNeeds } from './need.js';
@@ -39,6 +40,8 @@ export interface FamilyReport {
 }
 
 export interface ProgressReport {
+  /** What is due, what was done last and what rose in it. */
+  readonly glance: AtAGlance;
   /** All answers, later tries too. */
   readonly answers: number;
   readonly families: readonly FamilyReport[];
@@ -68,6 +71,7 @@ export function progressReport(
   const needs = familyNeeds(standing, families, now.getTime());
   const trend = trendOf(sets);
   return {
+    glance: atAGlance(standing, families, now),
     answers: standing.answers,
     families: needs.map(({ family, reason, recall }): FamilyReport => {
       const known = standing.families.get(family.id);

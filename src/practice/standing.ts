@@ -3,6 +3,7 @@
  * answer at a time. Bounded in size whatever the length of the record, so that it can be kept beside it.
  */
 
+import { jsonOf, membersOf } from '../text/json.js';
 import type { HistoryEntry } from './entry.js';
 import type { LastTime } from './last-time.js';
 import { lastTimeOf } from './last-time.js';
@@ -37,6 +38,8 @@ export interface FamilyStanding {
   memory: Memory;
   sets: Totals[];
   last: LastTime;
+  /** The set that it was last answered in, and its level when that set began; a start found by the placing round is no rise. */
+  entered: { readonly set: string; readonly level: number };
 }
 
 export interface DrillStanding {
@@ -141,6 +144,7 @@ export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
     memory: remember(family?.memory, verdict, atMs),
     sets,
     last: lastTimeOf(entry),
+    entered: family?.entered.set === set ? family.entered : { set, level: before.level },
   };
   standing.families.set(entry.family, nextFamily);
   standing.drills.set(entry.drill, {
@@ -162,8 +166,10 @@ function place(standing: Standing, answer: PlacingAnswer): void {
   for (const { family } of standing.placing) {
     const known = standing.families.get(family);
     const decisions = standing.placing.filter((one) => one.family === family).length;
-    if (known?.answers === decisions)
-      known.level = { ...FIRST_LEVEL, level: startLevel(standing.placing, family) };
+    if (known?.answers !== decisions) continue;
+    const level = startLevel(standing.placing, family);
+    known.level = { ...FIRST_LEVEL, level };
+    known.entered = { ...known.entered, level };
   }
 }
 
@@ -187,12 +193,15 @@ export function standingToJson(standing: Standing): string {
   return JSON.stringify({ ...standing, families: [...standing.families], drills: [...standing.drills] });
 }
 
-/** @throws SyntaxError when it is not JSON; the caller checks that it wrote it (a checksum) */
-export function standingFromJson(text: string): Standing {
-  const read = JSON.parse(text) as Omit<Standing, 'families' | 'drills'> & {
-    families: [string, FamilyStanding][];
-    drills: [string, DrillStanding][];
-  };
+/** @returns undefined when it is not one; the caller checks that it wrote it (a checksum) */
+export function standingFromJson(text: string): Standing | undefined {
+  const read = membersOf(jsonOf(text)) as
+    | (Omit<Standing, 'families' | 'drills'> & {
+        families: [string, FamilyStanding][];
+        drills: [string, DrillStanding][];
+      })
+    | undefined;
+  if (!Array.isArray(read?.families) || !Array.isArray(read.drills)) return undefined;
   return { ...read, families: new Map(read.families), drills: new Map(read.drills) };
 }
 

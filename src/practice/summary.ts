@@ -114,7 +114,10 @@ export function summariseSet(
       },
     ];
   });
-  const earlier = figuresOf(setsOfModel(before.sets, model));
+  // One skill is held against itself, in the sentences and in the bars alike.
+  const [only] = parts;
+  const earlier =
+    only !== undefined && parts.length === 1 ? only.before : figuresOf(setsOfModel(before.sets, model));
   const facts = { now: whole, ...(earlier && { before: earlier }), families: parts };
   return {
     ...facts,

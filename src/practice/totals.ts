@@ -24,7 +24,7 @@ export interface Totals {
   /** Steps outside the value band asked, summed; and the answers that had one. */
   valueError: number;
   valueAnswers: number;
-  /** Share of the chroma kept, summed; and the answers that asked to keep it. */
+  /** Chroma kept, as a share of the least that was asked, summed; and the answers that asked to keep it. */
   chromaKept: number;
   chromaAnswers: number;
   /** C* outside the band asked where dulling was asked, summed; and the answers that asked it. */
@@ -44,7 +44,7 @@ export interface Figures {
   readonly level: number;
   /** Steps outside the band asked, 0 is inside. */
   readonly valueError?: number;
-  /** Where it was to be kept; 1 is all of it. */
+  /** Where it was to be kept: share of the least chroma asked at the value reached, 0-1; more than asked is no more than all. */
   readonly chromaKept?: number;
   /** C* outside the band asked where dulling or a grey was asked, 0 is inside. */
   readonly dullError?: number;
@@ -116,15 +116,25 @@ function asksToDull({ chroma, value }: HistoryEntry): boolean {
   return chroma.asked[1] < DULL_BELOW * line;
 }
 
-/** Whether chroma was to be kept or taken away; undefined where neither was the point. Records without an aim go by the band. */
-function chromaWas(entry: HistoryEntry): 'kept' | 'dulled' | undefined {
-  const { chroma, aim } = entry;
-  if (chroma === undefined) return undefined;
-  if (aim === 'neutral' || aim === 'lean') return undefined;
-  const isDulled = aim === undefined ? asksToDull(entry) : aim === 'dull' || aim === 'distance';
-  if (isDulled) return 'dulled';
-  // Below C* 5 there is nothing to keep.
-  return chroma.before < 5 ? undefined : 'kept';
+/** Below this C* a colour is neutral: there is nothing to keep. */
+const NOTHING_TO_KEEP = 5;
+
+/**
+ * Whether chroma was to be taken away: all aims but a shade and a rich colour ask for it. Records without an aim go by the band.
+ */
+function wasDulled(entry: HistoryEntry): boolean {
+  const { aim } = entry;
+  return aim === undefined ? asksToDull(entry) : aim !== 'shade' && aim !== 'rich';
+}
+
+/**
+ * How much of the chroma asked was kept, 0-1. The band is asked at the value reached, so that a deep dark, which cannot be as
+ * strong as a pale wash, is held against what is possible there. Undefined where there was nothing to keep.
+ */
+function keptOf({ chroma }: HistoryEntry): number | undefined {
+  const least = chroma?.asked?.[0] ?? 0;
+  if (chroma === undefined || Math.min(chroma.before, least) < NOTHING_TO_KEEP) return undefined;
+  return Math.min(1, chroma.after / least);
 }
 
 /** Adds a first answer. */
@@ -138,12 +148,13 @@ export function addToTotals(totals: Totals, entry: HistoryEntry): void {
     totals.valueError += error;
     totals.valueAnswers += 1;
   }
-  const was = chromaWas(entry);
-  if (was === 'kept' && entry.chroma !== undefined) {
-    totals.chromaKept += entry.chroma.kept;
+  const isDulled = wasDulled(entry);
+  const kept = isDulled ? undefined : keptOf(entry);
+  if (kept !== undefined) {
+    totals.chromaKept += kept;
     totals.chromaAnswers += 1;
   }
-  const missed = was === 'dulled' ? chromaErrorOf(entry) : undefined;
+  const missed = isDulled ? chromaErrorOf(entry) : undefined;
   if (missed !== undefined) {
     totals.dullError += missed;
     totals.dullAnswers += 1;

@@ -23,7 +23,11 @@ export function trendOf(sets: readonly Totals[]): Trend | undefined {
 /** Whether a skill rises: clearly better marks on drills no easier, or harder drills on marks no worse. */
 export function isRising(sets: readonly Totals[]): boolean {
   const trend = trendOf(sets);
-  if (trend === undefined) return false;
+  return trend !== undefined && hasRisen(trend);
+}
+
+/** The same for any two groups of sets. */
+export function hasRisen(trend: Trend): boolean {
   const marks = trend.later.mark - trend.earlier.mark;
   const levels = trend.later.level - trend.earlier.level;
   return (marks >= RISE_MARKS && levels > -RISE_LEVELS) || (levels >= RISE_LEVELS && marks > -RISE_MARKS);

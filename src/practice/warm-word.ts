@@ -1,7 +1,7 @@
 /** One warm sentence at the end of a set. Every one of them is computed: the first that is true is said. */
 import { listWords } from '../text/list-words.js';
 import type { HistoryEntry } from './entry.js';
-import { type FigureRow, figureRows, inSteps, isBetter } from './figure-rows.js';
+import { type FigureRow, figureRows } from './figure-rows.js';
 import type { FamilySummary } from './summary.js';
 import type { Figures } from './totals.js';
 
@@ -27,16 +27,15 @@ function risen({ families }: SetFacts): string | undefined {
 }
 
 const GAINS: Readonly<Record<FigureRow['id'], (row: FigureRow) => string>> = {
-  value: ({ now, before }) =>
-    `Your values came closer: ${now.value === 0 ? 'inside the band' : `${inSteps(now.value)} off`}, after ${before?.text} before.`,
+  value: ({ now, before }) => `Your values came nearer: ${now.text} off, after ${before?.number} before.`,
   kept: ({ now, before }) =>
-    `You kept more colour where it was asked: ${now.text}, after ${before?.text} before.`,
+    `You kept more colour: ${now.text} of what was asked, after ${before?.number} before.`,
   dull: ({ now, before }) =>
-    `Your greys came closer to what was asked: ${now.text} beside it, after ${before?.text} before.`,
+    `You dulled nearer to what was asked: ${now.text} beside it, after ${before?.number} before.`,
 };
 
 function closer({ now, before }: SetFacts): string | undefined {
-  const gained = figureRows(now, before).find((row) => isBetter(row) === true);
+  const gained = figureRows(now, before).find(({ change }) => change === 'better');
   return gained && GAINS[gained.id](gained);
 }
 

@@ -3,13 +3,15 @@
  * for a beginning of the record, known by its length and its checksum; if that beginning was changed, it is not used.
  */
 import { crc32 } from 'node:zlib';
-import { readWhole } from '../files/read.js';
+import { isFileFault } from '../files/faults.js';
+import { readUsable } from '../files/read.js';
 import { PRIVATE, replaceWhole } from '../files/write.js';
 import type { Standing } from '../practice/index.js';
 import { standingFromJson, standingToJson } from '../practice/index.js';
+import { jsonOf } from '../text/json.js';
 
 /** Raise it when the fold changes: older checkpoints are then made anew. */
-const FOLD_VERSION = 3;
+const FOLD_VERSION = 4;
 const MOST_BYTES = 4_000_000;
 
 export interface Checkpoint {
@@ -34,19 +36,15 @@ interface Head {
 
 /** Reads a checkpoint. @returns undefined when there is none, or it is damaged or of another version */
 export function readCheckpoint(path: string): Checkpoint | undefined {
-  try {
-    const text = readWhole(path, MOST_BYTES);
-    const cut = text.indexOf('\n');
-    const head = JSON.parse(text.slice(0, cut)) as Head;
-    const body = text.slice(cut + 1);
-    const counts = [head.bytes, head.crc, head.lines, head.foreign];
-    if (head.v !== FOLD_VERSION || head.body !== crc32(body) || !counts.every(Number.isSafeInteger))
-      return undefined;
-    const { bytes, crc, lines, foreign } = head;
-    return { bytes, crc, lines, foreign, standing: standingFromJson(body) };
-  } catch {
-    return undefined;
-  }
+  const text = readUsable(path, MOST_BYTES) ?? '';
+  const cut = text.indexOf('\n');
+  const head = jsonOf(text.slice(0, Math.max(0, cut))) as Head | null | undefined;
+  const body = text.slice(cut + 1);
+  if (head?.v !== FOLD_VERSION || head.body !== crc32(body)) return undefined;
+  const { bytes, crc, lines, foreign } = head;
+  const standing = standingFromJson(body);
+  if (standing === undefined || ![bytes, crc, lines, foreign].every(Number.isSafeInteger)) return undefined;
+  return { bytes, crc, lines, foreign, standing };
 }
 
 /** Writes a checkpoint. A fault is not worth a word: the record is read without one. */
@@ -56,7 +54,8 @@ export function writeCheckpoint(path: string, checkpoint: Checkpoint): void {
   const head: Head = { v: FOLD_VERSION, bytes, crc, lines, foreign, body: crc32(body) };
   try {
     replaceWhole(path, `${JSON.stringify(head)}\n${body}`, PRIVATE);
-  } catch {
+  } catch (error) {
     // The next start counts the lines again.
+    if (!isFileFault(error)) throw error;
   }
 }

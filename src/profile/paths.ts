@@ -1,6 +1,7 @@
 /** Where settings and records live: the XDG base directories, the usual places on other systems. */
 import { statSync } from 'node:fs';
 import { isAbsolute, join } from 'node:path';
+import { isFileFault } from '../files/faults.js';
 
 const NAME = 'mudlark';
 
@@ -15,7 +16,8 @@ export interface ProfilePaths {
 const isFolder = (path: string): boolean => {
   try {
     return statSync(path).isDirectory();
-  } catch {
+  } catch (error) {
+    if (!isFileFault(error)) throw error;
     return false;
   }
 };

@@ -1,7 +1,7 @@
 /** Whether a learner's folder can be written to, found out without writing anything. */
 import { accessSync, constants, existsSync, statfsSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { faultWords, shownPath } from '../files/faults.js';
+import { faultWords, isFileFault, shownPath } from '../files/faults.js';
 import { makeFolder, PRIVATE, replaceWhole } from '../files/write.js';
 import { learnerFolder } from './learners.js';
 
@@ -38,7 +38,9 @@ function roomIn(folder: string): number {
   try {
     const { bavail, bsize } = statfsSync(folder);
     return bavail * bsize;
-  } catch {
+  } catch (error) {
+    // Not every file system can say.
+    if (!isFileFault(error)) throw error;
     return Number.POSITIVE_INFINITY;
   }
 }
@@ -55,6 +57,7 @@ export function placeProblem({ folder, record }: LearnerFiles): string | undefin
     }
     return roomIn(base) < LEAST_ROOM ? `the disk is full (${shownPath(base)})` : undefined;
   } catch (error) {
+    if (!isFileFault(error)) throw error;
     return `${faultWords(error)} (${shownPath(folder)})`;
   }
 }

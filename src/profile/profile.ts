@@ -3,7 +3,8 @@
  * `saving` is false, `problem` says why in one line, and practice goes on in memory.
  */
 
-import { faultWords, shownPath } from '../files/faults.js';
+import { StoreError } from '../errors.js';
+import { faultWords, isFileFault, shownPath } from '../files/faults.js';
 import type { HistoryEntry, Standing } from '../practice/index.js';
 import { addAnswer, emptyStanding } from '../practice/index.js';
 import { shownName } from './learners.js';
@@ -70,7 +71,7 @@ export class Profile {
     return !this.settings.values.welcomed;
   }
 
-  /** Reads the record again: another program may have added to it. Never throws. */
+  /** Reads the record again: another program may have added to it. A record that cannot be read is a `problem`, nothing thrown. */
   reload(): void {
     if (this.files === undefined) {
       this.problem = notSavingLine(
@@ -87,6 +88,7 @@ export class Profile {
       for (const entry of this.#unsaved) addAnswer(this.standing, entry);
       this.#report(loaded, this.files);
     } catch (error) {
+      if (!isFileFault(error)) throw error;
       this.problem ??= notSavingLine(`${shownPath(this.files.record)}: ${faultWords(error, 'read')}`);
     }
   }
@@ -103,14 +105,15 @@ export class Profile {
         this.notices.push(
           `${fresh} line${fresh === 1 ? '' : 's'} of the record could not be read; copied to ${shownPath(files.setAside)}, the record is unchanged.`,
         );
-    } catch {
+    } catch (error) {
+      if (!isFileFault(error)) throw error;
       // The lines stay where they are, in the record; progress gives their number.
     }
   }
 
   /**
-   * Saves an answer and adds it to the standing. When it returns `saved`, the answer is on disk. Never throws; what
-   * could not be saved is tried again with the next answer.
+   * Saves an answer and adds it to the standing. When it returns `saved`, the answer is on disk. What could
+   * not be saved is no fault that is thrown: it is tried again with the next answer.
    */
   save(entry: HistoryEntry): SaveResult {
     addAnswer(this.standing, entry);
@@ -126,10 +129,12 @@ export class Profile {
       this.problem = undefined;
       return { saved: true };
     } catch (error) {
-      if (error instanceof RangeError) {
+      // No record can hold this one: it is not tried again.
+      if (error instanceof StoreError) {
         this.#unsaved.shift();
         return { saved: false, problem: error.message };
       }
+      if (!isFileFault(error)) throw error;
       this.problem = notSavingLine(`${faultWords(error)} (${shownPath(this.files.folder)})`);
       return { saved: false, problem: this.problem };
     }

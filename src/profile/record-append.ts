@@ -11,7 +11,7 @@ const BATCH_BYTES = 1 << 20;
 
 /**
  * Appends one answer; it is on disk when this returns.
- * @throws RangeError when the line is too long; else the fault of the file system
+ * @throws StoreError when the line is too long; else the fault of the file system
  */
 export function appendAnswer(path: string, entry: HistoryEntry): void {
   appendLines(path, entryLine(entry), PRIVATE);

@@ -1,6 +1,7 @@
 /** Lines of a record that cannot be read: copied once to a file beside it. The record itself is never rewritten. */
-import { readWhole } from '../files/read.js';
+import { readUsable } from '../files/read.js';
 import { appendLines, PRIVATE } from '../files/write.js';
+import { jsonOf, membersOf } from '../text/json.js';
 import type { RawLine } from './record-lines.js';
 
 /** Most that is looked through for copies made before. */
@@ -31,20 +32,10 @@ export function foreignLine({ bytes, offset, isTooLong, isWhole }: RawLine): For
 const keyOf = ({ text, base64 }: ForeignLine): string => base64 ?? text;
 
 function copiedBefore(path: string): Set<string> {
-  try {
-    const keys = readWhole(path, MOST_BYTES)
-      .split('\n')
-      .flatMap((line) => {
-        try {
-          return line === '' ? [] : [keyOf(JSON.parse(line) as ForeignLine)];
-        } catch {
-          return [];
-        }
-      });
-    return new Set(keys);
-  } catch {
-    return new Set();
-  }
+  const lines = (readUsable(path, MOST_BYTES) ?? '').split('\n').map((line) => membersOf(jsonOf(line)));
+  return new Set(
+    lines.flatMap((line) => (line === undefined ? [] : [keyOf(line as unknown as ForeignLine)])),
+  );
 }
 
 /**

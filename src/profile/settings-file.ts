@@ -1,10 +1,11 @@
 /** The settings file, kept by conf. It is loaded only when there is a file, or one has to be written. */
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { StoreError } from '../errors.js';
-import { faultWords, shownPath } from '../files/faults.js';
+import { DataError, StoreError } from '../errors.js';
+import { faultWords, isFileFault, shownPath } from '../files/faults.js';
 import { readWhole } from '../files/read.js';
 import { makeFolder, moveAside } from '../files/write.js';
+import { jsonOf, membersOf } from '../text/json.js';
 import type { SettingSpec, SettingValues } from './settings-keys.js';
 import { SETTING_KEYS, SETTINGS } from './settings-keys.js';
 
@@ -24,15 +25,12 @@ const MOST_BYTES = 1_000_000;
 /**
  * The file through conf, which keeps what it does not know, and replaces it whole. conf reads whatever stands there to its
  * end, so the file is read bounded first.
- * @throws the fault of the file system; SyntaxError or RangeError when the file is damaged
+ * @throws the fault of the file system; DataError when the file is damaged
  */
 async function openConf(configFolder: string) {
   const path = settingsPath(configFolder);
-  if (existsSync(path)) {
-    const read: unknown = JSON.parse(readWhole(path, MOST_BYTES));
-    if (typeof read !== 'object' || read === null || Array.isArray(read))
-      throw new SyntaxError('not an object');
-  }
+  if (existsSync(path) && membersOf(jsonOf(readWhole(path, MOST_BYTES))) === undefined)
+    throw new DataError('it does not hold settings in JSON');
   const { default: Conf } = await import('conf');
   return new Conf<Record<string, unknown>>({
     projectName: 'mudlark',
@@ -44,25 +42,26 @@ async function openConf(configFolder: string) {
   });
 }
 
-/** The settings in it. @throws RangeError when one is of the wrong type, or not what it takes */
+/** The settings in it. @throws DataError when one is of the wrong type, or not what it takes */
 function settingsIn(all: Readonly<Record<string, unknown>>): Stored {
   const known = SETTING_KEYS.filter((key) => Object.hasOwn(all, key)).map((key) => {
     const spec = SETTINGS[key] as SettingSpec;
     const value = typeof all[key] === typeof spec.fallback ? spec.read(String(all[key])) : undefined;
-    if (value === undefined) throw new RangeError(`${key} takes ${spec.takes}`);
+    if (value === undefined) throw new DataError(`${key} takes ${spec.takes}`);
     return [key, value];
   });
   return Object.fromEntries(known) as Stored;
 }
 
-/** Reads the settings; a damaged file is kept under another name, said so, and the defaults hold. Never throws. */
+/** Reads the settings; a damaged file is kept under another name, said so, and the defaults hold. */
 export async function readStored(configFolder: string): Promise<StoredSettings> {
   const path = settingsPath(configFolder);
   if (!existsSync(path)) return { values: {} };
   try {
     return { values: settingsIn((await openConf(configFolder)).store) };
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== undefined)
+    if (!isFileFault(error)) throw error;
+    if (!(error instanceof DataError))
       return {
         values: {},
         notice: `${shownPath(path)}: ${faultWords(error, 'read')}; the defaults are used.`,
@@ -76,6 +75,7 @@ export async function readStored(configFolder: string): Promise<StoredSettings> 
         notice: `${shownPath(path)} was damaged; it is kept as ${shownPath(aside)} and the defaults are used.`,
       };
     } catch (fault) {
+      if (!isFileFault(fault)) throw fault;
       return {
         values: {},
         notice: `${shownPath(path)} is damaged and cannot be moved (${faultWords(fault)}); the defaults are used.`,
@@ -95,6 +95,7 @@ export async function writeStored(configFolder: string, patch: Stored): Promise<
     settingsIn({ ...conf.store, ...patch });
     conf.set(patch as Record<string, unknown>);
   } catch (error) {
+    if (!isFileFault(error)) throw error;
     throw new StoreError(
       `${shownPath(settingsPath(configFolder))}: ${faultWords(error)}; the setting was not kept`,
       { cause: error },

@@ -108,8 +108,9 @@ export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
     read: (text) => {
       try {
         return learnerName(text);
-      } catch {
-        return undefined;
+      } catch (error) {
+        if (error instanceof UsageError) return undefined;
+        throw error;
       }
     },
   },

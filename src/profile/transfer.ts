@@ -3,11 +3,12 @@ import { createHash } from 'node:crypto';
 import { existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { DataError, StoreError } from '../errors.js';
-import { faultWords, shownPath } from '../files/faults.js';
+import { shownPath, withWords } from '../files/faults.js';
 import { readText } from '../files/read.js';
 import { moveAside } from '../files/write.js';
 import type { HistoryEntry } from '../practice/index.js';
 import { isEntry, MAX_LINE_BYTES, parseEntry } from '../practice/index.js';
+import { jsonOf, membersOf } from '../text/json.js';
 import { escapeInvisible } from '../text/sanitize.js';
 import type { LearnerFiles } from './place.js';
 import { MAX_LINES, readEntries } from './record-load.js';
@@ -54,17 +55,13 @@ export interface ReadImport {
 function candidates(text: string, shown: string): unknown[] {
   const first = text.slice(0, MAX_LINE_BYTES).split('\n', 1)[0] ?? '';
   if (parseEntry(first) === undefined && text.trimStart().startsWith('{')) {
-    try {
-      const read = JSON.parse(text) as { kind?: unknown; schemaVersion?: unknown; answers?: unknown };
-      if (read.kind === KIND && read.schemaVersion !== 1)
-        throw new DataError(
-          `${shown}: it was written by a newer version of the program; bring the program up to date`,
-        );
-      if (read.kind === KIND && Array.isArray(read.answers)) return read.answers;
-    } catch (error) {
-      if (error instanceof DataError) throw error;
-      // Not one document: perhaps lines, of which the first is damaged.
-    }
+    // Where it is not one document: perhaps lines, of which the first is damaged.
+    const { kind, schemaVersion, answers } = membersOf(jsonOf(text)) ?? {};
+    if (kind === KIND && schemaVersion !== 1)
+      throw new DataError(
+        `${shown}: it was written by a newer version of the program; bring the program up to date`,
+      );
+    if (kind === KIND && Array.isArray(answers)) return answers;
   }
   return text
     .split('\n')
@@ -131,15 +128,15 @@ export function notYetIn(files: LearnerFiles, incoming: readonly HistoryEntry[])
 export function resetRecord(files: LearnerFiles, now: Date): string | undefined {
   if (!existsSync(files.record)) return undefined;
   const stamp = now.toISOString().slice(0, 19).replaceAll(':', '-');
-  try {
-    const kept = moveAside(files.record, (n) =>
-      join(files.folder, `record.until-${stamp}${n === 1 ? '' : `-${n}`}.jsonl`),
-    );
-    rmSync(files.summary, { force: true });
-    return kept;
-  } catch (error) {
-    throw new StoreError(`${shownPath(files.record)}: ${faultWords(error)}; nothing was changed`, {
-      cause: error,
-    });
-  }
+  const name = (n: number): string =>
+    join(files.folder, `record.until-${stamp}${n === 1 ? '' : `-${n}`}.jsonl`);
+  return withWords(
+    'keep',
+    () => {
+      const kept = moveAside(files.record, name);
+      rmSync(files.summary, { force: true });
+      return kept;
+    },
+    (words, options) => new StoreError(`${shownPath(files.record)}: ${words}; nothing was changed`, options),
+  );
 }

@@ -3,6 +3,7 @@ import { type Draw, seededDraw } from '../chance/draw.js';
 import { FAMILY_IDS, findFamily } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { paintsIn } from '../drills/paint-names.js';
+import { InputError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
 import { MOST_QUESTIONS } from './handout.js';
 
@@ -51,7 +52,7 @@ function makeNew(
 function knownFamilies(wish: QuizWish, drills: readonly Drill[]): readonly string[] {
   for (const id of wish.families) {
     if (findFamily(id) === undefined)
-      throw new RangeError(`no family is called "${id.slice(0, 60)}".${didYouMean(id, FAMILY_IDS)}`);
+      throw new InputError(`no family is called "${id.slice(0, 60)}".${didYouMean(id, FAMILY_IDS)}`);
   }
   if (wish.families.length > 0) return [...new Set(wish.families)];
   return FAMILY_IDS.filter((id) => drills.some((drill) => drill.family === id));
@@ -60,12 +61,12 @@ function knownFamilies(wish: QuizWish, drills: readonly Drill[]): readonly strin
 /**
  * Chooses the drills of a quiz: written ones first, each family in turn, then made ones.
  * The same wish and the same drills give the same questions.
- * @throws RangeError for an unknown family, a count out of range, or when there are not enough drills
+ * @throws InputError for an unknown family, a count out of range, or when there are not enough drills
  */
 export function chooseQuestions(wish: QuizWish, drills: readonly Drill[], make?: MakeDrill): Drill[] {
   const { count, seed, level, paints } = wish;
   if (!Number.isInteger(count) || count < 1 || count > MOST_QUESTIONS)
-    throw new RangeError(`a quiz has 1 to ${MOST_QUESTIONS} questions, not ${count}`);
+    throw new InputError(`a quiz has 1 to ${MOST_QUESTIONS} questions, not ${count}`);
   const draw = seededDraw(seed);
   const families = knownFamilies(wish, drills).map((id) => ({
     id,
@@ -92,7 +93,7 @@ export function chooseQuestions(wish: QuizWish, drills: readonly Drill[], make?:
       ...(level === undefined ? [] : [`at level ${level}`]),
       ...(paints === undefined ? [] : ['with the paints of this palette']),
     ].join(' ');
-    throw new RangeError(
+    throw new InputError(
       `there are ${chosen.length} drills ${limits}, not ${count}; ask for fewer, or widen families, level or palette`,
     );
   }

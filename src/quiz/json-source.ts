@@ -66,6 +66,7 @@ export function parseJson<S extends v.GenericSchema>(
   try {
     raw = JSON.parse(text);
   } catch (error) {
+    if (!(error instanceof SyntaxError)) throw error;
     throw new DataError(`${name}: this is not JSON; check that it is the right file and is whole`, {
       cause: error,
     });

@@ -2,6 +2,7 @@
 import { requireComplete } from '../drills/answers.js';
 import { kindOf } from '../drills/kinds/index.js';
 import type { Answer, Field, Grade } from '../drills/types.js';
+import { InputError } from '../errors.js';
 import { GOOD_MARK } from '../judgement/index.js';
 import type { GivenAnswer, Sitting } from './answers.js';
 import { canonicalJson } from './digest.js';
@@ -38,7 +39,7 @@ export interface MarkedSitting {
 export interface Grader {
   readonly fields: readonly (readonly Field[])[];
   stateOf(question: number, answer: Answer | undefined): AnswerState;
-  /** @throws RangeError when the answer does not fit */
+  /** @throws InputError when the answer does not fit */
   grade(question: number, answer: Answer): Grade;
 }
 
@@ -58,8 +59,9 @@ export function createGrader({ questions, studio }: Pick<Handout, 'questions' | 
       try {
         requireComplete(rows, answer);
         return 'answered';
-      } catch {
-        return 'unfinished';
+      } catch (error) {
+        if (error instanceof InputError) return 'unfinished';
+        throw error;
       }
     },
     grade(question, answer) {

@@ -1,4 +1,5 @@
 /** From the painter's parts, strength and water to loads in a film: making up, stirring in, thinning. */
+import { InputError } from '../errors.js';
 import type { Pigment, Studio } from '../paints/index.js';
 import { paintOf } from '../paints/index.js';
 import type { Wash } from './types.js';
@@ -23,7 +24,7 @@ export const MOST_LOAD = 1e4;
 
 function requireAmount(name: string, value: number, most: number): void {
   if (!(value > 0 && value <= most)) {
-    throw new RangeError(`${name} must be above 0 and at most ${most}, got ${value}`);
+    throw new InputError(`${name} must be above 0 and at most ${most}, got ${value}`);
   }
 }
 
@@ -32,10 +33,10 @@ function requireAmount(name: string, value: number, most: number): void {
  * At strength 1 a single paint lies at its masstone; a paint with a small `fullStrength` takes over early, as it does in life.
  * @param parts at least one paint, parts above 0
  * @param strength 0 exclusive (nearly water) to 1 (masstone)
- * @throws RangeError for an empty list or numbers out of range
+ * @throws InputError for an empty list or numbers out of range
  */
 export function madeUp(parts: readonly Part[], strength: number): Load[] {
-  if (parts.length === 0) throw new RangeError('a mixture needs at least one paint');
+  if (parts.length === 0) throw new InputError('a mixture needs at least one paint');
   requireAmount('strength', strength, 1);
   let volume = 0;
   for (const { pigment, parts: amount } of parts) {
@@ -45,9 +46,9 @@ export function madeUp(parts: readonly Part[], strength: number): Load[] {
   return parts.map(({ pigment, parts: amount }) => ({ pigment, load: (strength * amount) / volume }));
 }
 
-/** Checks loads given directly. @throws RangeError for an empty list or numbers out of range */
+/** Checks loads given directly. @throws InputError for an empty list or numbers out of range */
 export function loadsGiven(loads: readonly Load[]): Load[] {
-  if (loads.length === 0) throw new RangeError('a mixture needs at least one paint');
+  if (loads.length === 0) throw new InputError('a mixture needs at least one paint');
   for (const { pigment, load } of loads) requireAmount(`load of ${pigment.id}`, load, MOST_LOAD);
   return [...loads];
 }
@@ -83,7 +84,7 @@ export function leftOfFirst(strength: number, ratio: number): number {
  * All parts count from the wash as it was, so that their order cannot matter. A paint that the wash holds already adds up.
  * @param wash loads of the wash
  * @param added parts of tube paint to one part of the paint of the wash
- * @throws RangeError for parts out of range
+ * @throws InputError for parts out of range
  */
 export function stirIn(wash: readonly Load[], added: readonly Part[]): Load[] {
   let ratio = 0;
@@ -98,20 +99,20 @@ export function stirIn(wash: readonly Load[], added: readonly Part[]): Load[] {
   return [...loads].map(([pigment, load]) => ({ pigment, load }));
 }
 
-/** A wash with more water: one part in `times`. @throws RangeError below 1 or beyond 1000 */
+/** A wash with more water: one part in `times`. @throws InputError below 1 or beyond 1000 */
 export function thinned(wash: readonly Load[], times: number): Load[] {
   if (!(times >= 1 && times <= 1000)) {
-    throw new RangeError(`thin must be 1 (no water) to 1000, got ${times}`);
+    throw new InputError(`thin must be 1 (no water) to 1000, got ${times}`);
   }
   return wash.map(({ pigment, load }) => ({ pigment, load: load / times }));
 }
 
-/** Parts by id as parts of paints. @throws RangeError for an unknown paint */
+/** Parts by id as parts of paints. @throws InputError for an unknown paint */
 export function partsOf(studio: Studio, paints: Readonly<Record<string, number>>): Part[] {
   return Object.entries(paints).map(([id, parts]) => ({ pigment: paintOf(studio, id), parts }));
 }
 
-/** Loads of a wash: made up, stirred into, thinned. @throws RangeError for unknown paints or amounts out of range */
+/** Loads of a wash: made up, stirred into, thinned. @throws InputError for unknown paints or amounts out of range */
 export function washLoads(studio: Studio, { paints, strength, add, thin = 1 }: Wash): Load[] {
   const first = madeUp(partsOf(studio, paints), strength);
   const stirred = add === undefined ? first : stirIn(first, partsOf(studio, add));

@@ -82,6 +82,7 @@ function portsOf(
     placingIsOpen: () => false,
     saveAnswer: (answered) => practice.save(answered),
     summarise: (answers) => practice.summarise(answers),
+    glance: (columns) => practice.glance(columns),
     progressText: () => '',
     now: () => Date.now(),
     env: {},

@@ -1,8 +1,10 @@
 /** A run of practice on the shipped drills: placing, levels by hand, no repeats of drills or things, mending. */
 import { describe, expect, it } from 'vitest';
+import { FAMILY_REFS } from '../../src/commands/family-refs.js';
 import { drillRefs, drillsWithin, palettePaints } from '../../src/commands/learner.js';
 import { MadeDrills } from '../../src/commands/made-drills.js';
 import { PracticeRun } from '../../src/commands/practice-run.js';
+import { progressText } from '../../src/commands/progress.js';
 import type { Drill } from '../../src/drills/kinds/index.js';
 import { usedBy } from '../../src/drills/make/sentences.js';
 import { shippedDrills } from '../../src/files/shipped.js';
@@ -132,11 +134,11 @@ describe('made drills', () => {
   it('take another thing than the one shown before, from the same seed', () => {
     const palette = STUDIO.palettes.find(({ id }) => id === 'twelve')?.pigments ?? [];
     const request = { family: 'darken-bright', level: 3, seed: 5, palette };
-    const plain = new MadeDrills(STUDIO, drills).make(request);
+    const plain = new MadeDrills(STUDIO, drills).make(request) as Drill;
     const other = new MadeDrills(STUDIO, drills);
     other.note(plain);
     const used = usedBy(plain);
-    expect(usedBy(other.make(request)).filter((key) => used.includes(key))).toEqual([]);
+    expect(usedBy(other.make(request) as Drill).filter((key) => used.includes(key))).toEqual([]);
     expect(new MadeDrills(STUDIO, drills).make(request)).toEqual(plain);
   });
 });
@@ -148,4 +150,15 @@ it('every box has a worked case of every family, so that a family not met can st
     const opened = new Set(refs.filter(({ isWorked }) => isWorked).map(({ family }) => family));
     expect(opened, id).toEqual(families);
   }
+});
+
+it('tells at a glance what was done last, as progress does', async () => {
+  const run = await newRun();
+  expect(run.glance(80)).toEqual(['Nothing practised yet.']);
+  answerAll(run, run.nextSet({ family: 'darken-bright', level: 2 }), true);
+  const lines = run.glance(80);
+  expect(lines[1]).toBe('Last, just now: 8 of 8 good, mark 100, in Darken it and keep it bright');
+  const options = { families: FAMILY_REFS, now: new Date(), columns: 80 };
+  const text = progressText(await openProfile(), options).split('\n');
+  expect(text.slice(2, 2 + lines.length)).toEqual(lines);
 });

@@ -95,11 +95,11 @@ describe('the warm word of a set', () => {
 
   it('names what came closer, with the figures as the bars show them', () => {
     expect(warm([entry('off', value(5))], [now('off', value(6))])).toBe(
-      'Your values came closer: 0.5 steps off, after 1.5 steps before.',
+      'Your values came nearer: 0.5 steps off, after 1.5 before.',
     );
-    expect(
-      warm([entry('off', { ...plain, ...chroma(20) })], [now('off', { ...plain, ...chroma(30) })]),
-    ).toMatch(/kept more colour.*60 %.*40 %/);
+    expect(warm([entry('off', { ...plain, ...chroma(20) })], [now('off', { ...plain, ...chroma(24) })])).toBe(
+      'You kept more colour: 80 % of what was asked, after 67 % before.',
+    );
   });
 
   it('never claims a gain that is not there', () => {
@@ -135,7 +135,7 @@ describe('figures shown', () => {
     const dull = { ...plain, chroma: { before: 50, after: 24, kept: 0.48, asked: [0, 20] as const } };
     const summary = summariseSet(
       emptyStanding(),
-      [entry('fair', dull), entry('good', { ...plain, ...chroma(35) })],
+      [entry('fair', dull), entry('fair', { ...plain, ...chroma(21) })],
       FAMILIES,
       new Date(START),
     );
@@ -152,7 +152,8 @@ describe('figures shown', () => {
         FAMILIES,
         new Date(START),
       )?.now;
-    expect(asked(25, 35)).toMatchObject({ chromaKept: 0.5 });
+    expect(asked(25, 35)).toMatchObject({ chromaKept: 1 });
+    expect(asked(25, 35)?.dullError).toBeUndefined();
     expect(asked(5, 18)).toMatchObject({ dullError: 12 });
     expect(asked(5, 18)?.chromaKept).toBeUndefined();
   });

@@ -56,7 +56,12 @@ export function entryOf(
     mark: verdict === 'good' ? 90 : verdict === 'fair' ? 55 : 15,
     verdict,
     value: { before: 3, after: verdict === 'good' ? 7 : 5, asked: [6.5, 7.5] },
-    chroma: { before: 50, after: verdict === 'good' ? 40 : 20, kept: verdict === 'good' ? 0.8 : 0.4 },
+    chroma: {
+      before: 50,
+      after: verdict === 'good' ? 40 : 20,
+      kept: verdict === 'good' ? 0.8 : 0.4,
+      asked: [40, 50],
+    },
     hints: 0,
     try: 1,
     set,

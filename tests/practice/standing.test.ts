@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { StoreError } from '../../src/errors.js';
 import type { HistoryEntry } from '../../src/practice/index.js';
 import {
   type Answered,
@@ -74,7 +75,7 @@ describe('the line of an answer', () => {
 
   it('is never written so that it could not be read back', () => {
     expect(() => entryLine(entry('good', 0, 'a\nb'))).toThrow(/does not fit the record/);
-    expect(() => entryLine(entry('good', 0, 's', { mark: Number.NaN }))).toThrow(RangeError);
+    expect(() => entryLine(entry('good', 0, 's', { mark: Number.NaN }))).toThrow(StoreError);
     expect(parseEntry(entryLine(entry('good', 0, 's', { answer: { second: '' } })))).toBeDefined();
   });
 
@@ -160,9 +161,10 @@ describe('standing', () => {
       entry('good', 0, 's', { chroma: grey }),
     ]);
     const figures = figuresOf(sets);
-    expect(figures).toMatchObject({ answers: 3, good: 2, off: 1 });
+    expect(figures).toMatchObject({ answers: 3, good: 2, off: 1, dullError: 0 });
     expect(figures?.valueError).toBeCloseTo(0.5, 9);
-    expect(figures?.chromaKept).toBeCloseTo(0.6, 9);
+    // Half of what was asked, and all of it.
+    expect(figures?.chromaKept).toBeCloseTo(0.75, 9);
   });
 });
 
@@ -173,13 +175,13 @@ describe('the summary of a set', () => {
     const set = [entry('good', 2, 'now'), entry('good', 2, 'now'), entry('off', 2, 'now', { try: 2 })];
     const summary = summariseSet(before, set, FAMILIES, new Date(START + 2 * DAY));
     expect(standingToJson(before)).toBe(copy);
-    expect(summary?.now).toMatchObject({ answers: 2, good: 2, valueError: 0, chromaKept: 0.8 });
+    expect(summary?.now).toMatchObject({ answers: 2, good: 2, valueError: 0, chromaKept: 1 });
     expect(summary?.before?.valueError).toBeCloseTo(1, 9);
     expect(summary?.families).toHaveLength(1);
     expect(summary?.families[0]).toMatchObject({ title: 'Family 4', levelBefore: 1, levelAfter: 2 });
     expect(summary?.lines).toHaveLength(1);
     expect(summary?.lines[0]).toBe(
-      'This set: 2 of 2 good; value inside the band, closer than before (1.0 step); chroma kept 80 %, more than before (53 %). Up to level 2.',
+      'This set: 2 of 2 good; value error 0.0 steps, was 1.0: nearer; chroma kept 100 % of what was asked, was 67 %: more. Up to level 2.',
     );
     expect(summary?.next.length).toBeGreaterThan(0);
   });

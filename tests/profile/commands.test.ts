@@ -30,7 +30,8 @@ describe('mudlark progress', () => {
       for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(columns);
       if (ascii) expect(text).toMatch(/^[\n -~]*$/);
       expect(text).not.toContain('\u001b');
-      expect(text).toContain('Value error, steps');
+      expect(text).toContain('A taller column is better.');
+      expect(text).toContain('Value error: steps outside what was asked');
       expect(text).toContain('Chroma kept');
       expect(text.match(/03-0\d/g)).toHaveLength(14);
       expect(text).toContain('What to do next');
@@ -41,7 +42,7 @@ describe('mudlark progress', () => {
     const text = progressText(await practised('Ada', 150), { families, now, plain: true });
     expect(text).not.toMatch(/[┤█▁|#]/);
     expect(text.replaceAll('\n', ' ')).toMatch(
-      /Value error in steps, the last 7 sets, oldest first: \d\.\d, /,
+      /The last 7 sets, oldest first\. Value error: steps outside what was asked; less is better: \d\.\d, /,
     );
   });
 

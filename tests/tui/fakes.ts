@@ -41,6 +41,7 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
     kindOf: ({ id }) => (id === 'bare' ? BARE_KIND : FAKE_KIND),
     placingIsOpen: () => false,
     sceneOf: () => undefined,
+    glance: () => [],
     familyName: (id) => `Family ${id}`,
     studio: STUDIO,
     settings: { valueScale: 'paper-first', palette: 'six', screenReader: false, colour: 'auto' },

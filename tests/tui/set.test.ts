@@ -183,7 +183,10 @@ describe('the end of a set', () => {
     const { set } = ended().state;
     if (set === undefined) throw new Error('there is a set');
     const { head, mend } = summaryTexts(set, true);
-    expect(head).toEqual(['Well done: two good answers in a row.', 'This set: 1 of 1 good.']);
+    expect(head).toEqual([
+      'Well done: two good answers in a row.',
+      'This set: 1 of 1 good. A fuller bar is better.',
+    ]);
     expect(mend[0]).toMatch(/^Twice you went across the wheel .*\. Go round the wheel/);
     expect(mend[1]).toMatch(/^Once you stopped too light\./);
     expect(summaryTexts(set, false).head[1]).toBe('This set: closer than before.');

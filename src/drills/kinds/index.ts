@@ -56,7 +56,7 @@ export function kindOf(studio: Studio, drill: Drill): Kind<Drill> {
   return kindsIn(studio)[drill.kind] as unknown as Kind<Drill>;
 }
 
-/** The mark of an answer, without the words where the kind can. @throws RangeError when the answer does not fit the fields */
+/** The mark of an answer, without the words where the kind can. @throws InputError when the answer does not fit the fields */
 export function markOf(studio: Studio, drill: Drill, answer: Answer): number {
   const kind = kindOf(studio, drill);
   return kind.mark?.(drill, answer) ?? kind.grade(drill, answer).mark;

@@ -1,5 +1,6 @@
 /** Endless drills: the same seed, family, level and palette make the same drill on every machine. */
 import { seededDraw, seedOf } from '../../chance/draw.js';
+import { InputError } from '../../errors.js';
 import { type CriterionId, criterionOf, MOST_LUCK } from '../../judgement/index.js';
 import type { Studio } from '../../paints/index.js';
 import { seeLaid } from '../../washes/index.js';
@@ -113,8 +114,8 @@ export function usedBefore(drills: readonly Drill[]): string[] {
 
 /**
  * Makes a drill that passes the checker.
- * @throws RangeError for an unknown family, a level outside 1-5, a seed that is no whole number, or a palette from
- * which no such drill can be made
+ * @throws InputError for a palette from which no such drill can be made; RangeError for an unknown family, a level outside
+ * 1-5, or a seed that is no whole number
  */
 export function generateDrill(studio: Studio, { seed, family, level, palette, avoid = [] }: Request): Drill {
   const make = Object.hasOwn(GENERATORS, family) ? GENERATORS[family] : undefined;
@@ -123,7 +124,7 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
     throw new RangeError(`level is 1 to 5, got ${level}`);
   if (!Number.isSafeInteger(seed)) throw new RangeError(`a seed is a whole number, got ${seed}`);
   const paints = [...new Set(palette)].sort();
-  if (paints.length < 2) throw new RangeError(`a palette needs two paints, got ${paints.length}`);
+  if (paints.length < 2) throw new InputError(`a palette needs two paints, got ${paints.length}`);
   const key = seedOf(seed, family, level, ...paints);
   const draw = seededDraw(key);
   // Another drill where other things are avoided, and so another id.
@@ -151,7 +152,7 @@ export function generateDrill(studio: Studio, { seed, family, level, palette, av
       drill.kind !== 'mix' || keepsPlan(studio, drill, MIX_RULES[family] as PlanRules);
     if (isLesson && isKept() && isApart(studio, drill) && isSound(studio, drill)) return drill;
   }
-  throw new RangeError(
+  throw new InputError(
     `${family}, level ${level}: no drill found for a palette of ${paints.length} paints; try a larger one`,
   );
 }

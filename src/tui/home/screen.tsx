@@ -1,8 +1,8 @@
 /** Home: where everything starts. */
 import { digits, enter, upDown } from '../kit/keys.js';
-import { isAiry } from '../kit/layout.js';
+import { innerColumns, isAiry } from '../kit/layout.js';
 import { Menu, type MenuItem } from '../kit/menu.js';
-import { Row } from '../kit/row.js';
+import { type Piece, Row, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { ask, show, startSet } from '../practice/moves.js';
 import { goOn } from '../practice/set.js';
@@ -57,12 +57,20 @@ function chooseAtHome(state: State, world: PracticeWorld, value: string, at: num
   }
 }
 
-function Home({ items }: { readonly items: readonly MenuItem[] }): React.JSX.Element {
+interface HomeProps {
+  readonly items: readonly MenuItem[];
+  /** What is due, what was last done, what rose. */
+  readonly glance: readonly string[];
+}
+
+function Home({ items, glance }: HomeProps): React.JSX.Element {
   const { state } = useSurroundings();
   const airy = isAiry(state.size) && !state.settings.screenReader;
   return (
     <>
       <Row pieces={[{ text: 'Decide the mixture before the brush touches the paper.', role: 'muted' }]} />
+      {airy && glance.length > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      <Rows lines={glance.map((text): Piece[] => [{ text }])} />
       {airy ? <Row pieces={[{ text: ' ' }]} /> : null}
       <Menu items={items} />
     </>
@@ -81,6 +89,6 @@ export const home: PracticeScreen<'home'> = {
   view: (state, world) => ({
     title: 'Mudlark',
     ...(world.learner === undefined ? {} : { side: `the record of ${world.learner}` }),
-    body: <Home items={homeMenu(state, world)} />,
+    body: <Home items={homeMenu(state, world)} glance={world.glance(innerColumns(state.size))} />,
   }),
 };

@@ -52,6 +52,8 @@ export interface TuiDeps extends Omit<World, 'colourLevelFor'> {
   summarise(answers: readonly Answered[]): SetSummary | undefined;
   /** Shown on every screen when nothing is saved. */
   readonly savingNote?: string;
+  /** What is due, what was done last and what rose: at most three lines that fit into the columns (60 and more). */
+  glance(columns: number): readonly string[];
   progressText(columns: number): string;
   /** Milliseconds since 1970. */
   now(): number;

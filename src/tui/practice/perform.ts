@@ -1,5 +1,5 @@
 /** Carrying out what practice asks for. A fault of ours becomes one line on the screen and practice goes on; any other goes through. */
-import { MudlarkError } from '../../errors.js';
+import { isOurs } from '../../errors.js';
 import { type Answered, type Kept, sessionMark } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { innerColumns } from '../kit/layout.js';
@@ -10,7 +10,7 @@ type Dispatch = (action: Action) => void;
 
 /** The line of a fault that a person can do something about. @throws any other fault */
 function lineOf(fault: unknown): string {
-  if (!(fault instanceof MudlarkError)) throw fault;
+  if (!isOurs(fault)) throw fault;
   return cleanText(fault.message, 160);
 }
 

@@ -15,6 +15,7 @@ export function worldOf(deps: TuiDeps): PracticeWorld {
     familyName: (id) => deps.familyName(id),
     sceneOf: (drill, answer) => deps.sceneOf(drill, answer),
     placingIsOpen: () => deps.placingIsOpen(),
+    glance: (columns) => deps.glance(columns),
     families: [...counts]
       .sort(([one], [other]) => FAMILY_IDS.indexOf(one) - FAMILY_IDS.indexOf(other))
       .map(([id, drills]) => ({ id, name: deps.familyName(id), drills })),

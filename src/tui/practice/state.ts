@@ -14,6 +14,8 @@ export interface PracticeWorld extends World {
   readonly drills: ReadonlyMap<string, DrillCommon>;
   readonly families: readonly { readonly id: string; readonly name: string; readonly drills: number }[];
   placingIsOpen(): boolean;
+  /** What is due, what was last done and what rose: a few lines that fit into the columns. */
+  glance(columns: number): readonly string[];
   /** Something outside the settings decides about colour. */
   readonly colourIsForced?: boolean;
   readonly learner?: string;

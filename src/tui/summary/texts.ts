@@ -16,7 +16,7 @@ function mistakeText({ idea, count }: Mistake): string {
   return `${TIMES[count] ?? `${count} times`} you ${known.did}. ${known.instead}`;
 }
 
-/** How many were good, and which skills changed their level, without the figures that stand beside the bars. */
+/** How many were good, which skills changed their level, and how the bars are read; their figures stand beside them. */
 function countText({ now, families }: SetSummary): string {
   const moved = families.filter(({ levelBefore, levelAfter }) => levelBefore !== levelAfter);
   const levels = moved.map(({ title, levelBefore, levelAfter }) =>
@@ -24,7 +24,7 @@ function countText({ now, families }: SetSummary): string {
       ? ` ${title}: up to level ${levelAfter}.`
       : ` ${title}: back to level ${levelAfter}.`,
   );
-  return `This set: ${now.good} of ${now.answers} good.${levels.join('')}`;
+  return `This set: ${now.good} of ${now.answers} good.${levels.join('')} A fuller bar is better.`;
 }
 
 export interface SummaryTexts {

@@ -1,8 +1,8 @@
 /** The end of a set: in words, as a picture against the time before, and every answer to open again. */
 import { Text } from 'ink';
-import { type Answered, type FigureRow, figureRows } from '../../practice/index.js';
+import { type Answered, figureRows } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { fitWords, padText, wrapText } from '../../text/wrap.js';
+import { fitWords, wrapText } from '../../text/wrap.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
@@ -11,40 +11,8 @@ import { type Piece, Row, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { windowAround } from '../kit/window.js';
 import type { SetRun } from '../practice/state.js';
+import { figureBars } from './bars.js';
 import { summaryTexts, wholeTexts } from './texts.js';
-
-/** Columns of a bar and of the words beside it. */
-const BAR = 24;
-const WORDS = 36;
-
-interface BarSight {
-  readonly glyphs: Glyphs;
-  /** Columns of a full bar. */
-  readonly length: number;
-}
-
-function barLine(label: string, when: string, share: number, text: string, sight: BarSight): Piece[] {
-  const { glyphs, length } = sight;
-  const full = Math.max(0, Math.min(length, Math.round(share * length)));
-  return [
-    { text: padText(label, 13), role: 'label' },
-    { text: padText(when, 11), role: 'muted' },
-    {
-      text: glyphs.full.repeat(full) + glyphs.empty.repeat(length - full),
-      role: when === 'before' ? 'muted' : 'plain',
-    },
-    { text: `  ${text}` },
-  ];
-}
-
-/** The figures as bars, this time over the time before; each bar and its number come from one rounded value. */
-function figureBars(rows: readonly FigureRow[], glyphs: Glyphs, columns: number): Piece[][] {
-  const sight: BarSight = { glyphs, length: Math.max(8, Math.min(BAR, columns - WORDS)) };
-  return rows.flatMap(({ label, now, before, full }) => [
-    barLine(label, 'this time', now.value / full, now.text, sight),
-    ...(before === undefined ? [] : [barLine('', 'before', before.value / full, before.text, sight)]),
-  ]);
-}
 
 function answerPieces(
   answered: Answered,

@@ -154,7 +154,7 @@ export const mixFields: (studio: Studio, drill: MixDrill) => readonly Field[] = 
   },
 );
 
-/** The choice that an answer stands for. @throws RangeError when it does not fit the fields */
+/** The choice that an answer stands for. @throws InputError when it does not fit the fields */
 export function choiceOf(studio: Studio, drill: MixDrill, answer: Answer): Choice {
   const fields = mixFields(studio, drill);
   requireComplete(fields, answer);

@@ -19,13 +19,13 @@ import type { MixDrill } from './schema.js';
 import { outcomeOf, ratingOf, solved, startOf } from './solve.js';
 import { mixTold } from './told.js';
 
-/** The mark alone. @throws RangeError when the answer does not fit the drill's fields */
+/** The mark alone. @throws InputError when the answer does not fit the drill's fields */
 export function markMix(studio: Studio, drill: MixDrill, answer: Answer): number {
   const { choice, seen } = outcomeOf(studio, drill, choiceOf(studio, drill, answer));
   return scoreColour(solved(studio, drill), seen.colour, ratingOf(studio, drill, choice.second)).mark;
 }
 
-/** @throws RangeError when the answer does not fit the drill's fields */
+/** @throws InputError when the answer does not fit the drill's fields */
 export function gradeMix(studio: Studio, drill: MixDrill, answer: Answer): Grade {
   const known = solved(studio, drill);
   const { best } = known;

@@ -150,7 +150,7 @@ function blockResult(studio: Studio, drill: WashesDrill, block: Block, choice: s
   return { block, choice, wanted, band, seen, score: Math.min(score, most), tooCloseToCall, canReach };
 }
 
-/** All blocks of an answer. @throws RangeError when it does not fit the fields */
+/** All blocks of an answer. @throws InputError when it does not fit the fields */
 export function blockResults(studio: Studio, drill: WashesDrill, answer: Answer): readonly BlockResult[] {
   const fields = washesFields(drill);
   requireComplete(fields, answer);

@@ -1,5 +1,5 @@
 /** Runs a sitting. Loads Ink: check the terminal first (terminal-check.ts). */
-import { MudlarkError } from '../../../errors.js';
+import { isOurs } from '../../../errors.js';
 import type { Sitting } from '../../../quiz/answers.js';
 import type { Handout } from '../../../quiz/handout.js';
 import { createGrader } from '../../../quiz/marking.js';
@@ -65,7 +65,7 @@ export function sitProgram(request: SitRequest, size: Size): Program<SitState> {
       try {
         request.save(rest.sitting);
       } catch (fault) {
-        if (!(fault instanceof MudlarkError)) throw fault;
+        if (!isOurs(fault)) throw fault;
         return { ...rest, savingNote: fault.message };
       }
       saved = rest.sitting;
