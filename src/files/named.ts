@@ -3,7 +3,7 @@ import { existsSync, realpathSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { DataError } from '../errors.js';
 import { faultWords, shownPath } from './faults.js';
-import { replaceWhole, SHARED, writeNew } from './write.js';
+import { makeFolder, replaceWhole, SHARED, writeNew } from './write.js';
 
 /** Where a path leads, links followed as far as they go. */
 export function realPath(path: string): string {
@@ -45,6 +45,11 @@ function told(path: string, write: () => void): void {
   } catch (error) {
     throw new DataError(`${shownPath(path)}: ${faultWords(error, 'write')}`, { cause: error });
   }
+}
+
+/** Makes the folder that a person named for outputs, where it is not there yet. @throws DataError when it cannot be made */
+export function makeNamedFolder(path: string): void {
+  told(path, () => makeFolder(path, 0o777));
 }
 
 /**

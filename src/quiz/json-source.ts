@@ -5,10 +5,7 @@ import { DataError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
 
-/** Largest text that is read, in characters; a long sitting takes a fiftieth of it. */
-export const MOST_JSON = 500_000;
-
-/** Deepest nesting; the answers file needs four. */
+/** Deepest nesting; a result file needs six. */
 const MOST_DEPTH = 12;
 
 /** The first reserved key or too deep a place in parsed JSON. */
@@ -51,17 +48,17 @@ function describe(issues: readonly Issue[]): string {
 /**
  * Parses and validates.
  * @param name what to call the file in a message
+ * @param most largest text that is read, in characters
  * @throws DataError `name: what is wrong`, always one line
  */
 export function parseJson<S extends v.GenericSchema>(
   text: string,
   schema: S,
   name: string,
+  most: number,
 ): v.InferOutput<S> {
-  if (text.length > MOST_JSON)
-    throw new DataError(
-      `${name}: the file is larger than ${MOST_JSON / 1e6} MB; check that it is the right file`,
-    );
+  if (text.length > most)
+    throw new DataError(`${name}: the file is larger than ${most / 1e6} MB; check that it is the right file`);
   let raw: unknown;
   try {
     raw = JSON.parse(text);

@@ -79,7 +79,15 @@ export function secondsAt(world: SitWorld, { sitting, now }: SitState, place: nu
   return secondsLeft(world.handout.rules, givenFor(sitting, questionAt(world, place).drill.id), now);
 }
 
-/** The answer that stands for a question so far: what was chosen, or the first of everything. */
+/** The answer that a question opens with: what was chosen last, else what stands for it. */
+export function openingAnswer(world: SitWorld, state: SitState, place: number): Answer {
+  const { drill, index } = questionAt(world, place);
+  const choices = givenFor(state.sitting, drill.id)?.choices;
+  const isWhole = isOpenAt(world, state, place) && world.grader.stateOf(index, choices) === 'answered';
+  return isWhole && choices !== undefined ? choices : standingAnswer(world, state, place);
+}
+
+/** The answer that counts for a question so far: what was taken, or the first of everything. */
 export function standingAnswer(world: SitWorld, { sitting }: SitState, place: number): Answer {
   const { drill, index } = questionAt(world, place);
   const given = givenFor(sitting, drill.id)?.answer;

@@ -1,8 +1,10 @@
 /** What keys and the clock do in a sitting. Pure: the time comes with each action; saving is done by who watches the state. */
 import {
   closeQuestion,
+  confirmAnswer,
   finishSitting,
   givenFor,
+  mayShow,
   resumePlace,
   showQuestion,
   takeChoices,
@@ -15,6 +17,7 @@ import {
   drillOf,
   isAnsweredAt,
   isOpenAt,
+  openingAnswer,
   questionAt,
   type SitScreen,
   type SitState,
@@ -41,7 +44,7 @@ function openPlace(world: SitWorld, state: SitState, place: number): SitState {
   const isResult = world.handout.rules.showResult === 'each' && !isOpenAt(world, shown, place);
   if (isResult && isAnsweredAt(world, shown, place))
     return show(shown, { name: 'result', place, top: 0, from: 'sitting' });
-  return show(shown, { name: 'question', place, focus: 0, answer: standingAnswer(world, shown, place) });
+  return show(shown, { name: 'question', place, focus: 0, answer: openingAnswer(world, shown, place) });
 }
 
 function closed(world: SitWorld, state: SitState, place: number): SitState {
@@ -65,7 +68,7 @@ function watchClock(world: SitWorld, state: SitState): SitState {
   const { drill } = questionAt(world, screen.place);
   // A question that was closed before is only being looked at.
   if (givenFor(state.sitting, drill.id)?.closed === true) return state;
-  const counts = isAnsweredAt(world, state, screen.place) ? 'what you chose counts' : 'nothing was chosen';
+  const counts = isAnsweredAt(world, state, screen.place) ? 'what you took counts' : 'nothing was taken';
   const { overlay: _closed, ...open } = closed(world, state, screen.place);
   return {
     ...goOn(world, open, screen.place),
@@ -91,7 +94,11 @@ function answerQuestion(
   switch (command) {
     case 'confirm':
       return isOpenAt(world, state, place)
-        ? goOn(world, take(screen.answer), place)
+        ? goOn(
+            world,
+            { ...state, sitting: confirmAnswer(state.sitting, question.id, screen.answer, state.now) },
+            place,
+          )
         : openPlace(world, state, place + 1);
     case 'next':
       return openPlace(world, state, place + 1);
@@ -188,12 +195,16 @@ function onResult(
   return { ...state, screen: { ...screen, top } };
 }
 
-function onOverlay(state: SitState, command: QuizCommand): SitState {
+function onOverlay(world: SitWorld, state: SitState, command: QuizCommand): SitState {
   const { overlay, ...rest } = state;
   if (command !== 'confirm') return rest;
   if (overlay?.name === 'leave') return { ...rest, ending: 0 };
-  if (overlay?.name === 'finish')
-    return show({ ...rest, sitting: finishSitting(rest.sitting, rest.now) }, { name: 'done', selected: 0 });
+  if (overlay?.name === 'finish') {
+    const sitting = finishSitting(rest.sitting, rest.now);
+    return mayShow(world.handout.rules, sitting, false) === 'all'
+      ? show({ ...rest, sitting }, { name: 'done', selected: 0 })
+      : { ...rest, sitting, ending: 0 };
+  }
   return rest;
 }
 
@@ -202,7 +213,7 @@ function onKey(world: SitWorld, before: SitState, key: string): SitState {
   if (command === undefined) return before;
   const { notice: _read, ...state } = before;
   if (command === 'stop') return { ...state, ending: INTERRUPTED };
-  if (state.overlay !== undefined) return onOverlay(state, command);
+  if (state.overlay !== undefined) return onOverlay(world, state, command);
   if (command === 'keys') return { ...state, overlay: { name: 'keys' } };
   const { screen } = state;
   switch (screen.name) {

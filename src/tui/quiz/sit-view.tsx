@@ -48,7 +48,9 @@ function beginTexts(world: SitWorld, state: SitState): string[] {
       : 'You cannot go back to a question.',
     rules.showResult === 'each'
       ? 'You see the result after each question, which is then closed.'
-      : 'You see the results when you have handed in.',
+      : rules.showResult === 'later'
+        ? 'Your teacher shows the results later.'
+        : 'You see the results when you have handed in.',
     'What you choose is saved at once: the program may be closed and started again.',
   ];
 }
@@ -148,7 +150,7 @@ function screenTitle(world: SitWorld, { screen, overlay, sitting }: SitState): s
       return `${screen.name === 'result' ? 'Result: ' : ''}${cleanText(drill.title, 80)}`;
     }
     case 'done':
-      return `${sitting.name}: handed in`;
+      return `${sitting.name}: ${sitting.finished === undefined ? 'results' : 'handed in'}`;
     default:
       return world.handout.title;
   }
