@@ -7,6 +7,7 @@ import { studentFile } from '../quiz/files/sitting-file.js';
 import { toInstant } from '../quiz/instant.js';
 import { shownPoints } from '../quiz/report-words.js';
 import { resultsText } from '../quiz/results.js';
+import { sealWords } from '../quiz/seal-words.js';
 import { type MarkOutput, markFiles, refusedIn } from './quiz-mark.js';
 import { document } from './run.js';
 
@@ -55,6 +56,9 @@ export function releaseCommand(
     ...written.map(
       ({ name, points, possible, done }) =>
         `${name}: ${shownPoints(points)} of ${shownPoints(possible)} points, ${done}`,
+    ),
+    ...files.flatMap(({ student: { name, sitting } }) =>
+      sealWords(result.handout, sitting).map((words) => `${name}: ${words}`),
     ),
     ...held.map((name) => `${name}: not handed in, nothing written; --unfinished writes it all the same`),
     ...result.setAside.map(

@@ -21,7 +21,9 @@ const RARE = 5;
 const MOST_NAMES = 3;
 
 function momentsOf({ sitting }: Compared): string[] {
-  return sitting.answers.flatMap(({ shown, at }) => [shown, at].filter((each) => each !== undefined));
+  const { started, answers, finished } = sitting;
+  const moments = [started, ...answers.flatMap(({ shown, at }) => [shown, at]), finished];
+  return moments.filter((each) => each !== undefined);
 }
 
 /** Students in groups that share a key; a group of one and an empty key are left out. */
@@ -91,10 +93,14 @@ export function alikeRemarks(students: readonly Compared[]): ReadonlyMap<Compare
     const chance = chanceOf(group, students);
     if (chance * pairs * RARE > 1) continue;
     const wrong = (group[0] as Compared).marks.filter(({ state, right }) => state === 'answered' && !right);
+    const among =
+      pairs === 1
+        ? ''
+        : `, for any of the ${pairs.toLocaleString('en')} pairs of this class ${shownOdds(Math.min(1, chance * pairs))}`;
     for (const student of group)
       add(
         student,
-        `the same answers as ${namesOf(group, student)}, ${wrong.length} of them not good: by chance ${shownOdds(chance)} for two students, among the ${pairs.toLocaleString('en')} pairs of this class ${shownOdds(Math.min(1, chance * pairs))}`,
+        `the same answers as ${namesOf(group, student)}, ${wrong.length} of them not good: by chance ${shownOdds(chance)} for two students${among}`,
       );
   }
   return remarks;

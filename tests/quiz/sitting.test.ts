@@ -13,14 +13,16 @@ import {
   confirmAnswer,
   finishSitting,
   givenFor,
+  isCovered,
   isOpen,
+  readyQuestion,
   resumePlace,
   secondsLeft,
   showQuestion,
   startSitting,
   takeChoices,
 } from '../../src/quiz/sitting.js';
-import { bestAnswers, NINE, sittingOf, someHandout } from './fixture.js';
+import { bestAnswers, NINE, SECRET, sittingOf, someHandout } from './fixture.js';
 
 const handout = someHandout(3);
 const order = questionOrder(handout, 'Ann');
@@ -60,6 +62,53 @@ describe('a sitting under way', () => {
     expect([0, 1, 29_001, 30_000, 90_000, -60_000].map((ms) => secondsLeft(rules, given, NINE + ms))).toEqual(
       [30, 30, 1, 0, 0, 30],
     );
+  });
+
+  it('lets the clock wait for a key: a question is covered until it is shown', () => {
+    const rules = { ...handout.rules, timePerQuestionSeconds: 30 };
+    const waiting = readyQuestion(startSitting(handout, 'Ann', NINE), idAt(0), NINE);
+    const given = givenFor(waiting, idAt(0));
+    expect(given).toEqual({ drill: idAt(0), ready: new Date(NINE).toISOString(), answer: {} });
+    expect([isCovered(rules, given), isCovered(handout.rules, given), isCovered(rules, undefined)]).toEqual([
+      true,
+      false,
+      true,
+    ]);
+    expect(secondsLeft(rules, given, NINE + 500_000)).toBe(30);
+    expect(resumePlace(handout, order, waiting, NINE + 500_000)).toBe(0);
+    const shown = showQuestion(waiting, idAt(0), NINE + 500_000);
+    expect(secondsLeft(rules, givenFor(shown, idAt(0)), NINE + 510_000)).toBe(20);
+    expect(isCovered(rules, givenFor(shown, idAt(0)))).toBe(false);
+    expect(readyQuestion(shown, idAt(0), NINE)).toBe(shown);
+  });
+
+  it('counts what was confirmed; choices on the way are kept apart, as one event', () => {
+    let sitting = showQuestion(startSitting(handout, 'Ann', NINE), idAt(0), NINE);
+    sitting = takeChoices(sitting, idAt(0), { second: 'a' }, NINE + 1);
+    sitting = takeChoices(sitting, idAt(0), { second: 'b' }, NINE + 2);
+    expect(givenFor(sitting, idAt(0))).toMatchObject({ answer: {}, choices: { second: 'b' } });
+    expect(sitting.events.map(({ event }) => event)).toEqual(['begin', 'shown', 'chosen']);
+    sitting = confirmAnswer(sitting, idAt(0), { second: 'b' }, NINE + 3);
+    expect(sitting.events.map(({ event }) => event)).toEqual(['begin', 'shown', 'taken']);
+    expect(givenFor(sitting, idAt(0))?.choices).toBeUndefined();
+    expect(confirmAnswer(sitting, idAt(0), { second: 'b' }, NINE + 4)).toBe(sitting);
+    sitting = takeChoices(sitting, idAt(0), { second: 'c' }, NINE + 5);
+    expect(givenFor(sitting, idAt(0))).toMatchObject({ answer: { second: 'b' }, choices: { second: 'c' } });
+    // Back to what counts: nothing is pending.
+    expect(
+      givenFor(takeChoices(sitting, idAt(0), { second: 'b' }, NINE + 6), idAt(0))?.choices,
+    ).toBeUndefined();
+  });
+
+  it('stops taking changes before its file could grow past what is read, and can still be handed in', () => {
+    let sitting = showQuestion(startSitting(handout, 'Ann', NINE), idAt(0), NINE);
+    for (let time = 1; time < 5000; time++)
+      sitting = confirmAnswer(sitting, idAt(0), { second: `paint-${time % 7}` }, NINE + time);
+    expect(isOpen(handout.rules, sitting, idAt(0), NINE)).toBe(false);
+    for (const { drill } of handout.questions)
+      sitting = closeQuestion(showQuestion(sitting, drill.id, NINE), drill.id, NINE);
+    sitting = finishSitting(sitting, NINE);
+    expect(parseSitting(sittingText(sitting, SECRET), 'a.json').finished).toBeDefined();
   });
 
   it('changes nothing in a closed question or a finished sitting', () => {
