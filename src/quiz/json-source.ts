@@ -8,14 +8,21 @@ import { cleanText } from '../text/sanitize.js';
 /** Deepest nesting; a result file needs six. */
 const MOST_DEPTH = 12;
 
-/** The first reserved key or too deep a place in parsed JSON. */
+/** Longest list and most keys of one thing: a schema looks at all of them before it says a word. */
+const MOST_ITEMS = 2000;
+const MOST_KEYS = 40;
+
+/** The first reserved key, too long a list or too deep a place in parsed JSON. */
 function trick(root: unknown): string | undefined {
   const waiting: { value: unknown; depth: number }[] = [{ value: root, depth: 0 }];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     const { value, depth } = next;
     if (typeof value !== 'object' || value === null) continue;
     if (depth >= MOST_DEPTH) return `nested deeper than ${MOST_DEPTH} levels`;
-    const reserved = Object.keys(value).find(isReservedKey);
+    const keys = Object.keys(value);
+    if (keys.length > (Array.isArray(value) ? MOST_ITEMS : MOST_KEYS))
+      return `${keys.length} things stand in one place; check that it is the right file`;
+    const reserved = Array.isArray(value) ? undefined : keys.find(isReservedKey);
     if (reserved !== undefined) return `"${reserved}" is not a known key here`;
     for (const child of Object.values(value)) waiting.push({ value: child, depth: depth + 1 });
   }

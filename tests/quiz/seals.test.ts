@@ -203,6 +203,21 @@ describe('a file edited after it was written', () => {
     expect(students[0]?.oddities).toEqual([]);
   });
 
+  it('is refused at once when it is huge', () => {
+    const start = (written[0] as string).split('"events"')[0];
+    for (const item of ['{}', '1', '{"a":1}', '[[],[]]', `{${'"a":{},'.repeat(50)}"b":1}`]) {
+      const events = Array.from({ length: Math.floor(7_900_000 / (item.length + 1)) }, () => item).join(',');
+      const said = saidOf(`${start}"events":[${events}]}`);
+      expect(said).toMatch(/^a\.json: \d+ things stand in one place/);
+    }
+    const keys = Array.from({ length: 100_000 }, (_, index) => `"k${index}":"v"`).join(',');
+    expect(saidOf(`${start}"events":[{"event":"taken","answer":{${keys}}}]}`)).toMatch(
+      /100000 things stand in one place/,
+    );
+    expect(saidOf('['.repeat(8_000_001))).toMatch(/^a\.json: the file is larger than 8 MB/);
+    expect(saidOf('['.repeat(1_000_000))).toMatch(/^a\.json: /);
+  });
+
   it('stays harmless whatever stands in it: no control characters, bounded lines', () => {
     const file = rawOf(written[0] as string);
     for (const event of file.events) {
