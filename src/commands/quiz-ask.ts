@@ -61,7 +61,7 @@ function dueFault(answer: string): string | undefined {
     process.stdout.write(`  ${dueWords(readDue(answer))}\n`);
     return undefined;
   } catch (error) {
-    if (error instanceof UsageError) return error.message.replace(/^--due:? /, 'this ');
+    if (error instanceof UsageError) return error.message.replace(/^--due: /, '').replace(/^--due /, 'it ');
     throw error;
   }
 }
