@@ -41,8 +41,7 @@ export function drillsCommand(drills: readonly Drill[], options: { readonly json
 const marked = ({ label, grade }: SeenAnswer): string => `${label} (${grade.mark})`;
 
 /** What a check says of a best answer and its worst neighbour, in one line. */
-export const bestAndTrap = ({ best, worst }: DrillLook): string =>
-  `best ${marked(best)}; trap ${marked(worst)}`;
+const bestAndTrap = ({ best, worst }: DrillLook): string => `best ${marked(best)}; trap ${marked(worst)}`;
 
 function row({ id, look, luck, faults }: DrillCheck): string {
   const head = `${faults.length === 0 ? 'ok   ' : 'fault'} ${id}: ${bestAndTrap(look)}; luck ${Math.round(luck * 100)} %`;
@@ -62,7 +61,7 @@ const answerJson = ({ answer, grade, colour }: SeenAnswer) => ({
 });
 
 /** A check as JSON documents hold it; what a kind of drill does not have is null. */
-export function checkJson({ id, family, level, kind, look, luck, faults }: DrillCheck): object {
+function checkJson({ id, family, level, kind, look, luck, faults }: DrillCheck): object {
   const { start, goal, hueBound, shadingLine, best, traps, worst } = look;
   return {
     id,

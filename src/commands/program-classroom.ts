@@ -4,6 +4,9 @@ import type { Program } from './program.js';
 
 const HANDOUT = 'the handout, as quiz write made it';
 
+/** Width of a report. */
+const reportColumns = (): number => Math.min(100, Math.max(60, process.stdout.columns ?? 80));
+
 /** Adds the quiz commands. */
 export function addClassroomCommands({ command, print, exit }: Program, version: string): void {
   const quiz = command
@@ -24,18 +27,25 @@ Examples:
     .command('write')
     .description('make a handout; in a terminal it asks for what the flags leave open')
     .option('--families <ids>', 'families with commas between; see: mudlark drills (default all)')
-    .option('--count <number>', 'how many questions, 1 to 60 (default 12)')
+    .option('--drills <ids>', 'these drills, by id with commas between; the rest as below')
+    .option('--count <number>', 'how many questions, 1 to 60 (default 12, or those of --drills)')
     .option('--level <1..5>', 'level of the drills (default any)')
     .option('--palette <id>', 'only questions with the paints of this palette: six or twelve')
     .option('--seed <number>', 'the same seed makes the same quiz (default random)')
     .option('--title <text>', 'what the quiz is called')
-    .option('--out <file>', 'where to write it, like week3.quiz.yaml')
+    .option('--out <file>', 'where to write it, like week3.quiz.yaml (default from the title)')
     .option('--time <seconds>', 'a clock for each question, 5 to 3600 (default none)')
-    .option('--results <when>', 'show results at the end or after each question (default end)')
+    .option(
+      '--results <when>',
+      'show results: end, each (after each question), or later, when you release them (default end)',
+    )
     .option('--no-back', 'no going back to a question')
     .option('--no-shuffle', 'the same order for everyone')
     .option('--hints', 'show hints')
-    .option('--due <moment>', 'report later sittings, like 2026-03-02T12:00:00Z')
+    .option(
+      '--due <moment>',
+      'report later sittings: "2026-12-01 18:00" in your zone, or with a zone of its own',
+    )
     .option('--force', 'replace the file when it is there already')
     .option('--json', 'print one JSON document')
     .addHelpText(
@@ -43,10 +53,10 @@ Examples:
       `
 Examples:
   mudlark quiz write
-  mudlark quiz write --families darken-bright --count 8 --palette six --seed 42 --title "Week 3" --out week3.quiz.yaml`,
+  mudlark quiz write --families darken-bright --count 8 --palette six --seed 42 --title "Week 3" --due "2026-12-01 18:00"`,
     )
     .action(async (options) => {
-      const [{ quizMaker, writeCommand }, { shippedDrills }, { libraryStudio }, { randomInt }] =
+      const [{ quizMaker, writeCommand }, { shippedDrills }, { libraryStudio }, { randomBytes, randomInt }] =
         await Promise.all([
           import('./quiz-write.js'),
           import('../files/shipped.js'),
@@ -58,19 +68,25 @@ Examples:
       const asks = options.out === undefined && options.json !== true && inTerminal;
       const wished = asks ? await (await import('./quiz-ask.js')).askForQuiz(options, drills) : options;
       print(
-        writeCommand(wished, { version, drills, make: quizMaker, random: (most) => randomInt(most + 1) }),
+        writeCommand(wished, {
+          version,
+          drills,
+          make: quizMaker,
+          random: (most) => randomInt(most + 1),
+          secret: () => randomBytes(32).toString('hex'),
+        }),
       );
     });
 
   quiz
     .command('check')
-    .description('prove that every question of a handout can be solved and that a mistake costs')
+    .description('say of each question whether it can be solved and a mistake costs; no answer is shown')
     .argument('<file>', HANDOUT)
     .option('--json', 'print one JSON document')
     .addHelpText('after', '\nExamples:\n  mudlark quiz check week3.quiz.yaml')
     .action(async (file: string, options) => {
       const [{ checkQuizCommand, checkQuizFault }, { report }] = await Promise.all([
-        import('./quiz-write.js'),
+        import('./quiz-check.js'),
         import('./run.js'),
       ]);
       const { text, passed } = checkQuizCommand(file, version, options);
@@ -79,12 +95,28 @@ Examples:
     });
 
   quiz
-    .command('sit')
-    .description('sit a quiz; stopped sittings go on where they were')
+    .command('key')
+    .description('for the teacher: the best answers with their points, and why')
     .argument('<file>', HANDOUT)
-    .option('--name <name>', 'your name; the answers are kept beside the handout under it')
+    .option('--out <file>', 'write it there instead')
+    .option('--force', 'replace the file when it is there already')
+    .option('--json', 'one JSON document')
+    .addHelpText('after', '\nExamples:\n  mudlark quiz key week3.quiz.yaml --out week3.key.txt')
+    .action(async (file: string, options) => {
+      const { keyCommand } = await import('./quiz-key.js');
+      print(keyCommand(file, options, reportColumns()));
+    });
+
+  quiz
+    .command('sit')
+    .description('sit a quiz, or read its results; stopped sittings go on where they were')
+    .argument('<file>', `${HANDOUT}, or the result file that quiz release wrote`)
+    .option('--name <name>', 'your name (else it is asked); the answers are kept beside the handout under it')
     .option('--screen-reader', 'the plain form, read from top to bottom')
-    .addHelpText('after', '\nExamples:\n  mudlark quiz sit week3.quiz.yaml --name "Ann Lee"')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark quiz sit week3.quiz.yaml --name "Ann Lee"\n  mudlark quiz sit week3.ann-lee.results.json',
+    )
     .action(async (file: string, _options, self: Command) => {
       const { sitCommand } = await import('./quiz-screens.js');
       exit(await sitCommand(file, self.optsWithGlobals()));
@@ -97,7 +129,10 @@ Examples:
     .argument('<answers...>', 'answers files of the students')
     .option('--csv <file>', 'write a table for a spreadsheet')
     .option('--html <file>', 'write one page to print or send')
-    .option('--due <moment>', 'report later sittings, like 2026-03-02T12:00:00Z')
+    .option(
+      '--due <moment>',
+      'report later sittings: "2026-12-01 18:00" in your zone, or with a zone of its own',
+    )
     .option('--force', 'replace files that are there already')
     .option('--json', 'print one JSON document')
     .addHelpText(
@@ -114,11 +149,34 @@ Examples:
         import('../tui/kit/glyphs.js'),
       ]);
       const { full, empty } = glyphsFor(process.env);
-      const columns = Math.min(100, Math.max(60, process.stdout.columns ?? 80));
       const { text, refused } = await markCommand(file, answers, options, {
         version,
-        look: { columns, full, empty },
+        look: { columns: reportColumns(), full, empty },
       });
+      print(text);
+      if (refused > 0) exit(report(refusedFault(refused)));
+    });
+
+  quiz
+    .command('release')
+    .description('write the result file of each student, which quiz sit opens to read')
+    .argument('<file>', HANDOUT)
+    .argument('<answers...>', 'answers files of the students')
+    .option('--out <folder>', 'where to write them (default beside the handout)')
+    .option('--unfinished', 'also for sittings that were not handed in')
+    .option('--force', 'replace result files that are there already')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark quiz release week3.quiz.yaml week3.*.answers.json --out results',
+    )
+    .action(async (file: string, answers: string[], options) => {
+      const [{ releaseCommand }, { refusedFault }, { report }] = await Promise.all([
+        import('./quiz-release.js'),
+        import('./quiz-mark.js'),
+        import('./run.js'),
+      ]);
+      const { text, refused } = releaseCommand(file, answers, options, { version, nowMs: Date.now() });
       print(text);
       if (refused > 0) exit(report(refusedFault(refused)));
     });

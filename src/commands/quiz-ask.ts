@@ -3,9 +3,13 @@ import { existsSync } from 'node:fs';
 import { createInterface } from 'node:readline/promises';
 import { FAMILIES } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
-import { MudlarkError } from '../errors.js';
+import { MudlarkError, UsageError } from '../errors.js';
 import { libraryStudio } from '../paints/index.js';
+import { SHOW_RESULT } from '../quiz/handout.js';
+import { MOST_NAME, shownName, titlePart } from '../quiz/names.js';
+import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
+import { dueWords, readDue } from './quiz-due.js';
 import type { WriteOptions } from './quiz-write.js';
 
 const paletteIds = (): string[] => libraryStudio().palettes.map(({ id }) => id);
@@ -14,7 +18,9 @@ const paletteIds = (): string[] => libraryStudio().palettes.map(({ id }) => id);
 interface Line {
   readonly key: keyof WriteOptions;
   readonly ask: string;
-  readonly usual: string;
+  readonly usual: string | ((answers: Readonly<Record<string, string>>) => string);
+  /** Not asked when drills were chosen by their ids. */
+  readonly isForFamilies?: boolean;
   /** What is wrong with an answer; undefined when nothing is. */
   fault(answer: string): string | undefined;
 }
@@ -37,24 +43,62 @@ function familyFault(known: readonly string[]): (answer: string) => string | und
   };
 }
 
-function lines(known: readonly string[], replace: boolean): Line[] {
+function drillFault(drills: readonly Drill[]): (answer: string) => string | undefined {
+  const ids = drills.map(({ id }) => id);
+  return (answer) => {
+    const wrong = answer
+      .split(',')
+      .map((id) => id.trim())
+      .find((id) => id !== '' && !ids.includes(id));
+    return wrong === undefined
+      ? undefined
+      : `there is no drill "${cleanText(wrong, 60)}".${didYouMean(wrong, ids)}`;
+  };
+}
+
+function dueFault(answer: string): string | undefined {
+  try {
+    process.stdout.write(`  ${dueWords(readDue(answer))}\n`);
+    return undefined;
+  } catch (error) {
+    if (error instanceof UsageError) return error.message.replace(/^--due: /, '').replace(/^--due /, 'it ');
+    throw error;
+  }
+}
+
+function lines(known: readonly string[], drills: readonly Drill[], replace: boolean): Line[] {
   return [
     { key: 'title', ask: 'Title', usual: 'Quiz', fault: () => undefined },
     {
+      key: 'drills',
+      ask: 'Drills by their ids (mudlark drills lists them), with commas between; empty to choose by family',
+      usual: '',
+      fault: drillFault(drills),
+    },
+    {
       key: 'families',
+      isForFamilies: true,
       ask: 'Families, with commas between; empty for all',
       usual: '',
       fault: familyFault(known),
     },
-    { key: 'count', ask: 'How many questions', usual: '12', fault: inRange(1, 60) },
+    {
+      key: 'count',
+      isForFamilies: true,
+      ask: 'How many questions',
+      usual: '12',
+      fault: inRange(1, 60),
+    },
     {
       key: 'level',
+      isForFamilies: true,
       ask: 'Level 1 (worked) to 5 (cold); empty for any',
       usual: '',
       fault: emptyOr(inRange(1, 5)),
     },
     {
       key: 'palette',
+      isForFamilies: true,
       ask: `Palette (${paletteIds().join(', ')}); empty for any`,
       usual: '',
       fault: emptyOr(oneOf(paletteIds())),
@@ -67,14 +111,20 @@ function lines(known: readonly string[], replace: boolean): Line[] {
     },
     {
       key: 'results',
-      ask: 'Results at the end or after each question (end, each)',
+      ask: 'Results at the end, after each question, or later when you release them (end, each, later)',
       usual: 'end',
-      fault: oneOf(['end', 'each']),
+      fault: oneOf(SHOW_RESULT),
+    },
+    {
+      key: 'due',
+      ask: 'Due, like 2026-12-01 18:00; empty for none',
+      usual: '',
+      fault: emptyOr(dueFault),
     },
     {
       key: 'out',
       ask: 'File',
-      usual: 'week1.quiz.yaml',
+      usual: ({ title = 'quiz' }) => `${titlePart(title)}.quiz.yaml`,
       fault: (answer) =>
         !replace && existsSync(answer) ? 'this file is there already; another name, please' : undefined,
     },
@@ -88,30 +138,54 @@ class Left extends MudlarkError {
   }
 }
 
+/** Asks one line after another. @throws MudlarkError with exit code 130 when the dialogue is left */
+async function dialogue<T>(work: (ask: (prompt: string) => Promise<string>) => Promise<T>): Promise<T> {
+  const reader = createInterface({ input: process.stdin, output: process.stdout });
+  const left = new AbortController();
+  reader.on('close', () => left.abort());
+  try {
+    return await work((prompt) => reader.question(prompt, { signal: left.signal }));
+  } catch (error) {
+    if ((error as Error).name !== 'AbortError') throw error;
+    process.stdout.write('\n');
+    throw new Left();
+  } finally {
+    reader.close();
+  }
+}
+
+/** Asks a student for a name. @throws MudlarkError with exit code 130 when it is left */
+export function askName(): Promise<string> {
+  return dialogue(async (ask) => {
+    for (;;) {
+      const name = shownName((await ask('Your name: ')).slice(0, MOST_NAME * 4));
+      if (name !== '') return name;
+      process.stdout.write('  a name of at least one letter, please\n');
+    }
+  });
+}
+
 /**
  * Asks for what the flags left open.
  * @throws MudlarkError with exit code 130 when the dialogue is left
  */
-export async function askForQuiz(given: WriteOptions, drills: readonly Drill[]): Promise<WriteOptions> {
+export function askForQuiz(given: WriteOptions, drills: readonly Drill[]): Promise<WriteOptions> {
   const known = FAMILIES.filter(({ id }) => drills.some(({ family }) => family === id));
-  const reader = createInterface({ input: process.stdin, output: process.stdout });
-  const left = new AbortController();
-  reader.on('close', () => left.abort());
-  const answers: Record<string, string> = {};
-  try {
+  const ids = known.map(({ id }) => id);
+  return dialogue(async (ask) => {
+    const answers: Record<string, string> = {};
     process.stdout.write(
       `A new quiz. Enter takes what stands in brackets.\nFamilies with drills:\n${known.map(({ id, name }) => `  ${id}: ${name}`).join('\n')}\n`,
     );
-    for (const { key, ask, usual, fault } of lines(
-      known.map(({ id }) => id),
-      given.force === true,
-    )) {
+    for (const line of lines(ids, drills, given.force === true)) {
+      const { key, fault } = line;
+      const sofar = { ...(given.title === undefined ? {} : { title: given.title }), ...answers };
       if (given[key] !== undefined) continue;
+      if (line.isForFamilies === true && (given.drills ?? answers['drills']) !== undefined) continue;
+      const usual = typeof line.usual === 'string' ? line.usual : line.usual(sofar);
       for (;;) {
-        const typed = await reader.question(usual === '' ? `${ask}: ` : `${ask} [${usual}]: `, {
-          signal: left.signal,
-        });
-        const answer = cleanText(typed, 200) || usual;
+        const typed = await ask(usual === '' ? `${line.ask}: ` : `${line.ask} [${usual}]: `);
+        const answer = cleanText(typed, 2000) || usual;
         const wrong = fault(answer);
         if (wrong === undefined) {
           if (answer !== '') answers[key] = answer;
@@ -121,13 +195,5 @@ export async function askForQuiz(given: WriteOptions, drills: readonly Drill[]):
       }
     }
     return { ...given, ...answers };
-  } catch (error) {
-    if ((error as Error).name === 'AbortError') {
-      process.stdout.write('\n');
-      throw new Left();
-    }
-    throw error;
-  } finally {
-    reader.close();
-  }
+  });
 }

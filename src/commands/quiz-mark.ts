@@ -1,20 +1,19 @@
 /** `mudlark quiz mark` and `mudlark quiz plan`. */
 import { findFamily } from '../drills/families.js';
-import { DataError, UsageError } from '../errors.js';
-import { shownPath, withWords } from '../files/faults.js';
-import { requireOutputs, writeNamed } from '../files/named.js';
-import { makeFolder } from '../files/write.js';
+import { DataError } from '../errors.js';
+import { makeNamedFolder, requireOutputs, writeNamed } from '../files/named.js';
 import { libraryStudio } from '../paints/index.js';
 import { analyseClass } from '../quiz/analysis.js';
 import { type ClassResult, markClass } from '../quiz/class.js';
 import { readHandout, readSittings } from '../quiz/files/read-files.js';
 import { studentFile } from '../quiz/files/sitting-file.js';
 import type { Handout } from '../quiz/handout.js';
-import { fromInstant, isInstant } from '../quiz/instant.js';
+import { fromInstant } from '../quiz/instant.js';
 import { planText } from '../quiz/plan.js';
 import { planFor } from '../quiz/plan-from-results.js';
 import { reportCsv, reportJson } from '../quiz/report-data.js';
 import { reportText, type TextLook } from '../quiz/report-text.js';
+import { dueWords, readDue } from './quiz-due.js';
 import { document } from './run.js';
 
 /** Options as typed. */
@@ -32,13 +31,8 @@ export interface MarkOutput {
   readonly refused: number;
 }
 
-function markFiles(
-  handoutPath: string,
-  answerPaths: readonly string[],
-  due: string | undefined,
-): ClassResult {
-  if (due !== undefined && !isInstant(due))
-    throw new UsageError('--due must be a date and time with its zone, like 2026-03-02T12:00:00Z');
+/** Reads and marks a class. @param due ISO 8601 with a zone, instead of the handout's own */
+export function markFiles(handoutPath: string, answerPaths: readonly string[], due?: string): ClassResult {
   const handout: Handout = readHandout(libraryStudio(), handoutPath);
   const { submitted, unreadable } = readSittings(answerPaths);
   return markClass(handout, submitted, {
@@ -47,7 +41,8 @@ function markFiles(
   });
 }
 
-const refusedIn = ({ setAside }: ClassResult): number => setAside.filter(({ isRefused }) => isRefused).length;
+export const refusedIn = ({ setAside }: ClassResult): number =>
+  setAside.filter(({ isRefused }) => isRefused).length;
 
 /** Marks a class. @throws UsageError, DataError */
 export async function markCommand(
@@ -59,7 +54,8 @@ export async function markCommand(
   const replace = options.force === true;
   const outputs = [options.csv, options.html].filter((path) => path !== undefined);
   requireOutputs(outputs, [handoutPath, ...answerPaths], replace);
-  const result = markFiles(handoutPath, answerPaths, options.due);
+  const due = options.due === undefined ? undefined : readDue(options.due);
+  const result = markFiles(handoutPath, answerPaths, due);
   const analysis = analyseClass(result);
   const written: string[] = [];
   if (options.csv !== undefined) written.push(writeNamed(options.csv, reportCsv(result), replace));
@@ -67,11 +63,17 @@ export async function markCommand(
     const { reportHtml } = await import('../quiz/report-html.js');
     written.push(writeNamed(options.html, reportHtml(result, analysis), replace));
   }
-  const { engine } = result.handout;
-  const notes =
-    engine === version
+  const { engine, rules, secret } = result.handout;
+  const late = due ?? rules.due;
+  const notes = [
+    ...(engine === version
       ? []
-      : [`The handout was written by version ${engine}; these marks are by version ${version}.`];
+      : [`The handout was written by version ${engine}; these marks are by version ${version}.`]),
+    ...(late === undefined ? [] : [`Late is what was done after ${dueWords(late)}.`]),
+    ...(secret === undefined
+      ? ['The handout is of the format without seals: whether answers were changed later cannot be seen.']
+      : []),
+  ];
   if (options.json === true)
     return {
       text: document({ ...reportJson(result, analysis), notes, written }),
@@ -95,15 +97,9 @@ export function planCommand(
   answerPaths: readonly string[],
   options: { readonly folder?: string; readonly force?: boolean; readonly json?: boolean },
 ): MarkOutput {
-  const result = markFiles(handoutPath, answerPaths, undefined);
+  const result = markFiles(handoutPath, answerPaths);
   const { folder } = options;
-  if (folder !== undefined) {
-    withWords(
-      'keep',
-      () => makeFolder(folder, 0o777),
-      (words, cause) => new DataError(`${shownPath(folder)}: ${words}`, cause),
-    );
-  }
+  if (folder !== undefined) makeNamedFolder(folder);
   const plans = result.students.map((student) => {
     const plan = planFor(result.handout, student);
     const path = studentFile(handoutPath, student.name, 'plan.yaml', folder);

@@ -1,9 +1,14 @@
 /** `mudlark quiz sit` and `mudlark quiz room`: the ports of their screens. */
-import { UsageError } from '../errors.js';
+import { DataError } from '../errors.js';
+import { readText } from '../files/read.js';
 import { libraryStudio } from '../paints/index.js';
 import { readHandout, shownFile } from '../quiz/files/read-files.js';
 import { openSitting } from '../quiz/files/sitting-file.js';
 import { createGrader, markSitting } from '../quiz/marking.js';
+import { shownPoints } from '../quiz/report-words.js';
+import { jsonKind, MOST_RESULTS, parseResults } from '../quiz/results.js';
+import { resultsCaution, resultsWords } from '../quiz/results-text.js';
+import { mayShow } from '../quiz/sitting.js';
 import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
 import type { QuizDeps } from '../tui/quiz/classroom.js';
 
@@ -36,19 +41,48 @@ async function depsFor(options: ScreenOptions): Promise<QuizDeps> {
   };
 }
 
+/** Opens a result file: the list of results on the screen, or the same in words where there is no terminal. */
+async function readResults(source: string, path: string, options: ScreenOptions): Promise<number> {
+  const released = parseResults(libraryStudio(), source, shownFile(path));
+  const { handout, sitting, points } = released;
+  // The screens grade anew: where this version would mark otherwise, the words of the one that marked are shown.
+  const isAsMarked = markSitting(handout, createGrader(handout), sitting).points === points;
+  if (!isAsMarked || terminalFault('') !== undefined) {
+    process.stdout.write(resultsWords(released, Math.min(100, process.stdout.columns ?? 80)));
+    return 0;
+  }
+  const caution = resultsCaution(released);
+  const { runSit } = await import('../tui/quiz/sit/program.js');
+  const { code } = await runSit({
+    deps: await depsFor(options),
+    handout,
+    sitting,
+    isResumed: true,
+    released: caution === undefined ? {} : { caution },
+    save: () => {},
+  });
+  return code;
+}
+
 /**
- * Sits a quiz. @returns the exit code
- * @throws UsageError without a name; DataError for a handout or a sitting that cannot be used
+ * Sits a quiz, or opens a result file. @returns the exit code
+ * @throws UsageError for a name of which nothing can be shown; DataError for a file that cannot be used
  */
 export async function sitCommand(path: string, options: ScreenOptions): Promise<number> {
-  const { name } = options;
-  if (name === undefined) throw new UsageError('quiz sit needs --name, like --name "Ann Lee"');
+  const source = readText(path, MOST_RESULTS);
+  const kind = jsonKind(source);
+  if (kind === 'results') return readResults(source, path, options);
+  if (kind === 'answers')
+    throw new DataError(
+      `${shownFile(path)}: this holds a student's answers; name the handout to sit it, or the result file to read it`,
+    );
   const handout = readHandout(libraryStudio(), path);
   const fault = terminalFault('quiz sit');
   if (fault !== undefined) {
     process.stderr.write(`${fault}\n`);
     return 2;
   }
+  const name = options.name ?? (await (await import('./quiz-ask.js')).askName());
   const opened = openSitting(path, handout, name, Date.now());
   const deps = await depsFor(options);
   const { runSit } = await import('../tui/quiz/sit/program.js');
@@ -61,10 +95,14 @@ export async function sitCommand(path: string, options: ScreenOptions): Promise<
   if (ending.sitting.answers.length === 0) return ending.code;
   const { answered, points, possible } = markSitting(handout, createGrader(handout), ending.sitting);
   const count = `${answered} of ${handout.questions.length} answered`;
+  const result =
+    mayShow(handout.rules, ending.sitting, false) === 'all'
+      ? `, ${shownPoints(points)} of ${shownPoints(possible)} points`
+      : '; your teacher shows the results later';
   process.stdout.write(
     ending.sitting.finished === undefined
       ? `${count}, saved in ${shownFile(opened.path)}; start again with the same name to go on.\n`
-      : `Handed in: ${count}, ${Math.round(points * 100) / 100} of ${possible} points. Give your teacher ${shownFile(opened.path)}.\n`,
+      : `Handed in: ${count}${result}. Give your teacher ${shownFile(opened.path)}.\n`,
   );
   return ending.code;
 }

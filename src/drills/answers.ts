@@ -37,3 +37,13 @@ export function firstAnswer(fields: readonly Field[]): Answer {
 /** How many different answers a drill allows. */
 export const countAnswers = (fields: readonly Field[]): number =>
   fields.reduce((product, { options }) => product * options.length, 1);
+
+/** Every answer that a drill allows, one after another. */
+export function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
+  if (field === undefined) {
+    yield {};
+    return;
+  }
+  for (const answer of everyAnswer(rest))
+    for (const { id } of field.options) yield { [field.id]: id, ...answer };
+}

@@ -1,10 +1,11 @@
 /** Reading a YAML file that someone wrote: bounded, without aliases, every fault named with its line. */
 import * as v from 'valibot';
-import { isMap, isPair, isSeq, LineCounter, type Node, parseDocument, type YAMLError } from 'yaml';
+import { isMap, isPair, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
 import { DataError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
 import { keyFault, knownKeys } from './yaml-keys.js';
+import { syntaxFault } from './yaml-words.js';
 
 /** Largest text that is read, in characters: eight times the longest of ours, and three seconds at worst. */
 export const MOST_TEXT = 400_000;
@@ -15,14 +16,11 @@ const MOST_DEPTH = 24;
 /** A message is one line, whatever stands in the file that it quotes. */
 const clean = (message: string): string => cleanText(message, 400);
 
-/** The parser's own words where they are meant for programmers. */
-const OTHER_WORDS: Readonly<Record<string, string>> = {
-  RESOURCE_EXHAUSTION: 'nested too deep; check that it is the right file',
-  MULTIPLE_DOCS: 'a second document begins here; put it in a file of its own',
-};
-
-function syntaxFault({ code, message }: YAMLError): string {
-  return clean(OTHER_WORDS[code] ?? message.split('\n')[0] ?? '');
+/** The line of a text that an offset lies on. */
+function lineAt(text: string, offset: number): string {
+  const start = text.lastIndexOf('\n', offset - 1) + 1;
+  const end = text.indexOf('\n', offset);
+  return text.slice(start, Math.min(end < 0 ? text.length : end, start + 2000));
 }
 
 type Path = readonly (string | number)[];
@@ -132,7 +130,7 @@ export function parseYaml<S extends v.GenericSchema>(
   const fault = document.errors[0];
   if (fault !== undefined) {
     const { line } = lines.linePos(fault.pos[0]);
-    throw new DataError(`${name}:${line}: ${syntaxFault(fault)}`);
+    throw new DataError(`${name}:${line}: ${syntaxFault(fault, lineAt(text, fault.pos[0]))}`);
   }
   const key = keyFault(document.contents);
   if (key !== undefined) throw new DataError(`${name}:${lines.linePos(key.offset).line}: ${clean(key.what)}`);

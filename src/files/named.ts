@@ -3,7 +3,7 @@ import { existsSync, realpathSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { DataError } from '../errors.js';
 import { isFileFault, shownPath, withWords } from './faults.js';
-import { replaceWhole, SHARED, writeNew } from './write.js';
+import { makeFolder, replaceWhole, SHARED, writeNew } from './write.js';
 
 /** Where a path leads, links followed as far as they go. */
 export function realPath(path: string): string {
@@ -42,6 +42,11 @@ export function requireOutputs(paths: readonly string[], inputs: readonly string
 
 function told(path: string, write: () => void): void {
   withWords('write', write, (words, options) => new DataError(`${shownPath(path)}: ${words}`, options));
+}
+
+/** Makes the folder that a person named for outputs, where it is not there yet. @throws DataError when it cannot be made */
+export function makeNamedFolder(path: string): void {
+  told(path, () => makeFolder(path, 0o777));
 }
 
 /**

@@ -11,6 +11,8 @@ import { MOST_QUESTIONS } from './handout.js';
 export interface QuizWish {
   /** Ids of families; none: every family that has drills. */
   readonly families: readonly string[];
+  /** Ids of drills that the quiz begins with, whatever their family, level and paints. */
+  readonly drills?: readonly string[];
   readonly count: number;
   /** 1-5; absent: any. */
   readonly level?: number;
@@ -49,6 +51,24 @@ function makeNew(
   return undefined;
 }
 
+/** The drills that were asked for by their ids, in that order. */
+function named({ drills: ids = [], count }: QuizWish, drills: readonly Drill[]): Drill[] {
+  const chosen = [...new Set(ids)].map((id) => {
+    const drill = drills.find((each) => each.id === id);
+    if (drill === undefined)
+      throw new RangeError(
+        `no drill is called "${id.slice(0, 60)}".${didYouMean(
+          id,
+          drills.map((each) => each.id),
+        )}`,
+      );
+    return drill;
+  });
+  if (chosen.length > count)
+    throw new RangeError(`${chosen.length} drills are named for a quiz of ${count} questions`);
+  return chosen;
+}
+
 function knownFamilies(wish: QuizWish, drills: readonly Drill[]): readonly string[] {
   for (const id of wish.families) {
     if (findFamily(id) === undefined)
@@ -59,21 +79,21 @@ function knownFamilies(wish: QuizWish, drills: readonly Drill[]): readonly strin
 }
 
 /**
- * Chooses the drills of a quiz: written ones first, each family in turn, then made ones.
+ * Chooses the drills of a quiz: those named first, then written ones, each family in turn, then made ones.
  * The same wish and the same drills give the same questions.
- * @throws InputError for an unknown family, a count out of range, or when there are not enough drills
+ * @throws InputError for an unknown family or drill, a count out of range, or when there are not enough drills
  */
 export function chooseQuestions(wish: QuizWish, drills: readonly Drill[], make?: MakeDrill): Drill[] {
   const { count, seed, level, paints } = wish;
   if (!Number.isInteger(count) || count < 1 || count > MOST_QUESTIONS)
     throw new InputError(`a quiz has 1 to ${MOST_QUESTIONS} questions, not ${count}`);
   const draw = seededDraw(seed);
+  const chosen = named(wish, drills);
+  const taken = new Set(chosen.map(({ id }) => id));
   const families = knownFamilies(wish, drills).map((id) => ({
     id,
-    pool: drills.filter((drill) => drill.family === id && fits(drill, wish)),
+    pool: drills.filter((drill) => drill.family === id && !taken.has(drill.id) && fits(drill, wish)),
   }));
-  const chosen: Drill[] = [];
-  const taken = new Set<string>();
   let waiting = families;
   while (chosen.length < count && waiting.length > 0) {
     const next: typeof families = [];

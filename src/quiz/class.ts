@@ -1,10 +1,12 @@
 /** A class: which sittings count, what is odd about them, their marks. The order in which the files are named changes nothing. */
+import { alikeRemarks } from './alike.js';
 import type { Sitting } from './answers.js';
 import { canonicalJson } from './digest.js';
 import type { Handout } from './handout.js';
 import { fromInstant } from './instant.js';
 import { createGrader, type Grader, type MarkedSitting, markSitting } from './marking.js';
 import { byCodePoint, nameKey } from './names.js';
+import { sealWords } from './seal-words.js';
 
 /** A sitting and the file it came from. */
 export interface Submitted {
@@ -23,7 +25,7 @@ export interface Student extends MarkedSitting {
   readonly lateSeconds?: number;
   /** Ids of the questions answered after their time. */
   readonly overTime: readonly string[];
-  /** What does not fit: choices that a question lacks, unknown questions, times that run backwards. */
+  /** What does not fit: a file changed after it was written, choices that a question lacks, a sitting too much like another. */
   readonly oddities: readonly string[];
 }
 
@@ -57,6 +59,7 @@ function overTime({ rules, questions }: Handout, { answers }: Sitting): string[]
       ({ drill, shown, at }) =>
         known.has(drill) &&
         at !== undefined &&
+        shown !== undefined &&
         fromInstant(at) - fromInstant(shown) > (limit + GRACE_SECONDS) * 1000,
     )
     .map(({ drill }) => drill);
@@ -64,23 +67,33 @@ function overTime({ rules, questions }: Handout, { answers }: Sitting): string[]
 
 /** The last moment of a sitting that its file names. */
 function lastMoment({ started, answers, finished }: Sitting): number {
-  const moments = [started, finished, ...answers.flatMap(({ shown, at }) => [shown, at])];
+  const moments = [started, finished, ...answers.flatMap(({ ready, shown, at }) => [ready, shown, at])];
   return Math.max(...moments.filter((each) => each !== undefined).map(fromInstant));
 }
 
-function oddities({ questions }: Handout, sitting: Sitting, marked: MarkedSitting): string[] {
+function oddities(handout: Handout, sitting: Sitting, marked: MarkedSitting): string[] {
+  const { questions } = handout;
   const ids = new Set(questions.map(({ drill }) => drill.id));
   const unfit = questions
     .filter((_, index) => marked.marks[index]?.state === 'unfit')
     .map(({ drill }) => drill.id);
   const unknown = sitting.answers.filter(({ drill }) => !ids.has(drill)).length;
+  const pending = questions
+    .map(({ drill }, index) => ({ id: drill.id, number: index + 1 }))
+    .filter(({ id }) => sitting.answers.some(({ drill, choices }) => drill === id && choices !== undefined))
+    .map(({ number }) => number);
   const begun = fromInstant(sitting.started);
   const backwards = sitting.answers.some(
     ({ shown, at }) =>
-      fromInstant(shown) < begun || (at !== undefined && fromInstant(at) < fromInstant(shown)),
+      shown !== undefined &&
+      (fromInstant(shown) < begun || (at !== undefined && fromInstant(at) < fromInstant(shown))),
   );
   const ended = sitting.finished !== undefined && fromInstant(sitting.finished) < lastMoment(sitting);
   return [
+    ...sealWords(handout, sitting),
+    ...(pending.length > 0
+      ? [`chosen but not confirmed, so not counted: question ${pending.join(', ')}`]
+      : []),
     ...(unfit.length > 0 ? [`choices that the question does not have: ${unfit.join(', ')}`] : []),
     ...(unknown > 0 ? [`${unknown} answers to questions that the handout does not have`] : []),
     ...(backwards || ended ? ['times that run backwards'] : []),
@@ -170,13 +183,17 @@ export function markClass(
       setAside.push({
         name: left.sitting.name,
         file: left.file,
-        why: reasonAside(kept, left),
+        why: [reasonAside(kept, left), ...sealWords(handout, left.sitting)].join('; '),
         isRefused: false,
       });
   }
+  const alike = alikeRemarks(students.sort((a, b) => byCodePoint(nameKey(a.name), nameKey(b.name))));
   return {
     handout,
-    students: students.sort((a, b) => byCodePoint(nameKey(a.name), nameKey(b.name))),
+    students: students.map((each) => ({
+      ...each,
+      oddities: [...each.oddities, ...(alike.get(each) ?? [])],
+    })),
     setAside: setAside.sort(
       (a, b) => byCodePoint(nameKey(a.name), nameKey(b.name)) || byCodePoint(a.file, b.file),
     ),

@@ -1,6 +1,6 @@
 /**
  * What makes two handouts the same: SHA-256 of a canonical form of everything that decides the order, the conditions and
- * the marks: format, seed, rules but for `due`, and of each question its family, points and drill but for the drill's words.
+ * the marks: format, seed (not the secret of the seals), rules but for `due`, and of each question its family, points and drill but for the drill's words.
  *
  * Comments, layout, the order of keys, the title, and the words of a drill (title, scene, ask, hint, note) do not enter: a
  * teacher may mend a spelling after the class has sat. A goal, a paint, a rule or the order of the questions does enter.

@@ -1,7 +1,7 @@
 /** Writing a handout: YAML with a few lines for the teacher who opens it. */
 import { Document, isCollection, isMap, isPair, isScalar, isSeq } from 'yaml';
 import type { Drill } from '../drills/kinds/index.js';
-import { HANDOUT_FORMAT, type Handout } from './handout.js';
+import { HANDOUT_FORMAT, type Handout, UNSEALED_HANDOUT_FORMAT } from './handout.js';
 
 const HEAD = [
   ' A quiz. Change what you like and then run: mudlark quiz check THIS-FILE',
@@ -11,9 +11,12 @@ const HEAD = [
 
 const RULES = [
   ' timePerQuestionSeconds: a clock, counted from the moment a question is first shown; leave it out for none',
-  ' hints: true shows the hint under each question; showResult: end or each; backAllowed: may go back and change',
+  ' hints: true shows the hint under each question; backAllowed: may go back and change',
+  ' showResult: end, each (after each question) or later (kept back until quiz release)',
   ' shuffle: an order of their own for each student; due: later sittings are reported, like 2026-03-02T12:00:00Z',
 ].join('\n');
+
+const SECRET = ' secret: the key that seals the answers, so that a changed file is seen; leave it as it is';
 
 /** Longest collection that stands on one line, in characters of JSON. */
 const ONE_LINE = 90;
@@ -40,12 +43,13 @@ function drillForFile(drill: Drill): object {
 export type HandoutContent = Omit<Handout, 'digest' | 'studio'>;
 
 /** The text of a handout file. */
-export function handoutText({ title, engine, seed, rules, questions }: HandoutContent): string {
+export function handoutText({ title, engine, seed, secret, rules, questions }: HandoutContent): string {
   const document = new Document({
-    format: HANDOUT_FORMAT,
+    format: secret === undefined ? UNSEALED_HANDOUT_FORMAT : HANDOUT_FORMAT,
     title,
     engine,
     seed,
+    ...(secret === undefined ? {} : { secret }),
     rules: JSON.parse(JSON.stringify(rules)) as object,
     questions: questions.map(({ drill, points }) => ({
       family: drill.family,
@@ -58,6 +62,7 @@ export function handoutText({ title, engine, seed, rules, questions }: HandoutCo
   if (!isMap(contents)) throw new TypeError('a handout is a map');
   for (const pair of contents.items) {
     if (!isPair(pair) || !isScalar(pair.key)) continue;
+    if (pair.key.value === 'secret') pair.key.commentBefore = SECRET;
     if (pair.key.value === 'rules') pair.key.commentBefore = RULES;
     if (pair.key.value !== 'questions' || !isSeq(pair.value)) continue;
     pair.key.spaceBefore = true;

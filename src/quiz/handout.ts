@@ -9,9 +9,11 @@ import type { Studio } from '../paints/index.js';
 import { cleanText } from '../text/sanitize.js';
 import { handoutDigest } from './digest.js';
 import { instantSchema } from './instant.js';
+import { SECRET_SHAPE } from './seals.js';
 
-/** Version of the file format; a file with another is refused. */
-export const HANDOUT_FORMAT = 2;
+/** Version of the file format: with a secret that seals the answers, and the one before it, without. */
+export const HANDOUT_FORMAT = 3;
+export const UNSEALED_HANDOUT_FORMAT = 2;
 
 /** Most questions of one handout. */
 export const MOST_QUESTIONS = 60;
@@ -22,14 +24,18 @@ const MOST_HANDOUT = 250_000;
 /** Said where a text or a list stands in place of a map. */
 export const NOT_A_MAP = 'must hold keys and values';
 
+/** When results may be shown. */
+export const SHOW_RESULT = ['end', 'each', 'later'] as const;
+export type ShowResult = (typeof SHOW_RESULT)[number];
+
 /** How a sitting goes. */
 export interface Rules {
   /** Seconds from the moment a question is first shown; absent: no clock. */
   readonly timePerQuestionSeconds?: number | undefined;
   /** Whether the drill's hint stands under the question, for everyone and without cost. */
   readonly hints: boolean;
-  /** `end`: results when the sitting is finished; `each`: after each question, which is then closed. */
-  readonly showResult: 'end' | 'each';
+  /** When a student sees results: at the end of the sitting, after each question, or later, when the teacher releases them. */
+  readonly showResult: ShowResult;
   /** Whether one may go back to a question and change the answer. */
   readonly backAllowed: boolean;
   /** Whether each student gets an order of their own. */
@@ -51,6 +57,8 @@ export interface Handout {
   /** Version of the program that wrote it. */
   readonly engine: string;
   readonly seed: number;
+  /** Key of the seals over the answers; absent in a handout of the format without seals. */
+  readonly secret?: string;
   readonly rules: Rules;
   readonly questions: readonly Question[];
   /** SHA-256 of what matters for marking and order; see digest.ts. */
@@ -74,7 +82,13 @@ const rulesSchema = v.strictObject(
   {
     timePerQuestionSeconds: v.optional(wholeNumber('timePerQuestionSeconds', 5, 3600)),
     hints: v.optional(flag('hints'), false),
-    showResult: v.optional(v.picklist(['end', 'each'], 'showResult must be end or each'), 'end'),
+    showResult: v.optional(
+      v.picklist(
+        SHOW_RESULT,
+        'showResult must be end, each or later; later keeps results back until you release them',
+      ),
+      'end',
+    ),
     backAllowed: v.optional(flag('backAllowed'), true),
     shuffle: v.optional(flag('shuffle'), true),
     due: v.optional(instantSchema),
@@ -101,18 +115,24 @@ const questionSchema = v.strictObject(
 function formatFault(format: unknown): string {
   return format === 1
     ? 'format 1 is of an earlier model of mixing; write the quiz again with: mudlark quiz write'
-    : `format must be ${HANDOUT_FORMAT}`;
+    : `format must be ${UNSEALED_HANDOUT_FORMAT} or ${HANDOUT_FORMAT}`;
 }
 
 const handoutSchema = v.strictObject(
   {
-    format: v.literal(HANDOUT_FORMAT, ({ input }) => formatFault(input)),
+    format: v.picklist([UNSEALED_HANDOUT_FORMAT, HANDOUT_FORMAT], ({ input }) => formatFault(input)),
     title: textSchema(120),
     engine: v.pipe(
       v.string('must be a text like "0.1.0"'),
       v.regex(/^\d+\.\d+\.\d+[\w.+-]{0,40}$/, 'must be a version like "0.1.0"'),
     ),
     seed: wholeNumber('seed', 0, MOST_SEED),
+    secret: v.optional(
+      v.pipe(
+        v.string('secret must be a text'),
+        v.regex(SECRET_SHAPE, 'secret must be the 64 digits that quiz write made'),
+      ),
+    ),
     rules: rulesSchema,
     questions: v.pipe(
       v.array(questionSchema, 'must be a list'),
@@ -155,6 +175,13 @@ export function parseHandout(studio: Studio, text: string, name: string): Handou
   const source = parseYaml(text, keeping, name);
   const { value, lineOf } = source;
   requirePaints(studio, source, name);
+  const { format, secret } = value;
+  if ((format === HANDOUT_FORMAT) !== (secret !== undefined))
+    throw new DataError(
+      secret === undefined
+        ? `${name}:${lineOf(['format'])}: secret is missing; put back the line that quiz write made`
+        : `${name}:${lineOf(['secret'])}: a handout with a secret is of format ${HANDOUT_FORMAT}, not ${format}`,
+    );
   const seen = new Set<string>();
   for (const [index, { drill }] of value.questions.entries()) {
     if (seen.has(drill.id)) {
@@ -170,6 +197,7 @@ export function parseHandout(studio: Studio, text: string, name: string): Handou
     title: cleanText(value.title) || 'Quiz',
     engine: value.engine,
     seed: value.seed,
+    ...(secret === undefined ? {} : { secret }),
     rules: value.rules,
     questions: value.questions.map(({ drill, family, points }) => ({
       drill: withFamily(cleaned(drill), family),

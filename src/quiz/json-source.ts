@@ -5,20 +5,24 @@ import { DataError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
 
-/** Largest text that is read, in characters; a long sitting takes a fiftieth of it. */
-export const MOST_JSON = 500_000;
-
-/** Deepest nesting; the answers file needs four. */
+/** Deepest nesting; a result file needs six. */
 const MOST_DEPTH = 12;
 
-/** The first reserved key or too deep a place in parsed JSON. */
+/** Longest list and most keys of one thing: a schema looks at all of them before it says a word. */
+const MOST_ITEMS = 2000;
+const MOST_KEYS = 40;
+
+/** The first reserved key, too long a list or too deep a place in parsed JSON. */
 function trick(root: unknown): string | undefined {
   const waiting: { value: unknown; depth: number }[] = [{ value: root, depth: 0 }];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     const { value, depth } = next;
     if (typeof value !== 'object' || value === null) continue;
     if (depth >= MOST_DEPTH) return `nested deeper than ${MOST_DEPTH} levels`;
-    const reserved = Object.keys(value).find(isReservedKey);
+    const keys = Object.keys(value);
+    if (keys.length > (Array.isArray(value) ? MOST_ITEMS : MOST_KEYS))
+      return `${keys.length} things stand in one place; check that it is the right file`;
+    const reserved = Array.isArray(value) ? undefined : keys.find(isReservedKey);
     if (reserved !== undefined) return `"${reserved}" is not a known key here`;
     for (const child of Object.values(value)) waiting.push({ value: child, depth: depth + 1 });
   }
@@ -51,17 +55,17 @@ function describe(issues: readonly Issue[]): string {
 /**
  * Parses and validates.
  * @param name what to call the file in a message
+ * @param most largest text that is read, in characters
  * @throws DataError `name: what is wrong`, always one line
  */
 export function parseJson<S extends v.GenericSchema>(
   text: string,
   schema: S,
   name: string,
+  most: number,
 ): v.InferOutput<S> {
-  if (text.length > MOST_JSON)
-    throw new DataError(
-      `${name}: the file is larger than ${MOST_JSON / 1e6} MB; check that it is the right file`,
-    );
+  if (text.length > most)
+    throw new DataError(`${name}: the file is larger than ${most / 1e6} MB; check that it is the right file`);
   let raw: unknown;
   try {
     raw = JSON.parse(text);

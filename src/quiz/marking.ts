@@ -4,8 +4,9 @@ import { kindOf } from '../drills/kinds/index.js';
 import type { Answer, Field, Grade } from '../drills/types.js';
 import { InputError } from '../errors.js';
 import { GOOD_MARK } from '../judgement/index.js';
-import type { GivenAnswer, Sitting } from './answers.js';
+import type { Sitting } from './answers.js';
 import { canonicalJson } from './digest.js';
+import type { GivenAnswer } from './events.js';
 import type { Handout, Question } from './handout.js';
 
 /** `open`: nothing chosen; `unfinished`: a row left open; `unfit`: choices that the question does not have. */

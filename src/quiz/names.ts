@@ -31,6 +31,14 @@ function cutToBytes(text: string, most: number): string {
   return cut;
 }
 
+const wordsOf = (key: string): string =>
+  key.replace(/[^\p{L}\p{M}\p{N}]+/gu, '-').replace(/^[-\p{M}]+|-+$/gu, '');
+
+/** A title as a part of a file name: "week-3" of "Week 3!". */
+export function titlePart(title: string): string {
+  return cutToBytes(wordsOf(nameKey(title)), MOST_PART_BYTES).replace(/-+$/, '') || 'quiz';
+}
+
 /**
  * A name as a part of a file name: letters, digits and hyphens, lower case, at most 60 bytes and a mark.
  * Names of letters and single blanks keep their spelling; any other (slashes, dots, emoji, very long) gets eight digits of its
@@ -39,7 +47,7 @@ function cutToBytes(text: string, most: number): string {
 export function fileNamePart(name: string): string {
   const key = nameKey(name);
   const plain = PLAIN.test(key) && Buffer.byteLength(key) <= MOST_PART_BYTES;
-  const words = key.replace(/[^\p{L}\p{M}\p{N}]+/gu, '-').replace(/^[-\p{M}]+|-+$/gu, '');
+  const words = wordsOf(key);
   if (plain && words !== '') return words;
   const mark = createHash('sha256').update(key).digest('hex').slice(0, 8);
   return `${cutToBytes(words, MOST_PART_BYTES).replace(/-+$/, '') || 'student'}_${mark}`;

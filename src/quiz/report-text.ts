@@ -26,7 +26,7 @@ export function bar(
   return full.repeat(filled) + empty.repeat(columns - filled);
 }
 
-function studentRow(student: Student, questions: number): string[] {
+function studentRow(student: Student, questions: number, columns: number): string[] {
   const { name, answered, right, points, possible, percent } = student;
   const row = [
     padText(name, NAME_COLUMNS),
@@ -35,11 +35,12 @@ function studentRow(student: Student, questions: number): string[] {
     padText(`${shownPoints(points)}/${shownPoints(possible)}`, 13, 'left'),
     padText(percent.toFixed(1), 7, 'left'),
   ].join(' ');
-  return [row, ...remarks(student).map((remark) => `    ${remark}`)];
+  const said = remarks(student).flatMap((remark) => wrapText(remark, columns - 4));
+  return [row, ...said.map((line) => `    ${line}`)];
 }
 
 /** One row per student, remarks under it. */
-function classTable({ students, handout }: ClassResult): string[] {
+function classTable({ students, handout }: ClassResult, columns: number): string[] {
   const head = [
     padText('name', NAME_COLUMNS),
     padText('answered', 8, 'left'),
@@ -47,7 +48,7 @@ function classTable({ students, handout }: ClassResult): string[] {
     padText('points', 13, 'left'),
     padText('percent', 7, 'left'),
   ].join(' ');
-  return [head, ...students.flatMap((student) => studentRow(student, handout.questions.length))];
+  return [head, ...students.flatMap((student) => studentRow(student, handout.questions.length, columns))];
 }
 
 /** Options of one row of choices as bars. */
@@ -127,7 +128,7 @@ export function reportText(result: ClassResult, analysis: ClassAnalysis, look: T
             ),
           ],
         ]),
-    ...(students.length === 0 ? [] : [classTable(result)]),
+    ...(students.length === 0 ? [] : [classTable(result, look.columns)]),
     ...analysis.questions.map((question, index) => questionBlock(question, index, result, analysis, look)),
     ...(students.length === 0 ? [] : [['Reliability', ...wrapped(reliabilityLines(analysis))]]),
     ...(analysis.ideas.length === 0

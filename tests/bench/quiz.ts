@@ -6,7 +6,7 @@ import { markClass } from '../../src/quiz/class.js';
 import { parseHandout } from '../../src/quiz/handout.js';
 import { reportCsv, reportJson } from '../../src/quiz/report-data.js';
 import { reportText } from '../../src/quiz/report-text.js';
-import { someClass, someHandout, someHandoutText } from '../quiz/fixture.js';
+import { SECRET, someClass, someHandout, someHandoutText } from '../quiz/fixture.js';
 import { against, type BenchRow } from './base.js';
 
 const SITTINGS = 200;
@@ -14,10 +14,13 @@ const QUESTIONS = 20;
 
 /** Rows for the report. */
 export function benchQuiz(): BenchRow[] {
-  const handout = someHandout(QUESTIONS);
-  const handoutText = someHandoutText(QUESTIONS);
+  const handout = someHandout(QUESTIONS, {}, SECRET);
+  const handoutText = someHandoutText(QUESTIONS, {}, 'Week 3', SECRET);
   const sittings = someClass(handout, SITTINGS);
-  const files = sittings.map((sitting, index) => ({ file: `${index}.json`, text: sittingText(sitting) }));
+  const files = sittings.map((sitting, index) => ({
+    file: `${index}.json`,
+    text: sittingText(sitting, SECRET),
+  }));
   const gradeAll = (): number => {
     let sum = 0;
     for (const { answers } of sittings) {
@@ -45,7 +48,7 @@ export function benchQuiz(): BenchRow[] {
   const { ratio } = against(markAll, 1, gradeAll, 1);
   return [
     {
-      name: `mark ${SITTINGS} sittings of ${QUESTIONS} questions, files and reports included`,
+      name: `mark ${SITTINGS} sittings of ${QUESTIONS} questions, files, seals and reports included`,
       ratio,
       base: 'grading the 4,000 answers alone',
       atMost: 3,

@@ -199,6 +199,27 @@ describe('hostile files', () => {
     expect(faultOf('a: &x 1\nb: *x\n')).toBe(
       'set.yaml:2: a * stands for something written elsewhere; write it out',
     );
+    for (const [line, said] of [
+      [
+        'title: Darks: not mud',
+        /^set\.yaml:1: a second colon and a blank stand on this line: put the sentence in quotes/,
+      ],
+      ["title: 'Don't stir'", /^set\.yaml:1: there is a sign too many, .*put the sentence in quotes/],
+      ['title: "Say "mud" now"', /put the sentence in quotes/],
+      ['title: "open', /a quote is opened and never closed/],
+      ['title: @home', /^set\.yaml:1: a sentence cannot begin with this sign: put the sentence in quotes/],
+      ['title: *bold* words', /put the sentence in quotes/],
+      ['title: "a\\qb"', /inside "quotes" has a meaning of its own/],
+      ['a: 1\nwords alone\nb: 2', /there is no key here/],
+      ['a: 1\n  b: 2', /begins too far left or right/],
+      ['a:\n  b: 1\n c: 2', /begins too far left or right/],
+      ['a:\n\tb: 1', /^set\.yaml:2: this line begins with a tab: use blanks/],
+      ['a: [1, 2\nb: 1', /a bracket is opened and never closed/],
+      ['a: { b: 1 c: 2 }', /a comma is missing/],
+    ] as const) {
+      expect(faultOf(`${line}\n`), line).toMatch(said);
+      expect(faultOf(`${line}\n`), line).not.toMatch(/scalar|mapping|implicit|flow|token|sequence/i);
+    }
     expect(faultOf('just words')).toBe('set.yaml:1: the file must hold keys and values');
   });
 

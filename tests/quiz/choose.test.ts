@@ -19,6 +19,19 @@ describe('choosing questions', () => {
     expect(ids(6)).not.toEqual(ids(5));
   });
 
+  it('begins with the drills that are named, in that order, and fills up with others', () => {
+    const named = ['question-7', 'question-2', 'question-7'];
+    const ids = (count: number) =>
+      chooseQuestions({ ...wish, count, drills: named }, drills).map(({ id }) => id);
+    expect(ids(2)).toEqual(['question-7', 'question-2']);
+    expect(ids(6).slice(0, 2)).toEqual(['question-7', 'question-2']);
+    expect(new Set(ids(6)).size).toBe(6);
+    expect(() => ids(1)).toThrow(/2 drills are named for a quiz of 1 questions/);
+    expect(() => chooseQuestions({ ...wish, drills: ['question-77'] }, drills)).toThrow(
+      /no drill is called "question-77"\. Did you mean question-7/,
+    );
+  });
+
   it('keeps to level, families and paints', () => {
     const one = chooseQuestions({ ...wish, count: 2, level: 3, families: ['darken-bright'] }, drills);
     expect(one.every(({ level, family }) => level === 3 && family === 'darken-bright')).toBe(true);

@@ -1,12 +1,14 @@
-/** Files that were cut, spliced, swapped and scribbled on, for the three readers: one clear line or a value, never a crash. */
+/** Files that were cut, spliced, swapped and scribbled on, for the readers: one clear line or a value, never a crash. */
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { MudlarkError } from '../../src/errors.js';
 import { parseSitting, sittingText } from '../../src/quiz/answers.js';
+import { markClass } from '../../src/quiz/class.js';
 import { parseHandout } from '../../src/quiz/handout.js';
 import { parsePlan, planText } from '../../src/quiz/plan.js';
+import { parseResults, resultsText } from '../../src/quiz/results.js';
 import { STUDIO } from '../studio.js';
-import { bestAnswers, sittingOf, someHandout, someHandoutText } from './fixture.js';
+import { bestAnswers, SECRET, sittingOf, someHandout, someHandoutText } from './fixture.js';
 
 /** What tends to upset readers. */
 const SCRIBBLES = [
@@ -134,18 +136,44 @@ function survives(
   expect(Object.keys(Object.prototype)).toEqual([]);
 }
 
-const handout = someHandout(2);
+const handout = someHandout(2, {}, SECRET);
+const handoutText = someHandoutText(2, {}, 'Week 3', SECRET);
+const ann = sittingOf(handout, 'Ann Lee', bestAnswers(handout));
+const marked = markClass(handout, [{ file: 'ann.json', sitting: ann }]);
+
 /** Each reader with a sound file. */
 export const READERS = [
   {
     what: 'handout',
     read: (text: string, name: string) => parseHandout(STUDIO, text, name),
-    text: someHandoutText(2, { timePerQuestionSeconds: 60 }),
+    text: someHandoutText(2, { timePerQuestionSeconds: 60 }, 'Week 3', SECRET),
   },
   {
     what: 'answers',
+    // Marked as well: what can be read has to be judged without a crash.
+    read: (text: string, name: string) =>
+      markClass(handout, [{ file: name, sitting: parseSitting(text, name) }]),
+    text: sittingText(ann, SECRET),
+  },
+  {
+    what: 'answers without seals',
     read: parseSitting,
-    text: sittingText(sittingOf(handout, 'Ann Lee', bestAnswers(handout))),
+    text: JSON.stringify({
+      format: 2,
+      handoutDigest: handout.digest,
+      name: 'Ann Lee',
+      started: ann.started,
+      answers: ann.answers,
+      finished: ann.finished,
+    }),
+  },
+  {
+    what: 'results',
+    read: (text: string, name: string) => parseResults(STUDIO, text, name),
+    text: resultsText(marked, marked.students[0] as never, handoutText, {
+      engine: '0.2.0',
+      released: '2026-03-08T09:00:00Z',
+    }),
   },
   {
     what: 'plan',

@@ -1,6 +1,6 @@
 /** A handout and sittings for the tests: small drills whose answers are known to differ. */
 import * as v from 'valibot';
-import { seededDraw } from '../../src/chance/draw.js';
+import { seededDraw, seedOf } from '../../src/chance/draw.js';
 import { withFamily } from '../../src/drills/format.js';
 import { type Drill, drillSchema } from '../../src/drills/kinds/index.js';
 import { randomAnswer } from '../../src/drills/random-answer.js';
@@ -11,10 +11,10 @@ import { type Handout, parseHandout, type Rules } from '../../src/quiz/handout.j
 import { handoutText } from '../../src/quiz/handout-text.js';
 import {
   closeQuestion,
+  confirmAnswer,
   finishSitting,
   showQuestion,
   startSitting,
-  takeChoices,
 } from '../../src/quiz/sitting.js';
 import { kindOf, STUDIO } from '../studio.js';
 
@@ -42,12 +42,21 @@ export function someDrill(index: number): Drill {
 
 export const RULES: Rules = { hints: false, showResult: 'end', backAllowed: true, shuffle: true };
 
-/** Text of a handout. */
-export function someHandoutText(count = 4, rules: Partial<Rules> = {}, title = 'Week 3'): string {
+/** A secret for seals; every test that seals takes this one. */
+export const SECRET = '0123456789abcdef'.repeat(4);
+
+/** Text of a handout. @param secret without one it is of the format without seals */
+export function someHandoutText(
+  count = 4,
+  rules: Partial<Rules> = {},
+  title = 'Week 3',
+  secret?: string,
+): string {
   return handoutText({
     title,
     engine: '0.1.0',
     seed: 42,
+    ...(secret === undefined ? {} : { secret }),
     rules: { ...RULES, ...rules },
     questions: Array.from({ length: count }, (_, index) => ({
       drill: someDrill(index),
@@ -56,8 +65,8 @@ export function someHandoutText(count = 4, rules: Partial<Rules> = {}, title = '
   });
 }
 
-export function someHandout(count = 4, rules: Partial<Rules> = {}): Handout {
-  return parseHandout(STUDIO, someHandoutText(count, rules), 'test.quiz.yaml');
+export function someHandout(count = 4, rules: Partial<Rules> = {}, secret?: string): Handout {
+  return parseHandout(STUDIO, someHandoutText(count, rules, 'Week 3', secret), 'test.quiz.yaml');
 }
 
 /** A handout with one shipped drill of every kind and family. */
@@ -77,7 +86,7 @@ export function everyKindHandout(rules: Partial<Rules> = {}): { handout: Handout
   return { handout: parseHandout(STUDIO, text, 'kinds.quiz.yaml'), drills };
 }
 
-/** A finished sitting with given answers by index; `undefined` leaves the question open. */
+/** A finished sitting with given answers by index; `undefined` leaves the question open. No two names have the same moments. */
 export function sittingOf(
   handout: Handout,
   name: string,
@@ -86,11 +95,12 @@ export function sittingOf(
 ): Sitting {
   let sitting = startSitting(handout, name, NINE);
   let now = NINE;
+  const own = 1 + (Math.abs(seedOf(name)) % 997);
   for (const [index, { drill }] of handout.questions.entries()) {
-    sitting = showQuestion(sitting, drill.id, now);
+    sitting = showQuestion(sitting, drill.id, now + own);
     now += secondsEach * 1000;
     const answer = answers[index];
-    if (answer !== undefined) sitting = takeChoices(sitting, drill.id, answer, now);
+    if (answer !== undefined) sitting = confirmAnswer(sitting, drill.id, answer, now - own);
     sitting = handout.rules.showResult === 'each' ? closeQuestion(sitting, drill.id, now) : sitting;
   }
   return finishSitting(sitting, now);

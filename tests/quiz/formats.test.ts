@@ -91,7 +91,7 @@ describe('a handout with glazes, strokes and water', () => {
     const draw = seededDraw(4);
     const answers = DRILLS.map((drill) => randomAnswer(kindOf(drill).fields(drill), draw));
     const sitting = sittingOf(handout, 'Ann Lee', answers);
-    expect(parseSitting(sittingText(sitting), 'ann.json')).toEqual(sitting);
+    expect(parseSitting(sittingText(sitting), 'ann.json')).toMatchObject(sitting);
     expect(sitting.answers.map(({ answer }) => answer['amount'])).toEqual(
       expect.arrayContaining([expect.stringMatching(/^glaze-/), expect.stringMatching(/^strokes-/)]),
     );
@@ -127,11 +127,11 @@ describe('files of the first format', () => {
   });
 
   it('answers are refused with what to do', () => {
-    const old = sittingText(sittingOf(someHandout(2), 'Ann', [])).replace('"format": 2', '"format": 1');
+    const old = sittingText(sittingOf(someHandout(2), 'Ann', [])).replace('"format":3', '"format":1');
     expect(faultOf(() => parseSitting(old, 'ann.json'))).toMatch(
       /^ann\.json: format: format 1 is of an earlier model of mixing; let the student sit the quiz again/,
     );
-    const odd = old.replace('"format": 1', '"format": 3');
-    expect(faultOf(() => parseSitting(odd, 'ann.json'))).toBe('ann.json: format: format must be 2');
+    const odd = old.replace('"format":1', '"format":4');
+    expect(faultOf(() => parseSitting(odd, 'ann.json'))).toBe('ann.json: format: format must be 2 or 3');
   });
 });

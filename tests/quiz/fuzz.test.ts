@@ -1,7 +1,7 @@
 import { describe, it } from 'vitest';
 import { damage, READERS } from './damage.js';
 
-/** Runs over the three readers together come to 900. */
+/** Runs over the five readers together come to 1500. */
 const RUNS = 300;
 
 describe('readers of quiz files against damaged files', () => {

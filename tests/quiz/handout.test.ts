@@ -57,7 +57,9 @@ describe('the handout file', () => {
     expect(faultOf(text.replace('seed: 42', 'seed: 42\nsed: 1'))).toMatch(
       /^x\.yaml:\d+: "sed" is not a known key/,
     );
-    expect(faultOf(text.replace('format: 2', 'format: 3'))).toMatch(/^x\.yaml:\d+: format: format must be 2/);
+    expect(faultOf(text.replace('format: 2', 'format: 4'))).toMatch(
+      /^x\.yaml:\d+: format: format must be 2 or 3/,
+    );
     expect(faultOf(text.replace('format: 2', 'format: 1'))).toMatch(
       /^x\.yaml:\d+: format: format 1 is of an earlier model of mixing; write the quiz again/,
     );
@@ -72,7 +74,7 @@ describe('the handout file', () => {
       /due: must be a date/,
     );
     expect(faultOf(text.replace('  showResult: end\n', '  showResult: never\n'))).toMatch(
-      /showResult must be end or each/,
+      /showResult must be end, each or later; later keeps results back until you release them/,
     );
     expect(faultOf('')).not.toBe('');
     expect(faultOf('- 1')).not.toBe('');

@@ -46,11 +46,11 @@ describe('marking', () => {
 
   it('believes no mark in a student’s file: a file with one is refused', () => {
     const text = sittingText(sittingOf(handout, 'Ann', best));
-    const data = JSON.parse(text) as { answers: object[] };
+    const data = JSON.parse(text) as { events: object[] };
     expect(() => parseSitting(JSON.stringify({ ...data, mark: 100 }), 'a.json')).toThrow(
       /"mark" is not a known key/,
     );
-    data.answers[0] = { ...data.answers[0], mark: 100 };
+    data.events[1] = { ...data.events[1], mark: 100 };
     expect(() => parseSitting(JSON.stringify(data), 'a.json')).toThrow(/"mark" is not a known key/);
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fileNamePart, nameKey, shownName } from '../../src/quiz/names.js';
+import { fileNamePart, nameKey, shownName, titlePart } from '../../src/quiz/names.js';
 import { questionOrder } from '../../src/quiz/order.js';
 import { someHandout } from './fixture.js';
 
@@ -57,6 +57,12 @@ describe('names of students', () => {
       }),
       { numRuns: 2000 },
     );
+  });
+
+  it('makes a file name of a title', () => {
+    expect(titlePart('Week 3: darker, not muddier!')).toBe('week-3-darker-not-muddier');
+    expect([titlePart('../../etc'), titlePart('🙂'), titlePart('')]).toEqual(['etc', 'quiz', 'quiz']);
+    expect(Buffer.byteLength(titlePart('é'.repeat(300)))).toBeLessThanOrEqual(60);
   });
 
   it('shows names without anything invisible', () => {

@@ -59,8 +59,12 @@ describe('sitting on the screen', () => {
     expect(state.screen).toMatchObject({ name: 'question', place: 0 });
     expect(givenFor(state.sitting, idAt(0))?.answer).toEqual({});
     state = press(program, state, ['down']);
-    const chosen = givenFor(state.sitting, idAt(0))?.answer;
-    expect(chosen?.['second']).toBe('ultramarine-blue');
+    // An arrow key chooses; only Enter takes.
+    expect(givenFor(state.sitting, idAt(0))).toMatchObject({
+      choices: { second: 'ultramarine-blue' },
+      answer: {},
+    });
+    expect(textOf(program, state)).toContain('not answered');
     state = press(program, state, ['enter', 'right', 'enter', 'n']);
     expect(state.screen.name).toBe('overview');
     expect(givenFor(state.sitting, idAt(2))?.answer).toEqual({});
@@ -127,20 +131,31 @@ describe('sitting on the screen', () => {
 
   it('closes a question when its time is up and keeps what was chosen', () => {
     const program = programOf(someHandout(3, { timePerQuestionSeconds: 30 }));
-    let state = press(program, program.initial, ['enter', 'down']);
-    expect(textOf(program, state)).toMatch(/0:29 left/);
+    let state = press(program, program.initial, ['enter']);
+    expect(textOf(program, state)).toMatch(/You have 0:30 .* The clock starts when you press Enter/s);
+    expect(givenFor(state.sitting, idAt(0))?.shown).toBeUndefined();
+    state = press(program, state, ['enter', 'down', 'enter', 'p']);
+    expect(textOf(program, state)).toMatch(/0:27 left/);
     state = program.update(state, { type: 'tick', at: state.now + 40_000 });
-    expect(state.screen).toMatchObject({ name: 'question', place: 1 });
-    expect(state.notice).toMatch(/Time is up for question 1; what you chose counts/);
+    expect(state.screen).toMatchObject({ name: 'covered', place: 1 });
+    expect(state.notice).toMatch(/Time is up for question 1; what you took counts/);
     const back = press(program, state, ['p', 'down', 'enter']);
     expect(givenFor(back.sitting, idAt(0))).toMatchObject({
       closed: true,
       answer: { second: 'ultramarine-blue' },
     });
     // A key that comes after the time is not taken for the next question.
-    const late = press(program, press(program, program.initial, ['enter']), ['enter'], 60);
+    const late = press(program, press(program, program.initial, ['enter', 'enter']), ['enter'], 60);
     expect(givenFor(late.sitting, idAt(0))?.answer).toEqual({});
     expect(givenFor(late.sitting, idAt(1))?.answer).toEqual({});
+  });
+
+  it('explains a question that was not answered', () => {
+    const program = programOf(handout);
+    let state = press(program, program.initial, ['enter', 'n', 'n', 'n', 'f', 'enter']);
+    expect(state.screen.name).toBe('done');
+    state = press(program, state, ['enter']);
+    expect(textOf(program, state)).toMatch(/Not answered; the best: Question/);
   });
 
   it('goes on where it was after a break', () => {
@@ -148,12 +163,12 @@ describe('sitting on the screen', () => {
     const left = press(program, program.initial, ['enter', 'enter', 'down', 'ctrl-c']);
     expect(left.ending).toBe(130);
     const again = programOf(handout, left.sitting);
-    expect(textOf(again, again.initial)).toContain('2 of 3 answered');
+    expect(textOf(again, again.initial)).toContain('1 of 3 answered');
     const state = press(again, again.initial, ['enter']);
     expect(state.screen).toMatchObject({
       name: 'question',
       place: 1,
-      answer: givenFor(left.sitting, idAt(1))?.answer,
+      answer: givenFor(left.sitting, idAt(1))?.choices,
     });
   });
 

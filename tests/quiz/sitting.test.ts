@@ -3,26 +3,34 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { replaceNamed, writeNamed } from '../../src/files/named.js';
-import { parseSitting, sittingText } from '../../src/quiz/answers.js';
+import { parseSitting, type Sitting, sittingText } from '../../src/quiz/answers.js';
 import { readSittings } from '../../src/quiz/files/read-files.js';
 import { handoutStem, openSitting, studentFile } from '../../src/quiz/files/sitting-file.js';
 
 import { questionOrder } from '../../src/quiz/order.js';
 import {
   closeQuestion,
+  confirmAnswer,
   finishSitting,
   givenFor,
+  isCovered,
   isOpen,
+  readyQuestion,
   resumePlace,
   secondsLeft,
   showQuestion,
   startSitting,
   takeChoices,
 } from '../../src/quiz/sitting.js';
-import { bestAnswers, NINE, sittingOf, someHandout } from './fixture.js';
+import { bestAnswers, NINE, SECRET, sittingOf, someHandout } from './fixture.js';
 
 const handout = someHandout(3);
 const order = questionOrder(handout, 'Ann');
+
+/** A sitting without what its file adds. */
+function bare({ seals: _seals, ...rest }: Sitting): Sitting {
+  return rest;
+}
 const idAt = (place: number): string => handout.questions[order[place] ?? 0]?.drill.id ?? '';
 
 describe('a sitting under way', () => {
@@ -56,6 +64,53 @@ describe('a sitting under way', () => {
     );
   });
 
+  it('lets the clock wait for a key: a question is covered until it is shown', () => {
+    const rules = { ...handout.rules, timePerQuestionSeconds: 30 };
+    const waiting = readyQuestion(startSitting(handout, 'Ann', NINE), idAt(0), NINE);
+    const given = givenFor(waiting, idAt(0));
+    expect(given).toEqual({ drill: idAt(0), ready: new Date(NINE).toISOString(), answer: {} });
+    expect([isCovered(rules, given), isCovered(handout.rules, given), isCovered(rules, undefined)]).toEqual([
+      true,
+      false,
+      true,
+    ]);
+    expect(secondsLeft(rules, given, NINE + 500_000)).toBe(30);
+    expect(resumePlace(handout, order, waiting, NINE + 500_000)).toBe(0);
+    const shown = showQuestion(waiting, idAt(0), NINE + 500_000);
+    expect(secondsLeft(rules, givenFor(shown, idAt(0)), NINE + 510_000)).toBe(20);
+    expect(isCovered(rules, givenFor(shown, idAt(0)))).toBe(false);
+    expect(readyQuestion(shown, idAt(0), NINE)).toBe(shown);
+  });
+
+  it('counts what was confirmed; choices on the way are kept apart, as one event', () => {
+    let sitting = showQuestion(startSitting(handout, 'Ann', NINE), idAt(0), NINE);
+    sitting = takeChoices(sitting, idAt(0), { second: 'a' }, NINE + 1);
+    sitting = takeChoices(sitting, idAt(0), { second: 'b' }, NINE + 2);
+    expect(givenFor(sitting, idAt(0))).toMatchObject({ answer: {}, choices: { second: 'b' } });
+    expect(sitting.events.map(({ event }) => event)).toEqual(['begin', 'shown', 'chosen']);
+    sitting = confirmAnswer(sitting, idAt(0), { second: 'b' }, NINE + 3);
+    expect(sitting.events.map(({ event }) => event)).toEqual(['begin', 'shown', 'taken']);
+    expect(givenFor(sitting, idAt(0))?.choices).toBeUndefined();
+    expect(confirmAnswer(sitting, idAt(0), { second: 'b' }, NINE + 4)).toBe(sitting);
+    sitting = takeChoices(sitting, idAt(0), { second: 'c' }, NINE + 5);
+    expect(givenFor(sitting, idAt(0))).toMatchObject({ answer: { second: 'b' }, choices: { second: 'c' } });
+    // Back to what counts: nothing is pending.
+    expect(
+      givenFor(takeChoices(sitting, idAt(0), { second: 'b' }, NINE + 6), idAt(0))?.choices,
+    ).toBeUndefined();
+  });
+
+  it('stops taking changes before its file could grow past what is read, and can still be handed in', () => {
+    let sitting = showQuestion(startSitting(handout, 'Ann', NINE), idAt(0), NINE);
+    for (let time = 1; time < 5000; time++)
+      sitting = confirmAnswer(sitting, idAt(0), { second: `paint-${time % 7}` }, NINE + time);
+    expect(isOpen(handout.rules, sitting, idAt(0), NINE)).toBe(false);
+    for (const { drill } of handout.questions)
+      sitting = closeQuestion(showQuestion(sitting, drill.id, NINE), drill.id, NINE);
+    sitting = finishSitting(sitting, NINE);
+    expect(parseSitting(sittingText(sitting, SECRET), 'a.json').finished).toBeDefined();
+  });
+
   it('changes nothing in a closed question or a finished sitting', () => {
     const shown = showQuestion(startSitting(handout, 'Ann', NINE), idAt(0), NINE);
     const closed = closeQuestion(shown, idAt(0), NINE);
@@ -72,7 +127,7 @@ describe('a sitting under way', () => {
 
   it('reads back as written', () => {
     const sitting = sittingOf(handout, 'Ann Lee', bestAnswers(handout));
-    expect(parseSitting(sittingText(sitting), 'a.json')).toEqual(sitting);
+    expect(bare(parseSitting(sittingText(sitting), 'a.json'))).toEqual(sitting);
   });
 });
 
@@ -96,7 +151,7 @@ describe('the files of a sitting', () => {
   it('are saved whole and go on where they were', () => {
     const opened = openSitting(path, handout, 'Ann Lee', NINE);
     expect(opened.isResumed).toBe(false);
-    const changed = takeChoices(
+    const changed = confirmAnswer(
       showQuestion(opened.sitting, idAt(0), NINE),
       idAt(0),
       { amount: '1:4' },
@@ -106,7 +161,7 @@ describe('the files of a sitting', () => {
     expect(readdirSync(folder)).toEqual(['week3.ann-lee.answers.json']);
     const again = openSitting(path, handout, 'ann lee', NINE + 5);
     expect(again.isResumed).toBe(true);
-    expect(again.sitting).toEqual(changed);
+    expect(bare(again.sitting)).toEqual(changed);
   });
 
   it('refuse to go on with another handout, another student or a finished sitting, and change nothing', () => {
@@ -114,7 +169,7 @@ describe('the files of a sitting', () => {
     const file = join(folder, 'week3.ann.answers.json');
     const before = readFileSync(file, 'utf8');
     expect(() => openSitting(path, handout, 'Ann', NINE)).toThrow(/finished.*"Ann B"/);
-    writeFileSync(file, before.replace(/\n {2}"finished[^\n]*\n/, '\n').replace(/,\n\}/, '\n}'));
+    writeFileSync(file, before.replace(/,\n[^\n]*"handed-in"[^\n]*/, ''));
     expect(() => openSitting(path, someHandout(2), 'Ann', NINE)).toThrow(/another handout/);
     expect(openSitting(path, handout, 'Ann', NINE).isResumed).toBe(true);
     writeFileSync(file, readFileSync(file, 'utf8').replace('"Ann"', '"Ben"'));

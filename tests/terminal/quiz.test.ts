@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { mudlark } from '../program/run-cli.js';
-import { someHandoutText } from '../quiz/fixture.js';
+import { SECRET, someHandoutText } from '../quiz/fixture.js';
 import { CTRL_C, closeAll, DOWN, ENTER, ESC, Terminal } from './terminal.js';
 
 let folder = '';
@@ -21,9 +21,7 @@ const sit = (name: string, extra: object = {}): Terminal =>
   new Terminal({ args: ['quiz', 'sit', handout, '--name', name], ...extra });
 
 interface SavedSitting {
-  readonly name: string;
-  readonly finished?: string;
-  readonly answers: readonly { readonly drill: string; readonly answer: Record<string, string> }[];
+  readonly events: readonly { readonly event: string; readonly answer?: Record<string, string> }[];
 }
 
 const saved = (file = 'week3.ann-lee.answers.json'): SavedSitting =>
@@ -35,9 +33,10 @@ describe('quiz sit in a terminal', () => {
     await terminal.shows('Enter begin');
     expect(terminal.isAlternate).toBe(true);
     await terminal.type(ENTER, /1 of 3 +○ not answered/);
-    await terminal.type(DOWN, /1 of 3 +● answered/);
-    expect(saved().answers[0]?.answer['second']).toBe('ultramarine-blue');
+    await terminal.type(DOWN, /❯ 2/);
+    expect(saved().events.at(-1)).toMatchObject({ event: 'chosen', answer: { second: 'ultramarine-blue' } });
     await terminal.type(ENTER, /2 of 3/);
+    expect(saved().events[2]).toMatchObject({ event: 'taken', answer: { second: 'ultramarine-blue' } });
     await terminal.type(CTRL_C, 'program ended with 130');
     expect(await terminal.ended()).toEqual({ code: 130, echo: true, canonical: true });
     expect(terminal.isAlternate).toBe(false);
@@ -52,7 +51,7 @@ describe('quiz sit in a terminal', () => {
     await again.type('f', 'Nothing can be changed afterwards');
     await again.type(ENTER, /points\. Open a result/);
     await again.type('q', 'program ended with 0');
-    expect(saved().finished).toBeDefined();
+    expect(saved().events.at(-1)?.event).toBe('handed-in');
 
     const third = sit('Ann Lee');
     await third.shows('is finished');
@@ -63,11 +62,11 @@ describe('quiz sit in a terminal', () => {
     const terminal = sit('Ann Lee');
     await terminal.shows('Enter begin');
     await terminal.type(ENTER, /1 of 3/);
-    await terminal.type(DOWN, /● answered/);
+    await terminal.type(`${DOWN}${ENTER}`, /2 of 3/);
     terminal.kill('SIGTERM');
     expect(await terminal.ended()).toEqual({ code: 143, echo: true, canonical: true });
     expect(terminal.isAlternate).toBe(false);
-    expect(saved().answers).toHaveLength(1);
+    expect(saved().events.map(({ event }) => event)).toEqual(['begin', 'shown', 'taken', 'shown']);
     expect(readdirSync(folder).filter((name) => name.endsWith('.tmp'))).toEqual([]);
   });
 
@@ -76,7 +75,7 @@ describe('quiz sit in a terminal', () => {
       const terminal = sit(name);
       await terminal.shows('Enter begin');
       await terminal.type(ENTER, /1 of 3/);
-      await terminal.type(DOWN, /● answered/);
+      await terminal.type(`${DOWN}${ENTER}`, /2 of 3/);
       await terminal.type(CTRL_C, 'program ended with 130');
     }
     const files = readdirSync(folder).filter((name) => name.endsWith('.answers.json'));
@@ -119,6 +118,43 @@ describe('quiz room in a terminal', () => {
   });
 });
 
+describe('results that the teacher keeps back', () => {
+  it('are not shown when the quiz is handed in, and open from the released file', async () => {
+    writeFileSync(handout, someHandoutText(2, { showResult: 'later' }, 'Week 3', SECRET));
+    const terminal = new Terminal({ args: ['quiz', 'sit', handout] });
+    await terminal.shows('Your name:');
+    await terminal.type(`Ann Lee${ENTER}`, 'Enter begin');
+    await terminal.type(ENTER, /1 of 2/);
+    await terminal.type(ENTER, /2 of 2/);
+    await terminal.type(ENTER, 'press f to hand in');
+    await terminal.type('f', 'Nothing can be changed afterwards');
+    await terminal.type(ENTER, 'program ended with 0');
+    expect(terminal.text).toMatch(/your teacher shows the results later/);
+    expect(terminal.text).not.toMatch(/points|of 100/);
+
+    const answers = join(folder, 'week3.ann-lee.answers.json');
+    const release = ['quiz', 'release', handout, answers, '--out', join(folder, 'results')];
+    expect(mudlark(release).out).toMatch(
+      /^Ann Lee: [\d.]+ of 3 points, written: week3\.ann-lee\.results\.json\n/,
+    );
+    expect(mudlark(release).err).toMatch(/there already.*--force/);
+    const file = join(folder, 'results', 'week3.ann-lee.results.json');
+    const opened = new Terminal({ args: ['quiz', 'sit', file] });
+    await opened.shows(/points\. Open a result/);
+    await opened.type(ENTER, /of 100/);
+    await opened.type(CTRL_C, 'program ended with 130');
+
+    const read = mudlark(['quiz', 'sit', file]);
+    expect([read.code, read.err]).toEqual([0, '']);
+    expect(read.out).toMatch(/^Week 3: results of Ann Lee\n[\s\S]*Best: /);
+    expect(mudlark(['quiz', 'sit', answers]).err).toMatch(/holds a student's answers; name the handout/);
+    writeFileSync(answers, readFileSync(answers, 'utf8').replace('Ann Lee', 'Ben Fox'));
+    expect(mudlark(['quiz', 'mark', handout, answers]).out).toMatch(
+      /Ben Fox[\s\S]*the file was changed after it was written: the student's name/,
+    );
+  });
+});
+
 describe('the quiz without a terminal', () => {
   it('says in one line what it needs, with exit code 2', () => {
     for (const args of [
@@ -135,6 +171,7 @@ describe('the quiz without a terminal', () => {
 
   it('writes, checks and marks; never replaces a file unasked', () => {
     const out = join(folder, 'new.quiz.yaml');
+    const withoutSecret = (): string => readFileSync(out, 'utf8').replace(/^secret: [0-9a-f]{64}$/m, '');
     const write = [
       'quiz',
       'write',
@@ -148,11 +185,23 @@ describe('the quiz without a terminal', () => {
       out,
     ];
     expect(mudlark(write).code).toBe(0);
-    const text = readFileSync(out, 'utf8');
+    const text = withoutSecret();
+    const secret = readFileSync(out, 'utf8');
     expect(mudlark(write).err).toMatch(/there already.*--force/);
     expect(mudlark([...write, '--force']).code).toBe(0);
-    expect(readFileSync(out, 'utf8')).toBe(text);
-    expect(mudlark(['quiz', 'check', out]).code).toBe(0);
+    // The same seed makes the same quiz; the secret of its seals is another each time.
+    expect(withoutSecret()).toBe(text);
+    expect(readFileSync(out, 'utf8')).not.toBe(secret);
+    const checked = mudlark(['quiz', 'check', out]);
+    expect(checked.code).toBe(0);
+    expect(checked.out + mudlark(['quiz', 'check', out, '--json']).out).not.toMatch(/best|trap|secret/);
+    const key = join(folder, 'key.txt');
+    expect(mudlark(['quiz', 'key', out, '--out', key]).out).toBe('written: key.txt\n');
+    expect(readFileSync(key, 'utf8')).toMatch(/Best: .*: 1 of 1 \(mark 100\)/);
+    expect(mudlark(['quiz', 'key', out, '--out', key]).err).toMatch(/there already.*--force/);
+    expect(mudlark(['quiz', 'key', out, '--out', out, '--force']).err).toMatch(
+      /read here and is never written/,
+    );
     writeFileSync(join(folder, 'bad.json'), '{}');
     const marked = mudlark(['quiz', 'mark', out, join(folder, 'bad.json')]);
     expect(marked.code).toBe(1);

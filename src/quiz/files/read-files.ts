@@ -6,10 +6,9 @@ import { realPath } from '../../files/named.js';
 import { readText } from '../../files/read.js';
 import type { Studio } from '../../paints/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { parseSitting, type Sitting } from '../answers.js';
+import { MOST_ANSWERS, parseSitting, type Sitting } from '../answers.js';
 import type { Submitted } from '../class.js';
 import { type Handout, parseHandout } from '../handout.js';
-import { MOST_JSON } from '../json-source.js';
 
 /** A file's name as messages and reports show it. */
 export function shownFile(path: string): string {
@@ -23,7 +22,7 @@ export function readHandout(studio: Studio, path: string): Handout {
 
 /** @throws DataError as {@link readHandout} does */
 function readSitting(path: string): Sitting {
-  return parseSitting(readText(path, MOST_JSON), shownFile(path));
+  return parseSitting(readText(path, MOST_ANSWERS), shownFile(path));
 }
 
 /** Sittings that could be read, and why the other files could not. */

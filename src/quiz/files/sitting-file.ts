@@ -4,11 +4,10 @@ import { basename, dirname, join } from 'node:path';
 import { DataError, UsageError } from '../../errors.js';
 import { replaceNamed } from '../../files/named.js';
 import { readText } from '../../files/read.js';
-import { parseSitting, type Sitting, sittingText } from '../answers.js';
+import { MOST_ANSWERS, parseSitting, type Sitting, sittingText } from '../answers.js';
 import type { Handout } from '../handout.js';
-import { MOST_JSON } from '../json-source.js';
 import { fileNamePart, nameKey, shownName } from '../names.js';
-import { startSitting } from '../sitting.js';
+import { resumeSitting, startSitting } from '../sitting.js';
 import { shownFile } from './read-files.js';
 
 /** Longest beginning of a handout's name that its other files keep, in bytes. */
@@ -69,11 +68,13 @@ export function openSitting(handoutPath: string, handout: Handout, name: string,
   if (shownName(name) === '')
     throw new UsageError('--name must hold at least one letter or sign that can be shown');
   const path = studentFile(handoutPath, name, 'answers.json');
-  const textNow = (): string | undefined => (existsSync(path) ? readText(path, MOST_JSON) : undefined);
+  const textNow = (): string | undefined => (existsSync(path) ? readText(path, MOST_ANSWERS) : undefined);
   let known = textNow();
   const isResumed = known !== undefined;
   const sitting =
-    known === undefined ? startSitting(handout, name, nowMs) : goOn(known, shownFile(path), handout, name);
+    known === undefined
+      ? startSitting(handout, name, nowMs)
+      : resumeSitting(handout, goOn(known, shownFile(path), handout, name), nowMs);
   return {
     path,
     sitting,
@@ -84,7 +85,7 @@ export function openSitting(handoutPath: string, handout: Handout, name: string,
         throw new DataError(
           `${shownFile(path)}: another window or program has changed this sitting; close one of them and start again`,
         );
-      const text = sittingText(changed);
+      const text = sittingText(changed, handout.secret);
       if (text === there) return;
       replaceNamed(path, text);
       known = text;

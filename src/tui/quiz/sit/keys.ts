@@ -15,12 +15,16 @@ import {
 
 const STOP = stop('stop at once; what was chosen is saved');
 
+/** Keys to the other questions, where one may go back. */
+const movingOn = ({ handout }: SitWorld): Binding[] =>
+  handout.rules.backAllowed
+    ? [letter('n', 'next', 'next'), letter('p', 'previous', 'back'), letter('o', 'overview', 'all questions')]
+    : [];
+
 function questionKeys(world: SitWorld, state: SitState, screen: QuestionScreen): Binding[] {
   const question = questionOf(world, state, screen);
   const { rules } = world.handout;
-  const moving = rules.backAllowed
-    ? [letter('n', 'next', 'next'), letter('p', 'previous', 'back'), letter('o', 'overview', 'all questions')]
-    : [];
+  const moving = movingOn(world);
   const sheet = world.world.sceneOf(question.drill) === undefined ? [] : sheetKeys(state, question);
   if (!isOpenAt(world, state, screen.place)) return [enter('go on'), ...moving, ...sheet, back('leave')];
   const { first, last } = movingKeys(question);
@@ -33,6 +37,8 @@ function screenKeys(world: SitWorld, state: SitState): Binding[] {
   switch (screen.name) {
     case 'begin':
       return [enter(state.isResumed ? 'go on' : 'begin'), back('leave')];
+    case 'covered':
+      return [enter('show it, start the clock'), ...movingOn(world), back('leave')];
     case 'question':
       return questionKeys(world, state, screen);
     case 'result': {

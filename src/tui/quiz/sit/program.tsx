@@ -20,6 +20,8 @@ export interface SitRequest {
   readonly handout: Handout;
   readonly sitting: Sitting;
   readonly isResumed: boolean;
+  /** A sitting that the teacher has released: only to be read, results first. */
+  readonly released?: { readonly caution?: string };
   /** Must have the sitting on disk when it returns. */
   save(sitting: Sitting): void;
 }
@@ -35,7 +37,7 @@ export interface SitEnding {
 
 /** A sitting as a program of the screens. */
 export function sitProgram(request: SitRequest, size: Size): Program<SitState> {
-  const { deps, handout, sitting, isResumed } = request;
+  const { deps, handout, sitting, isResumed, released } = request;
   const world: SitWorld = {
     handout,
     order: questionOrder(handout, sitting.name),
@@ -48,7 +50,8 @@ export function sitProgram(request: SitRequest, size: Size): Program<SitState> {
     world: world.world,
     initial: {
       ...quizStage(deps, world.world, size),
-      screen: { name: 'begin' },
+      screen: released === undefined ? { name: 'begin' } : { name: 'done', selected: 0 },
+      ...(released?.caution === undefined ? {} : { notice: released.caution }),
       sitting,
       isResumed,
       now: deps.now(),

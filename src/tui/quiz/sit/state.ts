@@ -34,6 +34,8 @@ export interface GradedScreen extends Omit<Judged, 'answered'> {
 /** `place` counts in the student's order, from 0. */
 export type SitScreen =
   | { readonly name: 'begin' }
+  /** The clock of a question waits for a key. */
+  | { readonly name: 'covered'; readonly place: number }
   | QuestionScreen
   | GradedScreen
   | { readonly name: 'overview'; readonly selected: number }
@@ -75,7 +77,15 @@ export function secondsAt(world: SitWorld, { sitting, now }: SitState, place: nu
   return secondsLeft(world.handout.rules, givenFor(sitting, questionAt(world, place).drill.id), now);
 }
 
-/** The answer that stands for a question so far: what was chosen, or the first of everything. */
+/** The answer that a question opens with: what was chosen last, else what stands for it. */
+export function openingAnswer(world: SitWorld, state: SitState, place: number): Answer {
+  const { drill, index } = questionAt(world, place);
+  const choices = givenFor(state.sitting, drill.id)?.choices;
+  const isWhole = isOpenAt(world, state, place) && world.grader.stateOf(index, choices) === 'answered';
+  return isWhole && choices !== undefined ? choices : standingAnswer(world, state, place);
+}
+
+/** The answer that counts for a question so far: what was taken, or the first of everything. */
 export function standingAnswer(world: SitWorld, { sitting }: SitState, place: number): Answer {
   const { drill, index } = questionAt(world, place);
   const given = givenFor(sitting, drill.id)?.answer;
@@ -103,10 +113,13 @@ export function questionOf(world: SitWorld, state: SitState, screen: QuestionScr
   };
 }
 
-/** The result in front, as it is drawn. */
+/** The result in front, as it is drawn; of a question that was not answered the best there is. */
 export function judgedOf(world: SitWorld, state: SitState, screen: GradedScreen): Judged {
   const { drill, index } = questionAt(world, screen.place);
-  const answer = standingAnswer(world, state, screen.place);
+  const isAnswered = isAnsweredAt(world, state, screen.place);
+  const answer = isAnswered
+    ? standingAnswer(world, state, screen.place)
+    : world.world.kindOf(drill).best(drill);
   const grade = world.grader.grade(index, answer);
   return { ...screen, answered: { drill, answer, grade, mark: grade.mark } };
 }

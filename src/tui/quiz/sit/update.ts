@@ -1,10 +1,10 @@
 /** What keys and the clock do in a sitting. Pure: the time comes with each action; saving is done by who watches the state. */
 import {
-  closeQuestion,
+  confirmAnswer,
   finishSitting,
   givenFor,
+  mayShow,
   resumePlace,
-  showQuestion,
   takeChoices,
 } from '../../../quiz/sitting.js';
 import { drillLayout } from '../../drill/layout.js';
@@ -18,6 +18,7 @@ import { onSheet } from '../../kit/sheet-keys.js';
 import { INTERRUPTED } from '../../kit/stage.js';
 import { onShowing } from '../../result/update.js';
 import { picturedIn, sitKeys } from './keys.js';
+import { closed, goOn, openPlace, show, uncover } from './places.js';
 import {
   clockText,
   type GradedScreen,
@@ -31,13 +32,7 @@ import {
   type SitState,
   type SitWorld,
   secondsAt,
-  standingAnswer,
 } from './state.js';
-
-const show = (state: SitState, screen: SitScreen): SitState => {
-  const { overlay: _closed, ...rest } = state;
-  return { ...rest, screen };
-};
 
 /** The screen in front in another look, its picture over it where that is asked for. */
 const withSheet = (state: SitState, screen: SitScreen, isOpen: boolean): SitState => ({
@@ -46,31 +41,6 @@ const withSheet = (state: SitState, screen: SitScreen, isOpen: boolean): SitStat
   ...(isOpen ? { overlay: { name: 'sheet' } as const } : {}),
 });
 
-/** Opens the question at a place; past the last one the list of all. */
-function openPlace(world: SitWorld, state: SitState, place: number): SitState {
-  if (place >= world.order.length) return show(state, { name: 'overview', selected: 0 });
-  const { drill } = questionAt(world, place);
-  const shown = { ...state, sitting: showQuestion(state.sitting, drill.id, state.now) };
-  const isResult = world.handout.rules.showResult === 'each' && !isOpenAt(world, shown, place);
-  if (isResult && isAnsweredAt(world, shown, place))
-    return show(shown, { name: 'result', place, top: 0, from: 'sitting' });
-  return show(shown, { name: 'question', place, focus: 0, answer: standingAnswer(world, shown, place) });
-}
-
-function closed(world: SitWorld, state: SitState, place: number): SitState {
-  const { drill } = questionAt(world, place);
-  return { ...state, sitting: closeQuestion(state.sitting, drill.id, state.now) };
-}
-
-/** After an answer or the end of its time: its result, or the next question. */
-function goOn(world: SitWorld, state: SitState, place: number): SitState {
-  const { showResult, backAllowed } = world.handout.rules;
-  if (showResult === 'each' && isAnsweredAt(world, state, place))
-    return show(closed(world, state, place), { name: 'result', place, top: 0, from: 'sitting' });
-  const left = backAllowed ? state : closed(world, state, place);
-  return openPlace(world, left, place + 1);
-}
-
 /** Closes the question in front when its time is up. */
 function watchClock(world: SitWorld, state: SitState): SitState {
   const { screen } = state;
@@ -78,7 +48,7 @@ function watchClock(world: SitWorld, state: SitState): SitState {
   const { drill } = questionAt(world, screen.place);
   // A question that was closed before is only being looked at.
   if (givenFor(state.sitting, drill.id)?.closed === true) return state;
-  const counts = isAnsweredAt(world, state, screen.place) ? 'what you chose counts' : 'nothing was chosen';
+  const counts = isAnsweredAt(world, state, screen.place) ? 'what you took counts' : 'nothing was taken';
   const { overlay: _closed, ...open } = closed(world, state, screen.place);
   return {
     ...goOn(world, open, screen.place),
@@ -106,7 +76,11 @@ function answerQuestion(
   switch (command) {
     case 'confirm':
       return isOpenAt(world, state, place)
-        ? goOn(world, take(screen.answer), place)
+        ? goOn(
+            world,
+            { ...state, sitting: confirmAnswer(state.sitting, question.id, screen.answer, state.now) },
+            place,
+          )
         : openPlace(world, state, place + 1);
     case 'next':
       return openPlace(world, state, place + 1);
@@ -137,6 +111,22 @@ function answerQuestion(
   }
 }
 
+/** Before the clock of a question runs. */
+function onCovered(world: SitWorld, state: SitState, place: number, command: Command): SitState {
+  switch (command) {
+    case 'confirm':
+      return uncover(world, state, place);
+    case 'next':
+      return openPlace(world, state, place + 1);
+    case 'previous':
+      return openPlace(world, state, Math.max(0, place - 1));
+    case 'overview':
+      return show(state, { name: 'overview', selected: place });
+    default:
+      return { ...state, overlay: { name: 'leave' } };
+  }
+}
+
 function onList(
   world: SitWorld,
   state: SitState,
@@ -151,8 +141,6 @@ function onList(
       return { ...state, screen: { ...screen, selected: step(screen.selected, 1, count) } };
     case 'confirm':
       if (screen.name === 'overview') return openPlace(world, state, screen.selected);
-      if (!isAnsweredAt(world, state, screen.selected))
-        return { ...state, notice: 'Nothing was chosen for this question.' };
       return show(state, { name: 'result', place: screen.selected, top: 0, from: 'done' });
     case 'finish':
       return { ...state, overlay: { name: 'finish' } };
@@ -187,8 +175,12 @@ function onOverlay(world: SitWorld, state: SitState, command: Command): SitState
   }
   if (command !== 'confirm') return rest;
   if (overlay?.name === 'leave') return { ...rest, ending: 0 };
-  if (overlay?.name === 'finish')
-    return show({ ...rest, sitting: finishSitting(rest.sitting, rest.now) }, { name: 'done', selected: 0 });
+  if (overlay?.name === 'finish') {
+    const sitting = finishSitting(rest.sitting, rest.now);
+    return mayShow(world.handout.rules, sitting, false) === 'all'
+      ? show({ ...rest, sitting }, { name: 'done', selected: 0 })
+      : { ...rest, sitting, ending: 0 };
+  }
   return rest;
 }
 
@@ -205,6 +197,8 @@ function onKey(world: SitWorld, before: SitState, key: string): SitState {
       if (command === 'confirm')
         return openPlace(world, state, resumePlace(world.handout, world.order, state.sitting, state.now));
       return { ...state, ending: 0 };
+    case 'covered':
+      return onCovered(world, state, screen.place, command);
     case 'question':
       return answerQuestion(world, state, screen, command, key);
     case 'result':

@@ -42,13 +42,15 @@ function beginTexts(world: SitWorld, state: SitState): string[] {
       : []),
     limit === undefined
       ? 'There is no clock.'
-      : `You have ${clockText(limit)} (minutes and seconds) for each question, from the moment it is first shown. The clock goes on when you look at another question or leave.`,
+      : `You have ${clockText(limit)} (minutes and seconds) for each question. Its clock starts when you press Enter to see it, and goes on when you look at another question or leave.`,
     rules.backAllowed
       ? 'You may go back and change an answer until you hand in.'
       : 'You cannot go back to a question.',
     rules.showResult === 'each'
       ? 'You see the result after each question, which is then closed.'
-      : 'You see the results when you have handed in.',
+      : rules.showResult === 'later'
+        ? 'Your teacher shows the results later.'
+        : 'You see the results when you have handed in.',
     'What you choose is saved at once: the program may be closed and started again.',
   ];
 }
@@ -128,15 +130,20 @@ function overlayView(world: SitWorld, state: SitState): View | undefined {
   }
 }
 
-function screenTitle(world: SitWorld, { screen, sitting }: SitState): string {
+function screenTitle(world: SitWorld, state: SitState): string {
+  const { screen, sitting } = state;
   switch (screen.name) {
+    case 'covered':
+      return `Question ${screen.place + 1}`;
     case 'question':
     case 'result': {
       const { drill } = questionAt(world, screen.place);
-      return `${screen.name === 'result' ? 'Result: ' : ''}${cleanText(drill.title, 80)}`;
+      const title = cleanText(drill.title, 80);
+      if (screen.name === 'question') return title;
+      return `${isAnsweredAt(world, state, screen.place) ? 'Result' : 'Not answered; the best'}: ${title}`;
     }
     case 'done':
-      return `${sitting.name}: handed in`;
+      return `${sitting.name}: ${sitting.finished === undefined ? 'results' : 'handed in'}`;
     default:
       return world.handout.title;
   }
@@ -145,7 +152,8 @@ function screenTitle(world: SitWorld, { screen, sitting }: SitState): string {
 function screenSide(world: SitWorld, state: SitState, glyphs: Glyphs): string {
   const { screen } = state;
   if (screen.name === 'question') return questionSide(world, state, screen.place, glyphs);
-  if (screen.name === 'result') return `${screen.place + 1} of ${world.order.length}`;
+  if (screen.name === 'result' || screen.name === 'covered')
+    return `${screen.place + 1} of ${world.order.length}`;
   return screen.name === 'begin' ? '' : `${answeredCount(world, state)} of ${world.order.length} answered`;
 }
 
@@ -154,6 +162,11 @@ function screenBody(world: SitWorld, state: SitState, glyphs: Glyphs): ReactNode
   switch (screen.name) {
     case 'begin':
       return textView('', beginTexts(world, state)).body;
+    case 'covered': {
+      const { timePerQuestionSeconds: limit = 0 } = world.handout.rules;
+      const text = `You have ${clockText(limit)} (minutes and seconds) for this question. The clock starts when you press Enter.`;
+      return textView('', [text]).body;
+    }
     case 'question':
       return <Drill screen={questionOf(world, state, screen)} />;
     case 'result':
