@@ -8,7 +8,7 @@ import { App, type Ending } from '../../src/tui/program/app.js';
 import { startedState, worldOf } from '../../src/tui/program/initial.js';
 import { type FakeDeps, fakeDeps } from './fakes.js';
 
-class FakeOut extends EventEmitter {
+export class FakeOut extends EventEmitter {
   frames: string[] = [];
   isTTY = true;
   columns: number;

@@ -1,0 +1,64 @@
+/** The frame of a state, drawn without keys or waiting: for tests that look at many. */
+import { type Instance, render } from 'ink';
+import chalk from 'chalk';
+import { glyphsFor, SPOKEN } from '../../src/tui/kit/glyphs.js';
+import type { State, World } from '../../src/tui/kit/state.js';
+import { SurroundingsProvider } from '../../src/tui/kit/surroundings.js';
+import { ScreenView } from '../../src/tui/program/screen-view.js';
+import { FakeOut } from './stage.js';
+
+const escapes = /\u001b\[[0-9;?]*[A-Za-z]/g;
+
+/** A frame as it is drawn, and as it reads. */
+export interface Still {
+  readonly raw: string;
+  readonly text: string;
+  readonly lines: readonly string[];
+}
+
+type Env = Readonly<Record<string, string | undefined>>;
+
+const nothing = (): void => {};
+
+/** Draws states one after another on one terminal. */
+export class Stills {
+  private readonly out = new FakeOut({ columns: 80, rows: 24 });
+  private app: Instance | undefined;
+  private readonly env: Env;
+  private readonly isSpoken: boolean;
+
+  constructor(env: Env, isSpoken = false) {
+    this.env = env;
+    this.isSpoken = isSpoken;
+  }
+
+  of(state: State, world: World): Still {
+    chalk.level = state.settings.screenReader ? 0 : state.colourLevel;
+    this.out.columns = state.size.columns;
+    this.out.rows = state.size.rows;
+    const glyphs = this.isSpoken ? SPOKEN : glyphsFor(this.env);
+    const view = (
+      <SurroundingsProvider value={{ state, world, glyphs, version: '9.9.9' }}>
+        <ScreenView onSelect={nothing} />
+      </SurroundingsProvider>
+    );
+    this.out.frames.length = 0;
+    this.app?.unmount();
+    this.app?.cleanup();
+    this.app = render(view, {
+      stdout: this.out as unknown as NodeJS.WriteStream,
+      debug: true,
+      exitOnCtrlC: false,
+      patchConsole: false,
+      isScreenReaderEnabled: this.isSpoken,
+    });
+    const raw = this.out.frames.findLast((frame) => frame.trim() !== '') ?? '';
+    const text = raw.replace(escapes, '');
+    return { raw, text, lines: text.split('\n') };
+  }
+
+  close(): void {
+    this.app?.unmount();
+    this.app?.cleanup();
+  }
+}
