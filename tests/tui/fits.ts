@@ -8,16 +8,16 @@ import { type Binding, bindings, commandOf, shownKeys } from '../../src/tui/kit/
 import { lookOf, voiceOf } from '../../src/tui/kit/look.js';
 import type { DrillScreen, ResultScreen, State, World } from '../../src/tui/kit/state.js';
 import { createReducer } from '../../src/tui/program/update.js';
-import { resultTexts } from '../../src/tui/result/layout.js';
+import { resultPage, resultTexts } from '../../src/tui/result/layout.js';
 import { judgedRows } from '../../src/words/judged.js';
 import { sayAll } from '../../src/words/tell.js';
 import type { Still, Stills } from './still.js';
 
 /** Signs that stand around a choice; without them a row of options reads as its words. */
-const AROUND = /[‹›[\]<>❯●*]/g;
+const AROUND = /[[\]<>*?]/g;
 
 const plainly = (text: string): string =>
-  inAscii(text.replace(AROUND, ' ')).toLowerCase().replace(/\s+/g, ' ').trim();
+  inAscii(text).replace(AROUND, ' ').toLowerCase().replace(/\s+/g, ' ').trim();
 
 /** Whether the lines say a text in full: in one line, or broken over lines that follow each other, beside whatever else. */
 export function says(lines: readonly string[], text: string): boolean {
@@ -96,7 +96,9 @@ function fieldFaults(
   const names = options.map((option) => cleanText(option.label, 60));
   return [
     ...faults,
-    ...missing(marked, `cursor of ${label}`, [(names[chosenIndex(field, screen.answer)] as string).split(' ')[0] as string]),
+    ...missing(marked, `cursor of ${label}`, [
+      (names[chosenIndex(field, screen.answer)] as string).split(' ')[0] as string,
+    ]),
     ...(showsAs(field) === 'line'
       ? missing(lines, `options of ${label}`, [names.join(' ')])
       : hasMore(lines)
@@ -125,20 +127,34 @@ export function drillFaults(sight: Sight, screen: DrillScreen): string[] {
     ...missing(
       lines,
       'goal',
-      sayAll(kind.goalLines(drill), voiceOf(settings)).map((line) => cleanText(line, 600).replace(/^([^:]{1,16}): /, '$1 ')),
+      sayAll(kind.goalLines(drill), voiceOf(settings)).map((line) =>
+        cleanText(line, 600).replace(/^([^:]{1,16}): /, '$1 '),
+      ),
     ),
     ...(hint === 'shown' ? missing(lines, 'hint', [cleanText(drill.hint ?? '', 600)]) : []),
-    ...fields.flatMap((field, at) => fieldFaults(lines, onScale(field, settings.valueScale), screen, at === focus)),
-    ...missing(lines, 'name of a colour', given.map(({ label }) => label)),
+    ...fields.flatMap((field, at) =>
+      fieldFaults(lines, onScale(field, settings.valueScale), screen, at === focus),
+    ),
+    ...missing(
+      lines,
+      'name of a colour',
+      given.map(({ label }) => label),
+    ),
     ...patchFaults(raw, state, given),
-    ...(says(lines, scene) ? [] : sceneFaults(sight, state, scene)),
-    ...keyFaults(sight, state, lines),
+    ...(says(lines, scene) ? [] : sceneFaults(sight, state, scene, lines)),
+    ...(focus === 0 ? keyFaults(sight, state, lines) : []),
   ];
 }
 
 /** Where a scene is cut, a key that is told there opens it whole. */
-function sceneFaults({ world, stills, env }: Sight, state: State, scene: string): string[] {
-  if (!stills.of(state, world).text.includes('more: s')) return [`scene not in full, and no key for it: ${scene}`];
+function sceneFaults(
+  { world, stills, env }: Sight,
+  state: State,
+  scene: string,
+  lines: readonly string[],
+): string[] {
+  if (!lines.some((line) => line.includes('more: s')))
+    return [`scene not in full, and no key for it: ${scene}`];
   const reduce = createReducer(world);
   let open = reduce(state, { type: 'key', key: 's', at: 0 });
   const seen: string[] = [];
@@ -164,20 +180,34 @@ export function resultFaults(sight: Sight, screen: ResultScreen): string[] {
   const { entry, compared } = screen.attempt;
   const { grade } = entry;
   const voice = voiceOf(settings);
-  const seen = [...lines];
-  for (let top = 1; top < 30; top++) {
-    const next = stills.of({ ...state, screen: { ...screen, top } }, world).lines;
-    if (next.join() === lines.join() || next.join() === seen.slice(-next.length).join()) break;
-    seen.push(...next);
-  }
+  const steps = grade.steps ?? [];
+  const swatches =
+    steps.length < 2
+      ? grade.swatches
+      : steps.flatMap(({ name, yours, best }) =>
+          [yours, best].flatMap((film) => (film === undefined ? [] : { label: name, reflectance: film })),
+        );
+  const page = resultPage(state, world, screen);
   return [
     ...faults,
-    ...missing(lines, 'mark', [`${entry.mark} of 100`, cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer, voice), 400)]),
-    ...missing(lines, 'row', judgedRows(grade, voice).map(({ text }) => text)),
+    ...missing(lines, 'mark', [
+      `${entry.mark} of 100`,
+      cleanText(world.kindOf(entry.drill).label(entry.drill, entry.answer, voice), 400),
+    ]),
+    ...missing(
+      lines,
+      'row',
+      judgedRows(grade, voice).map(({ text }) => text),
+    ),
     ...missing(lines, 'comparison', [compared ?? '']),
-    ...missing(lines, 'name of a colour', grade.swatches.map(({ label }) => label)),
-    ...patchFaults(raw, state, grade.swatches),
-    ...missing(seen, 'text', resultTexts(screen, settings, state.colourLevel > 0)),
+    ...missing(
+      lines,
+      'name of a colour',
+      swatches.map(({ label }) => label),
+    ),
+    ...patchFaults(raw, state, swatches),
+    ...missing(page.lines, 'text', resultTexts(screen, settings, state.colourLevel > 0)),
+    ...missing(lines, 'line of the text', page.lines.slice(0, page.rows)),
     ...keyFaults(sight, state, lines),
   ];
 }
@@ -185,24 +215,48 @@ export function resultFaults(sight: Sight, screen: ResultScreen): string[] {
 /** Every key of a keyboard by its name. */
 const ALL_KEYS = [
   ...'abcdefghijklmnopqrstuvwxyz0123456789?+-=',
-  ...['up', 'down', 'left', 'right', 'page-up', 'page-down', 'home', 'end', 'enter', 'escape', 'tab', 'back-tab', 'erase', 'space'],
+  ...[
+    'up',
+    'down',
+    'left',
+    'right',
+    'page-up',
+    'page-down',
+    'home',
+    'end',
+    'enter',
+    'escape',
+    'tab',
+    'back-tab',
+    'erase',
+    'space',
+  ],
 ];
 
 /** Keys that do something and stand neither on the key line nor under `?`. */
-export function keyFaults({ world, stills, env }: Omit<Sight, 'state'>, state: State, lines: readonly string[]): string[] {
+export function keyFaults(
+  { world, stills, env }: Omit<Sight, 'state'>,
+  state: State,
+  lines: readonly string[],
+): string[] {
   const glyphs: Glyphs = env['LANG'] === 'C' ? ASCII : UNICODE;
   const reduce = createReducer(world);
   const told = (binding: Binding, among: readonly string[]): boolean =>
-    among.some((line) => line.includes(inAscii(shownKeys(binding, glyphs))) || line.includes(shownKeys(binding, glyphs)));
+    among.some(
+      (line) =>
+        line.includes(inAscii(shownKeys(binding, glyphs))) || line.includes(shownKeys(binding, glyphs)),
+    );
   const table = bindings(state);
   const onLine = table.filter((binding) => told(binding, [lines.at(-1) ?? '']));
   const rest = table.filter((binding) => !onLine.includes(binding));
-  const opened = commandOf(state, '?') === 'keys' ? stills.of({ ...state, overlay: { name: 'keys' } }, world).lines : [];
+  const opened =
+    commandOf(state, '?') === 'keys' ? stills.of({ ...state, overlay: { name: 'keys' } }, world).lines : [];
   const silent = ALL_KEYS.filter(
     (key) =>
       state.overlay === undefined &&
       commandOf(state, key) === undefined &&
-      reduce({ ...state, notice: undefined } as unknown as State, { type: 'key', key, at: 0 }).screen !== state.screen,
+      reduce({ ...state, notice: undefined } as unknown as State, { type: 'key', key, at: 0 }).screen !==
+        state.screen,
   );
   return [
     ...rest

@@ -1,6 +1,7 @@
 /** The frame of a state, drawn without keys or waiting: for tests that look at many. */
-import { type Instance, render } from 'ink';
+
 import chalk from 'chalk';
+import { type Instance, render } from 'ink';
 import { glyphsFor, SPOKEN } from '../../src/tui/kit/glyphs.js';
 import type { State, World } from '../../src/tui/kit/state.js';
 import { SurroundingsProvider } from '../../src/tui/kit/surroundings.js';

@@ -1,8 +1,9 @@
 /** Walks drills over the screens of practice at every size and in every form, and gathers what does not fit. */
 import { firstAnswer } from '../../src/drills/answers.js';
 import type { Drill } from '../../src/drills/kinds/index.js';
-import { generateDrill, GENERATED_FAMILIES } from '../../src/drills/make/index.js';
+import { GENERATED_FAMILIES, generateDrill } from '../../src/drills/make/index.js';
 import type { Answer } from '../../src/drills/types.js';
+import { sheetOf } from '../../src/tui/drill/set.js';
 import type { AnswerEntry } from '../../src/tui/kit/deps.js';
 import type { DrillScreen, ResultScreen, Size } from '../../src/tui/kit/state.js';
 import { sayAll } from '../../src/words/tell.js';
@@ -10,11 +11,12 @@ import { WRITTEN } from '../../src/words/voice.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { SHIPPED } from '../words/answers.js';
 import { Bench, fakeDeps } from './fakes.js';
-import { drillFaults, resultFaults } from './fits.js';
+import { drillFaults, frameFaults, keyFaults, resultFaults } from './fits.js';
 import { ASCII, PLAIN } from './inside.js';
 import { FULL } from './routes.js';
 import { withPicture } from './scenes.js';
-import { Stills } from './still.js';
+import { STANDS, standAt } from './states.js';
+import type { Stills } from './still.js';
 
 export const SMALL: Size = { columns: 60, rows: 20 };
 export const FIVE: readonly Size[] = [
@@ -29,7 +31,7 @@ export const FIVE: readonly Size[] = [
 export interface Form {
   readonly name: string;
   readonly env: Readonly<Record<string, string>>;
-  readonly isSpoken?: true;
+  readonly isSpoken?: boolean;
 }
 
 export const COLOURED: Form = { name: 'all colours', env: FULL };
@@ -44,7 +46,9 @@ export const KINDS = [...new Set(SHIPPED.map(({ kind }) => kind))];
 /** Characters that the screen of a drill has to find room for. */
 function burdenOf(drill: Drill): number {
   const kind = kindOf(drill);
-  const options = kind.fields(drill).flatMap(({ label, options }) => [label, ...options.map((one) => one.label)]);
+  const options = kind
+    .fields(drill)
+    .flatMap(({ label, options }) => [label, ...options.map((one) => one.label)]);
   return [drill.scene, drill.ask, ...sayAll(kind.goalLines(drill), WRITTEN), ...options].join(' ').length;
 }
 
@@ -78,10 +82,9 @@ export function resultOf({ world }: Bench, drill: Drill, answer: Answer, hints: 
     answeredAt: 0,
   };
   const compared = 'Value 0.3 steps off now; last time it was 0.2.';
-  const pictured = world.sceneOf(drill) !== undefined;
   return {
     name: 'result',
-    attempt: { entry, saved: true, compared, ...(pictured && { sheet: true as const }) },
+    attempt: { entry, saved: true, compared, ...sheetOf(world, drill) },
     place: 0,
     worked: false,
     top: 0,
@@ -90,7 +93,12 @@ export function resultOf({ world }: Bench, drill: Drill, answer: Answer, hints: 
 }
 
 /** What does not fit of a drill and its result, with where. */
-export function faultsAt(drill: Drill, sizes: readonly Size[], { name, env, isSpoken = false }: Form, stills: Stills): string[] {
+export function faultsAt(
+  drill: Drill,
+  sizes: readonly Size[],
+  { name, env, isSpoken = false }: Form,
+  stills: Stills,
+): string[] {
   const { settings } = fakeDeps();
   const deps = fakeDeps({ ...withPicture(drill), env, settings: { ...settings, screenReader: isSpoken } });
   const bench = new Bench(deps);
@@ -108,9 +116,29 @@ export function faultsAt(drill: Drill, sizes: readonly Size[], { name, env, isSp
     const where = `${drill.kind} ${drill.id} at ${size.columns}x${size.rows}, ${name}`;
     return [
       ...screens.flatMap((screen) =>
-        drillFaults(sight, screen).map((fault) => `${where}, row ${screen.focus}${screen.hint === 'shown' ? ', hint' : ''}: ${fault}`),
+        drillFaults(sight, screen).map(
+          (fault) => `${where}, row ${screen.focus}${screen.hint === 'shown' ? ', hint' : ''}: ${fault}`,
+        ),
       ),
-      ...results.flatMap((screen) => resultFaults(sight, screen).map((fault) => `${where}, result: ${fault}`)),
+      ...results.flatMap((screen) =>
+        resultFaults(sight, screen).map((fault) => `${where}, result: ${fault}`),
+      ),
     ];
+  });
+}
+
+/** What does not fit of the other screens, with where. */
+export function faultsElsewhere(sizes: readonly Size[], { name, env, isSpoken = false }: Form, stills: Stills): string[] {
+  return STANDS.flatMap((stand) => {
+    const { state: stood, world } = standAt(stand, env, isSpoken);
+    return sizes.flatMap((size) => {
+      const state = { ...stood, size };
+      const still = stills.of(state, world);
+      return [
+        ...frameFaults(still, state, env),
+        ...(isSpoken ? [] : keyFaults({ world, stills, env }, state, still.lines)),
+        ...(still.text.includes('Nothing is saved') ? [] : ['not said that nothing is saved']),
+      ].map((fault) => `${stand} at ${size.columns}x${size.rows}, ${name}: ${fault}`);
+    });
   });
 }

@@ -5,7 +5,7 @@ import type { Pigment } from '../../paints/index.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { seeAlone, seeLaid } from '../../washes/index.js';
 import { Frame } from '../kit/frame.js';
-import { frameParts, innerColumns, isWide } from '../kit/layout.js';
+import { frameParts, isWide, textColumns } from '../kit/layout.js';
 import { type Look, lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
@@ -150,7 +150,7 @@ function AboutPaint({
 
 export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
-  const columns = innerColumns(state.size);
+  const columns = textColumns(state.size);
   const body = frameParts(state, notesOf(state).length).body;
   const wide = isWide(state.size);
   const mixture = benchMixture(screen, world);

@@ -15,6 +15,12 @@ function drillOf(world: World, item: SetItem): DrillCommon | undefined {
   }
 }
 
+/** Whether a picture goes with a drill, and whether an answer changes it. */
+export function sheetOf(world: Pick<World, 'sceneOf'>, drill: DrillCommon): Pick<DrillScreen, 'sheet'> {
+  const scene = world.sceneOf(drill);
+  return scene === undefined ? {} : { sheet: scene.still === undefined ? true : 'still' };
+}
+
 /** The screen of one drill, nothing chosen yet; undefined when there is no such drill. */
 export function drillScreen(
   world: World,
@@ -38,7 +44,7 @@ export function drillScreen(
     shownAt: at,
     worked: false,
     laying: false,
-    ...(world.sceneOf(drill) !== undefined && { sheet: true }),
+    ...sheetOf(world, drill),
   };
 }
 

@@ -45,7 +45,9 @@ export function SpokenDrill({ screen }: { readonly screen: DrillScreen }): React
   const lines = [
     ...(screen.message === undefined ? [] : [screen.message]),
     cleanText(drill.scene, 600),
-    ...(scene === undefined ? [] : [sceneLines(scene, state.settings).join(' ')]),
+    ...(scene === undefined || scene.still === 'setting'
+      ? []
+      : [sceneLines(scene, state.settings).join(' ')]),
     cleanText(drill.ask, 200),
     // A question's goal lines may say the same of each colour, with its paint.
     ...kind

@@ -1,9 +1,13 @@
 /** A drill: the scene, the start, the goal and the open choices. What it will give is not shown: predicting is the exercise. */
 import { Box } from 'ink';
+import type { ResultSwatch } from '../../drills/types.js';
+import { widthOf, wrapText } from '../../text/wrap.js';
 import { onScale } from '../kit/fields.js';
 import { Frame } from '../kit/frame.js';
+import { type Glyphs, inAscii } from '../kit/glyphs.js';
 import { chromaBar, legend, staircase } from '../kit/goal-picture.js';
-import { Row, Rows } from '../kit/row.js';
+import { textColumns } from '../kit/layout.js';
+import { type Piece, Row, Rows } from '../kit/row.js';
 import { Sheet } from '../kit/sheet.js';
 import type { DrillScreen } from '../kit/state.js';
 import { useSurroundings } from '../kit/surroundings.js';
@@ -11,6 +15,7 @@ import { PatchColumn, PatchWithFacts, patchNames } from '../kit/swatch.js';
 import { drillSide, drillTitle } from '../kit/titles.js';
 import { ChosenNote, Fields } from './fields.js';
 import { type DrillLayout, drillLayout, GAP_COLUMNS } from './layout.js';
+import { bandsOf } from './question.js';
 import { SpokenDrill } from './spoken.js';
 
 interface PartProps {
@@ -20,12 +25,12 @@ interface PartProps {
 
 /** The colours that the question shows: one large, or several side by side. */
 function Given({ screen, layout }: PartProps): React.JSX.Element {
-  const { state, world, glyphs } = useSurroundings();
+  const { world } = useSurroundings();
   const given = world.kindOf(screen.drill).given(screen.drill);
-  const { questionColumns: columns, givenRows: rows, givenLabel } = layout;
+  const { questionColumns: columns, givenRows: rows, labelRows } = layout;
   const [only] = given;
   if (only !== undefined && given.length === 1) {
-    const label = givenLabel ? only.label : undefined;
+    const label = labelRows > 0 ? only.label : undefined;
     return (
       <PatchWithFacts
         label={label}
@@ -36,27 +41,58 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
       />
     );
   }
-  const each = Math.max(6, Math.min(16, Math.floor((columns + 1) / Math.max(1, given.length)) - 1));
-  const { names, nameRows } = patchNames(given, {
-    columns: each,
-    rows: rows >= 4 ? 2 : 1,
+  const bands = bandsOf(given, columns);
+  const across = Math.ceil(given.length / bands);
+  const each = Math.min(24, Math.floor((columns + 1) / across) - 1);
+  const bandRows = Math.floor(rows / bands);
+  return (
+    <Box flexDirection="column" flexShrink={0} height={rows} overflow="hidden">
+      {Array.from({ length: bands }, (_, band) => (
+        <PatchBand
+          key={given[band * across]?.label}
+          swatches={given.slice(band * across, (band + 1) * across)}
+          columns={each}
+          rows={bandRows}
+          isBrief={!layout.beside}
+        />
+      ))}
+    </Box>
+  );
+}
+
+interface BandProps {
+  readonly swatches: readonly ResultSwatch[];
+  /** Of each patch. */
+  readonly columns: number;
+  readonly rows: number;
+  /** Leaves chroma and words out. */
+  readonly isBrief: boolean;
+}
+
+/** Patches side by side. */
+function PatchBand({ swatches, columns, rows, isBrief }: BandProps): React.JSX.Element {
+  const { state, glyphs } = useSurroundings();
+  const flat = state.colourLevel === 0;
+  const { names, nameRows } = patchNames(swatches, {
+    columns,
+    rows: 2,
     level: state.colourLevel,
     cut: glyphs.cut,
   });
-  const patchRows = state.colourLevel === 0 ? 0 : Math.max(1, rows - 1 - nameRows);
+  const facts = isBrief || rows < nameRows + 4 ? 1 : 2;
   return (
-    <Box flexShrink={0} height={rows + (givenLabel ? 1 : 0)} overflow="hidden">
-      {given.map(({ label, reflectance, unread }, index) => (
+    <Box flexShrink={0}>
+      {swatches.map(({ label, reflectance, unread }, index) => (
         <PatchColumn
           key={label}
           name={names[index] ?? []}
           nameRows={nameRows}
           reflectance={reflectance}
-          columns={each}
-          patchRows={patchRows}
+          columns={columns}
+          patchRows={flat ? 0 : Math.max(1, rows - facts - nameRows)}
           greyRows={0}
-          wordRows={state.colourLevel === 0 && givenLabel ? 2 : 0}
-          valueOnly={!givenLabel}
+          wordRows={flat ? Math.max(0, rows - facts - nameRows) : 0}
+          valueOnly={facts === 1}
           {...(unread === undefined ? {} : { unread })}
         />
       ))}
@@ -85,6 +121,17 @@ function GoalPicture({ screen, layout }: PartProps): React.JSX.Element | null {
   );
 }
 
+/** The colours of the question, and the goal as a picture under them. */
+function Colours({ screen, layout }: PartProps): React.JSX.Element {
+  return (
+    <>
+      {layout.givenRows > 0 ? <Given screen={screen} layout={layout} /> : null}
+      {layout.stairRows >= 0 && layout.givenRows > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      <GoalPicture screen={screen} layout={layout} />
+    </>
+  );
+}
+
 function Choices({ screen, layout }: PartProps): React.JSX.Element {
   const { fields, answer, focus } = screen;
   return (
@@ -96,39 +143,65 @@ function Choices({ screen, layout }: PartProps): React.JSX.Element {
         columns={layout.fieldColumns}
         rows={layout.fieldRows}
       />
-      {layout.noteRows > 2 ? <Row pieces={[{ text: ' ' }]} /> : null}
+      {layout.noteGap ? <Row pieces={[{ text: ' ' }]} /> : null}
       {layout.noteRows > 0 ? (
         <ChosenNote
           field={fields[focus]}
           answer={answer}
           columns={layout.fieldColumns}
-          rows={Math.min(2, layout.noteRows)}
+          rows={layout.noteRows}
         />
       ) : null}
+      {layout.below === undefined ? null : (
+        <>
+          <Row pieces={[{ text: ' ' }]} />
+          <Colours
+            screen={screen}
+            layout={{ ...layout, ...layout.below, questionColumns: layout.fieldColumns }}
+          />
+        </>
+      )}
     </Box>
   );
 }
 
+/** The upper part; where the scene is cut, the key that opens it. */
+function topLines(
+  { top, cutAt }: DrillLayout,
+  columns: number,
+  hasKey: boolean,
+  { downMark, plainTexts }: Glyphs,
+): readonly Piece[][] {
+  if (cutAt === undefined) return top;
+  const mark = hasKey ? ` ${downMark} more: s` : ` ${downMark} more`;
+  const text = (top[cutAt] ?? []).map((piece) => (plainTexts ? inAscii(piece.text) : piece.text)).join('');
+  const [line = ''] = wrapText(text, columns - widthOf(mark));
+  const cut: Piece[] = [{ text: line }, { text: mark, role: 'key' }];
+  return top.map((pieces, at) => (at === cutAt ? cut : pieces));
+}
+
 export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.Element {
-  const { state, world, glyphs } = useSurroundings();
+  const { state, world, glyphs, frame } = useSurroundings();
   if (state.settings.screenReader) return <SpokenDrill screen={screen} />;
   const { valueScale } = state.settings;
   const read = { ...screen, fields: screen.fields.map((field) => onScale(field, valueScale)) };
   const layout = drillLayout(state, world, read);
   const part = { screen: read, layout };
+  const columns = textColumns(state.size);
   const question = (
     <Box flexDirection="column" width={layout.questionColumns} flexShrink={0}>
-      {layout.sheet === undefined ? null : <Sheet screen={screen} size={layout.sheet} />}
-      {layout.givenRows > 0 ? <Given {...part} /> : null}
-      {layout.beside && layout.stairRows >= 0 && layout.givenRows > 0 ? (
-        <Row pieces={[{ text: ' ' }]} />
-      ) : null}
-      <GoalPicture {...part} />
+      {layout.sheet === undefined ? null : (
+        <>
+          <Sheet screen={screen} size={layout.sheet} />
+          <Row pieces={[{ text: ' ' }]} />
+        </>
+      )}
+      <Colours {...part} />
     </Box>
   );
   return (
     <Frame title={drillTitle(world, screen)} side={drillSide(state, screen, glyphs)}>
-      <Rows lines={layout.top} />
+      <Rows lines={topLines(layout, columns, frame === undefined, glyphs)} />
       <Box flexDirection={layout.beside ? 'row' : 'column'} flexShrink={0}>
         {question}
         {layout.beside && layout.questionColumns > 0 ? <Box width={GAP_COLUMNS} flexShrink={0} /> : null}

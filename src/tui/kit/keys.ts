@@ -30,6 +30,7 @@ export type Command =
   | 'why'
   | 'picture'
   | 'sheet'
+  | 'scene'
   | 'grey'
   | 'best'
   | 'home'
@@ -87,7 +88,8 @@ function drillBindings(state: State, screen: DrillScreen): Binding[] {
           {
             keys: { tab: 'next-field', 'back-tab': 'previous-field' },
             show: 'Tab',
-            does: 'next row',
+            does: 'row',
+            stays: true,
           } as const,
         ]
       : []),
@@ -204,6 +206,7 @@ export function bindings(state: State): Binding[] {
     );
     return [...sheetLookBindings(state), { keys, show: 'Esc', does: 'back', stays: true }, STOP];
   }
+  if (overlay?.name === 'scene') return [scroll(false), back('back'), STOP];
   if (overlay?.name === 'keys') {
     return [
       { keys: { escape: 'back', enter: 'back', '?': 'back', q: 'back' }, show: 'Esc', does: 'close' },

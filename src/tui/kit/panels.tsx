@@ -3,6 +3,7 @@ import { Box, Text } from 'ink';
 import { CAUTION_ADVICE, cautionOf } from '../../paints/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { padText, wrapText } from '../../text/wrap.js';
+import { ScenePanel } from '../drill/scene-panel.js';
 import { Frame } from './frame.js';
 import { bindings, shownKeys } from './keys.js';
 import { innerColumns, SMALLEST } from './layout.js';
@@ -68,6 +69,8 @@ export function Panel({ overlay }: { readonly overlay: Overlay }): React.JSX.Ele
       return <KeysPanel />;
     case 'sheet':
       return <SheetPanel />;
+    case 'scene':
+      return <ScenePanel top={overlay.top} />;
     case 'leave':
       return <LeavePanel />;
     case 'caution':

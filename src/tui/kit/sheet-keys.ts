@@ -1,8 +1,9 @@
-/** Keys for the picture that goes with a screen. */
+/** Keys for what goes with a screen: what the drill says in full, and its picture. */
 import type { Binding } from './keys.js';
 import type { State } from './state.js';
 
-const SHEET: Binding = { keys: { v: 'sheet' }, show: 'v', does: 'sheet', stays: true };
+const SCENE: Binding = { keys: { s: 'scene' }, show: 's', does: 'scene' };
+const SHEET: Binding = { keys: { v: 'sheet' }, show: 'v', does: 'sheet' };
 
 /** What lies in the picture and how it is shown; without colours its signs go by value already, and greys are nothing to the ear. */
 export function sheetLookBindings({ screen, colourLevel, settings }: State): Binding[] {
@@ -19,13 +20,13 @@ export function sheetLookBindings({ screen, colourLevel, settings }: State): Bin
   };
   return [
     ...(colourLevel > 0 && !settings.screenReader ? [grey] : []),
-    ...(screen.name === 'result' ? [best] : []),
+    ...(screen.name === 'result' && screen.attempt.sheet === true ? [best] : []),
   ];
 }
 
-/** On the screen that a picture goes with; none where there is no picture. */
+/** On the screen of a drill or its result; those of the picture only where there is one. */
 export function sheetBindings(state: State): Binding[] {
   const { screen } = state;
   const has = screen.name === 'drill' ? screen.sheet : screen.name === 'result' && screen.attempt.sheet;
-  return has === true ? [SHEET, ...sheetLookBindings(state)] : [];
+  return has === undefined || has === false ? [SCENE] : [SCENE, SHEET, ...sheetLookBindings(state)];
 }

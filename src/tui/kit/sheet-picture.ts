@@ -8,6 +8,9 @@ import type { Piece } from './row.js';
 /** Least room in which a picture can be read, cells across and lines. */
 export const LEAST_SHEET = { columns: 24, lines: 8 } as const;
 
+/** Wider, a picture gains nothing. */
+const MOST_COLUMNS = 112;
+
 /** Cells that a picture takes: as many as there is room for, in the shape that it was drawn in. */
 export function sheetSize(
   columns: number,
@@ -15,7 +18,7 @@ export function sheetSize(
 ): { readonly columns: number; readonly lines: number } | undefined {
   if (columns < LEAST_SHEET.columns || lines < LEAST_SHEET.lines) return undefined;
   // A cell is about twice as high as wide: 48 columns go with 14 lines.
-  const across = Math.min(columns, Math.round(lines * 3.6), 96);
+  const across = Math.min(columns, Math.round(lines * 3.6), MOST_COLUMNS);
   return { columns: across, lines: Math.max(LEAST_SHEET.lines, Math.min(lines, Math.round(across / 3))) };
 }
 

@@ -1,10 +1,10 @@
-/** Keys of the picture that goes with a screen. */
+/** Keys of what goes with a screen: the text of its drill, and its picture. */
 import type { Command } from './keys.js';
 import { withOverlay, withoutOverlay } from './moves.js';
 import type { DrillScreen, ResultScreen, State } from './state.js';
 
 /**
- * The state after a key for the picture; undefined for any other key.
+ * The state after a key for the text or the picture; undefined for any other key.
  * @param isSeen whether the picture is on the screen already: where it is not, its keys open it
  */
 export function updateSheet(
@@ -13,6 +13,7 @@ export function updateSheet(
   command: Command,
   isSeen: () => boolean,
 ): State | undefined {
+  if (command === 'scene') return withOverlay(state, { name: 'scene', top: 0 });
   if (command !== 'sheet' && command !== 'grey' && command !== 'best') return undefined;
   const { inGrey = false } = screen;
   const seen = isSeen();

@@ -30,7 +30,9 @@ function captionsOf(state: State, screen: DrillScreen | ResultScreen, scene: Dri
   const passage = wordsOf(scene, scene.passage);
   const flat = isInSigns({ level: state.colourLevel, inGrey: screen.inGrey === true });
   const signs = flat ? '; denser is darker' : '';
-  if (screen.name === 'result')
+  if (scene.still === 'setting')
+    return [`where it is set: ${scene.painted.picture.title}${signs}`, `where it is set${signs}`];
+  if (screen.name === 'result' && scene.still === undefined)
     return [`${screen.ofBest === true ? 'best' : 'yours'}: ${passage ?? 'the passage as it is'}${signs}`];
   if (passage === undefined) return [`the passage as it was laid${signs}`];
   const open = `open${flat ? ' (/)' : ''}: ${passage}${signs}`;

@@ -50,8 +50,8 @@ export interface DrillScreen {
   readonly laying: boolean;
   /** A line left from the drill before, where its result is kept back. */
   readonly message?: string;
-  /** Set where a picture goes with it. */
-  readonly sheet?: true;
+  /** Set where a picture goes with it: `still`, one that no answer changes. */
+  readonly sheet?: true | 'still';
   /** The picture in the greys of the value check. */
   readonly inGrey?: boolean;
 }
@@ -63,8 +63,8 @@ export interface Attempt {
   readonly note?: string;
   /** How it compares with the learner's last time at that family. */
   readonly compared?: string;
-  /** Set where a picture goes with it. */
-  readonly sheet?: true;
+  /** Set where a picture goes with it: `still`, one that no answer changes. */
+  readonly sheet?: true | 'still';
 }
 
 export interface ResultScreen {
@@ -140,6 +140,8 @@ export type Overlay =
   | { readonly name: 'keys' }
   /** The picture as large as there is room. */
   | { readonly name: 'sheet' }
+  /** What the drill says, in full; `top`: the first line that is seen. */
+  | { readonly name: 'scene'; readonly top: number }
   | { readonly name: 'leave' }
   | { readonly name: 'caution'; readonly pigments: readonly string[]; readonly onward: 'lay' | 'close' };
 

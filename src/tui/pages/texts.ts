@@ -4,7 +4,7 @@ import { CAUTION_ADVICE } from '../../paints/index.js';
 import { HINT_COST } from '../../practice/index.js';
 import { printable } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
-import { frameParts, innerColumns } from '../kit/layout.js';
+import { frameParts, textColumns } from '../kit/layout.js';
 import { notesOf } from '../kit/notes.js';
 import type { Page } from '../kit/page.js';
 import type { State, World } from '../kit/state.js';
@@ -53,7 +53,7 @@ export function textOf(state: State, world: World): Page {
   const { screen } = state;
   const rows = frameParts(state, notesOf(state).length).body - 1;
   if (screen.name === 'progress') return { lines: printable(screen.text ?? '').split('\n'), rows };
-  const columns = innerColumns(state.size);
+  const columns = textColumns(state.size);
   return {
     lines: helpText(state, world).flatMap((line) => (line === '' ? [''] : wrapText(line, columns))),
     rows,

@@ -2,7 +2,7 @@
 import { sessionMark } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import type { AnswerEntry, SaveOutcome, TuiDeps } from '../kit/deps.js';
-import { innerColumns } from '../kit/layout.js';
+import { textColumns } from '../kit/layout.js';
 import type { Action, DrillScreen, Effect, State, World } from '../kit/state.js';
 
 type Dispatch = (action: Action) => void;
@@ -93,7 +93,7 @@ export async function runEffect(
         return;
       }
       case 'read-progress':
-        dispatch({ type: 'progress-ready', text: deps.progressText(innerColumns(state.size)) });
+        dispatch({ type: 'progress-ready', text: deps.progressText(textColumns(state.size)) });
         return;
       case 'exit':
         return;

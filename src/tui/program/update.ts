@@ -2,6 +2,7 @@
 
 import { updateBench } from '../bench/update.js';
 import { drillLayout } from '../drill/layout.js';
+import { onSceneKey } from '../drill/scene-panel.js';
 import { showSummary, startSet, takeAnswer } from '../drill/set.js';
 import { lay, updateDrill } from '../drill/update.js';
 import { updateFamilies } from '../families/update.js';
@@ -41,6 +42,7 @@ function onKey(before: State, world: World, key: string, at: number): State {
   const command = commandOf(state, key);
   if (state.overlay?.name === 'sheet' && command !== 'stop') return onSheetKey(state, command);
   if (command === undefined) return before;
+  if (state.overlay?.name === 'scene' && command !== 'stop') return onSceneKey(state, world, command);
   if (command === 'stop') return ask(state, { type: 'exit', code: INTERRUPTED });
   if (state.overlay !== undefined) return onOverlayKey(state, world, command, at);
   if (command === 'keys') return withOverlay(state, { name: 'keys' });
@@ -48,9 +50,12 @@ function onKey(before: State, world: World, key: string, at: number): State {
   const { screen } = state;
   if (screen.name === 'drill' || screen.name === 'result') {
     // Asked for its keys alone: where the picture stands is worked out.
-    const isSeen = (): boolean =>
-      (screen.name === 'drill' ? drillLayout(state, world, screen) : resultLayout(state, world, screen))
-        .sheet !== undefined;
+    const isSeen = (): boolean => {
+      if (screen.name === 'drill') return drillLayout(state, world, screen).sheet !== undefined;
+      const { sheet, isPair } = resultLayout(state, world, screen);
+      // Where yours and the best stand side by side, b shows the best alone, as large as there is room.
+      return sheet !== undefined && !(isPair && command === 'best');
+    };
     const changed = updateSheet(state, screen, command, isSeen);
     if (changed !== undefined) return changed;
   }

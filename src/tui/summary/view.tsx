@@ -5,7 +5,7 @@ import { cleanText } from '../../text/sanitize.js';
 import { fitWords, padText, wrapText } from '../../text/wrap.js';
 import { Frame } from '../kit/frame.js';
 import type { Glyphs } from '../kit/glyphs.js';
-import { frameParts, innerColumns } from '../kit/layout.js';
+import { frameParts, textColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
@@ -75,7 +75,7 @@ function answerPieces(
 export function Summary({ screen }: { readonly screen: SummaryScreen }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   const { set } = state;
-  const columns = innerColumns(state.size);
+  const columns = textColumns(state.size);
   if (set === undefined) return <Frame title="The set">{null}</Frame>;
   const { attempts, summary } = set;
   const title =

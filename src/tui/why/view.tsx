@@ -5,7 +5,7 @@ import { cleanText } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
 import { sayAll } from '../../words/tell.js';
 import { Frame } from '../kit/frame.js';
-import { frameParts, innerColumns } from '../kit/layout.js';
+import { frameParts, textColumns } from '../kit/layout.js';
 import { lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
 import { type Piece, Rows } from '../kit/row.js';
@@ -112,7 +112,7 @@ export function Why({ screen }: { readonly screen: WhyScreen }): React.JSX.Eleme
   const { state, world, glyphs } = useSurroundings();
   const { drill, answer } = screen.back.attempt.entry;
   const why = world.kindOf(drill).why?.(drill, answer);
-  const columns = innerColumns(state.size);
+  const columns = textColumns(state.size);
   if (why === undefined) {
     return (
       <Frame title="Why">
