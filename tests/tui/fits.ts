@@ -121,16 +121,13 @@ export function drillFaults(sight: Sight, screen: DrillScreen): string[] {
   const kind = world.kindOf(drill);
   const scene = cleanText(drill.scene, 600);
   const given = kind.given(drill);
+  const goal = sayAll(kind.goalLines(drill), voiceOf(settings)).map((line) =>
+    cleanText(line, 600).replace(/^([^:]{1,16}): /, '$1 '),
+  );
+  const unsaid = [scene, ...goal].filter((text) => !says(lines, text));
   return [
     ...faults,
     ...missing(lines, 'question', [cleanText(drill.ask, 600)]),
-    ...missing(
-      lines,
-      'goal',
-      sayAll(kind.goalLines(drill), voiceOf(settings)).map((line) =>
-        cleanText(line, 600).replace(/^([^:]{1,16}): /, '$1 '),
-      ),
-    ),
     ...(hint === 'shown' ? missing(lines, 'hint', [cleanText(drill.hint ?? '', 600)]) : []),
     ...fields.flatMap((field, at) =>
       fieldFaults(lines, onScale(field, settings.valueScale), screen, at === focus),
@@ -141,31 +138,33 @@ export function drillFaults(sight: Sight, screen: DrillScreen): string[] {
       given.map(({ label }) => label),
     ),
     ...patchFaults(raw, state, given),
-    ...(says(lines, scene) ? [] : sceneFaults(sight, state, scene, lines)),
+    ...(unsaid.length === 0 ? [] : textFaults(sight, state, unsaid, lines)),
     ...(focus === 0 ? keyFaults(sight, state, lines) : []),
   ];
 }
 
-/** Where a scene is cut, a key that is told there opens it whole. */
-function sceneFaults(
+/** Where the text of a drill is cut, a key that is told there opens it whole. */
+function textFaults(
   { world, stills, env }: Sight,
   state: State,
-  scene: string,
+  texts: readonly string[],
   lines: readonly string[],
 ): string[] {
   if (!lines.some((line) => line.includes('more: s')))
-    return [`scene not in full, and no key for it: ${scene}`];
+    return texts.map((text) => `text not in full, and no key for it: ${text}`);
   const reduce = createReducer(world);
   let open = reduce(state, { type: 'key', key: 's', at: 0 });
   const seen: string[] = [];
-  for (let page = 0; page < 4; page++) {
+  for (let page = 0; page < 3; page++) {
     const still = stills.of(open, world);
     const faults = frameFaults(still, open, env);
     if (faults.length > 0) return faults;
     seen.push(...still.lines);
-    open = reduce(open, { type: 'key', key: 'page-down', at: 0 });
+    const next = reduce(open, { type: 'key', key: 'page-down', at: 0 });
+    if (JSON.stringify(next.overlay) === JSON.stringify(open.overlay)) break;
+    open = next;
   }
-  return missing(seen, 'scene on its panel', [scene]);
+  return missing(seen, 'text on its panel', texts);
 }
 
 /** What is missing on the screen of a result. */

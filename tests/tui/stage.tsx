@@ -24,7 +24,7 @@ export class FakeOut extends EventEmitter {
   };
 }
 
-class FakeIn extends EventEmitter {
+export class FakeIn extends EventEmitter {
   isTTY = true;
   private waiting: string[] = [];
   type(text: string): void {

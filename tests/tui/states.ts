@@ -25,7 +25,10 @@ const WAYS: Readonly<Record<string, Way>> = {
   progress: [
     {},
     (bench) =>
-      bench.menu('progress').send({ type: 'progress-ready', text: bench.deps.progressText(58) }).keys('down'),
+      bench
+        .menu('progress')
+        .send({ type: 'progress-ready', text: bench.deps.progressText(58) })
+        .keys('down'),
   ],
   help: [{}, (bench) => bench.menu('help')],
   'help, scrolled': [{}, (bench) => bench.menu('help').keys('page-down', 'down')],
@@ -38,7 +41,10 @@ const WAYS: Readonly<Record<string, Way>> = {
   'worked example': [first, confirmed(4)],
   'result of the worked example': [first, confirmed(5)],
   'placing round': [first, confirmed(6)],
-  'drill of nine rows': [{ ...practice, nextSet: () => items(['bare']) }, (bench) => bench.keys('tab', 'tab')],
+  'drill of nine rows': [
+    { ...practice, nextSet: () => items(['bare']) },
+    (bench) => bench.keys('tab', 'tab'),
+  ],
   'result without colours': [{ ...practice, nextSet: () => items(['bare']) }, (bench) => bench.keys('enter')],
   'keys of a drill': [practice, (bench) => bench.keys('?')],
   'scene of a drill': [practice, (bench) => bench.keys('s')],

@@ -6,7 +6,7 @@ import { glyphsFor, SPOKEN } from '../../src/tui/kit/glyphs.js';
 import type { State, World } from '../../src/tui/kit/state.js';
 import { SurroundingsProvider } from '../../src/tui/kit/surroundings.js';
 import { ScreenView } from '../../src/tui/program/screen-view.js';
-import { FakeOut } from './stage.js';
+import { FakeIn, FakeOut } from './stage.js';
 
 const escapes = /\u001b\[[0-9;?]*[A-Za-z]/g;
 
@@ -48,6 +48,7 @@ export class Stills {
     this.app?.cleanup();
     this.app = render(view, {
       stdout: this.out as unknown as NodeJS.WriteStream,
+      stdin: new FakeIn() as unknown as NodeJS.ReadStream,
       debug: true,
       exitOnCtrlC: false,
       patchConsole: false,

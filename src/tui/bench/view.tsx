@@ -95,9 +95,10 @@ function Picker({
     if (pigment === undefined || look === undefined)
       return [lead, { text: 'no paint', role: chosen ? 'selected' : 'plain' }];
     const swatch: Piece[] = flat ? [] : [{ text: '   ', style: patchStyle(look.hex) }, { text: ' ' }];
-    const note = flat
-      ? spokenLook(look, voiceOf(state.settings))
-      : [pigment.ci.join('+'), pigment.evidence].filter(Boolean).join(', ');
+    const notes = flat
+      ? [spokenLook(look, voiceOf(state.settings)), look.words, '']
+      : [[pigment.ci.join('+'), pigment.evidence].filter(Boolean).join(', '), pigment.ci.join('+'), ''];
+    const note = notes.find((text) => widthOf(text) <= columns - nameColumns - (flat ? 2 : 6)) ?? '';
     return [
       lead,
       ...swatch,
@@ -169,7 +170,7 @@ export function Bench({ screen }: { readonly screen: BenchScreen }): React.JSX.E
       </Frame>
     );
   }
-  const left = wide ? Math.floor(columns * 0.52) : columns;
+  const left = wide ? Math.max(44, Math.floor(columns * 0.52)) : columns;
   const right = wide ? columns - left - 2 : columns;
   const patchColumns = Math.floor(right * 0.64);
   const greyColumns = Math.floor(right * 0.28);

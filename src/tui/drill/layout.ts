@@ -23,9 +23,9 @@ import { isToldOf, sceneTexts } from './scene.js';
 export interface DrillLayout extends QuestionParts {
   /** The colours stand beside the choices, not above them. */
   readonly beside: boolean;
-  /** Message, as much of the scene as has room, question and goal. */
+  /** Message, as much of the scene as has room, question and goal; at the tightest the question and some of the goal. */
   readonly top: Piece[][];
-  /** Line of `top` that the scene is cut at; absent where it is there in full. */
+  /** Line of `top` that the text is cut at; absent where all of it is there. */
   readonly cutAt?: number;
   readonly hint: Piece[][];
   /** The colours and the goal stand under the choices, and the picture has its columns for itself. */
@@ -76,10 +76,28 @@ interface Lines {
   readonly hint: Piece[][];
 }
 
-/** The upper part with so many lines of the scene, and blank lines where so many are to spare. */
-function topOf({ message, scene, ask, goal }: Lines, sceneRows: number, spare: number): Piece[][] {
-  const gap = spare >= 2 ? [BLANK] : [];
-  return [...message, ...scene.slice(0, sceneRows), ...gap, ...ask, ...goal, ...(spare >= 1 ? [BLANK] : [])];
+/** The upper part: as much of the scene as has room; where not even the goal has, the question and as much of the goal. */
+function topOf({ message, scene, ask, goal }: Lines, room: number): Pick<DrillLayout, 'top' | 'cutAt'> {
+  const rest = [...ask, ...goal];
+  const sceneRows = room - message.length - rest.length;
+  if (sceneRows >= scene.length) return { top: [...message, ...scene, ...rest] };
+  if (sceneRows > 0) {
+    const top = [...message, ...scene.slice(0, sceneRows), ...rest];
+    return { top, cutAt: message.length + sceneRows - 1 };
+  }
+  const top = rest.slice(0, Math.max(ask.length, room));
+  return { top, cutAt: top.length - 1 };
+}
+
+/** Blank lines before the question and after the goal, where there are so many lines to spare. */
+function aired({ message, scene }: Lines, top: readonly Piece[][], spare: number): Piece[][] {
+  const at = message.length + scene.length;
+  return [
+    ...top.slice(0, at),
+    ...(spare >= 2 ? [BLANK] : []),
+    ...top.slice(at),
+    ...(spare >= 1 ? [BLANK] : []),
+  ];
 }
 
 export function drillLayout(state: State, world: World, screen: DrillScreen): DrillLayout {
@@ -122,33 +140,30 @@ function lowerLayout(
     given: inline,
     flat: question.flat,
   });
-  const { message, scene, ask, goal, hint } = lines;
+  const { hint } = lines;
   const { fields, focus } = screen;
   const wanted = fieldRows(fields, focus, place.fieldColumns);
   const noteRows = noteLines(fields[focus], place.fieldColumns, voice);
-  const room = body - message.length - ask.length - goal.length - hint.length;
+  const room = body - hint.length;
   const shown: Question =
     inline.length === 0 ? question : { ...question, given: [], hasGoal: false, isNone: true };
   const colours = leastRows(shown, place);
   const least = wanted.least + noteRows;
   const needed = place.beside ? Math.max(least, colours) : least + colours;
-  const sceneRows = scene.length <= room - needed ? scene.length : Math.max(1, room - needed);
-  const isWhole = sceneRows >= scene.length;
+  const { top: told, cutAt } = topOf(lines, room - needed);
   // Whatever is left goes to rows that would fold, then to lines between the parts, then to the colours.
-  const full = place.beside
-    ? Math.max(wanted.spaced + noteRows + 1, colours)
-    : wanted.spaced + noteRows + 1 + colours;
-  const spare = isWhole && isAiry(state.size) ? room - sceneRows - full : 0;
-  const top = topOf(lines, sceneRows, spare);
+  const choicesRows = wanted.spaced + noteRows + 1;
+  const full = place.beside ? Math.max(choicesRows, colours) : choicesRows + colours;
+  const isAired = cutAt === undefined && isAiry(state.size);
+  const top = isAired ? aired(lines, told, room - told.length - full) : told;
   const lower = Math.max(1, body - top.length - hint.length);
-  const cut = isWhole ? {} : { cutAt: message.length + sceneRows - 1 };
+  const cut = cutAt === undefined ? {} : { cutAt };
   const rest = { ...place, top, ...cut, hint, noteRows };
   if (place.beside) {
     const noteGap = lower - noteRows - 1 >= wanted.spaced;
     const inColumns = { columns: place.questionColumns, rows: lower, beside: true };
     const parts = questionParts(state, world, screen, shown, inColumns);
-    const choices = wanted.spaced + noteRows + 1;
-    const left = { columns: place.fieldColumns, rows: lower - choices - 1, beside: true };
+    const left = { columns: place.fieldColumns, rows: lower - choicesRows - 1, beside: true };
     const apart = partsApart(state, world, screen, shown, inColumns, left);
     const isLarger = (apart?.sheet?.lines ?? 0) > (parts.sheet?.lines ?? 0);
     return {

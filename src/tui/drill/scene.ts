@@ -6,6 +6,7 @@ import { cleanText } from '../../text/sanitize.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { sayAll } from '../../words/tell.js';
 import type { Voice } from '../../words/voice.js';
+import { moreInAscii } from '../kit/glyphs.js';
 import { lookOf, swatchWords } from '../kit/look.js';
 import type { Piece } from '../kit/row.js';
 import type { DrillScreen, World } from '../kit/state.js';
@@ -18,7 +19,9 @@ const WORKED =
 const LONGEST = 600;
 
 const lines = (texts: readonly string[], columns: number, role: Piece['role']): Piece[][] =>
-  texts.flatMap((text) => wrapText(text, columns)).map((text): Piece[] => [{ text, ...(role && { role }) }]);
+  texts
+    .flatMap((text) => wrapText(text, columns - moreInAscii(text)))
+    .map((text): Piece[] => [{ text, ...(role && { role }) }]);
 
 export interface SceneTexts {
   /** Left from the drill before, or about the worked example. */
@@ -111,7 +114,7 @@ function goalLines(
     if (name === '') return lines([text], columns, 'plain');
     const swatch = given.find(({ label }) => label === name);
     const words = swatch !== undefined && flat ? `; it is ${swatchWords(swatch, voice)}` : '';
-    const parts = wrapText(`${text.slice(name.length + 2)}${words}`, columns - indent);
+    const parts = wrapText(`${text.slice(name.length + 2)}${words}`, columns - indent - moreInAscii(text));
     return parts.map((part, index): Piece[] => [
       { text: padText(index === 0 ? name : '', head), role: 'muted' },
       ...patchPieces(index === 0 ? swatch : undefined, indent - head),

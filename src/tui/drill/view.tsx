@@ -1,6 +1,7 @@
 /** A drill: the scene, the start, the goal and the open choices. What it will give is not shown: predicting is the exercise. */
 import { Box } from 'ink';
 import type { ResultSwatch } from '../../drills/types.js';
+import { cleanText } from '../../text/sanitize.js';
 import { widthOf, wrapText } from '../../text/wrap.js';
 import { onScale } from '../kit/fields.js';
 import { Frame } from '../kit/frame.js';
@@ -30,10 +31,10 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
   const { questionColumns: columns, givenRows: rows, labelRows } = layout;
   const [only] = given;
   if (only !== undefined && given.length === 1) {
-    const label = labelRows > 0 ? only.label : undefined;
     return (
       <PatchWithFacts
-        label={label}
+        label={cleanText(only.label, 60)}
+        hasLabel={labelRows > 0}
         reflectance={only.reflectance}
         columns={columns}
         rows={rows}
@@ -165,7 +166,7 @@ function Choices({ screen, layout }: PartProps): React.JSX.Element {
   );
 }
 
-/** The upper part; where the scene is cut, the key that opens it. */
+/** The upper part; where it is cut, the key that opens it. */
 function topLines(
   { top, cutAt }: DrillLayout,
   columns: number,
@@ -174,10 +175,15 @@ function topLines(
 ): readonly Piece[][] {
   if (cutAt === undefined) return top;
   const mark = hasKey ? ` ${downMark} more: s` : ` ${downMark} more`;
-  const text = (top[cutAt] ?? []).map((piece) => (plainTexts ? inAscii(piece.text) : piece.text)).join('');
-  const [line = ''] = wrapText(text, columns - widthOf(mark));
-  const cut: Piece[] = [{ text: line }, { text: mark, role: 'key' }];
-  return top.map((pieces, at) => (at === cutAt ? cut : pieces));
+  const pieces = (top[cutAt] ?? []).map((piece) => ({
+    ...piece,
+    text: plainTexts ? inAscii(piece.text) : piece.text,
+  }));
+  const text = pieces.map((piece) => piece.text).join('');
+  const room = columns - widthOf(mark);
+  const kept = widthOf(text) <= room ? pieces : [{ text: wrapText(text, room)[0] ?? '' }];
+  const cut: Piece[] = [...kept, { text: mark, role: 'key' }];
+  return top.map((line, at) => (at === cutAt ? cut : line));
 }
 
 export function Drill({ screen }: { readonly screen: DrillScreen }): React.JSX.Element {

@@ -42,6 +42,10 @@ export const optionLines = (option: FieldOption, columns: number): string[] =>
 const lineWidth = ({ options }: Field): number =>
   options.reduce((sum, option) => sum + widthOf(optionName(option)) + 3, -1);
 
+/** Whether each option of a line has room, with its signs. */
+const fitsIn = ({ options }: Field, columns: number): boolean =>
+  options.every((option) => widthOf(optionName(option)) + 2 <= columns);
+
 /** Indexes of the options of a line, broken over several where they have no room on one. */
 export function lineBreaks({ options }: Field, columns: number): number[][] {
   const lines: number[][] = [];
@@ -63,7 +67,7 @@ const labelLines = ({ label }: Field, columns: number): number => wrapText(label
 function linePart(field: Field, index: number, columns: number): FieldPart {
   const label = widthOf(field.label);
   const room = columns - ROW_LEAD - label - 1;
-  const beside = room < 8 ? Number.POSITIVE_INFINITY : lineBreaks(field, room).length;
+  const beside = fitsIn(field, room) ? lineBreaks(field, room).length : Number.POSITIVE_INFINITY;
   const above = labelLines(field, columns) + lineBreaks(field, columns - ROW_LEAD).length;
   // Options on one line under the label read better than beside it on two.
   return beside === 1 || beside < above
@@ -177,7 +181,9 @@ function aligned(parts: readonly FieldPart[], fields: readonly Field[], columns:
     const room = columns - ROW_LEAD - widest - 1;
     const chosen = Math.max(...field.options.map((option) => widthOf(optionName(option)))) + 2;
     const fits =
-      part.form === 'line' ? room > 8 && lineBreaks(field, room).length <= part.rows : chosen <= room;
+      part.form === 'line'
+        ? fitsIn(field, room) && lineBreaks(field, room).length <= part.rows
+        : chosen <= room;
     return fits ? { ...part, labelColumns: widest } : part;
   });
 }

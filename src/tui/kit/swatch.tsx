@@ -29,16 +29,14 @@ export function factLines(look: Look, voice: Voice, room = Number.POSITIVE_INFIN
 }
 
 interface PatchWithFactsProps {
-  readonly label: string | undefined;
+  readonly label: string;
+  /** The label has a line of its own; else it leads the words. */
+  readonly hasLabel: boolean;
   readonly reflectance: Spectrum;
   readonly columns: number;
   readonly rows: number;
   readonly unread?: ResultSwatch['unread'];
 }
-
-/** Without colours and with little room: everything on one line, then broken to it. */
-const inOneBreath = (look: Look, voice: Voice, columns: number): string[] =>
-  wrapText([look.words, ...factLines(look, voice)].join('; '), columns);
 
 /** Columns below which a patch has its words under it. */
 const LEAST_BESIDE = 26;
@@ -46,6 +44,7 @@ const LEAST_BESIDE = 26;
 /** A large patch, its words and numbers beside it, or under it in few columns. */
 export function PatchWithFacts({
   label,
+  hasLabel,
   reflectance,
   columns,
   rows,
@@ -59,14 +58,15 @@ export function PatchWithFacts({
   const patchColumns = flat ? 0 : under ? columns : Math.min(36, Math.max(10, Math.floor(columns * 0.36)));
   const room = under ? columns : columns - (flat ? 0 : patchColumns + 2);
   const outside = look.inScreenGamut || flat ? [] : wrapText('nearest this screen has', room);
+  const led = (words: string): string => (hasLabel ? words : `${label}: ${words}`);
   const texts =
     unread === 'value'
-      ? [unreadWords(look)]
+      ? wrapText(led(unreadWords(look)), room)
       : unread === 'figures'
-        ? wrapText(look.words, room)
+        ? wrapText(led(look.words), room)
         : flat && rows < 4
-          ? inOneBreath(look, voice, room)
-          : [...wrapText(look.words, room), ...factLines(look, voice, room), ...outside];
+          ? wrapText(led([look.words, ...factLines(look, voice)].join('; ')), room)
+          : [...wrapText(led(look.words), room), ...factLines(look, voice, room), ...outside];
   const textRows = under ? Math.min(texts.length, 3, rows - 1) : rows;
   const lines = texts
     .slice(0, textRows)
@@ -74,7 +74,7 @@ export function PatchWithFacts({
   const patchRows = under ? rows - lines.length : rows;
   return (
     <Box flexDirection="column" flexShrink={0}>
-      {label === undefined ? null : (
+      {!hasLabel ? null : (
         <Rows lines={wrapText(label.toUpperCase(), columns).map((text) => [{ text, role: 'label' }])} />
       )}
       <Box height={rows} flexShrink={0} flexDirection={under ? 'column' : 'row'}>

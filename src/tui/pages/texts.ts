@@ -53,7 +53,8 @@ export function textOf(state: State, world: World): Page {
   const { screen } = state;
   const rows = frameParts(state, notesOf(state).length).body - 1;
   if (screen.name === 'progress') return { lines: printable(screen.text ?? '').split('\n'), rows };
-  const columns = textColumns(state.size);
+  // Two for the sign that more follows.
+  const columns = textColumns(state.size) - 2;
   return {
     lines: helpText(state, world).flatMap((line) => (line === '' ? [''] : wrapText(line, columns))),
     rows,

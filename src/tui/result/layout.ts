@@ -6,7 +6,7 @@ import { widthOf, wrapText } from '../../text/wrap.js';
 import { type JudgedRow, judgedRows } from '../../words/judged.js';
 import { sayAll } from '../../words/tell.js';
 import type { AnswerEntry, Settings } from '../kit/deps.js';
-import { inAscii } from '../kit/glyphs.js';
+import { moreInAscii } from '../kit/glyphs.js';
 import { frameParts, innerColumns, isAiry, textColumns } from '../kit/layout.js';
 import { lookOf, voiceOf } from '../kit/look.js';
 import { notesOf } from '../kit/notes.js';
@@ -24,8 +24,7 @@ export function verdictRows(
 ): (JudgedRow & { readonly lines: readonly string[] })[] {
   return judgedRows(grade, voiceOf(state.settings)).map((row) => {
     // Signs written out where the terminal has none take more columns than they do here.
-    const more = widthOf(inAscii(row.text)) - widthOf(row.text);
-    return { ...row, lines: wrapText(row.text, textColumns(state.size) - ROW_HEAD - more) };
+    return { ...row, lines: wrapText(row.text, textColumns(state.size) - ROW_HEAD - moreInAscii(row.text)) };
   });
 }
 
@@ -86,13 +85,12 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
   const verdicts = verdictRows(state, entry.grade).flatMap(({ lines }) => lines).length;
   const compared = wrapText(cleanText(comparison, 200), forText);
   const label = laidLabel(world, entry, state.settings);
-  const isBeside = widthOf(inAscii(label)) + 3 <= columns - markColumns(entry, columns);
-  const labelLines = isBeside
-    ? []
-    : wrapText(inAscii(label).length > label.length ? inAscii(label) : label, forText - 2);
+  const more = moreInAscii(label);
+  const isBeside = widthOf(label) + more + 3 <= columns - markColumns(entry, columns);
+  const labelLines = isBeside ? [] : wrapText(label, forText - 2 - more);
   const gap = isAiry(state.size) ? 1 : 0;
   const wanted = resultTexts(screen, state.settings, state.colourLevel > 0).reduce(
-    (sum, line) => sum + wrapText(line, forText - TEXT_MARGIN).length,
+    (sum, line) => sum + wrapText(line, forText - TEXT_MARGIN - moreInAscii(line)).length,
     0,
   );
   const spare = body - 1 - labelLines.length - verdicts - compared.length - gap;
@@ -108,7 +106,9 @@ export function resultLayout(state: State, world: World, screen: ResultScreen): 
 export function resultPage(state: State, world: World, screen: ResultScreen): Page {
   const columns = textColumns(state.size);
   const lines = resultTexts(screen, state.settings, state.colourLevel > 0).flatMap((line) =>
-    wrapText(line, columns - TEXT_MARGIN).map((part, index) => (index === 0 ? part : `  ${part}`)),
+    wrapText(line, columns - TEXT_MARGIN - moreInAscii(line)).map((part, index) =>
+      index === 0 ? part : `  ${part}`,
+    ),
   );
   return { lines, rows: resultLayout(state, world, screen).textRows };
 }

@@ -93,7 +93,7 @@ function Swatches({
 }: {
   readonly grade: Grade;
   readonly layout: ResultLayout;
-}): React.JSX.Element {
+}): React.JSX.Element | null {
   const { state, glyphs } = useSurroundings();
   const { each, bands, topRows, swatchColumns } = layout;
   const { swatches, steps = [] } = grade;
@@ -112,6 +112,7 @@ function Swatches({
         />
       </Box>
     );
+  if (swatches.length === 0) return null;
   const across = Math.ceil(swatches.length / bands);
   const rows = Math.floor(topRows / bands);
   return (
