@@ -148,12 +148,15 @@ function lowerLayout(
   const shown: Question =
     inline.length === 0 ? question : { ...question, given: [], hasGoal: false, isNone: true };
   const colours = leastRows(shown, place);
-  const least = wanted.least + noteRows;
-  const needed = place.beside ? Math.max(least, colours) : least + colours;
+  const withColours = (rows: number): number =>
+    place.beside ? Math.max(rows + noteRows, colours) : rows + noteRows + colours;
+  const least = withColours(wanted.least);
+  const isTight = room - least < lines.ask.length + lines.goal.length + 1;
+  const needed = isTight ? withColours(wanted.fewest) : least;
   const { top: told, cutAt } = topOf(lines, room - needed);
   // Whatever is left goes to rows that would fold, then to lines between the parts, then to the colours.
   const choicesRows = wanted.spaced + noteRows + 1;
-  const full = place.beside ? Math.max(choicesRows, colours) : choicesRows + colours;
+  const full = withColours(wanted.spaced + 1);
   const isAired = cutAt === undefined && isAiry(state.size);
   const top = isAired ? aired(lines, told, room - told.length - full) : told;
   const lower = Math.max(1, body - top.length - hint.length);

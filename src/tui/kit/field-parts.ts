@@ -136,16 +136,17 @@ function foldedUntil(
   return parts;
 }
 
-/** Lines that the fields take: where all else is folded, with all open, and with blank lines between. */
+/** Rows that stay in sight around the focused one where not all have room, that which counts the others among them. */
+const FEW = 2;
+
+/** Lines that the fields take: where few are seen, where all else is folded, with all open, and with blank lines between. */
 export function fieldRows(fields: readonly Field[], focus: number, columns: number) {
   const open = fields.map((field, index) => openPart(field, index, columns));
   const folded = foldedUntil(open, fields, focus, columns, 0);
   const focused = folded[focus];
-  const least =
-    focused === undefined
-      ? 0
-      : sum(folded) - focused.rows + leastOf(focused, fields[focus] as Field, columns);
-  return { least, open: sum(open), spaced: sum(spaced(open)) };
+  const own = focused === undefined ? 0 : leastOf(focused, fields[focus] as Field, columns);
+  const least = sum(folded) - (focused?.rows ?? 0) + own;
+  return { fewest: Math.min(least, own + FEW), least, open: sum(open), spaced: sum(spaced(open)) };
 }
 
 /** Columns in which no row is broken: with what is said beside the options, and without. */
