@@ -20,7 +20,7 @@ const plainly = (text: string): string =>
   inAscii(text).replace(AROUND, ' ').toLowerCase().replace(/\s+/g, ' ').trim();
 
 /** Whether the lines say a text in full: in one line, or broken over lines that follow each other, beside whatever else. */
-export function says(lines: readonly string[], text: string): boolean {
+function says(lines: readonly string[], text: string): boolean {
   const rows = lines.map(plainly);
   const words = plainly(text).split(' ');
   const goesOn = (row: number, from: number): boolean => {

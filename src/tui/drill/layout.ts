@@ -153,7 +153,9 @@ function lowerLayout(
   const least = withColours(wanted.least);
   const isTight = room - least < lines.ask.length + lines.goal.length + 1;
   const needed = isTight ? withColours(wanted.fewest) : least;
-  const { top: told, cutAt } = topOf(lines, room - needed);
+  // At the tightest one line of the scene is enough: s opens it, and rows out of sight cost more.
+  const most = isTight ? lines.message.length + lines.ask.length + lines.goal.length + 1 : room;
+  const { top: told, cutAt } = topOf(lines, Math.min(most, room - needed));
   // Whatever is left goes to rows that would fold, then to lines between the parts, then to the colours.
   const choicesRows = wanted.spaced + noteRows + 1;
   const full = withColours(wanted.spaced + 1);
