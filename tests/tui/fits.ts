@@ -137,7 +137,12 @@ export function drillFaults(sight: Sight, screen: DrillScreen): string[] {
       'name of a colour',
       given.map(({ label }) => label),
     ),
-    ...patchFaults(raw, state, given),
+    // At the very tightest a colour goes with its line of the goal: with another row in focus it is there again.
+    ...patchFaults(
+      raw,
+      state,
+      given.filter(({ label }) => focus === 0 || !unsaid.some((line) => line.startsWith(`${label} `))),
+    ),
     ...(unsaid.length === 0 ? [] : textFaults(sight, state, unsaid, lines)),
     ...(focus === 0 ? keyFaults(sight, state, lines) : []),
   ];
