@@ -51,6 +51,16 @@ export interface ResultSwatch {
   readonly unread?: 'value' | 'figures';
 }
 
+/** One of several things that an answer lays, each on its own: a rung of a ladder, a shadow. */
+export interface GradeStep {
+  readonly name: string;
+  /** What it is laid over or turned from, where that is a colour of its own. */
+  readonly before?: Spectrum;
+  /** Absent where it was given up, and where giving it up is best. */
+  readonly yours?: Spectrum;
+  readonly best?: Spectrum;
+}
+
 /** A graded answer. Everything in it is computed from the prediction. */
 export interface Grade {
   /** 0-100, by the formula in README; without hints and tries, which the session takes off. */
@@ -68,6 +78,8 @@ export interface Grade {
   readonly best: { readonly answer: Answer; readonly label: string; readonly mark: number };
   /** Start, yours, best, as far as the kind of drill has them; `yours` is the answer's own, with what it is of behind a comma. */
   readonly swatches: readonly ResultSwatch[];
+  /** Where an answer lays several things: all of them, in the order of the question; the swatches then show the worst. */
+  readonly steps?: readonly GradeStep[];
   readonly laid?: readonly LaidPart[];
   readonly evidence: Evidence;
 }

@@ -8,7 +8,7 @@ import { type Painted, painted } from './covering.js';
 import type { Covering, Picture, Reflecting } from './types.js';
 import { findPicture, liesIn, namedArea } from './where.js';
 
-/** What of a drill lies in its picture. */
+/** A drill's picture, with what of the drill lies in it. */
 export interface DrillScene {
   readonly painted: Painted;
   /** Area that the start lies in, where there is one. */
@@ -17,6 +17,8 @@ export interface DrillScene {
   readonly passage?: string;
   /** Areas with colours that are to be judged by eye: no figure is said of them before the answer. */
   readonly unread: readonly string[];
+  /** Set where no answer changes it: `laid`, the colours of the question lie in it; `setting`, it only shows where the scene is set. */
+  readonly still?: 'laid' | 'setting';
 }
 
 /** What a drill lays, by area. */
@@ -40,6 +42,19 @@ function laidByAnswer(studio: Studio, drill: Drill, answer: Answer): Covering | 
   return kindOf(studio, drill).grade(drill, answer).swatches.find(isYours) satisfies Reflecting | undefined;
 }
 
+/** The areas of the picture that the colours to be read are named for, each covered by its own; undefined where one has none. */
+function coveredByName(
+  picture: Picture,
+  colours: readonly { readonly name: string; readonly laid: Covering }[],
+): { readonly areas: readonly string[]; readonly coverings: Readonly<Record<string, Covering>> } | undefined {
+  const areas = colours.flatMap(({ name }) => namedArea(picture, name) ?? []);
+  if (new Set(areas).size < colours.length) return undefined;
+  return {
+    areas,
+    coverings: Object.fromEntries(colours.map(({ laid }, at) => [areas[at] as string, laid])),
+  };
+}
+
 /** The colours of a passage to be judged, each in the area of its name; undefined where one of them has none. */
 function namedIn(
   studio: Studio,
@@ -47,10 +62,21 @@ function namedIn(
   drill: Drill,
   answer: Answer | undefined,
 ): Lain | undefined {
-  if (drill.kind !== 'diagnosis') return undefined;
-  const areas = drill.areas.flatMap(({ name }) => namedArea(picture, name) ?? []);
-  if (new Set(areas).size < drill.areas.length) return undefined;
-  const coverings = Object.fromEntries(drill.areas.map(({ laid }, at) => [areas[at] as string, laid]));
+  if (drill.kind === 'sort-values') {
+    const given = kindOf(studio, drill).given(drill);
+    const named = coveredByName(
+      picture,
+      given.map((swatch) => ({ name: swatch.label, laid: swatch })),
+    );
+    return (
+      named && { coverings: named.coverings, unread: answer === undefined ? named.areas : [], still: 'laid' }
+    );
+  }
+  // Of what is told by its colours a picture in other colours would tell something else.
+  if (drill.kind !== 'diagnosis') return { coverings: {}, unread: [], still: 'setting' };
+  const named = coveredByName(picture, drill.areas);
+  if (named === undefined) return undefined;
+  const { areas, coverings } = named;
   if (answer === undefined) return { coverings, unread: areas };
   // A result names the area that it is about first, then what the answer makes of it.
   const { swatches } = kindOf(studio, drill).grade(drill, answer);

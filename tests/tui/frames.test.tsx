@@ -1,23 +1,10 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { StoreError } from '../../src/errors.js';
 import { fakeDeps } from './fakes.js';
-import { ASCII, expectInside, PLAIN } from './inside.js';
-import { FULL, practice, ROUTES } from './routes.js';
+import { FULL, practice } from './routes.js';
 import { DOWN, ENTER, ESC, RIGHT, Stage, strike } from './stage.js';
 
 afterEach(strike);
-
-// The long run has every size and way of colour.
-const SIZES = [
-  ['all colours', FULL, { columns: 60, rows: 18 }],
-  ['all colours', FULL, { columns: 80, rows: 24 }],
-  ['no colours', PLAIN, { columns: 60, rows: 18 }],
-  ['ASCII', ASCII, { columns: 80, rows: 24 }],
-] as const;
-
-describe.each(SIZES)('with %s at %o', (_, env, size) => {
-  it.each(ROUTES)('$name keeps inside the screen', (route) => expectInside(route, size, env));
-});
 
 describe('the home menu', () => {
   const SIZE = { columns: 80, rows: 24 };

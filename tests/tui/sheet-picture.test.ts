@@ -5,7 +5,7 @@ import { findPicture, type Picture, painted, pixelsOf, screenTones } from '../..
 import { ASCII, UNICODE } from '../../src/tui/kit/glyphs.js';
 import { halfBlocks } from '../../src/tui/kit/half-blocks.js';
 import type { Piece } from '../../src/tui/kit/row.js';
-import { LEAST_SHEET, sheetPicture, sheetSize } from '../../src/tui/kit/sheet-picture.js';
+import { LEAST_SHEET, sheetPicture, sheetSize } from '../../src/tui/sheet/picture.js';
 import { STUDIO } from '../studio.js';
 
 const PICTURES = readPictures(STUDIO, 'exercises');
@@ -65,7 +65,7 @@ it('takes the room there is, keeps its shape, and says when there is too little'
   for (let columns: number = LEAST_SHEET.columns; columns < 140; columns += 7)
     for (let lines: number = LEAST_SHEET.lines; lines < 40; lines += 3) {
       const size = sheetSize(columns, lines) as { columns: number; lines: number };
-      expect(size.columns).toBeLessThanOrEqual(Math.min(columns, 96));
+      expect(size.columns).toBeLessThanOrEqual(Math.min(columns, 112));
       expect(size.lines).toBeLessThanOrEqual(lines);
       expect(size.columns / size.lines).toBeGreaterThan(2.3);
       expect(size.columns / size.lines).toBeLessThan(4.2);

@@ -2,20 +2,21 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Drill } from '../../src/drills/kinds/index.js';
 import { inWords } from '../../src/pictures/index.js';
-import type { Answered } from '../../src/practice/index.js';
 import { drillLayout } from '../../src/tui/drill/layout.js';
-import { sheetPicture } from '../../src/tui/kit/sheet-picture.js';
-import type { ResultScreen, State } from '../../src/tui/practice/state.js';
+import { fieldParts } from '../../src/tui/kit/field-parts.js';
+import type { State } from '../../src/tui/practice/state.js';
 import { resultLayout } from '../../src/tui/result/layout.js';
+import { sheetPicture } from '../../src/tui/sheet/picture.js';
 import { WRITTEN } from '../../src/words/voice.js';
 import { Bench, fakeDeps } from './fakes.js';
 import { ASCII, expectInside, PLAIN, SIXTEEN } from './inside.js';
 import { FULL } from './routes.js';
 import { drillCalled, PICTURED, withPicture } from './scenes.js';
 import { DOWN, ENTER, RIGHT, Stage, strike } from './stage.js';
+import { resultOf } from './walk.js';
 
-vi.mock('../../src/tui/kit/sheet-picture.js', async (load) => {
-  const actual = await load<typeof import('../../src/tui/kit/sheet-picture.js')>();
+vi.mock('../../src/tui/sheet/picture.js', async (load) => {
+  const actual = await load<typeof import('../../src/tui/sheet/picture.js')>();
   return { ...actual, sheetPicture: vi.fn(actual.sheetPicture) };
 });
 
@@ -40,43 +41,30 @@ const triples = (raw: string): string[][] =>
   [...raw.matchAll(/[34]8;2;(\d+);(\d+);(\d+)m/g)].map(([, ...triple]) => triple);
 const hasColour = (raw: string): boolean => triples(raw).some(([r, g, b]) => r !== g || g !== b);
 
-/** The best answer laid down. */
-function resultOf(bench: Bench, drill: Drill): ResultScreen {
-  const kind = bench.world.kindOf(drill);
-  const answer = kind.best(drill);
-  const answered: Answered = {
-    drill,
-    answer,
-    grade: kind.grade(drill, answer),
-    mark: 100,
-    hints: 0,
-    attempt: 1,
-    feedback: 'each',
-    why: '',
-    shownAt: 0,
-    answeredAt: 0,
-    kept: { saved: true },
-  };
-  return { name: 'result', answered, place: 0, worked: false, top: 0, from: 'set' };
-}
-
 describe.each([
   ['colours', FULL],
   ['no colours', PLAIN],
 ])('with %s', (_, env) => {
-  it('every drill with a picture shows it at 100 by 30 and more, and no text or choice makes way', () => {
+  it('every drill with a picture shows it at 120 by 40 and more, larger where there is more room, and no text or choice makes way', () => {
     for (const drill of PICTURED) {
       const bench = new Bench(fakeDeps({ ...withPicture(drill), env }));
-      const result = resultOf(bench, drill);
-      for (const size of [{ columns: 100, rows: 30 }, LARGE]) {
+      const result = resultOf(bench, drill, bench.world.kindOf(drill).best(drill));
+      const isStill = bench.world.sceneOf(drill)?.still !== undefined;
+      const at = (size: State['size']) => {
         const state: State = { ...bench.state, size };
         const layout = drillLayout(state, bench.world, bench.drill);
-        const bare = drillLayout(state, { ...bench.world, sceneOf: () => undefined }, bench.drill);
-        // Labels too long for their column push the colours over the choices.
-        if (layout.beside) expect(layout.sheet, drill.id).toBeDefined();
-        expect([layout.top, layout.fieldRows]).toEqual([bare.top, bare.fieldRows]);
-        expect(resultLayout(state, bench.world, result).sheet, drill.id).toBeDefined();
-      }
+        expect(layout.cutAt, drill.id).toBeUndefined();
+        const { parts, after } = fieldParts(bench.drill.fields, 0, layout.fieldColumns, layout.fieldRows);
+        expect([after, parts.filter(({ form }) => form === 'folded')], drill.id).toEqual([0, []]);
+        const shown = resultLayout(state, bench.world, result);
+        // Of what no answer changes the question shows it.
+        if (!isStill) expect(shown.sheet, drill.id).toBeDefined();
+        if (!isStill) expect(shown.isPair, `${drill.id}: yours beside the best`).toBe(true);
+        return layout.sheet?.columns ?? 0;
+      };
+      const columns = [at(LARGE), at({ columns: 200, rows: 60 })] as const;
+      expect(columns[0], drill.id).toBeGreaterThanOrEqual(28);
+      expect(columns[1], drill.id).toBeGreaterThan(Math.max(columns[0], 60));
     }
   });
 });

@@ -8,7 +8,7 @@ import { switching } from '../../src/tui/practice/run.js';
 import { startedState, worldOf } from '../../src/tui/practice/start.js';
 import { type FakeDeps, fakeDeps } from './fakes.js';
 
-class FakeOut extends EventEmitter {
+export class FakeOut extends EventEmitter {
   frames: string[] = [];
   isTTY = true;
   columns: number;
@@ -24,7 +24,7 @@ class FakeOut extends EventEmitter {
   };
 }
 
-class FakeIn extends EventEmitter {
+export class FakeIn extends EventEmitter {
   isTTY = true;
   private waiting: string[] = [];
   type(text: string): void {

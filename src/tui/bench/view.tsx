@@ -4,7 +4,7 @@ import type { Spectrum } from '../../optics/index.js';
 import type { Pigment } from '../../paints/index.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { seeAlone, seeLaid } from '../../washes/index.js';
-import { innerColumns, isWide } from '../kit/layout.js';
+import { isWide, textColumns } from '../kit/layout.js';
 import { type Look, lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { bodyRows } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
@@ -102,9 +102,10 @@ function Picker({
     if (pigment === undefined || look === undefined)
       return [lead, { text: 'no paint', role: chosen ? 'selected' : 'plain' }];
     const swatch: Piece[] = flat ? [] : [{ text: '   ', style: patchStyle(look.hex) }, { text: ' ' }];
-    const note = flat
-      ? spokenLook(look, voiceOf(state.settings))
-      : [pigment.ci.join('+'), pigment.evidence].filter(Boolean).join(', ');
+    const notes = flat
+      ? [spokenLook(look, voiceOf(state.settings)), look.words, '']
+      : [[pigment.ci.join('+'), pigment.evidence].filter(Boolean).join(', '), pigment.ci.join('+'), ''];
+    const note = notes.find((text) => widthOf(text) <= columns - nameColumns - (flat ? 2 : 6)) ?? '';
     return [
       lead,
       ...swatch,
@@ -157,7 +158,7 @@ function AboutPaint({
 
 export function Bench({ screen }: { readonly screen: BenchState }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
-  const columns = innerColumns(state.size);
+  const columns = textColumns(state.size);
   const body = bodyRows(state);
   const wide = isWide(state.size);
   const mixture = benchMixture(screen, world);
@@ -167,7 +168,7 @@ export function Bench({ screen }: { readonly screen: BenchState }): React.JSX.El
   const rows = rowsOfBench(screen, world, sight);
   if (state.settings.screenReader) return <SpokenBench screen={screen} rows={rows} look={look} />;
   if (screen.picking !== undefined) return <Picker screen={screen} columns={columns} rows={body} />;
-  const left = wide ? Math.floor(columns * 0.52) : columns;
+  const left = wide ? Math.max(44, Math.floor(columns * 0.52)) : columns;
   const right = wide ? columns - left - 2 : columns;
   const patchColumns = Math.floor(right * 0.64);
   const greyColumns = Math.floor(right * 0.28);

@@ -2,169 +2,170 @@
 import { Box } from 'ink';
 import type { Answer, Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
-import { fitText, fitWords, padText, widthOf, wrapText } from '../../text/wrap.js';
+import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { type Voice, valueWords } from '../../words/voice.js';
-import { chosenIndex } from '../kit/fields.js';
+import {
+  type FieldPart,
+  fieldParts,
+  lineBreaks,
+  OPTION_LEAD,
+  optionLines,
+  optionName,
+  SWATCH,
+} from '../kit/field-parts.js';
+import { chosenIndex, showsAs } from '../kit/fields.js';
 import type { Glyphs } from '../kit/glyphs.js';
-import { fieldParts } from '../kit/layout.js';
 import { lookOf, voiceOf } from '../kit/look.js';
 import { type Piece, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { patchStyle } from '../kit/theme.js';
-import { windowAround } from '../kit/window.js';
-
-const SWATCH = 4;
+import { windowOfLines } from '../kit/window.js';
 
 interface Sight {
   readonly glyphs: Glyphs;
   readonly level: number;
   readonly voice: Voice;
+  readonly columns: number;
 }
 
-/** What stands for the swatch where there are no colours: "dark red 6.3". */
-function wordsFor(option: FieldOption, sight: Sight): string {
+/** What stands for the swatch where there are no colours: "dark red, step 6.3". */
+function wordsFor(option: FieldOption, voice: Voice): string {
   if (option.swatch === undefined) return '';
   const look = lookOf(option.swatch);
-  return `${look.words}, ${valueWords(look.value, sight.voice)}`;
+  return `${look.words}, ${valueWords(look.value, voice)}`;
 }
 
-function optionPieces(
+/** What is said of an option under the choices: its colour, Colour Index code, what is known of it, what it means. */
+const noteOf = (option: FieldOption, voice: Voice, dot: string): string =>
+  [wordsFor(option, voice), cleanText(option.note ?? '', 160)].filter(Boolean).join(` ${dot} `);
+
+/** A piece of its colour before an option. */
+const swatchPieces = ({ swatch }: FieldOption, level: number): Piece[] =>
+  swatch === undefined || level === 0
+    ? []
+    : [{ text: ' '.repeat(SWATCH - 1), style: patchStyle(lookOf(swatch).hex) }, { text: ' ' }];
+
+/** An option of a tray: its name, and beside it what of the rest has room in full. */
+function optionRows(
   option: FieldOption,
   state: { chosen: boolean; focused: boolean; number: string },
   labelColumns: number,
-  columns: number,
   sight: Sight,
-): Piece[] {
-  const { glyphs } = sight;
+): Piece[][] {
+  const { glyphs, columns, level, voice } = sight;
   const role = state.chosen ? 'selected' : 'plain';
   const mark = state.chosen ? (state.focused ? glyphs.pointer : glyphs.chosen) : ' ';
-  const swatch: Piece[] =
-    option.swatch === undefined || sight.level === 0
-      ? []
-      : [{ text: ' '.repeat(SWATCH - 1), style: patchStyle(lookOf(option.swatch).hex) }, { text: ' ' }];
+  const swatch = swatchPieces(option, level);
   const lead: Piece[] = [
     { text: `${mark} `, role: 'here' },
     { text: state.number, role: 'muted' },
-  ];
-  const used = 2 + state.number.length + (swatch.length === 0 ? 0 : SWATCH);
-  // Without a swatch the label says it, and the note has a line of its own below.
-  const note = option.swatch === undefined ? '' : cleanText(option.note ?? '', 120);
-  const side = sight.level === 0 ? wordsFor(option, sight) : note;
-  const text = cleanText(option.label, 60);
-  if (side === '') return [...lead, ...swatch, { text: fitWords(text, columns - used, glyphs.cut), role }];
-  const room = Math.min(labelColumns, columns - used);
-  const label = padText(fitWords(text, room, glyphs.cut), room);
-  const left = columns - used - room - 1;
-  return [
-    ...lead,
     ...swatch,
-    { text: label, role },
-    { text: ' ' },
-    { text: left > 3 ? fitWords(side, left, glyphs.cut) : '', role: 'muted' },
   ];
+  const [first = '', ...more] = optionLines(option, columns);
+  const set = ' '.repeat(OPTION_LEAD + (swatch.length === 0 ? 0 : SWATCH));
+  const rest = more.map((text): Piece[] => [{ text: `${set}${text}`, role }]);
+  // Without a swatch the name says it, and the note has a line of its own below.
+  const sides =
+    option.swatch === undefined
+      ? []
+      : level === 0
+        ? [wordsFor(option, voice), lookOf(option.swatch).words]
+        : [cleanText(option.note ?? '', 120)];
+  const left = columns - set.length - labelColumns - 1;
+  const side = rest.length > 0 ? undefined : sides.find((text) => widthOf(text) <= left);
+  if (side === undefined) return [[...lead, { text: first, role }], ...rest];
+  return [[...lead, { text: padText(first, labelColumns), role }, { text: ` ${side}`, role: 'muted' }]];
 }
 
-/** What a field asks, as many whole words as fit. */
-const labelOf = ({ label }: Field, columns: number, { cut }: Glyphs): string =>
-  fitWords(label.toUpperCase(), columns, cut);
+/** What a field asks, in lines. */
+const labelRows = ({ label }: Field, focused: boolean, columns: number): Piece[][] =>
+  wrapText(label, columns).map((line): Piece[] => [
+    { text: line.toUpperCase(), role: focused ? 'label' : 'muted' },
+  ]);
 
-function trayLines(
-  field: Field,
-  answer: Answer,
-  focused: boolean,
-  rows: number,
-  columns: number,
-  sight: Sight,
-): Piece[][] {
+function trayRows(field: Field, answer: Answer, focused: boolean, part: FieldPart, sight: Sight): Piece[][] {
+  const { glyphs, columns } = sight;
   const chosen = chosenIndex(field, answer);
-  const seen = windowAround(field.options.length, chosen, rows - 1);
-  const labelColumns = Math.max(...field.options.map(({ label }) => widthOf(label))) + 1;
-  const { glyphs } = sight;
+  const heights = field.options.map((option) => optionLines(option, columns).length);
+  const isWhole =
+    heights.reduce((sum, height) => sum + height, labelRows(field, focused, columns).length) <= part.rows;
+  const label = labelRows(field, focused, isWhole ? columns : columns - 13);
+  const seen = windowOfLines(heights, chosen, isWhole ? Number.POSITIVE_INFINITY : part.rows - label.length);
   const more = [seen.moreBefore ? glyphs.upMark : '', seen.moreAfter ? glyphs.downMark : ''].join('');
-  const place = field.options.length > rows - 1 ? `  ${chosen + 1} of ${field.options.length} ${more}` : '';
-  const label: Piece[] = [
-    { text: labelOf(field, columns - widthOf(place), glyphs), role: focused ? 'label' : 'muted' },
-    { text: place, role: 'muted' },
-  ];
+  const place = seen.moreBefore || seen.moreAfter ? `  ${chosen + 1} of ${heights.length} ${more}` : '';
+  label.at(-1)?.push({ text: place, role: 'muted' });
+  const labelColumns = Math.max(...field.options.map((option) => widthOf(optionName(option)))) + 1;
   return [
-    label,
-    ...field.options.slice(seen.from, seen.to).map((option, offset) => {
+    ...label,
+    ...field.options.slice(seen.from, seen.to).flatMap((option, offset) => {
       const index = seen.from + offset;
       const number = field.options.length > 1 && index < 9 ? `${index + 1} ` : '  ';
-      return optionPieces(
-        option,
-        { chosen: index === chosen, focused, number },
-        labelColumns,
-        columns,
-        sight,
-      );
+      return optionRows(option, { chosen: index === chosen, focused, number }, labelColumns, sight);
     }),
   ];
 }
 
-/** Options on one line, the chosen one between pointers; a window around it where they do not fit. */
-function linePieces(
+/** A row of a field: what it asks beside what can be chosen, where that has room, else above it. */
+function besideLabel(
   field: Field,
-  answer: Answer,
   focused: boolean,
-  columns: number,
-  glyphs: Glyphs,
-): Piece[] {
-  const chosen = chosenIndex(field, answer);
-  const labels = field.options.map(({ label }) => cleanText(label, 40));
-  const widest = Math.max(...labels.map(widthOf)) + 3;
-  const seen = windowAround(labels.length, chosen, Math.max(1, Math.floor((columns - 2) / widest)));
-  const all = labels.reduce((sum, label) => sum + widthOf(label) + 3, 0) <= columns;
-  const [from, to] = all ? [0, labels.length] : [seen.from, seen.to];
-  const pieces = labels.slice(from, to).map((label, offset): Piece => {
-    const isChosen = from + offset === chosen;
-    const [open, close] = isChosen ? (focused ? [glyphs.less, glyphs.more] : ['[', ']']) : [' ', ' '];
-    return { text: `${open}${label}${close} `, role: isChosen ? 'selected' : 'muted' };
-  });
-  const cut: Piece = { text: glyphs.cut, role: 'muted' };
-  return [...(from > 0 ? [cut] : []), ...pieces, ...(to < labels.length ? [cut] : [])];
-}
-
-function lineLines(
-  field: Field,
-  answer: Answer,
-  focused: boolean,
-  rows: number,
-  columns: number,
-  labelColumns: number,
-  sight: Sight,
+  { labelColumns }: FieldPart,
+  lines: readonly Piece[][],
+  { glyphs, columns }: Sight,
 ): Piece[][] {
-  const label: Piece = {
-    text:
-      rows === 1 ? padText(field.label.toUpperCase(), labelColumns) : labelOf(field, columns, sight.glyphs),
-    role: focused ? 'label' : 'muted',
-  };
-  const mark: Piece = { text: focused ? `${sight.glyphs.pointer} ` : '  ', role: 'here' };
-  if (rows === 1) {
+  const mark: Piece = { text: focused ? `${glyphs.pointer} ` : '  ', role: 'here' };
+  const role = focused ? 'label' : 'muted';
+  const set: Piece = { text: '  ' };
+  if (labelColumns === undefined)
     return [
-      [
-        mark,
-        label,
-        { text: ' ' },
-        ...linePieces(field, answer, focused, columns - labelColumns - 3, sight.glyphs),
-      ],
+      ...labelRows(field, focused, columns),
+      ...lines.map((line, at) => [at === 0 ? mark : set, ...line]),
     ];
-  }
-  return [[label], [mark, ...linePieces(field, answer, focused, columns - 2, sight.glyphs)]];
+  return lines.map((line, at) =>
+    at === 0
+      ? [mark, { text: `${padText(field.label.toUpperCase(), labelColumns)} `, role }, ...line]
+      : [{ text: ' '.repeat(labelColumns + 3) }, ...line],
+  );
 }
 
-function foldedLine(field: Field, answer: Answer, columns: number, sight: Sight): Piece[] {
+/** An option between signs where it is chosen. */
+function stepPiece(option: FieldOption, isChosen: boolean, focused: boolean, glyphs: Glyphs): Piece {
+  const [open, close] = !isChosen ? [' ', ' '] : focused ? [glyphs.less, glyphs.more] : ['[', ']'];
+  return { text: `${open}${optionName(option)}${close}`, role: isChosen ? 'selected' : 'muted' };
+}
+
+/** Options side by side, the chosen one between signs. */
+function lineRows(field: Field, answer: Answer, focused: boolean, part: FieldPart, sight: Sight): Piece[][] {
+  const chosen = chosenIndex(field, answer);
+  const room = sight.columns - (part.labelColumns === undefined ? 2 : part.labelColumns + 3);
+  const lines = lineBreaks(field, room).map((indexes) =>
+    indexes.flatMap((index, at): Piece[] => [
+      ...(at === 0 ? [] : [{ text: ' ' }]),
+      stepPiece(field.options[index] as FieldOption, index === chosen, focused, sight.glyphs),
+    ]),
+  );
+  return besideLabel(field, focused, part, lines, sight);
+}
+
+/** Only what is chosen. */
+function foldedRows(field: Field, answer: Answer, part: FieldPart, sight: Sight): Piece[][] {
   const option = field.options[chosenIndex(field, answer)];
   if (option === undefined) return [];
-  const label: Piece = { text: `  ${field.label.toUpperCase()}  `, role: 'muted' };
-  const rest = optionPieces(
-    option,
-    { chosen: true, focused: false, number: '' },
-    30,
-    columns - field.label.length - 4,
+  if (showsAs(field) === 'line')
+    return besideLabel(field, false, part, [[stepPiece(option, true, false, sight.glyphs)]], sight);
+  const swatch = swatchPieces(option, sight.level);
+  const name = optionName(option);
+  const label = part.labelColumns ?? 0;
+  const fits = 2 + label + 1 + widthOf(name) + (swatch.length === 0 ? 0 : SWATCH) <= sight.columns;
+  const lines = part.labelColumns === undefined ? wrapText(name, sight.columns - OPTION_LEAD) : [name];
+  const set = part.labelColumns === undefined ? '  ' : '';
+  return besideLabel(
+    field,
+    false,
+    part,
+    lines.map((text) => [...(fits ? swatch : []), { text: `${set}${text}`, role: 'selected' }]),
     sight,
   );
-  return [label, ...rest.slice(2)];
 }
 
 interface FieldsProps {
@@ -178,52 +179,67 @@ interface FieldsProps {
 /** All fields, in as many lines as there are. */
 export function Fields({ fields, answer, focus, columns, rows }: FieldsProps): React.JSX.Element {
   const { state, glyphs } = useSurroundings();
-  const sight: Sight = { glyphs, level: state.colourLevel, voice: voiceOf(state.settings) };
-  const parts = fieldParts(fields, focus, columns, rows);
-  const labelColumns = Math.max(
-    0,
-    ...parts.filter((part) => part.rows === 1).map(({ index }) => widthOf(fields[index]?.label ?? '')),
-  );
+  const sight: Sight = { glyphs, level: state.colourLevel, voice: voiceOf(state.settings), columns };
+  const { parts, before, after } = fieldParts(fields, focus, columns, rows);
+  const more = [
+    ...(before > 0 ? [`${glyphs.upMark} ${before}`] : []),
+    ...(after > 0 ? [`${glyphs.downMark} ${after}`] : []),
+  ].join('  ');
   return (
     <Box flexDirection="column">
-      {parts.map(({ index, form, rows: partRows, gap = false }) => {
-        const field = fields[index];
+      {parts.map((part) => {
+        const field = fields[part.index];
         if (field === undefined) return null;
-        const focused = index === focus;
+        const focused = part.index === focus;
         const lines =
-          form === 'tray'
-            ? trayLines(field, answer, focused, partRows, columns, sight)
-            : form === 'line'
-              ? lineLines(field, answer, focused, partRows, columns, labelColumns, sight)
-              : [foldedLine(field, answer, columns, sight)];
-        return <Rows key={field.id} lines={gap ? [[], ...lines] : lines} />;
+          part.form === 'tray'
+            ? trayRows(field, answer, focused, part, sight)
+            : part.form === 'line'
+              ? lineRows(field, answer, focused, part, sight)
+              : foldedRows(field, answer, part, sight);
+        return <Rows key={field.id} lines={part.gap === true ? [[], ...lines] : lines} />;
       })}
+      {more === '' ? null : (
+        <Rows
+          lines={[
+            [
+              { text: `  ${more} more: `, role: 'muted' },
+              { text: 'Tab', role: 'key' },
+            ],
+          ]}
+        />
+      )}
     </Box>
   );
 }
 
-/** A line or two on what is chosen in the focused field: words, value, Colour Index code, evidence. */
+/** Lines for the note on what is chosen in a field: as many as its longest takes, so that walking moves nothing. */
+export const noteLines = (field: Field | undefined, columns: number, voice: Voice): number =>
+  Math.max(
+    0,
+    ...(field?.options.map((option) => wrapText(noteOf(option, voice, '.'), columns).length) ?? []),
+  );
+
+/** What is chosen in the focused field: words, value, Colour Index code, evidence. */
 export function ChosenNote({
   field,
   answer,
   columns,
-  rows = 1,
+  rows,
 }: {
   readonly field: Field | undefined;
   readonly answer: Answer;
   readonly columns: number;
-  readonly rows?: number;
+  /** Lines that it takes, filled up with blank ones. */
+  readonly rows: number;
 }): React.JSX.Element | null {
   const { state, glyphs } = useSurroundings();
   const option = field?.options[chosenIndex(field, answer)];
   if (option === undefined) return null;
-  const sight: Sight = { glyphs, level: state.colourLevel, voice: voiceOf(state.settings) };
-  const text = [wordsFor(option, sight), cleanText(option.note ?? '', 160)]
-    .filter(Boolean)
-    .join(` ${glyphs.dot} `);
-  const lines = wrapText(text, columns);
-  const shown = lines.slice(0, rows);
-  if (shown.length < lines.length)
-    shown[rows - 1] = fitText(lines.slice(rows - 1).join(' '), columns, glyphs.cut);
-  return <Rows lines={shown.map((line): Piece[] => [{ text: line, role: 'muted' }])} />;
+  const lines = wrapText(noteOf(option, voiceOf(state.settings), glyphs.dot), columns);
+  return (
+    <Rows
+      lines={Array.from({ length: rows }, (_, at): Piece[] => [{ text: lines[at] ?? ' ', role: 'muted' }])}
+    />
+  );
 }

@@ -1,7 +1,7 @@
 /** The keys of a drill. */
 import { type Binding, back, enter, letter } from '../kit/keys.js';
-import { sheetKeys } from '../kit/sheet-keys.js';
 import type { DrillScreen, PracticeWorld, State } from '../practice/state.js';
+import { sheetKeys } from '../sheet/keys.js';
 import { movingKeys } from './question.js';
 
 /** Whether paint or water is chosen, or a question answered. */
@@ -12,7 +12,7 @@ export function drillKeys(state: State, world: PracticeWorld, screen: DrillScree
   const { drill, hint, laying, worked } = screen;
   // While an answer is graded and saved nothing else works.
   if (laying) return [];
-  const sheet = world.sceneOf(drill) === undefined ? [] : sheetKeys(state, screen);
+  const sheet = sheetKeys(state, world, screen);
   if (worked) return [enter('lay it down'), ...sheet, back('skip the example')];
   const { first, last } = movingKeys(screen);
   return [

@@ -72,7 +72,8 @@ export function movingKeys({ fields, focus }: Question): {
   const rows: Binding = {
     keys: { tab: 'next-field', 'back-tab': 'previous-field' },
     show: 'Tab',
-    does: 'next row',
+    does: 'row',
+    stays: true,
   };
   return {
     first: [upDown(isTray ? 'choose' : 'row'), ...(hasScale ? [leftRight('less, more')] : [])],

@@ -1,12 +1,16 @@
 /** Scene, question, goal and hint of a drill, broken to the width. */
 
+import type { ResultSwatch } from '../../drills/types.js';
 import { HINT_COST } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
 import { sayAll } from '../../words/tell.js';
 import type { Voice } from '../../words/voice.js';
+import { moreInAscii } from '../kit/glyphs.js';
+import { lookOf, swatchWords } from '../kit/look.js';
 import type { Piece } from '../kit/row.js';
 import type { World } from '../kit/stage.js';
+import { patchStyle } from '../kit/theme.js';
 import type { Question } from './question.js';
 
 const WORKED =
@@ -16,7 +20,9 @@ const WORKED =
 const LONGEST = 600;
 
 const lines = (texts: readonly string[], columns: number, role: Piece['role']): Piece[][] =>
-  texts.flatMap((text) => wrapText(text, columns)).map((text): Piece[] => [{ text, ...(role && { role }) }]);
+  texts
+    .flatMap((text) => wrapText(text, columns - moreInAscii(text)))
+    .map((text): Piece[] => [{ text, ...(role && { role }) }]);
 
 export interface SceneTexts {
   /** Left from the drill before, or about the worked example. */
@@ -27,21 +33,37 @@ export interface SceneTexts {
   readonly hint: Piece[][];
 }
 
+/** What of a drill's screen its texts come from. */
+export type Told = Pick<Question, 'drill' | 'worked' | 'message' | 'hint'>;
+
 /** What the learner is offered or told when asking for help. */
-export function hintTexts({ hint, drill }: Question): string[] {
+export function hintTexts({ hint, drill }: Pick<Told, 'hint' | 'drill'>): string[] {
   if (hint === 'hidden' || drill.hint === undefined) return [];
   return hint === 'offered'
     ? [`A hint costs ${HINT_COST} marks. Press h again to see it, or go on without.`]
     : [`Hint: ${cleanText(drill.hint, LONGEST)}`];
 }
 
+/** Colours that stand in the lines of the goal that speak of them, where they have no place of their own. */
+export interface Inline {
+  readonly given: readonly ResultSwatch[];
+  /** Without colours their words stand there. */
+  readonly flat: boolean;
+}
+
 /** All texts of a drill's screen. */
-export function sceneTexts(screen: Question, world: World, columns: number, voice: Voice): SceneTexts {
+export function sceneTexts(
+  screen: Told,
+  world: World,
+  columns: number,
+  voice: Voice,
+  inline: Inline = { given: [], flat: false },
+): SceneTexts {
   const { drill, worked, message } = screen;
   const goal = sayAll(world.kindOf(drill).goalLines(drill), voice);
   return {
     message: lines(
-      [...(worked === true ? [WORKED] : []), ...(message === undefined ? [] : [message])],
+      [...(worked ? [WORKED] : []), ...(message === undefined ? [] : [message])],
       columns,
       'label',
     ),
@@ -50,6 +72,8 @@ export function sceneTexts(screen: Question, world: World, columns: number, voic
     goal: goalLines(
       goal.map((line) => cleanText(line, LONGEST)),
       columns,
+      inline,
+      voice,
     ),
     hint: lines(hintTexts(screen), columns, 'label'),
   };
@@ -63,15 +87,45 @@ const headOf = (line: string): string => {
   return colon > 0 && colon <= LONGEST_HEAD ? line.slice(0, colon) : '';
 };
 
+/** Whether each of the colours has its own line among those of the goal. */
+export const isToldOf = (
+  world: World,
+  { drill }: Pick<Told, 'drill'>,
+  given: readonly ResultSwatch[],
+  voice: Voice,
+): boolean => {
+  const heads = sayAll(world.kindOf(drill).goalLines(drill), voice).map(headOf);
+  return given.length > 0 && given.every(({ label }) => heads.includes(label));
+};
+
+/** Columns of a colour in a line of the goal. */
+const PATCH = 6;
+
 /** "value: from …" with the first words set off in a column, and further lines under the text. */
-function goalLines(texts: readonly string[], columns: number): Piece[][] {
-  const indent = Math.max(6, ...texts.map((text) => widthOf(headOf(text)))) + 2;
+function goalLines(
+  texts: readonly string[],
+  columns: number,
+  { given, flat }: Inline,
+  voice: Voice,
+): Piece[][] {
+  const head = Math.max(6, ...texts.map((text) => widthOf(headOf(text)))) + 2;
+  const indent = head + (given.length === 0 || flat ? 0 : PATCH + 2);
   return texts.flatMap((text) => {
-    const head = headOf(text);
-    if (head === '') return lines([text], columns, 'plain');
-    return wrapText(text.slice(head.length + 2), columns - indent).map((part, index): Piece[] => [
-      { text: padText(index === 0 ? head : '', indent), role: 'muted' },
+    const name = headOf(text);
+    if (name === '') return lines([text], columns, 'plain');
+    const swatch = given.find(({ label }) => label === name);
+    const words = swatch !== undefined && flat ? `; it is ${swatchWords(swatch, voice)}` : '';
+    const parts = wrapText(`${text.slice(name.length + 2)}${words}`, columns - indent - moreInAscii(text));
+    return parts.map((part, index): Piece[] => [
+      { text: padText(index === 0 ? name : '', head), role: 'muted' },
+      ...patchPieces(index === 0 ? swatch : undefined, indent - head),
       { text: part },
     ]);
   });
+}
+
+function patchPieces(swatch: ResultSwatch | undefined, room: number): Piece[] {
+  if (room === 0) return [];
+  if (swatch === undefined) return [{ text: ' '.repeat(room) }];
+  return [{ text: ' '.repeat(PATCH), style: patchStyle(lookOf(swatch.reflectance).hex) }, { text: '  ' }];
 }

@@ -7,8 +7,8 @@ import { sayAll } from '../../words/tell.js';
 import { toVoice } from '../../words/voice.js';
 import { chosenIndex, optionLabel } from '../kit/fields.js';
 import { lookOf, spokenLook, swatchWords, voiceOf } from '../kit/look.js';
-import { sceneLines } from '../kit/sheet.js';
 import { useSurroundings } from '../kit/surroundings.js';
+import { sceneLines } from '../sheet/view.js';
 import type { Question } from './question.js';
 import { hintTexts } from './scene.js';
 
@@ -37,7 +37,9 @@ export function SpokenDrill({ screen }: { readonly screen: Question }): React.JS
   const lines = [
     ...(screen.message === undefined ? [] : [screen.message]),
     cleanText(drill.scene, 600),
-    ...(scene === undefined ? [] : [sceneLines(scene, state.settings).join(' ')]),
+    ...(scene === undefined || scene.still === 'setting'
+      ? []
+      : [sceneLines(scene, state.settings).join(' ')]),
     cleanText(drill.ask, 200),
     // A question's goal lines may say the same of each colour, with its paint.
     ...kind

@@ -1,9 +1,9 @@
 /** Answering a drill. */
 import { dueCautions, withCaution } from '../kit/cautions.js';
 import { chosenIndex } from '../kit/fields.js';
-import { onSheet } from '../kit/sheet-keys.js';
 import { ask, offerPlacing, withNotice, withOverlay } from '../practice/moves.js';
 import type { DrillScreen, PracticeWorld, Pressed, State } from '../practice/state.js';
+import { onSheet } from '../sheet/keys.js';
 import { drillLayout } from './layout.js';
 import { moveIn, type Question } from './question.js';
 
@@ -32,7 +32,7 @@ export function updateDrill(
   // Asked for its keys alone: where the picture stands is worked out.
   const sheet = onSheet(screen, command, () => drillLayout(state, world, screen).sheet !== undefined);
   if (sheet !== undefined)
-    return sheet.isOpen ? withOverlay(to(sheet.shown), { name: 'sheet' }) : to(sheet.shown);
+    return sheet.panel === undefined ? to(sheet.shown) : withOverlay(to(sheet.shown), sheet.panel);
   switch (command) {
     case 'confirm':
       return lay(state, world, screen, at);

@@ -1,4 +1,5 @@
 /** The few signs that the screens draw with. All are one column wide; none is an emoji. */
+import { widthOf } from '../../text/wrap.js';
 
 export interface Glyphs {
   readonly pointer: string;
@@ -112,10 +113,14 @@ const WRITTEN: Readonly<Record<string, string>> = {
   '·': '-',
   '°': ' deg',
   '×': 'x',
+  '±': '+-',
   '→': '->',
   '≤': '<=',
   '≥': '>=',
 };
+
+/** Columns that a text takes more where its signs are written out in ASCII. */
+export const moreInAscii = (text: string): number => Math.max(0, inAscii(text).length - widthOf(text));
 
 /** A text in ASCII: accents are taken off, signs are written out, what is left becomes a question mark. */
 export function inAscii(text: string): string {

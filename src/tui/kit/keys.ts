@@ -30,6 +30,7 @@ export type Command =
   | 'why'
   | 'picture'
   | 'sheet'
+  | 'scene'
   | 'grey'
   | 'best'
   | 'home'

@@ -6,7 +6,7 @@ import { cleanText } from '../../text/sanitize.js';
 import { fitWords, nameLines, widthOf, wrapText } from '../../text/wrap.js';
 import { type Voice, valueWords } from '../../words/voice.js';
 import { type Look, lookOf, unreadWords, voiceOf } from './look.js';
-import { type Piece, Row, Rows } from './row.js';
+import { type Piece, Rows } from './row.js';
 import { useSurroundings } from './surroundings.js';
 import { patchStyle } from './theme.js';
 
@@ -29,20 +29,22 @@ export function factLines(look: Look, voice: Voice, room = Number.POSITIVE_INFIN
 }
 
 interface PatchWithFactsProps {
-  readonly label: string | undefined;
+  readonly label: string;
+  /** The label has a line of its own; else it leads the words. */
+  readonly hasLabel: boolean;
   readonly reflectance: Spectrum;
   readonly columns: number;
   readonly rows: number;
   readonly unread?: ResultSwatch['unread'];
 }
 
-/** Without colours and with little room: everything on one line, then broken to it. */
-const inOneBreath = (look: Look, voice: Voice, columns: number): string[] =>
-  wrapText([look.words, ...factLines(look, voice)].join('; '), columns);
+/** Columns below which a patch has its words under it. */
+const LEAST_BESIDE = 26;
 
-/** A large patch, its words and numbers beside it. */
+/** A large patch, its words and numbers beside it, or under it in few columns. */
 export function PatchWithFacts({
   label,
+  hasLabel,
   reflectance,
   columns,
   rows,
@@ -52,27 +54,33 @@ export function PatchWithFacts({
   const look = lookOf(reflectance);
   const voice = voiceOf(state.settings);
   const flat = state.colourLevel === 0;
-  const patchColumns = flat ? 0 : Math.min(20, Math.max(10, Math.floor(columns * 0.36)));
-  const room = columns - (flat ? 0 : patchColumns + 2);
-  const outside = look.inScreenGamut || flat ? [] : ['nearest this screen has'];
+  const under = !flat && columns < LEAST_BESIDE;
+  const patchColumns = flat ? 0 : under ? columns : Math.min(36, Math.max(10, Math.floor(columns * 0.36)));
+  const room = under ? columns : columns - (flat ? 0 : patchColumns + 2);
+  const outside = look.inScreenGamut || flat ? [] : wrapText('nearest this screen has', room);
+  const led = (words: string): string => (hasLabel ? words : `${label}: ${words}`);
   const texts =
     unread === 'value'
-      ? [unreadWords(look)]
+      ? wrapText(led(unreadWords(look)), room)
       : unread === 'figures'
-        ? wrapText(look.words, room)
+        ? wrapText(led(look.words), room)
         : flat && rows < 4
-          ? inOneBreath(look, voice, room)
-          : [...wrapText(look.words, room), ...factLines(look, voice, room), ...outside];
+          ? wrapText(led([look.words, ...factLines(look, voice)].join('; ')), room)
+          : [...wrapText(led(look.words), room), ...factLines(look, voice, room), ...outside];
+  const textRows = under ? Math.min(texts.length, 3, rows - 1) : rows;
   const lines = texts
-    .slice(0, rows)
+    .slice(0, textRows)
     .map((text, index): Piece[] => [{ text, role: index === 0 ? 'plain' : 'muted' }]);
+  const patchRows = under ? rows - lines.length : rows;
   return (
     <Box flexDirection="column" flexShrink={0}>
-      {label === undefined ? null : <Row pieces={[{ text: label.toUpperCase(), role: 'label' }]} />}
-      <Box height={rows} flexShrink={0}>
+      {!hasLabel ? null : (
+        <Rows lines={wrapText(label.toUpperCase(), columns).map((text) => [{ text, role: 'label' }])} />
+      )}
+      <Box height={rows} flexShrink={0} flexDirection={under ? 'column' : 'row'}>
         {flat ? null : (
-          <Box flexDirection="column" width={patchColumns} marginRight={2} flexShrink={0}>
-            <Rows lines={patchLines(look.hex, patchColumns, rows)} />
+          <Box flexDirection="column" width={patchColumns} marginRight={under ? 0 : 2} flexShrink={0}>
+            <Rows lines={patchLines(look.hex, patchColumns, patchRows)} />
           </Box>
         )}
         <Box flexDirection="column" width={room} flexShrink={0}>

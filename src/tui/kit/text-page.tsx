@@ -1,13 +1,13 @@
 /** A text that may be longer than its room, as a window with a mark where more follows. */
 import { padText, widthOf } from '../../text/wrap.js';
-import { innerColumns } from './layout.js';
+import { textColumns } from './layout.js';
 import { lastTop, type Page } from './page.js';
 import { type Piece, Rows } from './row.js';
 import { useSurroundings } from './surroundings.js';
 
 export function TextPage({ page, top }: { readonly page: Page; readonly top: number }): React.JSX.Element {
   const { state, glyphs } = useSurroundings();
-  const columns = innerColumns(state.size);
+  const columns = textColumns(state.size);
   const last = lastTop(page);
   const from = Math.min(top, last);
   const lines = page.lines.slice(from, from + page.rows);
@@ -22,7 +22,8 @@ export function TextPage({ page, top }: { readonly page: Page; readonly top: num
         // The key goes where there is room for it; the sign is always there.
         const named = `${mark} more: ${key}`;
         const word = widthOf(text) + widthOf(named) + 2 <= columns ? named : mark;
-        return [{ text: padText(text, columns - widthOf(word) - 1) }, { text: ` ${word}`, role: 'key' }];
+        const room = Math.max(widthOf(text), columns - widthOf(word) - 1);
+        return [{ text: padText(text, room) }, { text: ` ${word}`, role: 'key' }];
       })}
     />
   );

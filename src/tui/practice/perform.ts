@@ -2,7 +2,7 @@
 import { isOurs } from '../../errors.js';
 import { type Answered, type Kept, sessionMark } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { innerColumns } from '../kit/layout.js';
+import { textColumns } from '../kit/layout.js';
 import type { TuiDeps } from './deps.js';
 import type { Action, DrillScreen, Effect, PracticeWorld, State } from './state.js';
 
@@ -65,7 +65,7 @@ async function actionOf(
       return summary && { type: 'summary-ready', summary };
     }
     case 'read-progress':
-      return { type: 'progress-ready', text: deps.progressText(innerColumns(state.size)) };
+      return { type: 'progress-ready', text: deps.progressText(textColumns(state.size)) };
   }
 }
 

@@ -4,13 +4,13 @@ import type { Glyphs } from '../kit/glyphs.js';
 import { glyphsFor } from '../kit/glyphs.js';
 import { cautionView, keysView, textView } from '../kit/panels.js';
 import type { Happening, Program, View } from '../kit/program.js';
-import { sheetView } from '../kit/sheet.js';
+import { panelView } from '../sheet/panel.js';
 import type { TuiDeps } from './deps.js';
 import { withoutOverlay } from './moves.js';
 import { perform } from './perform.js';
 import { screenOf } from './screens.js';
 import type { Action, Effect, PracticeWorld, State } from './state.js';
-import { practiceKeys, updatePractice } from './update.js';
+import { isPictured, practiceKeys, updatePractice } from './update.js';
 
 function leaveText({ set, savingNote }: State): string {
   const count = set?.answers.length ?? 0;
@@ -31,10 +31,9 @@ function practiceView(state: State, world: PracticeWorld, glyphs: Glyphs): View 
       return textView('Leave the set', [leaveText(state)]);
     case 'caution':
       return cautionView(overlay.pigments);
-    case 'sheet': {
-      const shown = screen.name === 'drill' || screen.name === 'result' ? screen : undefined;
-      return (shown && sheetView(state, world, shown)) ?? own();
-    }
+    case 'sheet':
+    case 'scene':
+      return (isPictured(screen) ? panelView(state, world, screen, overlay) : undefined) ?? own();
     default:
       return own();
   }

@@ -7,6 +7,7 @@ import type { Binding, Command } from '../kit/keys.js';
 import type { View } from '../kit/program.js';
 import type { Stage, World } from '../kit/stage.js';
 import type { Judged } from '../result/judged.js';
+import type { SheetPanel } from '../sheet/keys.js';
 import type { SetChoice, SetItem, SettingsPatch } from './deps.js';
 
 /** What the reducer may look up: fixed for the run. */
@@ -80,8 +81,7 @@ export type Screen =
 /** A panel over the screen. */
 export type Overlay =
   | { readonly name: 'keys' }
-  /** The picture as large as there is room. */
-  | { readonly name: 'sheet' }
+  | SheetPanel
   | { readonly name: 'leave' }
   | { readonly name: 'caution'; readonly pigments: readonly string[]; readonly onward: 'lay' | 'close' };
 

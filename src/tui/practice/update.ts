@@ -2,16 +2,21 @@
 import { lay } from '../drill/update.js';
 import { type Binding, commandIn, enter, KEYS, stop } from '../kit/keys.js';
 import type { Happening } from '../kit/program.js';
-import { onSheet, openSheetKeys } from '../kit/sheet-keys.js';
 import { INTERRUPTED, type Size } from '../kit/stage.js';
+import { panelKeys } from '../sheet/keys.js';
+import { onPanel } from '../sheet/panel.js';
 import { show, withNotice, withOverlay, withoutOverlay } from './moves.js';
 import { screenOf } from './screens.js';
 import { beginSet, showSummary, takeAnswer } from './set.js';
-import type { Action, PracticeWorld, Pressed, State } from './state.js';
+import type { Action, DrillScreen, PracticeWorld, Pressed, ResultScreen, Screen, State } from './state.js';
 
 const STOP = stop('stop at once; answers are saved');
 /** While an answer is graded and saved nothing else works, and the help line says what goes on. */
 const LAYING: Binding = { ...stop('stop; the wash is being laid down'), quiet: false, stays: true };
+
+/** A screen with a drill in front. */
+export const isPictured = (screen: Screen): screen is DrillScreen | ResultScreen =>
+  screen.name === 'drill' || screen.name === 'result';
 
 /** The keys that work now, most used first. */
 export function practiceKeys(state: State, world: PracticeWorld): readonly Binding[] {
@@ -32,10 +37,8 @@ export function practiceKeys(state: State, world: PracticeWorld): readonly Bindi
       ];
     }
     case 'sheet':
-      return [
-        ...(screen.name === 'drill' || screen.name === 'result' ? openSheetKeys(state, screen) : []),
-        STOP,
-      ];
+    case 'scene':
+      return [...(isPictured(screen) ? panelKeys(state, world, screen, overlay) : []), STOP];
     case 'keys':
       return [
         { keys: { escape: 'back', enter: 'back', '?': 'back', q: 'back' }, show: 'Esc', does: 'close' },
@@ -55,10 +58,6 @@ function leaveSet(state: State): State {
 
 function onOverlayKey(state: State, world: PracticeWorld, { command, at }: Pressed): State {
   const { overlay, screen } = state;
-  if (overlay?.name === 'sheet' && (screen.name === 'drill' || screen.name === 'result')) {
-    const sheet = onSheet(screen, command, () => true);
-    if (sheet !== undefined) return { ...state, screen: sheet.shown };
-  }
   if (command !== 'confirm') return withoutOverlay(state);
   if (overlay?.name === 'leave') return leaveSet(state);
   if (overlay?.name === 'caution' && overlay.onward === 'lay' && screen.name === 'drill') {
@@ -69,9 +68,15 @@ function onOverlayKey(state: State, world: PracticeWorld, { command, at }: Press
 
 function onKey(before: State, world: PracticeWorld, key: string, at: number): State {
   const command = commandIn(practiceKeys(before, world), key);
-  if (command === undefined) return before.overlay?.name === 'sheet' ? withoutOverlay(before) : before;
+  if (command === 'stop') return { ...before, ending: INTERRUPTED };
+  const { overlay } = before;
+  if ((overlay?.name === 'sheet' || overlay?.name === 'scene') && isPictured(before.screen)) {
+    const { shown, panel } = onPanel(before, world, before.screen, overlay, command);
+    const next = withoutOverlay({ ...before, screen: shown });
+    return panel === undefined ? next : withOverlay(next, panel);
+  }
+  if (command === undefined) return before;
   const { notice: _read, ...state } = before;
-  if (command === 'stop') return { ...state, ending: INTERRUPTED };
   const pressed = { command, key, at };
   if (state.overlay !== undefined) return onOverlayKey(state, world, pressed);
   if (command === 'keys') return withOverlay(state, { name: 'keys' });

@@ -1,20 +1,20 @@
 /** The keys of a result. */
 import { type Binding, letter, scroll } from '../kit/keys.js';
 import { isWide } from '../kit/layout.js';
-import { sheetKeys } from '../kit/sheet-keys.js';
 import type { Stage, World } from '../kit/stage.js';
 import type { PracticeWorld, ResultScreen, State } from '../practice/state.js';
+import { sheetKeys } from '../sheet/keys.js';
 import type { Judged } from './judged.js';
 
 /** Keys that change how a result is shown: its picture, its plane where one column has no room for both, its text. */
 export function showingKeys(stage: Stage, world: World, shown: Judged): Binding[] {
-  const { drill, grade } = shown.answered;
+  const { grade } = shown.answered;
   const hasBoth = grade.value !== undefined && grade.chroma !== undefined;
   return [
     ...(isWide(stage.size) || !hasBoth
       ? []
       : [letter('p', 'picture', shown.plane === true ? 'swatches' : 'plane')]),
-    ...(world.sceneOf(drill) === undefined ? [] : sheetKeys(stage, shown)),
+    ...sheetKeys(stage, world, shown),
     scroll(true),
   ];
 }

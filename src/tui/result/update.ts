@@ -1,27 +1,31 @@
 /** After an answer: on, again, or why. */
 import type { Command } from '../kit/keys.js';
 import { scrolled } from '../kit/page.js';
-import { onSheet } from '../kit/sheet-keys.js';
 import type { Stage, World } from '../kit/stage.js';
 import { offerPlacing, show, withOverlay } from '../practice/moves.js';
 import { afterResult, drillScreen } from '../practice/set.js';
 import type { PracticeWorld, Pressed, ResultScreen, State } from '../practice/state.js';
+import { onSheet, type SheetPanel } from '../sheet/keys.js';
 import type { Judged } from './judged.js';
 import { resultLayout, resultPage } from './layout.js';
 
-/** How a result is shown after one of `showingKeys`, and whether its picture now fills the screen. */
+/** How a result is shown after one of `showingKeys`, and the panel that opens over it. */
 export function onShowing<J extends Judged>(
   stage: Stage,
   world: World,
   shown: J,
   command: Command,
-): { readonly shown: J; readonly isOpen: boolean } {
+): { readonly shown: J; readonly panel?: SheetPanel } {
   // Asked for its keys alone: where the picture stands is worked out.
-  const sheet = onSheet(shown, command, () => resultLayout(stage, world, shown).sheet !== undefined);
+  const sheet = onSheet(shown, command, () => {
+    const { sheet: room, isPair } = resultLayout(stage, world, shown);
+    // Where yours and the best stand side by side, b shows the best alone, as large as there is room.
+    return room !== undefined && !(isPair && command === 'best');
+  });
   if (sheet !== undefined) return sheet;
-  if (command === 'picture') return { shown: { ...shown, plane: shown.plane !== true }, isOpen: false };
+  if (command === 'picture') return { shown: { ...shown, plane: shown.plane !== true } };
   const top = scrolled(resultPage(stage, world, shown), shown.top, command);
-  return { shown: { ...shown, top }, isOpen: false };
+  return { shown: { ...shown, top } };
 }
 
 function again(state: State, world: PracticeWorld, { answered, place }: ResultScreen, at: number): State {
@@ -51,9 +55,9 @@ export function updateResult(
     case 'home':
       return show(state, { name: 'home' });
     default: {
-      const { shown, isOpen } = onShowing(state, world, screen, command);
+      const { shown, panel } = onShowing(state, world, screen, command);
       const next = { ...state, screen: shown };
-      return isOpen ? withOverlay(next, { name: 'sheet' }) : next;
+      return panel === undefined ? next : withOverlay(next, panel);
     }
   }
 }

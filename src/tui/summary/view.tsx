@@ -4,7 +4,7 @@ import { type Answered, figureRows } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { fitWords, wrapText } from '../../text/wrap.js';
 import type { Glyphs } from '../kit/glyphs.js';
-import { innerColumns } from '../kit/layout.js';
+import { textColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
 import { bodyRows } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
@@ -47,7 +47,7 @@ export function Summary({
   readonly selected: number;
 }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
-  const columns = innerColumns(state.size);
+  const columns = textColumns(state.size);
   const { answers: attempts, summary } = set;
   const rows = summary === undefined ? [] : figureRows(summary.now, summary.before);
   const bars = figureBars(rows, glyphs, columns);

@@ -3,9 +3,10 @@ import { Box, Text } from 'ink';
 import type { ResultSwatch, Why as WhyOf } from '../../drills/types.js';
 import type { Graded } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { wrapText } from '../../text/wrap.js';
+import { widthOf, wrapText } from '../../text/wrap.js';
 import { sayAll } from '../../words/tell.js';
-import { innerColumns } from '../kit/layout.js';
+import type { Voice } from '../../words/voice.js';
+import { textColumns } from '../kit/layout.js';
 import { lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { bodyRows } from '../kit/notes.js';
 import { type Piece, Rows } from '../kit/row.js';
@@ -58,10 +59,19 @@ function Patches({
   const { state, glyphs } = useSurroundings();
   const each = Math.min(24, Math.floor((columns + 1) / Math.max(1, patches.length)) - 1);
   if (each < NARROWEST || rows < PATCH_ROWS || state.colourLevel === 0)
-    return <Listed films={patches} signs={false} />;
+    return (
+      <Rows
+        lines={listedLines(patches, {
+          columns,
+          level: state.colourLevel,
+          voice: voiceOf(state.settings),
+          signs: false,
+        })}
+      />
+    );
   const { names, nameRows } = patchNames(patches, {
     columns: each,
-    rows: 1,
+    rows: rows > PATCH_ROWS ? 2 : 1,
     level: state.colourLevel,
     cut: glyphs.cut,
   });
@@ -84,28 +94,30 @@ function Patches({
   );
 }
 
-/** A line for each colour: its sign among the curves, its patch, its name and its figures. */
-function Listed({
-  films,
-  signs = true,
-}: {
-  films: readonly ResultSwatch[];
-  signs?: boolean;
-}): React.JSX.Element {
-  const { state } = useSurroundings();
-  return (
-    <Rows
-      lines={films.map(({ label, reflectance }, at): Piece[] => {
-        const look = lookOf(reflectance);
-        return [
-          ...(signs ? [{ text: `${curveSign(at)} `, role: 'key' } as const] : []),
-          ...(state.colourLevel === 0 ? [] : [...(patchLines(look.hex, 3, 1)[0] ?? []), { text: ' ' }]),
-          { text: `${cleanText(label, 120)}: ` },
-          { text: spokenLook(look, voiceOf(state.settings)), role: 'muted' },
-        ];
-      })}
-    />
-  );
+interface ListLook {
+  readonly columns: number;
+  readonly level: number;
+  readonly voice: Voice;
+  /** Signs of the curves before the colours. */
+  readonly signs: boolean;
+}
+
+/** Each colour: its sign among the curves, its patch, its name and its figures, these under it where they have no room. */
+function listedLines(films: readonly ResultSwatch[], { columns, level, voice, signs }: ListLook): Piece[][] {
+  return films.flatMap(({ label, reflectance }, at): Piece[][] => {
+    const look = lookOf(reflectance);
+    const lead: Piece[] = [
+      ...(signs ? [{ text: `${curveSign(at)} `, role: 'key' } as const] : []),
+      ...(level === 0 ? [] : [...(patchLines(look.hex, 3, 1)[0] ?? []), { text: ' ' }]),
+    ];
+    const set = (signs ? 2 : 0) + (level === 0 ? 0 : 4);
+    const [name, figures] = [`${cleanText(label, 120)}: `, spokenLook(look, voice)];
+    if (set + widthOf(name) + widthOf(figures) <= columns)
+      return [[...lead, { text: name }, { text: figures, role: 'muted' }]];
+    return wrapText(name + figures, columns - set).map((text, line) =>
+      line === 0 ? [...lead, { text }] : [{ text: ' '.repeat(set) }, { text, role: 'muted' }],
+    );
+  });
 }
 
 /** The title, by what is shown. */
@@ -117,13 +129,19 @@ export const whyTitle = (world: World, { drill, answer }: Pick<Graded, 'drill' |
 export function Why({ drill, answer }: Pick<Graded, 'drill' | 'answer'>): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   const why = world.kindOf(drill).why?.(drill, answer);
-  const columns = innerColumns(state.size);
+  const columns = textColumns(state.size);
   if (why === undefined) return <Text>The explanation on the result is all there is.</Text>;
   const texts = sayAll(why.told, voiceOf(state.settings)).map((text) => cleanText(text, 400));
   if (state.settings.screenReader) return <Spoken why={why} texts={texts} />;
   const lines = texts.flatMap((text) => wrapText(text, columns));
   const body = bodyRows(state);
-  const left = body - lines.length - why.films.length - 2;
+  const listed = listedLines(why.films, {
+    columns,
+    level: state.colourLevel,
+    voice: voiceOf(state.settings),
+    signs: true,
+  });
+  const left = body - lines.length - listed.length - 2;
   const rows = Math.min(TALLEST, left);
   const hasCurves = why.films.length > 0 && rows >= FEWEST;
   const gap = <Box height={1} flexShrink={0} />;
@@ -133,7 +151,7 @@ export function Why({ drill, answer }: Pick<Graded, 'drill' | 'answer'>): React.
         <Rows lines={curvesPicture(why, { columns: Math.min(columns, WIDEST), rows, glyphs })} />
       ) : null}
       {hasCurves ? gap : null}
-      {why.films.length > 0 ? <Listed films={why.films} /> : null}
+      <Rows lines={listed} />
       {why.patches === undefined ? null : (
         <Patches patches={why.patches} columns={columns} rows={body - lines.length - 1} />
       )}

@@ -167,6 +167,14 @@ function grade(studio: Studio, drill: ShadowValuesDrill, answer: Answer): Grade 
     ...(idea === undefined ? {} : { idea }),
     best: { answer: bestAnswer, label: label(drill, bestAnswer), mark: 100 },
     swatches,
+    ...(all.length > 1 && {
+      steps: all.map(({ thing, lit, step }, at) => ({
+        name: thing.name,
+        before: darkened(studio, thing, lit),
+        yours: darkened(studio, thing, step),
+        best: darkened(studio, thing, (bests[at] as ThingResult).step),
+      })),
+    }),
     evidence: 'measured',
   };
 }

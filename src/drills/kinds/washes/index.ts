@@ -6,7 +6,7 @@ import { seeLaid } from '../../../washes/index.js';
 import { fitted } from '../../../words/tell.js';
 import { chosen } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
-import type { Answer, Grade, Kind, ResultSwatch } from '../../types.js';
+import type { Answer, Grade, GradeStep, Kind, ResultSwatch } from '../../types.js';
 import type { WashesDrill } from './schema.js';
 import {
   alikeIn,
@@ -61,9 +61,8 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
   );
   const idea = mark >= GOOD_MARK ? undefined : ideaOf(results, strongest.score);
   const swatches: ResultSwatch[] = [];
-  if (drill.over !== undefined) {
-    swatches.push({ label: 'dry wash', reflectance: seeLaid(studio, drill.over).reflectance });
-  }
+  const below = drill.over === undefined ? undefined : seeLaid(studio, drill.over).reflectance;
+  if (below !== undefined) swatches.push({ label: 'dry wash', reflectance: below });
   const bestWorst = bestResults[results.indexOf(worst)] as BlockResult;
   swatches.push(
     { label: `yours, ${worst.block.name}`, reflectance: worst.seen.reflectance },
@@ -94,10 +93,22 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
     ...(idea === undefined ? {} : { idea }),
     best: { answer: best, label: label(drill, best), mark: 100 },
     swatches,
+    steps: results.map(
+      (result, at): GradeStep => ({
+        name: result.block.name,
+        ...(below === undefined ? {} : { before: below }),
+        ...laidFilm('yours', result),
+        ...laidFilm('best', bestResults[at] as BlockResult),
+      }),
+    ),
     laid: laidParts(worst.seen),
     evidence: worst.seen.evidence,
   };
 }
+
+/** The film of a block that was not given up. */
+const laidFilm = (as: 'yours' | 'best', { choice, seen }: BlockResult): Partial<GradeStep> =>
+  choice === CANNOT ? {} : { [as]: seen.reflectance };
 
 function label(drill: WashesDrill, answer: Answer): string {
   return washesFields(drill)

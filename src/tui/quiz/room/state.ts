@@ -16,10 +16,10 @@ import {
   stop,
   upDown,
 } from '../../kit/keys.js';
-import { openSheetKeys } from '../../kit/sheet-keys.js';
 import type { Stage, World } from '../../kit/stage.js';
 import type { Judged } from '../../result/judged.js';
 import { showingKeys } from '../../result/keys.js';
+import { panelKeys, type SheetPanel } from '../../sheet/keys.js';
 
 /** Fixed for the lesson. */
 export interface RoomWorld {
@@ -44,7 +44,7 @@ export type RoomStage =
   | { readonly name: 'shown' }
   | GradedStage;
 
-export type RoomOverlay = { readonly name: 'keys' | 'leave' | 'sheet' };
+export type RoomOverlay = { readonly name: 'keys' | 'leave' } | SheetPanel;
 
 export interface RoomState extends Stage {
   readonly place: number;
@@ -162,14 +162,18 @@ function stageKeys(world: RoomWorld, state: RoomState): Binding[] {
 
 /** The keys that work now, most used first. */
 export function roomKeys(world: RoomWorld, state: RoomState): Binding[] {
-  switch (state.overlay?.name) {
+  const { overlay } = state;
+  switch (overlay?.name) {
     case 'leave':
       return [enter('leave'), back('stay'), STOP];
     case 'keys':
       return [close(), STOP];
     case 'sheet':
+    case 'scene':
       return [
-        ...(state.stage.name === 'result' ? openSheetKeys(state, judgedIn(world, state, state.stage)) : []),
+        ...(state.stage.name === 'result'
+          ? panelKeys(state, world.world, judgedIn(world, state, state.stage), overlay)
+          : []),
         STOP,
       ];
     default:

@@ -2,9 +2,9 @@
 import { type Command, commandIn } from '../../kit/keys.js';
 import { step } from '../../kit/moves.js';
 import type { Happening } from '../../kit/program.js';
-import { onSheet } from '../../kit/sheet-keys.js';
 import { INTERRUPTED } from '../../kit/stage.js';
 import { onShowing } from '../../result/update.js';
+import { onPanel } from '../../sheet/panel.js';
 import {
   countsOf,
   fieldsIn,
@@ -95,10 +95,10 @@ function onResult(world: RoomWorld, state: RoomState, stage: GradedStage, comman
   if (command === 'confirm') return openQuestion(world, state, state.place + 1);
   if (command === 'back') return at(state, { name: 'shown' });
   if (command === 'previous') return openQuestion(world, state, state.place - 1);
-  const { shown, isOpen } = onShowing(state, world.world, judgedIn(world, state, stage), command);
+  const { shown, panel } = onShowing(state, world.world, judgedIn(world, state, stage), command);
   const { answered: _same, ...how } = shown;
   const next = at(state, { ...stage, ...how });
-  return isOpen ? { ...next, overlay: { name: 'sheet' } } : next;
+  return panel === undefined ? next : { ...next, overlay: panel };
 }
 
 function onQuestion(world: RoomWorld, state: RoomState, command: Command): RoomState {
@@ -140,12 +140,12 @@ function onKey(world: RoomWorld, before: RoomState, key: string): RoomState {
   if (command === undefined) return before;
   const { notice: _read, overlay, ...state } = before;
   if (command === 'stop') return { ...state, ending: INTERRUPTED };
-  if (overlay?.name === 'sheet' && state.stage.name === 'result') {
+  if ((overlay?.name === 'sheet' || overlay?.name === 'scene') && state.stage.name === 'result') {
     const { stage } = state;
-    const sheet = onSheet(judgedIn(world, state, stage), command, () => true);
-    if (sheet === undefined) return state;
-    const { inGrey = false, ofBest = false } = sheet.shown;
-    return { ...at(state, { ...stage, inGrey, ofBest }), overlay };
+    const { shown, panel } = onPanel(state, world.world, judgedIn(world, state, stage), overlay, command);
+    const { answered: _same, ...how } = shown;
+    const next = at(state, { ...stage, ...how });
+    return panel === undefined ? next : { ...next, overlay: panel };
   }
   if (overlay !== undefined)
     return overlay.name === 'leave' && command === 'confirm' ? { ...state, ending: 0 } : state;

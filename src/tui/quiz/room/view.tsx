@@ -14,9 +14,9 @@ import { bodyRows } from '../../kit/notes.js';
 import { keysView, textView } from '../../kit/panels.js';
 import type { View } from '../../kit/program.js';
 import { type Piece, Rows } from '../../kit/row.js';
-import { sheetView } from '../../kit/sheet.js';
 import { useSurroundings } from '../../kit/surroundings.js';
 import { Result } from '../../result/view.js';
+import { panelView } from '../../sheet/panel.js';
 import { FieldCounts, LargePatches, letterOf } from './parts.js';
 import {
   countsOf,
@@ -186,8 +186,9 @@ function overlayView(world: RoomWorld, room: RoomState): View | undefined {
         'The counts are not kept; they are printed once after leaving.',
       ]);
     case 'sheet':
+    case 'scene':
       return room.stage.name === 'result'
-        ? sheetView(room, world.world, judgedIn(world, room, room.stage))
+        ? panelView(room, world.world, judgedIn(world, room, room.stage), room.overlay)
         : undefined;
     default:
       return undefined;

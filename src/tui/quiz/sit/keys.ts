@@ -2,8 +2,8 @@
 
 import { movingKeys } from '../../drill/question.js';
 import { type Binding, back, close, enter, KEYS, letter, stop, upDown } from '../../kit/keys.js';
-import { openSheetKeys, sheetKeys } from '../../kit/sheet-keys.js';
 import { showingKeys } from '../../result/keys.js';
+import { panelKeys, sheetKeys } from '../../sheet/keys.js';
 import {
   isOpenAt,
   judgedOf,
@@ -25,7 +25,7 @@ function questionKeys(world: SitWorld, state: SitState, screen: QuestionScreen):
   const question = questionOf(world, state, screen);
   const { rules } = world.handout;
   const moving = movingOn(world);
-  const sheet = world.world.sceneOf(question.drill) === undefined ? [] : sheetKeys(state, question);
+  const sheet = sheetKeys(state, world.world, question);
   if (!isOpenAt(world, state, screen.place)) return [enter('go on'), ...moving, ...sheet, back('leave')];
   const { first, last } = movingKeys(question);
   const time = rules.timePerQuestionSeconds === undefined ? [] : [letter('t', 'time', 'time left', true)];
@@ -65,7 +65,8 @@ export function picturedIn(world: SitWorld, state: SitState) {
 
 /** The keys that work now, most used first. */
 export function sitKeys(world: SitWorld, state: SitState): Binding[] {
-  switch (state.overlay?.name) {
+  const { overlay } = state;
+  switch (overlay?.name) {
     case 'leave':
       return [enter('leave; go on later'), back('stay'), STOP];
     case 'finish':
@@ -73,9 +74,10 @@ export function sitKeys(world: SitWorld, state: SitState): Binding[] {
     case 'caution':
     case 'keys':
       return [close(), STOP];
-    case 'sheet': {
+    case 'sheet':
+    case 'scene': {
       const shown = picturedIn(world, state);
-      return [...(shown === undefined ? [] : openSheetKeys(state, shown)), STOP];
+      return [...(shown === undefined ? [] : panelKeys(state, world.world, shown, overlay)), STOP];
     }
     default:
       return [...screenKeys(world, state), KEYS, STOP];

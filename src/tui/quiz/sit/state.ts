@@ -8,6 +8,7 @@ import { givenFor, isOpen, secondsLeft } from '../../../quiz/sitting.js';
 import type { Question as OnScreen } from '../../drill/question.js';
 import type { Stage, World } from '../../kit/stage.js';
 import type { Judged } from '../../result/judged.js';
+import type { SheetPanel } from '../../sheet/keys.js';
 
 /** Fixed for a sitting. */
 export interface SitWorld {
@@ -42,7 +43,8 @@ export type SitScreen =
   | { readonly name: 'done'; readonly selected: number };
 
 export type SitOverlay =
-  | { readonly name: 'keys' | 'sheet' }
+  | { readonly name: 'keys' }
+  | SheetPanel
   | { readonly name: 'leave' }
   | { readonly name: 'finish' }
   | { readonly name: 'caution'; readonly pigments: readonly string[] };

@@ -14,9 +14,10 @@ import { withCaution } from '../../kit/cautions.js';
 import { type Command, commandIn } from '../../kit/keys.js';
 import { step } from '../../kit/moves.js';
 import type { Happening } from '../../kit/program.js';
-import { onSheet } from '../../kit/sheet-keys.js';
 import { INTERRUPTED } from '../../kit/stage.js';
 import { onShowing } from '../../result/update.js';
+import { onSheet, type SheetPanel } from '../../sheet/keys.js';
+import { onPanel } from '../../sheet/panel.js';
 import { picturedIn, sitKeys } from './keys.js';
 import { closed, goOn, openPlace, show, uncover } from './places.js';
 import {
@@ -34,12 +35,12 @@ import {
   secondsAt,
 } from './state.js';
 
-/** The screen in front in another look, its picture over it where that is asked for. */
-const withSheet = (state: SitState, screen: SitScreen, isOpen: boolean): SitState => ({
-  ...state,
-  screen,
-  ...(isOpen ? { overlay: { name: 'sheet' } as const } : {}),
-});
+/** The screen in front in another look, with the panel that opens over it. */
+const inLook = (
+  state: SitState,
+  screen: SitScreen,
+  { panel }: { readonly panel?: SheetPanel },
+): SitState => ({ ...state, screen, ...(panel === undefined ? {} : { overlay: panel }) });
 
 /** Closes the question in front when its time is up. */
 function watchClock(world: SitWorld, state: SitState): SitState {
@@ -71,8 +72,7 @@ function answerQuestion(
   });
   const shown = questionOf(world, state, screen);
   const sheet = onSheet(shown, command, () => drillLayout(state, world.world, shown).sheet !== undefined);
-  if (sheet !== undefined)
-    return withSheet(state, { ...screen, inGrey: sheet.shown.inGrey === true }, sheet.isOpen);
+  if (sheet !== undefined) return inLook(state, { ...screen, inGrey: sheet.shown.inGrey === true }, sheet);
   switch (command) {
     case 'confirm':
       return isOpenAt(world, state, place)
@@ -158,20 +158,19 @@ function onResult(world: SitWorld, state: SitState, screen: GradedScreen, comman
       ? show(state, { name: 'done', selected: screen.place })
       : openPlace(world, state, screen.place + 1);
   if (command === 'back') return { ...state, overlay: { name: 'leave' } };
-  const { shown, isOpen } = onShowing(state, world.world, judgedOf(world, state, screen), command);
-  const { answered: _same, ...how } = shown;
-  return withSheet(state, { ...screen, ...how }, isOpen);
+  const look = onShowing(state, world.world, judgedOf(world, state, screen), command);
+  const { answered: _same, ...how } = look.shown;
+  return inLook(state, { ...screen, ...how }, look);
 }
 
 function onOverlay(world: SitWorld, state: SitState, command: Command): SitState {
   const { overlay, ...rest } = state;
   const pictured = picturedIn(world, state);
-  if (overlay?.name === 'sheet' && pictured !== undefined) {
-    const sheet = onSheet(pictured, command, () => true);
-    if (sheet === undefined) return rest;
-    const { inGrey = false } = sheet.shown;
-    const ofBest = 'ofBest' in sheet.shown && sheet.shown.ofBest === true;
-    return { ...state, screen: { ...state.screen, inGrey, ofBest } as SitScreen };
+  if ((overlay?.name === 'sheet' || overlay?.name === 'scene') && pictured !== undefined) {
+    const look = onPanel(state, world.world, pictured, overlay, command);
+    const { inGrey = false } = look.shown;
+    const ofBest = 'ofBest' in look.shown && look.shown.ofBest === true;
+    return inLook(rest, { ...state.screen, inGrey, ofBest } as SitScreen, look);
   }
   if (command !== 'confirm') return rest;
   if (overlay?.name === 'leave') return { ...rest, ending: 0 };

@@ -6,8 +6,8 @@ import type { Glyphs } from '../../kit/glyphs.js';
 import { ItemList, type ListItem } from '../../kit/list.js';
 import { cautionView, keysView, textView } from '../../kit/panels.js';
 import type { View } from '../../kit/program.js';
-import { sheetView } from '../../kit/sheet.js';
 import { Result } from '../../result/view.js';
+import { panelView } from '../../sheet/panel.js';
 import { picturedIn, sitKeys } from './keys.js';
 import {
   clockText,
@@ -121,9 +121,10 @@ function overlayView(world: SitWorld, state: SitState): View | undefined {
       ]);
     case 'caution':
       return cautionView(overlay.pigments);
-    case 'sheet': {
+    case 'sheet':
+    case 'scene': {
       const shown = picturedIn(world, state);
-      return shown && sheetView(state, world.world, shown);
+      return shown && panelView(state, world.world, shown, overlay);
     }
     default:
       return undefined;

@@ -3,15 +3,15 @@ import { Text } from 'ink';
 import { useMemo } from 'react';
 import { type DrillScene, inWords } from '../../pictures/index.js';
 import { widthOf, wrapText } from '../../text/wrap.js';
-import { innerColumns } from './layout.js';
-import { voiceOf } from './look.js';
-import { bodyRows } from './notes.js';
-import type { View } from './program.js';
-import { type Piece, Rows } from './row.js';
-import { isJudged, type Pictured } from './sheet-keys.js';
-import { isInSigns, sheetPicture, sheetSize } from './sheet-picture.js';
-import type { Settings, Stage, World } from './stage.js';
-import { useSurroundings } from './surroundings.js';
+import { innerColumns } from '../kit/layout.js';
+import { voiceOf } from '../kit/look.js';
+import { bodyRows } from '../kit/notes.js';
+import type { View } from '../kit/program.js';
+import { type Piece, Rows } from '../kit/row.js';
+import type { Settings, Stage, World } from '../kit/stage.js';
+import { useSurroundings } from '../kit/surroundings.js';
+import { isJudged, type Pictured } from './keys.js';
+import { isInSigns, sheetPicture, sheetSize } from './picture.js';
 
 /** The picture that goes with a screen, with what lies in it now. */
 export function sceneOn(world: World, screen: Pictured): DrillScene | undefined {
@@ -30,7 +30,9 @@ function captionsOf(state: Stage, screen: Pictured, scene: DrillScene): string[]
   const passage = wordsOf(scene, scene.passage);
   const flat = isInSigns({ level: state.colourLevel, inGrey: screen.inGrey === true });
   const signs = flat ? '; denser is darker' : '';
-  if (isJudged(screen))
+  if (scene.still === 'setting')
+    return [`where it is set: ${scene.painted.picture.title}${signs}`, `where it is set${signs}`];
+  if (isJudged(screen) && scene.still === undefined)
     return [`${screen.ofBest === true ? 'best' : 'yours'}: ${passage ?? 'the passage as it is'}${signs}`];
   if (passage === undefined) return [`the passage as it was laid${signs}`];
   const open = `open${flat ? ' (/)' : ''}: ${passage}${signs}`;

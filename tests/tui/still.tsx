@@ -1,0 +1,53 @@
+/** The frame of a state, drawn without keys or waiting: for tests that look at many. */
+
+import chalk from 'chalk';
+import { type Instance, render } from 'ink';
+import { type AnyProgram, Scene } from '../../src/tui/kit/shell.js';
+import type { Stage } from '../../src/tui/kit/stage.js';
+import { FakeIn, FakeOut } from './stage.js';
+
+const escapes = /\u001b\[[0-9;?]*[A-Za-z]/g;
+
+/** A frame as it is drawn, and as it reads. */
+export interface Still {
+  readonly raw: string;
+  readonly text: string;
+  readonly lines: readonly string[];
+}
+
+/** Draws states one after another on one terminal. */
+export class Stills {
+  private readonly out = new FakeOut({ columns: 80, rows: 24 });
+  private app: Instance | undefined;
+  private readonly isSpoken: boolean;
+
+  constructor(isSpoken = false) {
+    this.isSpoken = isSpoken;
+  }
+
+  of(state: Stage, program: AnyProgram): Still {
+    chalk.level = state.settings.screenReader ? 0 : state.colourLevel;
+    this.out.columns = state.size.columns;
+    this.out.rows = state.size.rows;
+    const view = <Scene program={program} state={state} />;
+    this.out.frames.length = 0;
+    this.app?.unmount();
+    this.app?.cleanup();
+    this.app = render(view, {
+      stdout: this.out as unknown as NodeJS.WriteStream,
+      stdin: new FakeIn() as unknown as NodeJS.ReadStream,
+      debug: true,
+      exitOnCtrlC: false,
+      patchConsole: false,
+      isScreenReaderEnabled: this.isSpoken,
+    });
+    const raw = this.out.frames.findLast((frame) => frame.trim() !== '') ?? '';
+    const text = raw.replace(escapes, '');
+    return { raw, text, lines: text.split('\n') };
+  }
+
+  close(): void {
+    this.app?.unmount();
+    this.app?.cleanup();
+  }
+}
