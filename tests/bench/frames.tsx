@@ -2,6 +2,7 @@
 import { EventEmitter } from 'node:events';
 import { render } from 'ink';
 import { Shells } from '../../src/tui/kit/shell.js';
+import { writtenTo } from '../../src/tui/kit/written.js';
 import { switching } from '../../src/tui/practice/run.js';
 import { startedState, worldOf } from '../../src/tui/practice/start.js';
 import { loopTimer, withPorts } from './answer.js';
@@ -85,7 +86,7 @@ export const benchFrames = (): Promise<BenchRow[]> =>
       const { first, after } = switching(deps, world, startedState(deps, world, SIZE));
       const [out, stdin] = [new Out(), new In()];
       const app = render(<Shells first={first} after={after} onEnd={() => {}} />, {
-        stdout: out as unknown as NodeJS.WriteStream,
+        stdout: writtenTo(out as unknown as NodeJS.WriteStream),
         stdin: stdin as unknown as NodeJS.ReadStream,
         debug: true,
         exitOnCtrlC: false,

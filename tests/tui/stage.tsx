@@ -4,6 +4,7 @@ import { type Instance, render } from 'ink';
 import { vi } from 'vitest';
 import { Shells } from '../../src/tui/kit/shell.js';
 import type { Stage as LastState, Size } from '../../src/tui/kit/stage.js';
+import { writtenTo } from '../../src/tui/kit/written.js';
 import { switching } from '../../src/tui/practice/run.js';
 import { startedState, worldOf } from '../../src/tui/practice/start.js';
 import { type FakeDeps, fakeDeps } from './fakes.js';
@@ -59,7 +60,7 @@ export class Stage {
       this.last = last;
     };
     this.app = render(<Shells first={first} after={after} onEnd={onEnd} />, {
-      stdout: this.out as unknown as NodeJS.WriteStream,
+      stdout: writtenTo(this.out as unknown as NodeJS.WriteStream),
       stdin: this.stdin as unknown as NodeJS.ReadStream,
       debug: true,
       exitOnCtrlC: false,

@@ -4,6 +4,7 @@ import chalk from 'chalk';
 import { type Instance, render } from 'ink';
 import { type AnyProgram, Scene } from '../../src/tui/kit/shell.js';
 import type { Stage } from '../../src/tui/kit/stage.js';
+import { writtenTo } from '../../src/tui/kit/written.js';
 import { FakeIn, FakeOut } from './stage.js';
 
 const escapes = /\u001b\[[0-9;?]*[A-Za-z]/g;
@@ -34,7 +35,7 @@ export class Stills {
     this.app?.unmount();
     this.app?.cleanup();
     this.app = render(view, {
-      stdout: this.out as unknown as NodeJS.WriteStream,
+      stdout: writtenTo(this.out as unknown as NodeJS.WriteStream),
       stdin: new FakeIn() as unknown as NodeJS.ReadStream,
       debug: true,
       exitOnCtrlC: false,

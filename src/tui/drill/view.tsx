@@ -45,7 +45,7 @@ function Given({ screen, layout }: PartProps): React.JSX.Element {
   const each = Math.min(24, Math.floor((columns + 1) / across) - 1);
   const bandRows = Math.floor(rows / bands);
   return (
-    <Box flexDirection="column" flexShrink={0} height={rows} overflow="hidden">
+    <Box flexDirection="column" flexShrink={0} height={rows} overflowY="hidden">
       {Array.from({ length: bands }, (_, band) => (
         <PatchBand
           key={given[band * across]?.label}

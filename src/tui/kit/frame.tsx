@@ -68,7 +68,7 @@ export function Frame({ view, keys }: FrameProps): React.JSX.Element {
     );
   }
   return (
-    <Box flexDirection="column" paddingX={1} height={frameRows(state.size)} overflow="hidden">
+    <Box flexDirection="column" paddingX={1} height={frameRows(state.size)} overflowY="hidden">
       <Row
         pieces={[
           { text: padText(heading, columns - widthOf(side)), role: 'title' },
@@ -76,7 +76,7 @@ export function Frame({ view, keys }: FrameProps): React.JSX.Element {
         ]}
       />
       {isAiry(state.size) ? <Row pieces={[{ text: ' ' }]} /> : null}
-      <Box flexDirection="column" height={body} flexShrink={0} overflow="hidden">
+      <Box flexDirection="column" height={body} flexShrink={0} overflowY="hidden">
         {children}
       </Box>
       {isAiry(state.size) ? <Row pieces={[{ text: ' ' }]} /> : null}

@@ -1,9 +1,9 @@
 /** Draws an app until it exits, and leaves the terminal as it was whatever happens. */
 import { render } from 'ink';
 import type { ReactElement } from 'react';
-import { keepScrollback } from './scrollback-guard.js';
 import { guardTerminal, savedLine } from './terminal-guard.js';
 import { enterSession, processHost } from './terminal-session.js';
+import { writtenTo } from './written.js';
 
 /**
  * @param spoken for a screen reader: no alternate screen, and the last frame stays
@@ -19,7 +19,7 @@ export async function onScreen(element: ReactElement, spoken: boolean): Promise<
     const app = render(element, {
       exitOnCtrlC: false,
       isScreenReaderEnabled: spoken,
-      stdout: keepScrollback(process.stdout),
+      stdout: writtenTo(process.stdout),
     });
     // In the same tick: asked after the app has gone, it never settles.
     await app.waitUntilExit();

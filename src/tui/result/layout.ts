@@ -104,12 +104,17 @@ export function resultLayout(state: Stage, world: World, screen: Judged): Result
 }
 
 /** The text of the result, broken to the width of the screen: each point begins at the margin, its further lines are set in. */
-export function resultPage(state: Stage, world: World, screen: Judged): Page {
+export function resultPage(
+  state: Stage,
+  world: World,
+  screen: Judged,
+  { textRows }: Pick<ResultLayout, 'textRows'> = resultLayout(state, world, screen),
+): Page {
   const columns = textColumns(state.size);
   const lines = resultTexts(screen, state.settings, state.colourLevel > 0).flatMap((line) =>
     wrapText(line, columns - TEXT_MARGIN - moreInAscii(line)).map((part, index) =>
       index === 0 ? part : `  ${part}`,
     ),
   );
-  return { lines, rows: resultLayout(state, world, screen).textRows };
+  return { lines, rows: textRows };
 }

@@ -177,7 +177,7 @@ export function Result({ screen }: { readonly screen: Judged }): React.JSX.Eleme
     <>
       <Row pieces={markPieces(entry, label, columns, glyphs)} />
       <Rows lines={labelLines.map((text): Piece[] => [{ text: `  ${text}` }])} />
-      <Box height={layout.topRows} flexShrink={0} overflow="hidden">
+      <Box height={layout.topRows} flexShrink={0} overflowY="hidden">
         {layout.swatchColumns === 0 ? null : <Swatches grade={grade} layout={layout} />}
         {sheet === undefined || isPair ? null : (
           <Box flexDirection="column" width={sheet.room} marginLeft={PART_GAP} flexShrink={0}>
@@ -206,7 +206,7 @@ export function Result({ screen }: { readonly screen: Judged }): React.JSX.Eleme
       />
       <Rows lines={layout.compared.map((text): Piece[] => [{ text, role: 'title' }])} />
       {layout.gap > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
-      <TextPage page={resultPage(state, world, screen)} top={screen.top} />
+      <TextPage page={resultPage(state, world, screen, layout)} top={screen.top} />
     </>
   );
 }

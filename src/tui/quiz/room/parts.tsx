@@ -46,7 +46,7 @@ export function LargePatches({
   const wordRows = 2;
   const patchRows = Math.max(1, rows - 1 - wordRows);
   return (
-    <Box height={patchRows + 1 + wordRows} flexShrink={0} overflow="hidden">
+    <Box height={patchRows + 1 + wordRows} flexShrink={0} overflowY="hidden">
       {swatches.map((swatch) => {
         const { label } = swatch;
         const look = lookOf(swatch.reflectance);

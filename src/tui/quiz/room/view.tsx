@@ -109,7 +109,7 @@ function ShownScreen(props: RoomProps): React.JSX.Element {
   return (
     <>
       <Rows lines={[...lines, []]} />
-      <Box flexDirection="column" flexShrink={0} height={rows} overflow="hidden">
+      <Box flexDirection="column" flexShrink={0} height={rows} overflowY="hidden">
         {fields.map((field, index) => {
           const shown = kept[index] ?? [];
           const hands = countsOf(room, room.place, index);
