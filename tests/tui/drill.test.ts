@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { paintOf } from '../../src/paints/index.js';
+import { aboutPaint } from '../../src/words/about-paint.js';
+import { STUDIO } from '../studio.js';
 import { Bench, fakeDeps, items } from './fakes.js';
 
 const started = (): Bench => new Bench().set(items(['one', 'two', 'three']));
@@ -96,12 +99,12 @@ describe('cautions', () => {
     expect(bench.result.answered.answer['second']).toBe('cadmium-red');
   });
 
-  it('shows it again on request, and says so when there is none', () => {
+  it('tells of the paint on request, its caution too', () => {
     const bench = started().keys('3', 'enter', 'enter', 'n', '3', 'c');
     expect(bench.state.overlay).toMatchObject({ name: 'caution', onward: 'close' });
     bench.keys('enter', '4', 'c');
-    expect(bench.state.overlay).toBeUndefined();
-    expect(bench.state.notice).toMatch(/No special caution/);
+    expect(bench.state.overlay).toMatchObject({ name: 'caution', onward: 'close' });
+    expect(aboutPaint(paintOf(STUDIO, 'cadmium-red'))).toMatch(/^cadmium red, PR108\. .* Take care: /);
   });
 });
 

@@ -1,7 +1,7 @@
 /** The bench as a program of the screens. */
 import type { Glyphs } from '../kit/glyphs.js';
 import { glyphsFor } from '../kit/glyphs.js';
-import { cautionView, keysView } from '../kit/panels.js';
+import { aboutView, cautionView, keysView } from '../kit/panels.js';
 import type { Program, View } from '../kit/program.js';
 import type { World } from '../kit/stage.js';
 import { type BenchState, benchOrder } from './state.js';
@@ -11,6 +11,7 @@ import { Bench } from './view.js';
 function benchView(state: BenchState, world: World): View {
   const { overlay, picking, settings } = state;
   if (overlay?.name === 'caution') return cautionView(overlay.pigments);
+  if (overlay?.name === 'about') return aboutView(overlay.pigments);
   if (overlay?.name === 'keys') {
     const { overlay: _closed, ...behind } = state;
     return keysView(benchKeys(behind));

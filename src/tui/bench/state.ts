@@ -28,7 +28,7 @@ export interface BenchState extends Stage, Mixture {
   readonly picking?: number;
   readonly overlay?:
     | { readonly name: 'keys' }
-    | { readonly name: 'caution'; readonly pigments: readonly string[] };
+    | { readonly name: 'caution' | 'about'; readonly pigments: readonly string[] };
 }
 
 /** Amounts of a further paint in each way: parts to one of the wash's paint, strength of the glaze, share of the paper. */

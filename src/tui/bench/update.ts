@@ -1,6 +1,6 @@
 /** What keys do on the bench; here the colour is shown as it changes. Pure. */
 import { WAYS } from '../../washes/index.js';
-import { dueCautions, withCaution } from '../kit/cautions.js';
+import { dueCautions } from '../kit/cautions.js';
 import {
   type Binding,
   back,
@@ -39,7 +39,7 @@ export function benchKeys({ overlay, picking, focus }: BenchState): Binding[] {
           upDown('row'),
           leftRight('less, more'),
           enter(focus < WAY_ROW ? 'pick a paint' : 'next row'),
-          letter('c', 'caution', 'cautions', true),
+          letter('c', 'caution', 'about these paints', true),
           back('home'),
         ]
       : [upDown('paint'), enter('take it'), back('keep what was there')];
@@ -110,11 +110,10 @@ function onBench(state: BenchState, world: World, command: Command): BenchState 
       return { ...state, picking: held === undefined ? 0 : order.indexOf(held) + 1 };
     }
     case 'caution': {
-      const held = state.slots.flatMap(({ pigment }) => pigment ?? []);
-      const pigments = withCaution(world, held);
+      const pigments = [...new Set(state.slots.flatMap(({ pigment }) => pigment ?? []))];
       return pigments.length === 0
-        ? { ...state, notice: 'No special caution is on record for these paints; the usual hygiene holds.' }
-        : { ...state, overlay: { name: 'caution', pigments } };
+        ? { ...state, notice: 'No paint is on the bench.' }
+        : { ...state, overlay: { name: 'about', pigments } };
     }
     default:
       return command === 'back' ? { ...state, ending: 'practice' } : state;

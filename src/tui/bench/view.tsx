@@ -104,7 +104,7 @@ function Picker({
     const swatch: Piece[] = flat ? [] : [{ text: '   ', style: patchStyle(look.hex) }, { text: ' ' }];
     const notes = flat
       ? [spokenLook(look, voiceOf(state.settings)), look.words, '']
-      : [[pigment.ci.join('+'), pigment.evidence].filter(Boolean).join(', '), pigment.ci.join('+'), ''];
+      : [pigment.ci.join('+'), ''];
     const note = notes.find((text) => widthOf(text) <= columns - nameColumns - (flat ? 2 : 6)) ?? '';
     return [
       lead,
@@ -126,7 +126,7 @@ const ABOUT_ROW: Readonly<Record<number, string>> = {
   [WATER_ROW]: 'Stirring adds no water. This does: thinned to a half, every paint is half as thick.',
 };
 
-/** Code, evidence and looks of the paint in focus, or what the row is for, where there is room beside the mixture. */
+/** Code and looks of the paint in focus, or what the row is for, where there is room beside the mixture. */
 function AboutPaint({
   screen,
   columns,
@@ -134,7 +134,7 @@ function AboutPaint({
   readonly screen: BenchState;
   readonly columns: number;
 }): React.JSX.Element | null {
-  const { state, world, glyphs } = useSurroundings();
+  const { state, world } = useSurroundings();
   if (!isWide(state.size)) return null;
   const id = screen.slots[screen.focus]?.pigment;
   const pigment = world.studio.paints.find((each) => each.id === id);
@@ -142,10 +142,7 @@ function AboutPaint({
   const texts =
     pigment === undefined || look === undefined
       ? [ABOUT_ROW[screen.focus] ?? '']
-      : [
-          [pigment.ci.join(' + '), pigment.evidence].filter(Boolean).join(` ${glyphs.dot} `),
-          `alone ${spokenLook(look, voiceOf(state.settings))}`,
-        ];
+      : [pigment.ci.join(' + '), `alone ${spokenLook(look, voiceOf(state.settings))}`];
   return (
     <Rows
       lines={[

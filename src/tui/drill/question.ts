@@ -80,7 +80,7 @@ export function movingKeys({ fields, focus }: Question): {
     last: [
       ...(fields.length > 1 ? [rows] : []),
       digits('1', 'choose by number', true),
-      letter('c', 'caution', 'caution for this paint', true),
+      letter('c', 'caution', 'about this paint', true),
     ],
   };
 }

@@ -1,5 +1,5 @@
 /** Answering a drill. */
-import { dueCautions, withCaution } from '../kit/cautions.js';
+import { dueCautions } from '../kit/cautions.js';
 import { chosenIndex } from '../kit/fields.js';
 import { ask, offerPlacing, withNotice, withOverlay } from '../practice/moves.js';
 import type { DrillScreen, PracticeWorld, Pressed, State } from '../practice/state.js';
@@ -7,12 +7,13 @@ import { onSheet } from '../sheet/keys.js';
 import { drillLayout } from './layout.js';
 import { moveIn, type Question } from './question.js';
 
-/** The paints that are chosen in an answer. */
-export const chosenPaints = ({ fields, answer }: Question): string[] =>
-  fields.flatMap((field) => field.options[chosenIndex(field, answer)]?.pigment ?? []);
+/** The paints that are chosen in an answer, each once. */
+export const chosenPaints = ({ fields, answer }: Question): string[] => [
+  ...new Set(fields.flatMap((field) => field.options[chosenIndex(field, answer)]?.pigment ?? [])),
+];
 
-/** What c says where the paint is harmless. */
-export const NO_CAUTION = 'No special caution is on record for this paint; the usual hygiene holds.';
+/** What c says where no paint is chosen. */
+export const NO_PAINT = 'No paint is chosen here.';
 
 /** Lays the answer down, after a caution where one is due. */
 export function lay(state: State, world: PracticeWorld, screen: DrillScreen, at: number): State {
@@ -41,9 +42,9 @@ export function updateDrill(
     case 'hint':
       return to({ ...screen, hint: screen.hint === 'hidden' ? 'offered' : 'shown' });
     case 'caution': {
-      const pigments = withCaution(world, chosenPaints(screen));
+      const pigments = chosenPaints(screen);
       return pigments.length === 0
-        ? withNotice(state, NO_CAUTION)
+        ? withNotice(state, NO_PAINT)
         : withOverlay(state, { name: 'caution', pigments, onward: 'close' });
     }
     default: {

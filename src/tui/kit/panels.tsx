@@ -1,7 +1,9 @@
 /** Plain screens that every program has: texts, the list of keys, the caution of a paint. */
-import { CAUTION_ADVICE, cautionOf } from '../../paints/index.js';
+import { CAUTION_ADVICE, cautionOf, type Pigment } from '../../paints/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { padText, wrapText } from '../../text/wrap.js';
+import { aboutPaint } from '../../words/about-paint.js';
+import { withCaution } from './cautions.js';
 import { type Binding, shownKeys } from './keys.js';
 import { innerColumns, SMALLEST } from './layout.js';
 import { bodyRows } from './notes.js';
@@ -50,16 +52,29 @@ export const keysView = (keys: readonly Binding[]): View => ({
   body: <KeyList keys={keys} />,
 });
 
-function Cautions({ pigments }: { readonly pigments: readonly string[] }): React.JSX.Element {
+interface PaintsProps {
+  readonly pigments: readonly string[];
+  readonly say: (pigment: Pigment) => string | undefined;
+}
+
+function Paints({ pigments, say }: PaintsProps): React.JSX.Element {
   const { world } = useSurroundings();
   const paints = pigments.flatMap((id) => world.studio.paints.find((pigment) => pigment.id === id) ?? []);
-  const texts = [...paints.map((paint) => cleanText(cautionOf(paint) ?? '', 400)), ...CAUTION_ADVICE];
+  const advice = withCaution(world, pigments).length > 0 ? CAUTION_ADVICE : [];
+  const texts = [...paints.map((paint) => cleanText(say(paint) ?? '', 400)), ...advice];
   return <Paragraphs texts={texts.flatMap((text) => [text, ''])} />;
 }
 
+/** Before a paint that asks for care is used. */
 export const cautionView = (pigments: readonly string[]): View => ({
   title: 'Before this paint goes near your hands',
-  body: <Cautions pigments={pigments} />,
+  body: <Paints pigments={pigments} say={cautionOf} />,
+});
+
+/** What there is to know of paints, cautions among it. */
+export const aboutView = (pigments: readonly string[]): View => ({
+  title: pigments.length === 1 ? 'About this paint' : 'About these paints',
+  body: <Paints pigments={pigments} say={aboutPaint} />,
 });
 
 export function TooSmall(): React.JSX.Element {

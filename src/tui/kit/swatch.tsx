@@ -92,7 +92,7 @@ export function PatchWithFacts({
 }
 
 /** Signs after the name of a colour that the screen cannot show. */
-const OUTSIDE = ' ~';
+const OUTSIDE = ' *';
 
 /** A hue in few columns: its last word, for a yellow green is a green. */
 const hueWord = (hue: string, columns: number, cut: string): string =>

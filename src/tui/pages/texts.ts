@@ -28,7 +28,7 @@ function helpText(state: Pick<Stage, 'settings'>, world: Pick<PracticeWorld, 'fa
     '',
     'WAY: a puddle is stirred together; a glaze is a film over a dry wash; strokes lie side by side and the eye joins them.',
     '',
-    'EVIDENCE: a paint is measured (from films of that very paint), transferred (its curve measured in another medium) or estimated (from its published colour). A result is no surer than its least sure paint.',
+    'ABOUT A PAINT: c says how surely its colour is known (measured on its own films, carried over from another medium, or estimated) and what to take care of. A result is no surer than its least sure paint.',
     '',
     'THE RESULT sets the start, yours and the best side by side, then the same in grey. In the plane, chroma grows to the right and value goes down to the dark; the dots are your mixture as the amount grows, the box is the goal.',
     '',

@@ -2,7 +2,7 @@
 
 import type { Glyphs } from '../kit/glyphs.js';
 import { glyphsFor } from '../kit/glyphs.js';
-import { cautionView, keysView, textView } from '../kit/panels.js';
+import { aboutView, cautionView, keysView, textView } from '../kit/panels.js';
 import type { Happening, Program, View } from '../kit/program.js';
 import { panelView } from '../sheet/panel.js';
 import type { TuiDeps } from './deps.js';
@@ -30,7 +30,7 @@ function practiceView(state: State, world: PracticeWorld, glyphs: Glyphs): View 
     case 'leave':
       return textView('Leave the set', [leaveText(state)]);
     case 'caution':
-      return cautionView(overlay.pigments);
+      return overlay.onward === 'lay' ? cautionView(overlay.pigments) : aboutView(overlay.pigments);
     case 'sheet':
     case 'scene':
       return (isPictured(screen) ? panelView(state, world, screen, overlay) : undefined) ?? own();

@@ -44,7 +44,7 @@ export function resultTexts(screen: Judged, settings: Settings, isColoured = tru
     );
   }
   if (isColoured && grade.swatches.some(({ reflectance }) => !lookOf(reflectance).inScreenGamut)) {
-    lines.push('~ marks a colour that no screen of this kind can show; the nearest stands for it.');
+    lines.push('* No screen of this kind can show this colour; the nearest stands for it.');
   }
   if (kept?.note !== undefined) lines.push(cleanText(kept.note, 200));
   return lines;

@@ -102,7 +102,7 @@ function trayOption(studio: Studio, drill: MixDrill, id: string): FieldOption {
   return {
     id,
     label: pigment.name,
-    note: [pigment.ci.join('+'), own ?? known, pigment.evidence].filter(Boolean).join(', '),
+    note: [pigment.ci.join('+'), own ?? known].filter(Boolean).join(', '),
     swatch: seeAlone(studio, id, Math.max(drill.start.strength, 0.3)).reflectance,
     pigment: id,
   };

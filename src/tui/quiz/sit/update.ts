@@ -9,8 +9,7 @@ import {
 } from '../../../quiz/sitting.js';
 import { drillLayout } from '../../drill/layout.js';
 import { moveIn } from '../../drill/question.js';
-import { chosenPaints, NO_CAUTION } from '../../drill/update.js';
-import { withCaution } from '../../kit/cautions.js';
+import { chosenPaints, NO_PAINT } from '../../drill/update.js';
 import { type Command, commandIn } from '../../kit/keys.js';
 import { step } from '../../kit/moves.js';
 import type { Happening } from '../../kit/program.js';
@@ -96,9 +95,9 @@ function answerQuestion(
     case 'back':
       return { ...state, overlay: { name: 'leave' } };
     case 'caution': {
-      const pigments = withCaution(world.world, chosenPaints(shown));
+      const pigments = chosenPaints(shown);
       return pigments.length === 0
-        ? { ...state, notice: NO_CAUTION }
+        ? { ...state, notice: NO_PAINT }
         : { ...state, overlay: { name: 'caution', pigments } };
     }
     default: {

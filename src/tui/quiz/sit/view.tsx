@@ -4,7 +4,7 @@ import { cleanText } from '../../../text/sanitize.js';
 import { Drill } from '../../drill/view.js';
 import type { Glyphs } from '../../kit/glyphs.js';
 import { ItemList, type ListItem } from '../../kit/list.js';
-import { cautionView, keysView, textView } from '../../kit/panels.js';
+import { aboutView, keysView, textView } from '../../kit/panels.js';
 import type { View } from '../../kit/program.js';
 import { Result } from '../../result/view.js';
 import { panelView } from '../../sheet/panel.js';
@@ -120,7 +120,7 @@ function overlayView(world: SitWorld, state: SitState): View | undefined {
           : `${open} of ${world.order.length} questions ${open === 1 ? 'is' : 'are'} not answered. Nothing can be changed afterwards.`,
       ]);
     case 'caution':
-      return cautionView(overlay.pigments);
+      return aboutView(overlay.pigments);
     case 'sheet':
     case 'scene': {
       const shown = picturedIn(world, state);

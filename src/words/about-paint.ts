@@ -1,0 +1,18 @@
+/** What there is to know of a paint beside its colour: its pigments, how its curve is known, and what to take care of. */
+import type { Evidence, Pigment } from '../paints/index.js';
+
+const KNOWN: Readonly<Record<Evidence, string>> = {
+  measured: 'Measured on films of this very paint: as sure as anything here.',
+  transferred: 'Its curve was measured in another medium and fitted to the watercolour: less sure.',
+  estimated: 'Estimated from its published colour: the least sure.',
+};
+
+/** "alizarin crimson, PR83. Its curve ... No special caution is on record; the usual hygiene holds." */
+export function aboutPaint(pigment: Pigment): string {
+  const { name, ci, evidence, hazard } = pigment;
+  const caution =
+    hazard === undefined || hazard.level === 'low'
+      ? 'No special caution is on record; the usual hygiene holds.'
+      : `Take care: ${hazard.note}`;
+  return `${[name, ...ci].join(', ')}. ${KNOWN[evidence]} ${caution}`;
+}
