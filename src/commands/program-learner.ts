@@ -44,7 +44,7 @@ async function openFor(options: { readonly learner?: string }) {
 }
 
 function addPractise({ command, exit }: Program, version: string): void {
-  command.action(async (options) => {
+  command.option('--screen-reader', 'the plain form, read from top to bottom').action(async (options) => {
     const { practise } = await import('./practise.js');
     exit(await practise(undefined, options, true, version));
   });

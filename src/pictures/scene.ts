@@ -18,7 +18,7 @@ export interface DrillScene {
   /** Areas with colours that are to be judged by eye: no figure is said of them before the answer. */
   readonly unread: readonly string[];
   /** Set where no answer changes it: `laid`, the colours of the question lie in it; `setting`, it only shows where the scene is set. */
-  readonly still?: 'laid' | 'setting';
+  readonly still?: 'laid';
 }
 
 /** What a drill lays, by area. */
@@ -73,7 +73,7 @@ function namedIn(
     );
   }
   // Of what is told by its colours a picture in other colours would tell something else.
-  if (drill.kind !== 'diagnosis') return { coverings: {}, unread: [], still: 'setting' };
+  if (drill.kind !== 'diagnosis') return undefined;
   const named = coveredByName(picture, drill.areas);
   if (named === undefined) return undefined;
   const { areas, coverings } = named;

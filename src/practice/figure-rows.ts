@@ -89,12 +89,12 @@ const MEASURES: readonly Measure[] = [
   {
     id: 'dull',
     label: 'dulling error',
-    title: 'Dulling error: C* beside what was asked',
+    title: 'Dulling error: chroma beside what was asked',
     words: NEARER,
     of: ({ dullError }) => dullError,
     from: 20,
     to: 0,
-    write: (x) => ({ value: Math.round(x), number: x.toFixed(0), text: `C* ${Math.round(x)}` }),
+    write: (x) => ({ value: Math.round(x), number: x.toFixed(0), text: `${Math.round(x)} of chroma` }),
   },
 ];
 

@@ -127,7 +127,7 @@ describe('figures shown', () => {
     expect(rows.map(({ id, now, before }) => [id, now.value, now.text, before?.text])).toEqual([
       ['value', 0.4, '0.4 steps', '0.5 steps'],
       ['kept', 0.71, '71 %', '70 %'],
-      ['dull', 4, 'C* 4', undefined],
+      ['dull', 4, '4 of chroma', undefined],
     ]);
   });
 

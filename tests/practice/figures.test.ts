@@ -47,7 +47,7 @@ const FILL: Readonly<Record<string, (x: number) => number>> = {
 const LABELS = Object.keys(FILL);
 
 const LENGTH = 24;
-const numberIn = (text: string): number => Number(/\d+(\.\d)?/.exec(text.replace('C*', ''))?.[0]);
+const numberIn = (text: string): number => Number(/\d+(\.\d)?/.exec(text)?.[0]);
 const lengthFor = (label: string, x: number): number =>
   Math.round(LENGTH * Math.max(0, Math.min(1, FILL[label]?.(x) ?? Number.NaN)));
 
@@ -115,8 +115,8 @@ describe('which way is better', () => {
     [{ valueError: 1.04 }, { valueError: 0.96 }, 'value error 1.0 step, as before'],
     [{ chromaKept: 0.71 }, { chromaKept: 0.6 }, 'chroma kept 71 % of what was asked, was 60 %: more'],
     [{ chromaKept: 0.5 }, { chromaKept: 0.6 }, 'chroma kept 50 % of what was asked, was 60 %: less'],
-    [{ dullError: 4 }, { dullError: 9 }, 'dulling error C* 4, was 9: nearer'],
-    [{ dullError: 4 }, undefined, 'dulling error C* 4'],
+    [{ dullError: 4 }, { dullError: 9 }, 'dulling error 4 of chroma, was 9: nearer'],
+    [{ dullError: 4 }, undefined, 'dulling error 4 of chroma'],
   ])('%j after %j', (now, before, words) => {
     const was = before && { ...FIGURES, ...before };
     expect(figuresInWords({ ...FIGURES, ...now }, was)).toBe(`3 of 4 good; ${words}`);

@@ -19,11 +19,12 @@ describe('a set', () => {
 
   it('keeps results back until the third answer, then shows them in order', () => {
     const bench = new Bench().set(items(['one', 'two', 'three', 'four'], 'third'));
-    const seen = ['enter', 'enter', 'enter', 'enter', 'enter', 'enter', 'enter'].map((key) =>
-      at(bench.keys(key)),
-    );
+    // The first Enter on a drill after a result that is kept back says no more than: read.
+    const seen = Array.from({ length: 9 }, () => at(bench.keys('enter')));
     expect(seen).toEqual([
       'drill two',
+      'drill two',
+      'drill three',
       'drill three',
       'result one',
       'result two',
@@ -35,14 +36,14 @@ describe('a set', () => {
 
   it('tells the learner when a result is kept back', () => {
     const bench = new Bench().set(items(['one', 'two'], 'third')).keys('enter');
-    expect(bench.drill.message).toMatch(/after three answers/);
+    expect(bench.drill.message).toMatch(/with two others or at the end of the set/);
     expect(new Bench().set(items(['one', 'two'], 'end')).keys('enter').drill.message).toMatch(
       /end of the set/,
     );
   });
 
   it('keeps results back to the end where the timing says so, and marks them as not seen', () => {
-    const bench = new Bench().set(items(['one', 'two'], 'end')).keys('enter', 'enter');
+    const bench = new Bench().set(items(['one', 'two'], 'end')).keys('enter', 'enter', 'enter');
     expect(at(bench)).toBe('summary');
     expect(bench.state.set?.held).toEqual([0, 1]);
     expect(at(bench.keys('down', 'enter'))).toBe('result two');
@@ -53,11 +54,15 @@ describe('a set', () => {
   it('counts thirds across answers that are shown at once', () => {
     const mixed = [...items(['one'], 'third'), ...items(['two']), ...items(['three', 'four'], 'third')];
     const bench = new Bench().set(mixed);
-    const seen = ['enter', 'enter', 'n', 'enter', 'enter', 'n', 'n', 'n'].map((key) => at(bench.keys(key)));
+    const seen = ['enter', 'enter', 'enter', 'n', 'enter', 'enter', 'enter', 'n', 'n', 'n'].map((key) =>
+      at(bench.keys(key)),
+    );
     expect(seen).toEqual([
+      'drill two',
       'drill two',
       'result two',
       'drill three',
+      'drill four',
       'drill four',
       'result one',
       'result three',

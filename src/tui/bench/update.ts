@@ -9,6 +9,7 @@ import {
   commandIn,
   enter,
   KEYS,
+  LESS_MORE,
   leftRight,
   letter,
   stop,
@@ -37,7 +38,7 @@ export function benchKeys({ overlay, picking, focus }: BenchState): Binding[] {
     picking === undefined
       ? [
           upDown('row'),
-          leftRight('less, more'),
+          leftRight(LESS_MORE),
           enter(focus < WAY_ROW ? 'pick a paint' : 'next row'),
           letter('c', 'caution', 'about these paints', true),
           back('home'),

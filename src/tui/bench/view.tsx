@@ -24,7 +24,7 @@ import {
 } from './state.js';
 
 const WAY_WORDS = {
-  puddle: 'stirred in, no water added',
+  puddle: 'stirred into the wash',
   glaze: 'glazed over the dry wash',
   strokes: 'strokes beside the wash',
 } as const;
@@ -216,7 +216,12 @@ function SpokenBench({
   const { state, world } = useSurroundings();
   const order = [undefined, ...benchOrder(world, state.settings.palette)];
   const id = screen.picking === undefined ? undefined : order[screen.picking];
-  const name = world.studio.paints.find((pigment) => pigment.id === id)?.name ?? 'no paint';
+  const picked = world.studio.paints.find((pigment) => pigment.id === id);
+  const pickedLook = paintLook(world, id);
+  const name =
+    picked === undefined || pickedLook === undefined
+      ? 'no paint'
+      : `${picked.name}, ${spokenLook(pickedLook, voiceOf(state.settings))}, ${picked.ci.join(' and ')}`;
   const lines =
     screen.picking === undefined
       ? [

@@ -17,12 +17,12 @@ export function drillKeys(state: State, world: PracticeWorld, screen: DrillScree
   const { first, last } = movingKeys(screen);
   return [
     ...first,
-    enter(isLaid(screen) ? 'lay it down' : 'answer'),
+    enter(screen.message !== undefined ? 'go on' : isLaid(screen) ? 'lay it down' : 'answer'),
     ...(drill.hint === undefined || hint === 'shown'
       ? []
       : [{ ...letter('h', 'hint', 'hint'), stays: true }]),
     ...sheet,
     ...last,
-    back('leave'),
+    back(screen.attempt > 1 ? 'result' : 'leave'),
   ];
 }

@@ -86,7 +86,8 @@ function topOf({ message, scene, ask, goal }: Lines, room: number): Pick<DrillLa
     const top = [...message, ...scene.slice(0, sceneRows), ...rest];
     return { top, cutAt: message.length + sceneRows - 1 };
   }
-  const top = rest.slice(0, Math.max(ask.length, room));
+  const told = [...message, ...rest];
+  const top = told.slice(0, Math.max(message.length + ask.length, room));
   return { top, cutAt: top.length - 1 };
 }
 

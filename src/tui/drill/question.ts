@@ -1,7 +1,7 @@
 /** A question with its open choices, as every program shows it, and the keys that move in it. Pure. */
 import type { Answer, DrillCommon, Field } from '../../drills/types.js';
 import { chosenIndex, digitField, showsAs, sideField, withOption } from '../kit/fields.js';
-import { type Binding, type Command, digits, leftRight, letter, upDown } from '../kit/keys.js';
+import { type Binding, type Command, digits, LESS_MORE, leftRight, letter, upDown } from '../kit/keys.js';
 import { step, turn } from '../kit/moves.js';
 
 export interface Question {
@@ -68,15 +68,19 @@ export function movingKeys({ fields, focus }: Question): {
 } {
   const field = fields[focus];
   const isTray = field !== undefined && showsAs(field) === 'tray';
-  const hasScale = fields.some((each) => showsAs(each) !== 'tray');
+  const side = sideField(fields, focus);
+  const hasScale = side !== undefined;
   const rows: Binding = {
     keys: { tab: 'next-field', 'back-tab': 'previous-field' },
     show: 'Tab',
     does: 'row',
-    stays: true,
+    stays: !hasScale,
   };
   return {
-    first: [upDown(isTray ? 'choose' : 'row'), ...(hasScale ? [leftRight('less, more')] : [])],
+    first: [
+      { ...upDown(isTray ? 'choose' : 'row'), stays: true },
+      ...(hasScale ? [{ ...leftRight(side.shape === 'scale' ? LESS_MORE : 'choose'), stays: true }] : []),
+    ],
     last: [
       ...(fields.length > 1 ? [rows] : []),
       digits('1', 'choose by number', true),

@@ -14,7 +14,7 @@ import { patchStyle } from '../kit/theme.js';
 import type { Question } from './question.js';
 
 const WORKED =
-  'A worked example: the choice is made for you. Look at the start and the goal, guess what it will give, then press Enter to lay it down.';
+  'A worked example, the choice is made: guess what it will give, then press Enter to lay it down.';
 
 /** Most characters of one text of a drill that are shown. */
 const LONGEST = 600;
@@ -40,7 +40,7 @@ export type Told = Pick<Question, 'drill' | 'worked' | 'message' | 'hint'>;
 export function hintTexts({ hint, drill }: Pick<Told, 'hint' | 'drill'>): string[] {
   if (hint === 'hidden' || drill.hint === undefined) return [];
   return hint === 'offered'
-    ? [`A hint costs ${HINT_COST} marks. Press h again to see it, or go on without.`]
+    ? [`A hint costs ${HINT_COST} marks. Press h again to see it, Esc to go on without.`]
     : [`Hint: ${cleanText(drill.hint, LONGEST)}`];
 }
 

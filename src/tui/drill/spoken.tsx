@@ -31,15 +31,17 @@ export function SpokenDrill({ screen }: { readonly screen: Question }): React.JS
     const at = chosenIndex(field, screen.answer);
     const option = field.options[at];
     const here = index === screen.focus ? 'Now choosing ' : '';
-    return `${here}${field.label}: ${option === undefined ? 'nothing' : spoken(option)}. ${at + 1} of ${field.options.length}.`;
+    const others = field.options
+      .filter((_, other) => other !== at)
+      .map((other) => cleanText(toVoice(optionLabel(other, scale), voice), 80));
+    const rest = index === screen.focus && others.length > 0 ? ` The others: ${others.join('; ')}.` : '';
+    return `${here}${field.label}: ${option === undefined ? 'nothing' : spoken(option)}. ${at + 1} of ${field.options.length}.${rest}`;
   };
   const goal = sayAll(kind.goalLines(drill), voice);
   const lines = [
     ...(screen.message === undefined ? [] : [screen.message]),
     cleanText(drill.scene, 600),
-    ...(scene === undefined || scene.still === 'setting'
-      ? []
-      : [sceneLines(scene, state.settings).join(' ')]),
+    ...(scene === undefined ? [] : [sceneLines(scene, state.settings).join(' ')]),
     cleanText(drill.ask, 200),
     // A question's goal lines may say the same of each colour, with its paint.
     ...kind

@@ -2,6 +2,7 @@
 import { dueCautions } from '../kit/cautions.js';
 import { chosenIndex } from '../kit/fields.js';
 import { ask, offerPlacing, withNotice, withOverlay } from '../practice/moves.js';
+import { showResult } from '../practice/set.js';
 import type { DrillScreen, PracticeWorld, Pressed, State } from '../practice/state.js';
 import { onSheet } from '../sheet/keys.js';
 import { drillLayout } from './layout.js';
@@ -35,10 +36,18 @@ export function updateDrill(
   if (sheet !== undefined)
     return sheet.panel === undefined ? to(sheet.shown) : withOverlay(to(sheet.shown), sheet.panel);
   switch (command) {
-    case 'confirm':
-      return lay(state, world, screen, at);
+    case 'confirm': {
+      // Enter after a result that is kept back means that one: it does not lay down the next unseen.
+      const { message, ...read } = screen;
+      return message === undefined ? lay(state, world, screen, at) : to(read);
+    }
     case 'back':
-      return screen.worked ? offerPlacing(state, world) : withOverlay(state, { name: 'leave' });
+      // Esc after the price of a hint says no to it.
+      if (screen.hint === 'offered') return to({ ...screen, hint: 'hidden' });
+      if (screen.worked) return offerPlacing(state, world);
+      return screen.attempt > 1
+        ? showResult(state, screen.place, 'set')
+        : withOverlay(state, { name: 'leave' });
     case 'hint':
       return to({ ...screen, hint: screen.hint === 'hidden' ? 'offered' : 'shown' });
     case 'caution': {

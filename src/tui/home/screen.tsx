@@ -8,23 +8,24 @@ import { ask, show, startSet } from '../practice/moves.js';
 import { goOn } from '../practice/set.js';
 import type { PracticeScreen, PracticeWorld, State } from '../practice/state.js';
 
-/** The home menu; a set under way comes first. The placing round, while it is open, moves no other entry's number. */
+/** The home menu; a set under way comes first. Neither it nor the placing round, while they are open, moves another entry's number. */
 export function homeMenu(
   { set }: Pick<State, 'set'>,
   { placingIsOpen }: Pick<PracticeWorld, 'placingIsOpen'>,
 ): MenuItem[] {
-  const left = set === undefined ? 0 : set.items.length - set.index;
+  const isOpen = set !== undefined && set.index < set.items.length;
+  const today = { value: 'practise', label: isOpen ? 'Begin another set' : "Practise today's set" };
   return [
-    ...(set !== undefined && left > 0
+    ...(isOpen
       ? [{ value: 'go-on', label: `Go on with the set, ${set.index + 1} of ${set.items.length}` }]
-      : []),
-    { value: 'practise', label: "Practise today's set" },
+      : [today]),
     { value: 'families', label: 'Choose what to practise' },
     { value: 'bench', label: 'Mixing bench' },
     { value: 'progress', label: 'Progress' },
     { value: 'settings', label: 'Settings' },
     { value: 'help', label: 'How to read the screens' },
-    ...(placingIsOpen() && !(left > 0 && set?.choice.placing === true)
+    ...(isOpen ? [today] : []),
+    ...(placingIsOpen() && !(isOpen && set.choice.placing === true)
       ? [{ value: 'placing', label: 'Placing round: eight decisions, to find your level' }]
       : []),
     { value: 'quit', label: 'Quit' },

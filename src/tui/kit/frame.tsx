@@ -1,7 +1,7 @@
 /** What every screen stands in: a title, the body, notes and the help line. */
 import { Box } from 'ink';
 import { fitWords, padText, widthOf } from '../../text/wrap.js';
-import { type Binding, shownKeys } from './keys.js';
+import { type Binding, LEFT_RIGHT, shownKeys } from './keys.js';
 import { frameRows, innerColumns, isAiry } from './layout.js';
 import { bodyRows, notesOf } from './notes.js';
 import type { View } from './program.js';
@@ -12,14 +12,28 @@ interface HelpEntry {
   readonly keys: string;
   readonly does: string;
   readonly stays: boolean;
+  /** Left and right. */
+  readonly isSide: boolean;
 }
 
-/** The keys that work now, as many as fit: first those that stay, then the others in their order. */
+/** The last keys that the help line drops. */
+const WAYS_OUT: readonly string[] = ['Esc', '?'];
+
+/** On a narrow screen the arrows that choose stand together. */
+function together(entries: readonly HelpEntry[], columns: number): readonly HelpEntry[] {
+  const [first, second, ...rest] = entries;
+  const isPair = second?.isSide === true && first !== undefined;
+  if (columns >= 70 || !isPair) return entries;
+  return [{ keys: `${first.keys}${second.keys}`, does: 'choose', stays: true, isSide: false }, ...rest];
+}
+
+/** The keys that work now, as many as fit: first the way out, then those that stay, then the others in their order. */
 function helpPieces(columns: number, entries: readonly HelpEntry[]): Piece[] {
-  const gap = 3;
+  const gap = columns < 70 ? 2 : 3;
   const shown = new Set<HelpEntry>();
   let used = -gap;
-  for (const entry of [...entries.filter(({ stays }) => stays), ...entries.filter(({ stays }) => !stays)]) {
+  const weightOf = ({ keys, stays }: HelpEntry): number => (WAYS_OUT.includes(keys) ? 0 : stays ? 1 : 2);
+  for (const entry of entries.toSorted((one, other) => weightOf(one) - weightOf(other))) {
     const width = gap + widthOf(entry.keys) + 1 + widthOf(entry.does);
     if (used + width > columns) continue;
     shown.add(entry);
@@ -52,12 +66,19 @@ export function Frame({ view, keys }: FrameProps): React.JSX.Element {
       keys: shownKeys(binding, glyphs),
       does: binding.does,
       stays: binding.stays === true,
+      isSide: binding.show === LEFT_RIGHT,
     }));
-  const heading = fitWords(title, columns - widthOf(side) - 1, glyphs.cut);
+  const titles = typeof title === 'string' ? [title] : title;
+  const room = columns - widthOf(side) - 2;
+  const heading = fitWords(
+    titles.find((text) => widthOf(text) <= room) ?? titles.at(-1) ?? '',
+    room,
+    glyphs.cut,
+  );
   if (state.settings.screenReader) {
     return (
       <Box flexDirection="column">
-        <Row pieces={[{ text: [title, side].filter(Boolean).join(', ') }]} />
+        <Row pieces={[{ text: [titles[0], side].filter(Boolean).join(', ') }]} />
         {children}
         {notes.map((note) => (
           <Row key={note} pieces={[{ text: note }]} />
@@ -84,7 +105,7 @@ export function Frame({ view, keys }: FrameProps): React.JSX.Element {
         <Row key={note} pieces={[{ text: note, role: 'notice' }]} />
       ))}
       {state.notice === undefined ? null : <Row pieces={[{ text: state.notice, role: 'notice' }]} />}
-      <Row pieces={helpPieces(columns, entries)} />
+      <Row pieces={helpPieces(columns, together(entries, columns))} />
     </Box>
   );
 }

@@ -88,7 +88,15 @@ export const ASCII: Glyphs = {
 };
 
 /** Read aloud, signs are noise; these are words where a word is shorter than its sign's name. */
-export const SPOKEN: Glyphs = { ...ASCII, plainTexts: false };
+export const SPOKEN: Glyphs = {
+  ...ASCII,
+  plainTexts: false,
+  less: '',
+  more: '',
+  good: '',
+  fair: '',
+  off: '',
+};
 
 /** ASCII on a dumb terminal or where the locale is not UTF-8. */
 export function glyphsFor(env: Readonly<Record<string, string | undefined>>): Glyphs {

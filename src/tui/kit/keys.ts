@@ -70,9 +70,13 @@ export const upDown = (does: string): Binding => ({
   show: '{up}{down}',
   does,
 });
+/** How left and right are written. */
+export const LEFT_RIGHT = '{left}{right}';
+/** What they do in a row of amounts. */
+export const LESS_MORE = 'less, more';
 export const leftRight = (does: string): Binding => ({
   keys: { left: 'less', right: 'more', '-': 'less', '+': 'more', '=': 'more' },
-  show: '{left}{right}',
+  show: LEFT_RIGHT,
   does,
 });
 export const enter = (does: string): Binding => ({

@@ -14,7 +14,8 @@ export type Happening =
 
 /** A screen as it stands in its frame. */
 export interface View {
-  readonly title: string;
+  /** In words; several where a shorter one is to stand on a narrow screen. */
+  readonly title: string | readonly string[];
   /** At the right of the title. */
   readonly side?: string;
   readonly body: ReactNode;

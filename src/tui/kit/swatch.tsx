@@ -110,6 +110,14 @@ export function patchNames(
   return { names, nameRows: Math.max(1, ...names.map((lines) => lines.length)) };
 }
 
+/** Words of a colour in so many lines; where they have no room the first go, for the last names the hue. */
+function colourWords(words: string, columns: number, rows: number): string[] {
+  if (rows <= 0) return [];
+  const lines = wrapText(words, columns);
+  const rest = words.slice(words.indexOf(' ') + 1);
+  return lines.length <= rows || rest === words ? lines.slice(0, rows) : colourWords(rest, columns, rows);
+}
+
 interface PatchColumnProps {
   /** Its name, in lines. */
   readonly name: readonly string[];
@@ -141,7 +149,7 @@ export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
   } = props;
   const { state, glyphs } = useSurroundings();
   const look = lookOf(reflectance);
-  const words = unread === 'value' ? [] : wrapText(look.words, columns).slice(0, wordRows);
+  const words = unread === 'value' ? [] : colourWords(look.words, columns, wordRows);
   const value = valueWords(look.value, voiceOf(state.settings));
   const numbers =
     unread === 'figures'

@@ -17,7 +17,7 @@ function leaveText({ set, savingNote }: State): string {
   if (count === 0) return 'Leave this set? Nothing is answered yet.';
   const kept = savingNote === undefined ? 'kept' : 'not kept, since nothing is saved';
   const answers = count === 1 ? 'answer is' : `${count} answers are`;
-  return `Leave this set? Your ${answers} ${kept}; you can go on with the rest from the home screen.`;
+  return `Leave this set? Your ${answers} ${kept}; until you quit, home goes on with the rest.`;
 }
 
 /** The screen in front, or the panel over it. */

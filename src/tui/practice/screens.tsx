@@ -13,7 +13,7 @@ import { Result } from '../result/view.js';
 import { settings } from '../settings/screen.js';
 import { summary } from '../summary/screen.js';
 import { welcome } from '../welcome/screen.js';
-import { Why, whyTitle } from '../why/view.js';
+import { Why } from '../why/view.js';
 import { show } from './moves.js';
 import type { PracticeScreen, Screen } from './state.js';
 import { drillSide, drillTitle, resultSide } from './titles.js';
@@ -32,7 +32,9 @@ const result: PracticeScreen<'result'> = {
   keys: resultKeys,
   update: updateResult,
   view: (state, world, screen, glyphs) => ({
-    title: `${state.settings.screenReader ? 'Result. ' : ''}${drillTitle(world, screen.answered)}`,
+    title: drillTitle(world, screen.answered).map((title) =>
+      state.settings.screenReader ? `Result. ${title}` : title,
+    ),
     side: resultSide(state, screen, glyphs),
     body: <Result screen={screen} />,
   }),
@@ -47,8 +49,8 @@ const why: PracticeScreen<'why'> = {
     },
   ],
   update: (state, _world, screen) => show(state, screen.back),
-  view: (_state, world, { back: { answered } }) => ({
-    title: whyTitle(world, answered),
+  view: (_state, _world, { back: { answered } }) => ({
+    title: 'Why it comes out so',
     body: <Why drill={answered.drill} answer={answered.answer} />,
   }),
 };

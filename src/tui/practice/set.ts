@@ -121,6 +121,12 @@ export function takeAnswer(state: State, world: PracticeWorld, answered: Answere
   });
   const due = dueResults(held);
   if (due.length > 0) return afterResult({ ...state, set: { ...set, due } }, world, at);
-  const when = answered.feedback === 'third' ? 'after three answers' : 'at the end of the set';
-  return nextDrill({ ...state, set }, world, at, `Laid down. Results come ${when}.`);
+  const when =
+    answered.feedback === 'third' ? 'with two others or at the end of the set' : 'at the end of the set';
+  return nextDrill(
+    { ...state, set },
+    world,
+    at,
+    `Laid down; its result comes ${when}. Enter: the next drill.`,
+  );
 }

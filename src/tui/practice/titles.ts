@@ -4,8 +4,14 @@ import type { Glyphs } from '../kit/glyphs.js';
 import type { World } from '../kit/stage.js';
 import type { DrillScreen, ResultScreen, State } from './state.js';
 
-export function drillTitle(world: World, { drill }: Pick<DrillScreen, 'drill'>): string {
-  return `${world.familyName(drill.family)}: ${cleanText(drill.title, 80)}`;
+/** The skill and the drill; on a narrow screen the drill alone. */
+export function drillTitle(
+  world: Pick<World, 'familyName'>,
+  { drill }: Pick<DrillScreen, 'drill'>,
+): string[] {
+  const family = world.familyName(drill.family);
+  const title = cleanText(drill.title, 80);
+  return [`${family}${/[?!.]$/.test(family) ? '' : ':'} ${title}`, title];
 }
 
 /** How much of the set is answered, ten signs at most. */

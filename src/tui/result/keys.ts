@@ -37,6 +37,8 @@ export function resultKeys(state: State, world: PracticeWorld, screen: ResultScr
     ...(worked ? [] : [letter('t', 'again', 'try again')]),
     letter('w', 'why', 'why'),
     ...showingKeys(state, world, screen),
-    HOME,
+    from === 'summary'
+      ? { ...HOME, keys: { escape: 'next', q: 'next', erase: 'next' }, does: 'the set' }
+      : HOME,
   ];
 }

@@ -68,9 +68,13 @@ const LEAST_TEXT = 3;
 /** Cells of the bar of a mark: fewer where the words beside it need the room. */
 export const markCells = (columns: number): number => (columns < 70 ? 10 : 20);
 
+/** The mark; where a hint or a try took something off, after what it was: the verdict is on that. */
+export const markText = ({ mark, grade }: Graded): string =>
+  mark === Math.round(grade.mark) ? `${mark} of 100  ` : `${Math.round(grade.mark)} → ${mark} of 100  `;
+
 /** Columns of the mark with its bar and its verdict. */
-const markColumns = ({ mark, grade }: Graded, columns: number): number =>
-  `${mark} of 100  `.length + markCells(columns) + 4 + grade.verdict.length;
+const markColumns = (graded: Graded, columns: number): number =>
+  widthOf(markText(graded)) + markCells(columns) + 4 + graded.grade.verdict.length;
 
 /** What was laid, in the learner's words. */
 export const laidLabel = (world: World, { drill, answer }: Graded, settings: Settings): string =>

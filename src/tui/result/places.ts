@@ -29,11 +29,12 @@ export const PART_GAP = 3;
 /** Columns before the patches of a ladder: "yours", "best". */
 export const LADDER_HEAD = 7;
 /** Columns that a patch needs for its figures and takes at most, that a plane needs and takes at most. */
-const PATCH = { least: 8, most: 26 };
+const PATCH = { least: 11, most: 26 };
 const PLANE = { least: 28, most: 60 };
 /** Lines of swatches over a picture, and of a plane; of patches without one. */
-const OVER_SHEET = 11;
-const LEAST_PLANE_ROWS = 8;
+const OVER_SHEET = 12;
+/** A row for each step, and two for the legend and the axis. */
+const LEAST_PLANE_ROWS = 12;
 const MOST_PATCH_ROWS = 22;
 /** Columns from which on two pictures stand side by side. */
 const PAIR = 110;
@@ -78,7 +79,9 @@ export function resultPlaces(
   const { grade, drill } = screen.answered;
   const flat = state.colourLevel === 0;
   const wide = isWide(state.size);
-  const hasPlane = world.kindOf(drill).plane !== undefined && (wide || screen.plane === true);
+  // In fewer rows two steps would share one.
+  const hasPlane =
+    world.kindOf(drill).plane !== undefined && (wide ? rows >= LEAST_PLANE_ROWS : screen.plane === true);
   const none = { isPair: false, sheetRows: 0 };
   if (hasPlane && !wide) {
     const topRows = Math.min(rows, 12);

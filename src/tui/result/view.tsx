@@ -16,6 +16,7 @@ import { ladderLines, spokenStep } from './ladder.js';
 import {
   laidLabel,
   markCells,
+  markText,
   type ResultLayout,
   ROW_HEAD,
   resultLayout,
@@ -26,12 +27,13 @@ import {
 import { PART_GAP } from './places.js';
 import { planePicture } from './plane-picture.js';
 
-function markPieces({ mark, grade }: Graded, label: string, columns: number, glyphs: Glyphs): Piece[] {
+function markPieces(graded: Graded, label: string, columns: number, glyphs: Glyphs): Piece[] {
+  const { mark, grade } = graded;
   const cells = markCells(columns);
   const full = Math.round((mark / 100) * cells);
   const { verdict } = grade;
   return [
-    { text: `${mark} of 100  `, role: 'title' },
+    { text: markText(graded), role: 'title' },
     { text: glyphs.full.repeat(full) + glyphs.empty.repeat(cells - full), role: 'muted' },
     { text: `  ${glyphs[verdict]} ${verdict}`, role: verdict },
     { text: label === '' ? '' : `   ${label}`, role: 'plain' },
@@ -52,7 +54,12 @@ function Plane({
   const view = world.kindOf(drill).plane?.(drill, answer);
   if (view === undefined) return null;
   const lines = planePicture(view, { columns, rows: rows - 1, glyphs, scale: state.settings.valueScale });
-  const caption = columns < 34 ? 'S start Y yours B best' : 'S start  Y yours  B best  box goal';
+  const captions = [
+    'S start  Y yours  B best  box goal  dots other amounts',
+    'S start  Y yours  B best  box goal',
+    'S start Y yours B best',
+  ];
+  const caption = captions.find((text) => text.length <= columns) ?? '';
   return (
     <Box flexDirection="column" width={columns} flexShrink={0}>
       <Row pieces={[{ text: caption, role: 'muted' }]} />

@@ -1,11 +1,13 @@
 /** Settings: each choice holds at once and is kept for next time. */
-import { Text } from 'ink';
+import { wrapText } from '../../text/wrap.js';
 import { COLOUR_SETTINGS, type ColourSetting } from '../kit/colour-level.js';
 import { back, digits, enter, upDown } from '../kit/keys.js';
+import { textColumns } from '../kit/layout.js';
 import { scaleLabel } from '../kit/look.js';
 import { Menu, type MenuItem } from '../kit/menu.js';
 import { turn } from '../kit/moves.js';
-import { styleOf } from '../kit/theme.js';
+import { type Piece, Rows } from '../kit/row.js';
+import { useSurroundings } from '../kit/surroundings.js';
 import type { SettingsPatch } from '../practice/deps.js';
 import { ask, show } from '../practice/moves.js';
 import type { PracticeScreen, PracticeWorld, State } from '../practice/state.js';
@@ -69,6 +71,12 @@ function chooseSetting(state: State, world: PracticeWorld, name: string): State 
 const ABOUT =
   'Changes hold at once and are kept for next time. Colours: a coarser choice helps where greys run together; words and numbers are there in any case.';
 
+function About(): React.JSX.Element {
+  const { state } = useSurroundings();
+  const lines = wrapText(ABOUT, textColumns(state.size)).map((text): Piece[] => [{ text, role: 'muted' }]);
+  return <Rows lines={state.settings.screenReader ? lines : [[], ...lines]} />;
+}
+
 export const settings: PracticeScreen<'settings'> = {
   keys: () => [upDown('move'), enter('change'), digits('1', 'choose by number', true), back('home')],
   update: (state, _world, _screen, { command }) =>
@@ -79,8 +87,7 @@ export const settings: PracticeScreen<'settings'> = {
     body: (
       <>
         <Menu items={settingsMenu(state, world)} />
-        <Text> </Text>
-        <Text {...styleOf('muted')}>{ABOUT}</Text>
+        <About />
       </>
     ),
   }),

@@ -26,9 +26,9 @@ function lookKeys({ colourLevel, settings }: Stage, world: World, shown: Picture
 
 /** On the screen of a question or a result; those of the picture only where there is one. */
 export function sheetKeys(stage: Stage, world: World, shown: Pictured): Binding[] {
-  const scene = letter('s', 'scene', 'scene');
+  const scene = letter('s', 'scene', 'full text');
   if (world.sceneOf(drillIn(shown)) === undefined) return [scene];
-  return [scene, letter('v', 'sheet', 'sheet'), ...lookKeys(stage, world, shown)];
+  return [scene, letter('v', 'sheet', 'picture'), ...lookKeys(stage, world, shown)];
 }
 
 /** While a panel is open. */

@@ -1,6 +1,5 @@
 /** What fills the screen over a question or a result: its picture, or all that the drill says, to read it again. */
 import { Text } from 'ink';
-import { cleanText } from '../../text/sanitize.js';
 import { sceneTexts, type Told } from '../drill/scene.js';
 import type { Command } from '../kit/keys.js';
 import { textColumns } from '../kit/layout.js';
@@ -10,6 +9,7 @@ import { type Page, scrolled } from '../kit/page.js';
 import type { View } from '../kit/program.js';
 import type { Stage, World } from '../kit/stage.js';
 import { TextPage } from '../kit/text-page.js';
+import { drillTitle } from '../practice/titles.js';
 import { drillIn, isJudged, onSheet, type Pictured, type SheetPanel } from './keys.js';
 import { sheetView } from './view.js';
 
@@ -51,9 +51,8 @@ export function onPanel<P extends Pictured>(
 export function panelView(state: Stage, world: World, shown: Pictured, panel: SheetPanel): View | undefined {
   if (panel.name === 'sheet') return sheetView(state, world, shown);
   const page = scenePage(state, world, shown);
-  const { family, title } = drillIn(shown);
   return {
-    title: `${world.familyName(family)}: ${cleanText(title, 80)}`,
+    title: drillTitle(world, { drill: drillIn(shown) }),
     body: state.settings.screenReader ? (
       page.lines.filter(Boolean).map((line) => <Text key={line}>{line}</Text>)
     ) : (

@@ -30,8 +30,6 @@ function captionsOf(state: Stage, screen: Pictured, scene: DrillScene): string[]
   const passage = wordsOf(scene, scene.passage);
   const flat = isInSigns({ level: state.colourLevel, inGrey: screen.inGrey === true });
   const signs = flat ? '; denser is darker' : '';
-  if (scene.still === 'setting')
-    return [`where it is set: ${scene.painted.picture.title}${signs}`, `where it is set${signs}`];
   if (isJudged(screen) && scene.still === undefined)
     return [`${screen.ofBest === true ? 'best' : 'yours'}: ${passage ?? 'the passage as it is'}${signs}`];
   if (passage === undefined) return [`the passage as it was laid${signs}`];

@@ -8,9 +8,11 @@ import { Summary } from './view.js';
 const titleOf = (set: SetRun | undefined): string =>
   set === undefined
     ? 'The set'
-    : set.index >= set.items.length
-      ? 'The set is done'
-      : `The set so far, ${set.index} of ${set.items.length}`;
+    : set.choice.placing === true
+      ? 'The placing round is over'
+      : set.index >= set.items.length
+        ? 'The set is done'
+        : `The set so far, ${set.index} of ${set.items.length}`;
 
 export const summary: PracticeScreen<'summary'> = {
   keys: ({ set }) => {

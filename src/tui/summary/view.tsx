@@ -2,14 +2,14 @@
 import { Text } from 'ink';
 import { type Answered, figureRows } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { fitWords, wrapText } from '../../text/wrap.js';
+import { fitWords, widthOf, wrapText } from '../../text/wrap.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { textColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
 import { bodyRows } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
-import { windowAround } from '../kit/window.js';
+import { type Window, windowAround } from '../kit/window.js';
 import type { SetRun } from '../practice/state.js';
 import { figureBars } from './bars.js';
 import { summaryTexts, wholeTexts } from './texts.js';
@@ -30,13 +30,24 @@ function answerPieces(
     {
       text: fitWords(
         `${cleanText(answered.drill.title, 80)}: ${label}`,
-        columns - 15 - (held ? 13 : 0),
+        columns - 17 - (held ? 13 : 0),
         glyphs.cut,
       ),
       role: chosen ? 'selected' : 'plain',
     },
     { text: held ? '  not yet seen' : '', role: 'muted' },
   ];
+}
+
+/** The answers that are seen, with a sign where there are more. */
+function marked(lines: readonly Piece[][], seen: Window, glyphs: Glyphs, columns: number): Piece[][] {
+  return lines.map((pieces, at) => {
+    const isMore = (at === 0 && seen.moreBefore) || (at === lines.length - 1 && seen.moreAfter);
+    if (!isMore) return pieces;
+    const sign = at === 0 && seen.moreBefore ? glyphs.upMark : glyphs.downMark;
+    const used = pieces.reduce((sum, { text }) => sum + widthOf(text), 0);
+    return [...pieces, { text: `${' '.repeat(Math.max(0, columns - used - 2))} ${sign}`, role: 'key' }];
+  });
 }
 
 export function Summary({
@@ -92,7 +103,7 @@ export function Summary({
       {spaces > 1 ? <Row pieces={[{ text: ' ' }]} /> : null}
       <Rows lines={under.map((text): Piece[] => [{ text }])} />
       <Row pieces={[{ text: ' ' }]} />
-      <Rows lines={answers} />
+      <Rows lines={marked(answers, seen, glyphs, columns)} />
     </>
   );
 }

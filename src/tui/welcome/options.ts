@@ -29,7 +29,7 @@ export function welcomeOptions(step: WelcomeStep, world: Pick<World, 'studio'>):
     case 'placing':
       return [
         { value: 'placing', label: 'Placing round: eight decisions at most' },
-        { value: 'home', label: 'Begin with worked cases; to the home screen' },
+        { value: 'home', label: 'To the home screen' },
       ];
   }
 }

@@ -10,7 +10,6 @@ import { textColumns } from '../kit/layout.js';
 import { lookOf, spokenLook, voiceOf } from '../kit/look.js';
 import { bodyRows } from '../kit/notes.js';
 import { type Piece, Rows } from '../kit/row.js';
-import type { World } from '../kit/stage.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn, patchLines, patchNames } from '../kit/swatch.js';
 import { curveSign, curvesPicture } from './curves.js';
@@ -119,12 +118,6 @@ function listedLines(films: readonly ResultSwatch[], { columns, level, voice, si
     );
   });
 }
-
-/** The title, by what is shown. */
-export const whyTitle = (world: World, { drill, answer }: Pick<Graded, 'drill' | 'answer'>): string =>
-  (world.kindOf(drill).why?.(drill, answer).films.length ?? 0) > 0
-    ? 'Why: how much of each part of the light comes back'
-    : 'Why';
 
 export function Why({ drill, answer }: Pick<Graded, 'drill' | 'answer'>): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();

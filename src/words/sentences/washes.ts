@@ -51,7 +51,7 @@ export const WASHES = {
     const each = hits.map(({ name, water, step }) => {
       const at = stepText(step, voice);
       if (water === undefined) return `${name} rightly given up, the paint stops at ${at}`;
-      return `${name} ${at}${close.includes(name) ? ' (within the error)' : ''}`;
+      return `${name} ${at}${close.includes(name) ? ' (a little further off, but less than the prediction may be)' : ''}`;
     });
     return `As asked, within ${within === 0.5 ? 'half a step' : `${within} of a step`}: ${each.join('; ')}.`;
   },
