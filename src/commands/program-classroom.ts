@@ -4,6 +4,12 @@ import type { Program } from './program.js';
 
 const HANDOUT = 'the handout, as quiz write made it';
 
+const ANSWERS = 'answers of the students: files, folders that hold them, or patterns like "week3.*.json"';
+
+/** As report-csv.ts has them, which is loaded only when a table is written. */
+const COLUMN_NAMES =
+  'name, number, group, file, answered, right, points, possible, percent, remarks, skills, questions, answers';
+
 /** Adds the quiz commands. */
 export function addClassroomCommands({ command, print, exit }: Program, version: string): void {
   const quiz = command
@@ -94,9 +100,13 @@ Examples:
     .command('mark')
     .description('mark answers and show what the class misunderstood')
     .argument('<file>', HANDOUT)
-    .argument('<answers...>', 'answers files of the students')
+    .argument('<answers...>', ANSWERS)
+    .option('--class <file>', 'who is in the class: says who is missing; see: mudlark quiz class --help')
     .option('--csv <file>', 'write a table for a spreadsheet')
-    .option('--html <file>', 'write one page to print or send')
+    .option('--columns <list>', `columns of the table: ${COLUMN_NAMES}`)
+    .option('--html <file>', 'write a report of a few sheets to print or send')
+    .option('--slips <folder>', 'write a page of feedback for each student, and one to print them all')
+    .option('--anonymous', 'a report to show to the class: no names, no row of a single student')
     .option('--due <moment>', 'report later sittings, like 2026-03-02T12:00:00Z')
     .option('--force', 'replace files that are there already')
     .option('--json', 'print one JSON document')
@@ -105,7 +115,10 @@ Examples:
       `
 Examples:
   mudlark quiz mark week3.quiz.yaml week3.*.answers.json
-  mudlark quiz mark week3.quiz.yaml answers/*.json --csv week3.csv --html week3.html`,
+  mudlark quiz mark week3.quiz.yaml answers --class class.yaml --csv week3.csv --html week3.html
+  mudlark quiz mark week3.quiz.yaml answers --csv week3.csv --columns name,group,percent,skills
+  mudlark quiz mark week3.quiz.yaml answers --slips slips
+  mudlark quiz mark week3.quiz.yaml answers week3.room.json --anonymous --html board.html`,
     )
     .action(async (file: string, answers: string[], options) => {
       const [{ markCommand, refusedFault }, { report }, { glyphsFor }] = await Promise.all([
@@ -138,7 +151,8 @@ Examples:
     .command('plan')
     .description('write a practice plan for each student: mudlark practise --plan FILE')
     .argument('<file>', HANDOUT)
-    .argument('<answers...>', 'answers files of the students')
+    .argument('<answers...>', ANSWERS)
+    .option('--class <file>', 'who is in the class, by name, number and group')
     .option('--folder <folder>', 'where to write them (default beside the handout)')
     .option('--force', 'replace plans that are there already')
     .option('--json', 'print one JSON document')

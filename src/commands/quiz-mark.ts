@@ -1,4 +1,5 @@
 /** `mudlark quiz mark` and `mudlark quiz plan`. */
+import { join } from 'node:path';
 import { findFamily } from '../drills/families.js';
 import { DataError, UsageError } from '../errors.js';
 import { faultWords, shownPath } from '../files/faults.js';
@@ -7,15 +8,18 @@ import { makeFolder } from '../files/write.js';
 import { libraryStudio } from '../paints/index.js';
 import { analyseClass } from '../quiz/analysis.js';
 import { type ClassResult, markClass } from '../quiz/class.js';
-import { readHandout, readSittings } from '../quiz/files/read-files.js';
-import { studentFile } from '../quiz/files/sitting-file.js';
+import { readAnswers, readClassList, readHandout, shownFile } from '../quiz/files/read-files.js';
+import { handoutStem, studentFile } from '../quiz/files/sitting-file.js';
 import type { Handout } from '../quiz/handout.js';
 import { fromInstant, isInstant } from '../quiz/instant.js';
 import { planText } from '../quiz/plan.js';
 import { planFor } from '../quiz/plan-from-results.js';
-import { reportCsv, reportJson } from '../quiz/report-data.js';
-import { reportText, type TextLook } from '../quiz/report-text.js';
-import { document } from './run.js';
+import { readColumns, reportCsv } from '../quiz/report-csv.js';
+import { reportJson } from '../quiz/report-data.js';
+import { reportText } from '../quiz/report-text.js';
+import { asideWords } from '../quiz/report-words.js';
+import type { TextLook } from '../quiz/text-parts.js';
+import { document, localeHere } from './run.js';
 
 /** Options as typed. */
 export interface MarkCommandOptions {
@@ -23,6 +27,10 @@ export interface MarkCommandOptions {
   readonly html?: string;
   readonly json?: boolean;
   readonly due?: string;
+  readonly class?: string;
+  readonly columns?: string;
+  readonly slips?: string;
+  readonly anonymous?: boolean;
   readonly force?: boolean;
 }
 
@@ -35,19 +43,61 @@ export interface MarkOutput {
 function markFiles(
   handoutPath: string,
   answerPaths: readonly string[],
-  due: string | undefined,
-): ClassResult {
+  { due, class: classPath }: Pick<MarkCommandOptions, 'due' | 'class'>,
+): { readonly result: ClassResult; readonly inputs: readonly string[] } {
   if (due !== undefined && !isInstant(due))
     throw new UsageError('--due must be a date and time with its zone, like 2026-03-02T12:00:00Z');
   const handout: Handout = readHandout(libraryStudio(), handoutPath);
-  const { submitted, unreadable } = readSittings(answerPaths);
-  return markClass(handout, submitted, {
+  const list = classPath === undefined ? undefined : readClassList(classPath);
+  const { paths, submitted, rooms, unreadable } = readAnswers(answerPaths);
+  const result = markClass(handout, submitted, {
     unreadable,
+    rooms,
+    locale: localeHere(),
+    ...(list === undefined ? {} : { list }),
     ...(due === undefined ? {} : { due: fromInstant(due) }),
   });
+  return { result, inputs: [handoutPath, ...paths, ...(classPath === undefined ? [] : [classPath])] };
 }
 
 const refusedIn = ({ setAside }: ClassResult): number => setAside.filter(({ isRefused }) => isRefused).length;
+
+function requireMatching({ anonymous, csv, slips, columns }: MarkCommandOptions): void {
+  if (anonymous === true && (csv !== undefined || slips !== undefined))
+    throw new UsageError(
+      `--anonymous leaves every student out, so there is nothing for ${csv === undefined ? '--slips' : '--csv'}; leave one of the two away`,
+    );
+  if (columns !== undefined && csv === undefined)
+    throw new UsageError('--columns is for the table; add --csv FILE');
+}
+
+function requireFolder(folder: string): void {
+  try {
+    makeFolder(folder, 0o777);
+  } catch (error) {
+    throw new DataError(`${shownPath(folder)}: ${faultWords(error)}`, { cause: error });
+  }
+}
+
+/** A page for each student, and one to print them all from. */
+async function writeSlips(
+  result: ClassResult,
+  handoutPath: string,
+  folder: string,
+  replace: boolean,
+): Promise<string[]> {
+  const { slipPage, slipPages } = await import('../quiz/slips.js');
+  requireFolder(folder);
+  const all = join(folder, `${handoutStem(handoutPath)}.slips.html`);
+  const files = result.students.map((student) => ({
+    path: studentFile(handoutPath, student.name, 'slip.html', folder),
+    student,
+  }));
+  requireOutputs([all, ...files.map(({ path }) => path)], [], replace);
+  for (const { path, student } of files) writeNamed(path, slipPage(result, student), replace);
+  writeNamed(all, slipPages(result), replace);
+  return [`written: ${files.length} slips in ${shownPath(folder)}, all of them in ${shownFile(all)}`];
+}
 
 /** Marks a class. @throws UsageError, DataError */
 export async function markCommand(
@@ -57,16 +107,21 @@ export async function markCommand(
   { version, look }: { readonly version: string; readonly look: TextLook },
 ): Promise<MarkOutput> {
   const replace = options.force === true;
+  const isAnonymous = options.anonymous === true;
+  requireMatching(options);
+  const columns = options.columns === undefined ? undefined : readColumns(options.columns);
   const outputs = [options.csv, options.html].filter((path) => path !== undefined);
-  requireOutputs(outputs, [handoutPath, ...answerPaths], replace);
-  const result = markFiles(handoutPath, answerPaths, options.due);
+  const { result, inputs } = markFiles(handoutPath, answerPaths, options);
+  requireOutputs(outputs, inputs, replace);
   const analysis = analyseClass(result);
   const written: string[] = [];
-  if (options.csv !== undefined) written.push(writeNamed(options.csv, reportCsv(result), replace));
+  if (options.csv !== undefined) written.push(writeNamed(options.csv, reportCsv(result, columns), replace));
   if (options.html !== undefined) {
     const { reportHtml } = await import('../quiz/report-html.js');
-    written.push(writeNamed(options.html, reportHtml(result, analysis), replace));
+    written.push(writeNamed(options.html, reportHtml(result, analysis, { isAnonymous }), replace));
   }
+  if (options.slips !== undefined)
+    written.push(...(await writeSlips(result, handoutPath, options.slips, replace)));
   const { engine } = result.handout;
   const notes =
     engine === version
@@ -74,11 +129,11 @@ export async function markCommand(
       : [`The handout was written by version ${engine}; these marks are by version ${version}.`];
   if (options.json === true)
     return {
-      text: document({ ...reportJson(result, analysis), notes, written }),
+      text: document({ ...reportJson(result, analysis, isAnonymous), notes, written }),
       refused: refusedIn(result),
     };
   const tail = [...notes, ...written];
-  const text = `${reportText(result, analysis, look)}${tail.length > 0 ? `\n${tail.join('\n')}\n` : ''}`;
+  const text = `${reportText(result, analysis, look, isAnonymous)}${tail.length > 0 ? `\n${tail.join('\n')}\n` : ''}`;
   return { text, refused: refusedIn(result) };
 }
 
@@ -93,25 +148,17 @@ export function refusedFault(refused: number): DataError {
 export function planCommand(
   handoutPath: string,
   answerPaths: readonly string[],
-  options: { readonly folder?: string; readonly force?: boolean; readonly json?: boolean },
+  options: Pick<MarkCommandOptions, 'class' | 'force' | 'json'> & { readonly folder?: string },
 ): MarkOutput {
-  const result = markFiles(handoutPath, answerPaths, undefined);
+  const { result } = markFiles(handoutPath, answerPaths, options);
   const { folder } = options;
-  if (folder !== undefined) {
-    try {
-      makeFolder(folder, 0o777);
-    } catch (error) {
-      throw new DataError(`${shownPath(folder)}: ${faultWords(error)}`, { cause: error });
-    }
-  }
+  if (folder !== undefined) requireFolder(folder);
   const plans = result.students.map((student) => {
     const plan = planFor(result.handout, student);
     const path = studentFile(handoutPath, student.name, 'plan.yaml', folder);
     return { plan, done: writeNamed(path, planText(plan), options.force === true) };
   });
-  const aside = result.setAside.map(
-    ({ name, file, why }) => `${name === '' ? file : `${name} (${file})`}: ${why}`,
-  );
+  const aside = result.setAside.map(asideWords);
   if (options.json === true) {
     return { text: document({ plans, setAside: result.setAside }), refused: refusedIn(result) };
   }

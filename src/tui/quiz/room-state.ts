@@ -49,9 +49,6 @@ export interface RoomState extends QuizState {
   readonly overlay?: RoomOverlay;
 }
 
-/** Largest count that is taken for one choice. */
-export const MOST_HANDS = 999;
-
 export const questionIn = ({ handout }: RoomWorld, place: number): Question =>
   handout.questions[place] as Question;
 

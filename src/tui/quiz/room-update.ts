@@ -1,4 +1,5 @@
 /** What keys do while a quiz is held in the room. Pure. */
+import { MOST_HANDS } from '../../quiz/room-counts.js';
 import { scrolled } from '../kit/page.js';
 import { resultPage } from '../result/layout.js';
 import { commandIn, type QuizCommand } from './quiz-keys.js';
@@ -6,7 +7,6 @@ import {
   countsOf,
   fieldsIn,
   isCounted,
-  MOST_HANDS,
   questionIn,
   type RoomStage,
   type RoomState,
