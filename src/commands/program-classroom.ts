@@ -1,5 +1,6 @@
 /** Quizzes. */
 import type { Command } from 'commander';
+import type { TextLook } from '../quiz/text-parts.js';
 import type { Program } from './program.js';
 
 const HANDOUT = 'the handout, as quiz write made it';
@@ -9,6 +10,13 @@ const ANSWERS = 'answers of the students: files, folders that hold them, or patt
 /** As report-csv.ts has them, which is loaded only when a table is written. */
 const COLUMN_NAMES =
   'name, number, group, file, answered, right, points, possible, percent, remarks, skills, questions, answers';
+
+/** How a report is laid out on this terminal. */
+async function textLook(): Promise<TextLook> {
+  const { glyphsFor } = await import('../tui/kit/glyphs.js');
+  const { full, empty } = glyphsFor(process.env);
+  return { columns: Math.min(100, Math.max(60, process.stdout.columns ?? 80)), full, empty };
+}
 
 /** Adds the quiz commands. */
 export function addClassroomCommands({ command, print, exit }: Program, version: string): void {
@@ -121,19 +129,82 @@ Examples:
   mudlark quiz mark week3.quiz.yaml answers week3.room.json --anonymous --html board.html`,
     )
     .action(async (file: string, answers: string[], options) => {
-      const [{ markCommand, refusedFault }, { report }, { glyphsFor }] = await Promise.all([
+      const [{ markCommand, refusedFault }, { report }] = await Promise.all([
         import('./quiz-mark.js'),
         import('./run.js'),
-        import('../tui/kit/glyphs.js'),
       ]);
-      const { full, empty } = glyphsFor(process.env);
-      const columns = Math.min(100, Math.max(60, process.stdout.columns ?? 80));
-      const { text, refused } = await markCommand(file, answers, options, {
-        version,
-        look: { columns, full, empty },
-      });
+      const look = await textLook();
+      const { text, refused } = await markCommand(file, answers, options, { version, look });
       print(text);
       if (refused > 0) exit(report(refusedFault(refused)));
+    });
+
+  quiz
+    .command('class')
+    .description('show the list of a class; with --new begin one')
+    .argument('<file>', 'the list, like class.yaml')
+    .argument('[answers...]', 'with --new: answers whose names the list begins with')
+    .option('--new', 'write the file, with the names in the answers or with examples')
+    .option('--force', 'replace the file when it is there already')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      `
+A list is YAML; only the name has to be there. A number may be typed in place of the name, and tells two of one name apart.
+  format: 1
+  students:
+    - { name: Ann Lee, number: 7, group: morning }
+    - { name: Ben Ito }
+
+Examples:
+  mudlark quiz class class.yaml --new week1
+  mudlark quiz class class.yaml
+  mudlark quiz mark week3.quiz.yaml week3 --class class.yaml`,
+    )
+    .action(async (file: string, answers: string[], options) => {
+      const { classCommand } = await import('./quiz-class.js');
+      print(classCommand(file, answers, options));
+    });
+
+  quiz
+    .command('term')
+    .description('several quizzes over the weeks: each skill before and after, by student and group')
+    .argument('<files...>', 'handouts and answers (files, folders, patterns), or one term file')
+    .option('--class <file>', 'who is in the class, by name, number and group')
+    .option(
+      '--before <number>',
+      'the quiz to compare from, as the report counts them (default: the first of a skill)',
+    )
+    .option('--after <number>', 'the quiz to compare with (default: the last of a skill)')
+    .option('--csv <file>', 'write a table for a spreadsheet')
+    .option('--html <file>', 'write one page to print or send')
+    .option('--anonymous', 'a report to show to the class: no names, no row of a single student')
+    .option('--force', 'replace files that are there already')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      `
+Answers know their handout, and the quizzes are put in the order in which they were sat. A term file says both outright; it is needed
+when one quiz was sat twice. Its paths start from its own folder:
+  format: 1
+  title: Autumn
+  class: class.yaml
+  quizzes:
+    - { handout: week1.quiz.yaml, answers: [before], title: Before }
+    - { handout: week1.quiz.yaml, answers: [after], title: After }
+
+Examples:
+  mudlark quiz term week1.quiz.yaml week6.quiz.yaml answers --class class.yaml --html autumn.html
+  mudlark quiz term autumn.term.yaml --anonymous`,
+    )
+    .action(async (files: string[], options) => {
+      const [{ strayFault, termCommand }, { report }] = await Promise.all([
+        import('./quiz-term.js'),
+        import('./run.js'),
+      ]);
+      const { text, refused } = await termCommand(files, options, await textLook());
+      print(text);
+      if (refused > 0) exit(report(strayFault(refused)));
     });
 
   quiz

@@ -60,7 +60,9 @@ function markFiles(
   return { result, inputs: [handoutPath, ...paths, ...(classPath === undefined ? [] : [classPath])] };
 }
 
-const refusedIn = ({ setAside }: ClassResult): number => setAside.filter(({ isRefused }) => isRefused).length;
+/** Files of a class that have to be mended. */
+export const refusedIn = ({ setAside }: ClassResult): number =>
+  setAside.filter(({ isRefused }) => isRefused).length;
 
 function requireMatching({ anonymous, csv, slips, columns }: MarkCommandOptions): void {
   if (anonymous === true && (csv !== undefined || slips !== undefined))

@@ -86,15 +86,22 @@ export function readColumns(text: string): ColumnName[] {
 }
 
 /**
- * RFC 4180 with a byte-order mark, by which spreadsheets know that the names are in UTF-8; cells that one would take for a formula get
- * an apostrophe in front. A mark is empty where nothing was answered.
+ * Rows as CSV: RFC 4180 with a byte-order mark, by which spreadsheets know that the names are in UTF-8; cells that one would take for a
+ * formula get an apostrophe in front.
  */
+export function spreadsheet(rows: readonly (readonly Cell[])[]): string {
+  return stringify(
+    rows.map((row) => [...row]),
+    { bom: true, escape_formulas: true, record_delimiter: '\r\n' },
+  );
+}
+
+/** A row for each student; see {@link spreadsheet}. A mark is empty where nothing was answered. */
 export function reportCsv(result: ClassResult, columns?: readonly ColumnName[]): string {
   const names = columns ?? (result.calledOver === undefined ? USUAL : USUAL_IN_CLASS);
   const chosen = names.map((name): Column => COLUMNS[name]);
-  const rows = [
+  return spreadsheet([
     chosen.flatMap((column) => column.heads(result)),
     ...result.students.map((student) => chosen.flatMap((column) => column.cells(student, result))),
-  ];
-  return stringify(rows, { bom: true, escape_formulas: true, record_delimiter: '\r\n' });
+  ]);
 }

@@ -139,51 +139,74 @@ export interface TermOptions {
   readonly locale?: string;
 }
 
-/** Sets the quizzes of a term against each other. @param quizzes in the order they were sat */
-export function termFrom(quizzes: readonly TermQuiz[], { compare, locale = 'en' }: TermOptions = {}): Term {
-  const people = peopleIn(quizzes, locale);
-  const [from, to] = compare ?? [0, quizzes.length - 1];
-  const means = people.map(({ sittings }) => quizzes.map((quiz, at) => skillMeans(quiz, sittings[at])));
-  const families = [...new Set(quizzes.flatMap(({ result }) => familiesOf(result.handout)))];
-  const skills = families.flatMap((family) => {
-    const places = quizzes.flatMap(({ result }, at) =>
-      familiesOf(result.handout).includes(family) ? [at] : [],
-    );
-    const [first, last] = compare ?? [places[0] ?? 0, places.at(-1) ?? 0];
-    if (first === last || !places.includes(first) || !places.includes(last)) return [];
-    const pairs = means.map((own): Pair | undefined => {
-      const [before, after] = [own[first]?.get(family), own[last]?.get(family)];
-      return before === undefined || after === undefined ? undefined : [before, after];
-    });
-    const change = changeOf(pairs.filter((pair) => pair !== undefined));
-    if (change === undefined) return [];
-    const [a, b] = [asked(quizzes[first] as TermQuiz, family), asked(quizzes[last] as TermQuiz, family)];
-    const skill: SkillChange = {
-      ...change,
-      family,
-      name: skillName(family),
-      quizzes: [first + 1, last + 1],
-      levels: [a.level, b.level],
-      isSame: a.ids === b.ids,
-    };
-    return [{ skill, pairs }];
-  });
-  skills.sort(
-    (a, b) => a.skill.difference - b.skill.difference || byCodePoint(a.skill.family, b.skill.family),
+type Pairs = readonly (Pair | undefined)[];
+
+const isPair = (pair: Pair | undefined): pair is Pair => pair !== undefined;
+
+/** One skill, before and after of each student; undefined where it was not asked twice, or nobody answered twice. */
+function skillChange(
+  quizzes: readonly TermQuiz[],
+  means: readonly (readonly ReadonlyMap<string, number>[])[],
+  family: string,
+  compare: readonly [number, number] | undefined,
+): { readonly skill: SkillChange; readonly pairs: Pairs } | undefined {
+  const places = quizzes.flatMap(({ result }, at) =>
+    familiesOf(result.handout).includes(family) ? [at] : [],
   );
-  const wholes = people.map(({ sittings }): Pair | undefined => {
-    const [before, after] = [sittings[from], sittings[to]];
-    return from === to || before === undefined || after === undefined
-      ? undefined
-      : [before.percent, after.percent];
+  const [first, last] = compare ?? [places[0] ?? 0, places.at(-1) ?? 0];
+  if (first === last || !places.includes(first) || !places.includes(last)) return undefined;
+  const pairs = means.map((own): Pair | undefined => {
+    const [before, after] = [own[first]?.get(family), own[last]?.get(family)];
+    return before === undefined || after === undefined ? undefined : [before, after];
   });
-  const whole = changeOf(wholes.filter((pair) => pair !== undefined));
+  const change = changeOf(pairs.filter(isPair));
+  if (change === undefined) return undefined;
+  const [a, b] = [asked(quizzes[first] as TermQuiz, family), asked(quizzes[last] as TermQuiz, family)];
+  const skill: SkillChange = {
+    ...change,
+    family,
+    name: skillName(family),
+    quizzes: [first + 1, last + 1],
+    levels: [a.level, b.level],
+    isSame: a.ids === b.ids,
+  };
+  return { skill, pairs };
+}
+
+function groupChanges(people: readonly Person[], wholes: Pairs): GroupChange[] {
   const groups = new Map<string, Pair[]>();
   for (const [at, { enrolled }] of people.entries()) {
     const pair = wholes[at];
     if (enrolled?.group === undefined || pair === undefined) continue;
     groups.set(enrolled.group, [...(groups.get(enrolled.group) ?? []), pair]);
   }
+  return [...groups]
+    .sort(([a], [b]) => byCodePoint(a, b))
+    .flatMap(([name, pairs]) => {
+      const change = changeOf(pairs);
+      return change === undefined ? [] : [{ name, ...change }];
+    });
+}
+
+const differenceOf = (pair: Pair | undefined): number | undefined =>
+  pair === undefined ? undefined : pair[1] - pair[0];
+
+/** Sets the quizzes of a term against each other. @param quizzes in the order they were sat */
+export function termFrom(quizzes: readonly TermQuiz[], { compare, locale = 'en' }: TermOptions = {}): Term {
+  const people = peopleIn(quizzes, locale);
+  const [from, to] = compare ?? [0, quizzes.length - 1];
+  const means = people.map(({ sittings }) => quizzes.map((quiz, at) => skillMeans(quiz, sittings[at])));
+  const families = [...new Set(quizzes.flatMap(({ result }) => familiesOf(result.handout)))];
+  const skills = families
+    .flatMap((family) => skillChange(quizzes, means, family, compare) ?? [])
+    .sort((a, b) => a.skill.difference - b.skill.difference || byCodePoint(a.skill.family, b.skill.family));
+  const wholes = people.map(({ sittings }): Pair | undefined => {
+    const [before, after] = [sittings[from], sittings[to]];
+    return from === to || before === undefined || after === undefined
+      ? undefined
+      : [before.percent, after.percent];
+  });
+  const whole = changeOf(wholes.filter(isPair));
   return {
     quizzes: quizzes.map(({ title, result: { students } }) => ({
       title,
@@ -193,21 +216,13 @@ export function termFrom(quizzes: readonly TermQuiz[], { compare, locale = 'en' 
     compared: [from + 1, to + 1],
     ...(whole === undefined ? {} : { whole }),
     skills: skills.map(({ skill }) => skill),
-    groups: [...groups]
-      .sort(([a], [b]) => byCodePoint(a, b))
-      .map(([name, pairs]) => ({ name, ...(changeOf(pairs) as Change) })),
-    students: people.map(({ name, enrolled, sittings }, at): TermStudent => {
-      const pair = wholes[at];
-      return {
-        name,
-        enrolled,
-        percents: sittings.map((sitting) => sitting?.percent),
-        change: pair === undefined ? undefined : pair[1] - pair[0],
-        skills: skills.map(({ pairs }) => {
-          const own = pairs[at];
-          return own === undefined ? undefined : own[1] - own[0];
-        }),
-      };
-    }),
+    groups: groupChanges(people, wholes),
+    students: people.map(({ name, enrolled, sittings }, at) => ({
+      name,
+      enrolled,
+      percents: sittings.map((sitting) => sitting?.percent),
+      change: differenceOf(wholes[at]),
+      skills: skills.map(({ pairs }) => differenceOf(pairs[at])),
+    })),
   };
 }
