@@ -81,24 +81,28 @@ function requireFolder(folder: string): void {
   }
 }
 
-/** A page for each student, and one to print them all from. */
+/** Where the slips of a class go: a page for each student, and one to print them all from. */
+function slipPaths({ students }: ClassResult, handoutPath: string, folder: string) {
+  return {
+    all: join(folder, `${handoutStem(handoutPath)}.slips.html`),
+    each: students.map((student) => ({
+      student,
+      path: studentFile(handoutPath, student.name, 'slip.html', folder),
+    })),
+  };
+}
+
 async function writeSlips(
   result: ClassResult,
-  handoutPath: string,
   folder: string,
+  { all, each }: ReturnType<typeof slipPaths>,
   replace: boolean,
-): Promise<string[]> {
+): Promise<string> {
   const { slipPage, slipPages } = await import('../quiz/slips.js');
   requireFolder(folder);
-  const all = join(folder, `${handoutStem(handoutPath)}.slips.html`);
-  const files = result.students.map((student) => ({
-    path: studentFile(handoutPath, student.name, 'slip.html', folder),
-    student,
-  }));
-  requireOutputs([all, ...files.map(({ path }) => path)], [], replace);
-  for (const { path, student } of files) writeNamed(path, slipPage(result, student), replace);
+  for (const { path, student } of each) writeNamed(path, slipPage(result, student), replace);
   writeNamed(all, slipPages(result), replace);
-  return [`written: ${files.length} slips in ${shownPath(folder)}, all of them in ${shownFile(all)}`];
+  return `written: ${each.length} slips in ${shownPath(folder)}, all of them in ${shownFile(all)}`;
 }
 
 /** Marks a class. @throws UsageError, DataError */
@@ -112,9 +116,14 @@ export async function markCommand(
   const isAnonymous = options.anonymous === true;
   requireMatching(options);
   const columns = options.columns === undefined ? undefined : readColumns(options.columns);
-  const outputs = [options.csv, options.html].filter((path) => path !== undefined);
   const { result, inputs } = markFiles(handoutPath, answerPaths, options);
-  requireOutputs(outputs, inputs, replace);
+  const slips = options.slips === undefined ? undefined : slipPaths(result, handoutPath, options.slips);
+  const outputs = [options.csv, options.html, slips?.all, ...(slips?.each ?? []).map(({ path }) => path)];
+  requireOutputs(
+    outputs.filter((path) => path !== undefined),
+    inputs,
+    replace,
+  );
   const analysis = analyseClass(result);
   const written: string[] = [];
   if (options.csv !== undefined) written.push(writeNamed(options.csv, reportCsv(result, columns), replace));
@@ -122,8 +131,8 @@ export async function markCommand(
     const { reportHtml } = await import('../quiz/report-html.js');
     written.push(writeNamed(options.html, reportHtml(result, analysis, { isAnonymous }), replace));
   }
-  if (options.slips !== undefined)
-    written.push(...(await writeSlips(result, handoutPath, options.slips, replace)));
+  if (options.slips !== undefined && slips !== undefined)
+    written.push(await writeSlips(result, options.slips, slips, replace));
   const { engine } = result.handout;
   const notes =
     engine === version

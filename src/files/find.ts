@@ -19,16 +19,29 @@ const { compare: inFileOrder } = new Intl.Collator('en', { numeric: true });
 
 const isPattern = (segment: string): boolean => /[*?]/.test(segment);
 
-/** `*` any letters, `?` any one; a leading dot has to be named. */
-function matcher(segment: string): (name: string) => boolean {
-  // Runs of stars are one: else a long one costs a power of its length.
-  const source = segment
-    .replace(/\*+/g, '*')
-    .replace(/[.+^${}()|[\]\\]/g, '\\$&')
-    .replace(/\*/g, '.*')
-    .replace(/\?/g, '.');
-  const shape = new RegExp(`^${source}$`, 'su');
-  return (name) => (segment.startsWith('.') || !name.startsWith('.')) && shape.test(name);
+/**
+ * Whether a name fits a segment: `*` is any letters, `?` any one; a leading dot has to be named. Where letters do not fit, only the
+ * last star is tried again, so that no pattern takes longer than its length times the name's; a regular expression would.
+ */
+function fits(segment: string, name: string): boolean {
+  if (name.startsWith('.') && !segment.startsWith('.')) return false;
+  const [shape, letters] = [[...segment], [...name]];
+  let at = 0;
+  let star = -1;
+  let resume = 0;
+  for (let place = 0; place < letters.length; ) {
+    if (shape[at] === '*') {
+      star = at++;
+      resume = place;
+    } else if (shape[at] === '?' || shape[at] === letters[place]) {
+      at++;
+      place++;
+    } else if (star >= 0) {
+      at = star + 1;
+      place = ++resume;
+    } else return false;
+  }
+  return shape.slice(at).every((left) => left === '*');
 }
 
 function entriesOf(folder: string): Dirent[] {
@@ -54,12 +67,11 @@ function byPattern(pattern: string): string[] {
     (bases, segment, at) => {
       const isLast = at === segments.length - 1;
       if (!isPattern(segment)) return bases.map((base) => join(base, segment));
-      const fits = matcher(segment);
       return bases
         .filter((base) => base === '' || isFolder(base))
         .flatMap((base) =>
           entriesOf(base)
-            .filter(({ name }) => fits(name))
+            .filter(({ name }) => fits(segment, name))
             .map(({ name }) => join(base, name)),
         )
         .filter((path) => isLast || isFolder(path));
@@ -103,9 +115,9 @@ export function findFiles(given: readonly string[], wants: (name: string) => boo
     }
     if (!isPattern(name) || statSync(name, { throwIfNoEntry: false }) !== undefined)
       return [{ path: name, isNamed: true }];
-    const fits = byPattern(name).filter((path) => statSync(path, { throwIfNoEntry: false }) !== undefined);
-    if (fits.length === 0) throw new DataError(`${shownPath(name)}: no file fits this pattern`);
-    return fits.flatMap((path): FoundFile[] =>
+    const matched = byPattern(name).filter((path) => statSync(path, { throwIfNoEntry: false }) !== undefined);
+    if (matched.length === 0) throw new DataError(`${shownPath(name)}: no file fits this pattern`);
+    return matched.flatMap((path): FoundFile[] =>
       isFolder(path)
         ? below(path, wants).map((inner) => ({ path: inner, isNamed: false }))
         : [{ path, isNamed: true }],

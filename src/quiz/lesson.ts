@@ -173,7 +173,7 @@ function adviceFor(result: ClassResult, lesson: Omit<Lesson, 'advice' | 'reopen'
   if (top !== undefined && (top.students ?? top.answers) >= SHARED_BY) {
     const who =
       top.students === undefined
-        ? `those ${top.answers} of ${top.ofAnswers} hands that`
+        ? `the ${top.answers} of ${top.ofAnswers} hands that`
         : `the ${top.students} of ${top.ofStudents} who`;
     const questions = top.shownIn
       .slice(0, MOST_REOPENED)

@@ -21,6 +21,7 @@ import {
   MOST_LISTED,
   otherAnswers,
   shownPoints,
+  smallClassNote,
 } from './report-words.js';
 import { skillName } from './skills.js';
 
@@ -88,7 +89,7 @@ export function reportHtml(
 ): string {
   const { handout, students, setAside, calledOver } = result;
   const body = html`<h1>${handout.title}</h1>
-<p>${countWords(result, analysis.meanPercent)}.</p>
+<p>${[`${countWords(result, analysis.meanPercent)}.`, ...smallClassNote(students.length, isAnonymous)].join(' ')}</p>
 ${calledOver === undefined ? html`` : join(calledOverLines(calledOver, isAnonymous).map((line) => html`<p><bdi>${line}</bdi></p>`))}
 ${firstPageHtml(result, analysis.lesson, isAnonymous)}
 ${setAside.length === 0 || isAnonymous ? html`` : html`<section><h2>Set aside</h2>${listOf(setAside.map((each) => html`<bdi>${asideWords(each)}</bdi>`))}</section>`}

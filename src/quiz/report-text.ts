@@ -12,6 +12,7 @@ import {
   otherAnswers,
   remarks,
   shownPoints,
+  smallClassNote,
   twoDecimals,
 } from './report-words.js';
 import { skillName } from './skills.js';
@@ -104,6 +105,7 @@ export function reportText(
     [
       handout.title,
       countWords(result, analysis.meanPercent),
+      ...smallClassNote(students.length, isAnonymous),
       ...(calledOver === undefined
         ? []
         : calledOverLines(calledOver, isAnonymous).flatMap((line) => indented([line], look, 0))),

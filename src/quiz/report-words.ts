@@ -136,6 +136,9 @@ export function voteWords({ first, second }: RoomQuestionResult): string {
 export const handsWords = ({ first, second }: Pick<VotedAnswer, 'first' | 'second'>): string =>
   second === undefined ? String(first) : `${first}, then ${second}`;
 
+/** Fewer students than this are known by their figures, names or not. */
+export const FEWEST_ANONYMOUS = 5;
+
 /** What a list of voted answers is headed with. */
 export const roomTitle = ({ held, file }: RoomResult): string =>
   `Held in a room on ${held.slice(0, 10)} (${file})`;
@@ -153,3 +156,9 @@ export function otherAnswers({ answers }: QuestionAnalysis, listed: number): str
   const given = left.reduce((sum, { count }) => sum + count, 0);
   return `and ${plural(left.length, 'other answer')}, given by ${given}`;
 }
+
+/** Said where nobody is to be known, of a class so small that a figure may still give somebody away; see {@link FEWEST_ANONYMOUS}. */
+export const smallClassNote = (students: number, isAnonymous: boolean): string[] =>
+  isAnonymous && students < FEWEST_ANONYMOUS
+    ? ['So few students sat it that a figure may give one of them away: look before you show it.']
+    : [];

@@ -3,7 +3,7 @@ import { cleanText } from '../../text/sanitize.js';
 import { spreadsheet } from '../report-csv.js';
 import { roundedDeep } from '../report-data.js';
 import type { Term, TermQuiz } from './term.js';
-import { shownGroups } from './term-words.js';
+import { shownChanges } from './term-words.js';
 
 /** Body of the JSON document. @param isAnonymous without names, files and what is a single student's */
 export function termJson(
@@ -16,7 +16,8 @@ export function termJson(
   return roundedDeep({
     term: title,
     ...rest,
-    groups: shownGroups(term, isAnonymous),
+    skills: shownChanges(term.skills, isAnonymous),
+    groups: shownChanges(term.groups, isAnonymous),
     quizzes: term.quizzes.map((quiz, at) => {
       const result = quizzes[at]?.result;
       const { calledOver, setAside = [] } = result ?? {};

@@ -9,7 +9,7 @@ import {
   absenceLines,
   askedWords,
   rangeWords,
-  shownGroups,
+  shownChanges,
   signed,
   TERM_NOTES,
   verdictWords,
@@ -18,13 +18,13 @@ import {
 
 function changeRow(name: string, change: Change, asked: string): Markup {
   const { before, after, difference, rose, fell, students } = change;
-  return html`<tr><th scope="row"><bdi>${name}</bdi></th><td class="n">${before.toFixed(0)}</td><td class="n">${after.toFixed(0)}</td><td class="n">${signed(difference)}</td><td class="n">${rangeWords(change)}</td><td>${verdictWords(change)}</td><td class="n">${rose}</td><td class="n">${fell}</td><td class="n">${students}</td><td>${asked}</td></tr>`;
+  return html`<tr><th scope="row"><bdi>${name}</bdi></th><td class="n optional">${before.toFixed(0)}</td><td class="n optional">${after.toFixed(0)}</td><td class="n">${signed(difference)}</td><td class="n">${rangeWords(change)}</td><td>${verdictWords(change)}</td><td class="n">${rose}</td><td class="n">${fell}</td><td class="n">${students}</td><td>${asked}</td></tr>`;
 }
 
 function changeTable(caption: string, first: string, rows: readonly Markup[]): Markup {
   return html`<div class="wide"><table class="grid">
 <caption>${caption}</caption>
-<thead><tr><th scope="col">${first}</th><th scope="col" class="n">Before</th><th scope="col" class="n">After</th><th scope="col" class="n">Change</th><th scope="col" class="n">Interval</th><th scope="col">That is</th><th scope="col" class="n">Rose</th><th scope="col" class="n">Fell</th><th scope="col" class="n">Students</th><th scope="col">Asked</th></tr></thead>
+<thead><tr><th scope="col">${first}</th><th scope="col" class="n optional">Before</th><th scope="col" class="n optional">After</th><th scope="col" class="n">Change</th><th scope="col" class="n">Interval</th><th scope="col">That is</th><th scope="col" class="n">Rose</th><th scope="col" class="n">Fell</th><th scope="col" class="n">Students</th><th scope="col">Asked</th></tr></thead>
 <tbody>
 ${join(rows)}
 </tbody>
@@ -56,7 +56,8 @@ export function termHtml(
   term: Term,
   { isAnonymous = false, lang = 'en' }: PageOptions = {},
 ): string {
-  const groups = shownGroups(term, isAnonymous);
+  const groups = shownChanges(term.groups, isAnonymous);
+  const skills = shownChanges(term.skills, isAnonymous);
   const absent = absenceLines(quizzes, isAnonymous);
   const body = html`<h1>${title}</h1>
 <section class="next"><p>${wholeWords(term)}</p></section>
@@ -69,12 +70,12 @@ ${join(
 )}
 </ol>
 ${
-  term.skills.length === 0
+  skills.length === 0
     ? html``
     : changeTable(
         'Skills, the least change first',
         'Skill',
-        term.skills.map((skill) => changeRow(skill.name, skill, askedWords(skill))),
+        skills.map((skill) => changeRow(skill.name, skill, askedWords(skill))),
       )
 }
 ${

@@ -6,7 +6,7 @@ import {
   absenceLines,
   askedWords,
   rangeWords,
-  shownGroups,
+  shownChanges,
   signed,
   TERM_NOTES,
   verdictWords,
@@ -26,7 +26,7 @@ const CHANGE_HEAD = [
   right('fell', CELL_COLUMNS),
 ].join('');
 
-function changeLines(name: string, change: Change, asked: string): string[] {
+function changeLines(name: string, change: Change, asked: string, look: TextLook): string[] {
   const figures = [
     right(change.before.toFixed(0), COUNT_COLUMNS),
     right(change.after.toFixed(0), CELL_COLUMNS),
@@ -36,7 +36,11 @@ function changeLines(name: string, change: Change, asked: string): string[] {
   ].join('');
   return [
     `  ${padText(fitWords(name, NAME_COLUMNS), NAME_COLUMNS)}${figures}`,
-    `    ${verdictWords(change)}, ${rangeWords(change)}; ${change.students} students${asked}`,
+    ...indented(
+      [`${verdictWords(change)}, ${rangeWords(change)}; ${change.students} students${asked}`],
+      look,
+      4,
+    ),
   ];
 }
 
@@ -71,7 +75,8 @@ export function termText(
   look: TextLook,
   isAnonymous = false,
 ): string {
-  const groups = shownGroups(term, isAnonymous);
+  const groups = shownChanges(term.groups, isAnonymous);
+  const skills = shownChanges(term.skills, isAnonymous);
   const absent = absenceLines(quizzes, isAnonymous);
   const blocks = [
     [title, ...indented([wholeWords(term)], look, 0)],
@@ -86,13 +91,13 @@ export function termText(
         ),
       ),
     ],
-    ...(term.skills.length === 0
+    ...(skills.length === 0
       ? []
       : [
           [
             'Skills, the least change first',
             `  ${padText('skill', NAME_COLUMNS)}${CHANGE_HEAD}`,
-            ...term.skills.flatMap((skill) => changeLines(skill.name, skill, `; ${askedWords(skill)}`)),
+            ...skills.flatMap((skill) => changeLines(skill.name, skill, `; ${askedWords(skill)}`, look)),
           ],
         ]),
     ...(groups.length === 0
@@ -101,7 +106,7 @@ export function termText(
           [
             'Groups, in percent of the points',
             `  ${padText('group', NAME_COLUMNS)}${CHANGE_HEAD}`,
-            ...groups.flatMap((group) => changeLines(group.name, group, '')),
+            ...groups.flatMap((group) => changeLines(group.name, group, '', look)),
           ],
         ]),
     ...(isAnonymous ? [] : [['Students, percent in each quiz', ...studentTables(term, look)]]),

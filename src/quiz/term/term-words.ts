@@ -1,9 +1,6 @@
 /** Words and figures that the reports of a term share. */
-import { asideWords, calledOverLines } from '../report-words.js';
+import { asideWords, calledOverLines, FEWEST_ANONYMOUS } from '../report-words.js';
 import type { Change, SkillChange, Term, TermQuiz } from './term.js';
-
-/** Groups smaller than this are left out where nobody is to be known. */
-const FEWEST_ANONYMOUS = 5;
 
 /** A difference with its sign: "+12", "-3", "0". */
 export function signed(difference: number): string {
@@ -17,7 +14,7 @@ export const rangeWords = ({ interval }: Change): string =>
 
 /** What may be said of a change. */
 export function verdictWords({ interval }: Change): string {
-  if (interval === undefined) return 'needs two students';
+  if (interval === undefined) return 'too few to say';
   if (interval[0] > 0) return 'higher';
   return interval[1] < 0 ? 'lower' : 'not clear';
 }
@@ -33,7 +30,7 @@ export function wholeWords({ whole, compared: [from, to] }: Term): string {
   if (whole === undefined) return 'Nobody sat two of these quizzes, so there is nothing to compare.';
   const { students, before, after, rose, fell } = whole;
   const same = students - rose - fell;
-  return `From quiz ${from} to quiz ${to}, ${students} students who sat both: ${before.toFixed(0)} % before, ${after.toFixed(0)} % after; ${rose} rose, ${fell} fell, ${same} stayed; mean change ${signed(whole.difference)}, 95 % interval ${rangeWords(whole)}: ${verdictWords(whole)}.`;
+  return `From quiz ${from} to quiz ${to}, ${students} students who sat both: ${before.toFixed(0)} % before, ${after.toFixed(0)} % after; ${rose} rose, ${fell} fell, ${same} stayed; mean change ${signed(whole.difference)}${whole.interval === undefined ? '' : `, 95 % interval ${rangeWords(whole)}`}: ${verdictWords(whole)}.`;
 }
 
 /** What the figures mean. */
@@ -42,9 +39,9 @@ export const TERM_NOTES: readonly string[] = [
   'Unlike questions are not equally hard: a rise may be of the questions. Sitting the same quiz twice is the fair comparison; the levels are there to judge by.',
 ];
 
-/** The groups that may be shown. */
-export const shownGroups = ({ groups }: Term, isAnonymous: boolean): Term['groups'] =>
-  isAnonymous ? groups.filter(({ students }) => students >= FEWEST_ANONYMOUS) : groups;
+/** The changes of skills or groups that may be shown. */
+export const shownChanges = <T extends Change>(changes: readonly T[], isAnonymous: boolean): readonly T[] =>
+  isAnonymous ? changes.filter(({ students }) => students >= FEWEST_ANONYMOUS) : changes;
 
 /** Who was missing, not matched or set aside in each quiz, a line each. */
 export function absenceLines(quizzes: readonly TermQuiz[], isAnonymous: boolean): string[] {

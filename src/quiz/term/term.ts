@@ -21,7 +21,7 @@ export interface Change {
   readonly fell: number;
   /** Mean of the differences of each student with themselves. */
   readonly difference: number;
-  /** Of that mean, 95 percent by Student's t; absent with fewer than two students. */
+  /** Of that mean, 95 percent by Student's t; absent with fewer than five students. */
   readonly interval?: Interval;
 }
 
@@ -70,13 +70,16 @@ export interface Term {
 /** Marks and percents nearer than this, in one of which they are printed, are the same. */
 const SAME = 0.5;
 
+/** Of fewer students an interval is wider than the marks. Common practice, no source. */
+const FEWEST_FOR_INTERVAL = 5;
+
 type Pair = readonly [number, number];
 
 /** Before and after of several students as one change; undefined of nobody. */
 export function changeOf(pairs: readonly Pair[]): Change | undefined {
   if (pairs.length === 0) return undefined;
   const differences = pairs.map(([before, after]) => after - before);
-  const interval = meanInterval(differences);
+  const interval = pairs.length < FEWEST_FOR_INTERVAL ? undefined : meanInterval(differences);
   return {
     students: pairs.length,
     before: mean(pairs.map(([before]) => before)),
