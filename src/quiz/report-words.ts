@@ -118,7 +118,7 @@ export function gridMark(mark: number | undefined): string {
 
 export const GRID_NOTE = `Mean mark of 100 in each skill, the weakest skill first; ${GOOD_MARK}+ and <${FAIR_MARK} count students. ! is under ${FAIR_MARK}, - is nothing answered; an open question counts 0.`;
 
-export const percentWords = (share: number): string => `${Math.round(share * 100)} %`;
+const percentWords = (share: number): string => `${Math.round(share * 100)} %`;
 
 function voteFigures({ right, hands, interval }: Vote): string {
   const between = ([low, high]: Interval): string => `, ${percentWords(low)} to ${percentWords(high)}`;

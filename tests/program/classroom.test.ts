@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { sittingText } from '../../src/quiz/answers.js';
+import { COLUMN_NAMES } from '../../src/quiz/report-csv.js';
 import { bestAnswers, sittingOf, someHandout, someHandoutText } from '../quiz/fixture.js';
 import { mudlark, mudlarkJson } from './run-cli.js';
 
@@ -91,6 +92,11 @@ describe('quiz mark', () => {
       '--force',
     ]);
     expect([over.code, over.err]).toEqual([1, expect.stringMatching(/never written over/)]);
+  });
+
+  it('names in its help every column that a table can have', () => {
+    const help = mudlark(['quiz', 'mark', '--help']).out.replace(/\s+/g, ' ');
+    expect(help).toContain(`columns of the table: ${COLUMN_NAMES.join(', ')}`);
   });
 
   it('says what does not go together', () => {
