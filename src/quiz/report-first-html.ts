@@ -78,12 +78,11 @@ ${join([...rows.map((row, at) => gridRow(row, students[at])), ...ofGroups])}
 }
 
 function remarkList(students: readonly Student[]): Markup {
-  return listOf(
-    students.flatMap((student) => {
-      const said = remarks(student);
-      return said.length === 0 ? [] : [html`<bdi>${student.name}</bdi>: ${said.join('; ')}`];
-    }),
-  );
+  const lines = students.flatMap((student) => {
+    const said = remarks(student);
+    return said.length === 0 ? [] : [html`<bdi>${student.name}</bdi>: ${said.join('; ')}`];
+  });
+  return lines.length === 0 ? html`` : html`<div class="remarks">${listOf(lines)}</div>`;
 }
 
 function hardestTable({ hardest }: Lesson, { handout }: ClassResult): Markup {

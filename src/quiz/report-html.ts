@@ -60,9 +60,9 @@ function questionSection(
   const shown = [...kind.given(drill), ...best.swatches.filter(({ label }) => label === 'best')];
   return html`<div class="card">
 <h3>${index + 1}. ${drill.title}</h3>
-<p class="family">${skillName(drill.family)}, ${drill.id}, ${shownPoints(points)} point${points === 1 ? '' : 's'}</p>
-<p>${drill.scene} <strong>${drill.ask}</strong></p>
-<p>${sayAll(kind.goalLines(drill), WRITTEN).join('; ')}</p>
+<p class="family screen">${skillName(drill.family)}, ${drill.id}, ${shownPoints(points)} point${points === 1 ? '' : 's'}</p>
+<p><span class="screen">${drill.scene} </span><strong>${drill.ask}</strong></p>
+<p class="screen">${sayAll(kind.goalLines(drill), WRITTEN).join('; ')}</p>
 <ul class="swatches">
 ${join(shown.map(swatch))}
 </ul>
@@ -72,6 +72,9 @@ ${answerTable(question)}
 ${join(question.ideas.slice(0, 1).map(({ words, instead }) => html`<p class="idea">${words}. ${instead}</p>`))}
 </div>`;
 }
+
+/** Most questions that are printed two side by side; of more, three are, without the scene that the handout has. */
+const MOST_WIDE = 12;
 
 /** What a page may be told. */
 export interface PageOptions {
@@ -98,7 +101,7 @@ ${
     ? html``
     : html`<section><h2>Each question</h2>
 <p class="family">Whole answers, all their choices together; * marks ${GOOD_MARK} or more.</p>
-<div class="cards">
+<div class="${analysis.questions.length > MOST_WIDE ? 'cards many' : 'cards'}">
 ${join(analysis.questions.map((question, index) => questionSection(question, index, result, analysis.sittings)))}
 </div></section>
 <section><h2>Reliability</h2><p>${reliabilityLines(analysis).join(' ')}</p></section>`

@@ -27,8 +27,8 @@ ul { padding-left: 1.2rem; margin: .4rem 0; } p { margin: .4rem 0; } h3 { font-s
   @page { margin: 12mm; }
   body { font-size: 8pt; line-height: 1.25; } .card { font-size: 7pt; padding: .2rem 0; } p, ul { margin: .15rem 0; } h3 { font-size: 8.5pt; } .card caption { display: none; } h1 { margin: 0; font-size: 14pt; } h2 { font-size: 11pt; margin: .5rem 0 .1rem; }
   .wide { overflow: visible; } .grid th:first-child { position: static; } th, td { padding: .05rem .3rem; } table { margin: .25rem 0; }
-  .side { grid-template-columns: 1fr 1fr; } .cards { display: block; columns: 2; column-gap: 8mm; }
-  .card, tr, .next { break-inside: avoid; } h2, h3, caption { break-after: avoid; } thead { display: table-header-group; }
+  .side { grid-template-columns: 1fr 1fr; } .cards { display: block; columns: 2; column-gap: 6mm; } .cards.many { columns: 3; } .many .screen, .many .bars { display: none; } .remarks { columns: 3; }
+  .card, tr, .next { break-inside: avoid; } .many .card { break-inside: auto; } h2, h3, caption { break-after: avoid; } thead { display: table-header-group; }
   .swatch { width: 2rem; height: .9rem; }
 }
 `,
