@@ -38,12 +38,17 @@ export function firstAnswer(fields: readonly Field[]): Answer {
 export const countAnswers = (fields: readonly Field[]): number =>
   fields.reduce((product, { options }) => product * options.length, 1);
 
-/** Every answer that a drill allows, one after another. */
-export function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
-  if (field === undefined) {
-    yield {};
+/** Every way to take one of each list. */
+export function* everyCombination<T>([list, ...rest]: readonly (readonly T[])[]): Generator<readonly T[]> {
+  if (list === undefined) {
+    yield [];
     return;
   }
-  for (const answer of everyAnswer(rest))
-    for (const { id } of field.options) yield { [field.id]: id, ...answer };
+  for (const others of everyCombination(rest)) for (const one of list) yield [one, ...others];
+}
+
+/** Every answer that a drill allows, one after another. */
+export function* everyAnswer(fields: readonly Field[]): Generator<Answer> {
+  const choices = fields.map(({ id, options }) => options.map((option) => [id, option.id] as const));
+  for (const picks of everyCombination(choices)) yield Object.fromEntries(picks);
 }

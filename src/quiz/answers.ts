@@ -32,14 +32,14 @@ export function sittingFrom(handoutDigest: string, events: readonly SittingEvent
   return { handoutDigest, ...stateOf(events), events, ...(seals === undefined ? {} : { seals }) };
 }
 
-const word = (most: number) =>
+export const word = (most: number) =>
   v.pipe(
     v.string('must be a text'),
     v.minLength(1, 'must not be empty'),
     v.maxLength(most, `must be at most ${most} characters`),
   );
 
-const choicesSchema = v.pipe(
+export const choicesSchema = v.pipe(
   v.record(word(64), word(120), 'must be a map of choices'),
   v.check((choices) => Object.keys(choices).length <= 20, 'holds more than 20 choices'),
 );

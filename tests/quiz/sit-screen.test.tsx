@@ -132,7 +132,9 @@ describe('sitting on the screen', () => {
   it('closes a question when its time is up and keeps what was chosen', () => {
     const program = programOf(someHandout(3, { timePerQuestionSeconds: 30 }));
     let state = press(program, program.initial, ['enter']);
-    expect(textOf(program, state)).toMatch(/You have 0:30 .*The\s+clock\s+starts\s+when\s+you\s+press\s+Enter/s);
+    expect(textOf(program, state)).toMatch(
+      /You have 0:30 .*The\s+clock\s+starts\s+when\s+you\s+press\s+Enter/s,
+    );
     expect(givenFor(state.sitting, idAt(0))?.shown).toBeUndefined();
     state = press(program, state, ['enter', 'down', 'enter', 'p']);
     expect(textOf(program, state)).toMatch(/0:27 left/);

@@ -1,0 +1,34 @@
+/** Quizzes: the commands that hold one. */
+import type { Command } from 'commander';
+import type { Program } from './program.js';
+
+export const HANDOUT = 'the handout, as quiz write made it';
+
+/** Adds them below `quiz`. */
+export function addHeldCommands({ exit }: Program, quiz: Command): void {
+  quiz
+    .command('sit')
+    .description('sit a quiz, or read its results; stopped sittings go on where they were')
+    .argument('<file>', `${HANDOUT}, or the result file that quiz release wrote`)
+    .option('--name <name>', 'your name (else it is asked); the answers are kept beside the handout under it')
+    .option('--screen-reader', 'the plain form, read from top to bottom')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark quiz sit week3.quiz.yaml --name "Ann Lee"\n  mudlark quiz sit week3.ann-lee.results.json',
+    )
+    .action(async (file: string, _options, self: Command) => {
+      const { sitCommand } = await import('./quiz-screens.js');
+      exit(await sitCommand(file, self.optsWithGlobals()));
+    });
+
+  quiz
+    .command('room')
+    .description('one computer and a projector: the class answers by hands, the room sees what comes of it')
+    .argument('<file>', HANDOUT)
+    .option('--screen-reader', 'the plain form, read from top to bottom')
+    .addHelpText('after', '\nExamples:\n  mudlark quiz room week3.quiz.yaml')
+    .action(async (file: string, _options, self: Command) => {
+      const { roomCommand } = await import('./quiz-screens.js');
+      exit(await roomCommand(file, self.optsWithGlobals()));
+    });
+}
