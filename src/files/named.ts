@@ -3,7 +3,7 @@ import { existsSync, realpathSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { DataError } from '../errors.js';
 import { faultWords, shownPath } from './faults.js';
-import { replaceWhole, SHARED, writeNew } from './write.js';
+import { type Content, replaceWhole, SHARED, writeNew } from './write.js';
 
 /** Where a path leads, links followed as far as they go. */
 export function realPath(path: string): string {
@@ -60,9 +60,9 @@ export function replaceNamed(path: string, text: string): void {
  * @returns one line that says what was done
  * @throws DataError when the file is there already, or cannot be written
  */
-export function writeNamed(path: string, text: string, replace: boolean): string {
+export function writeNamed(path: string, content: Content, replace: boolean): string {
   requireFree(path, replace);
   const isThere = existsSync(path);
-  told(path, () => (isThere ? replaceWhole : writeNew)(path, text, SHARED));
+  told(path, () => (isThere ? replaceWhole : writeNew)(path, content, SHARED));
   return `${isThere ? 'replaced' : 'written'}: ${shownPath(basename(path))}`;
 }
