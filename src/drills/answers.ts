@@ -36,3 +36,13 @@ export function firstAnswer(fields: readonly Field[]): Answer {
 /** How many different answers a drill allows. */
 export const countAnswers = (fields: readonly Field[]): number =>
   fields.reduce((product, { options }) => product * options.length, 1);
+
+/** Every answer that a drill allows, the first choice changing fastest. */
+export function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
+  if (field === undefined) {
+    yield {};
+    return;
+  }
+  for (const answer of everyAnswer(rest))
+    for (const { id } of field.options) yield { [field.id]: id, ...answer };
+}

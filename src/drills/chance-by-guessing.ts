@@ -2,22 +2,12 @@
 import { seededDraw } from '../chance/draw.js';
 import { GOOD_MARK } from '../judgement/index.js';
 import { once, type Studio } from '../paints/index.js';
-import { countAnswers } from './answers.js';
+import { countAnswers, everyAnswer } from './answers.js';
 import { type Drill, kindOf, markOf } from './kinds/index.js';
 import { randomAnswer } from './random-answer.js';
-import type { Answer, Field } from './types.js';
 
 /** Random answers that a drill's chance is counted on when it allows too many to try them all. */
 const SAMPLE = 200;
-
-function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
-  if (field === undefined) {
-    yield {};
-    return;
-  }
-  for (const answer of everyAnswer(rest))
-    for (const { id } of field.options) yield { [field.id]: id, ...answer };
-}
 
 /** Chance, 0-1, that blind choices answer a drill well: good answers over all of them, or over a fixed sample. Counted once a drill. */
 export const chanceByGuessing: (studio: Studio, drill: Drill) => number = once(countChance);
