@@ -32,6 +32,8 @@ export interface Sitting {
   readonly started: string;
   readonly answers: readonly GivenAnswer[];
   readonly finished?: string | undefined;
+  /** `paper`: typed in by the teacher from a sheet of paper; its times are those of the typing. Absent: sat on a screen. */
+  readonly source?: 'paper' | undefined;
 }
 
 const word = (most: number) =>
@@ -83,6 +85,7 @@ const answersSchema = v.strictObject(
       v.maxLength(MOST_QUESTIONS, `holds more than ${MOST_QUESTIONS} answers`),
     ),
     finished: v.optional(instantSchema),
+    source: v.optional(v.literal('paper', 'must be paper, or left out')),
   },
   NOT_A_MAP,
 );

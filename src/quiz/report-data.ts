@@ -23,6 +23,7 @@ export function reportJson({ handout, students, setAside }: ClassResult, analysi
     students: students.map((student) => ({
       name: student.name,
       file: student.file,
+      source: student.sitting.source ?? 'screen',
       answered: student.answered,
       right: student.right,
       points: student.points,

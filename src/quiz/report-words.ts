@@ -45,6 +45,7 @@ function duration(seconds: number): string {
 /** What a teacher should know of one sitting; nothing for most. */
 export function remarks({ isPartial, sitting, lateSeconds, overTime, oddities }: Student): string[] {
   return [
+    ...(sitting.source === 'paper' ? ['entered from paper'] : []),
     ...(isPartial
       ? [sitting.finished === undefined ? 'partial: not finished' : 'partial: questions open']
       : []),
