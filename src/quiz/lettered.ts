@@ -4,7 +4,7 @@
  */
 import { seededDraw, seedOf, shuffled } from '../chance/draw.js';
 import { countAnswers, everyAnswer } from '../drills/answers.js';
-import { type Drill, kindOf } from '../drills/kinds/index.js';
+import { type Drill, kindOf, markOf } from '../drills/kinds/index.js';
 import { answerKey, lookAt, type SeenAnswer } from '../drills/look.js';
 import type { Answer, Field } from '../drills/types.js';
 import { GOOD_MARK } from '../judgement/index.js';
@@ -78,10 +78,21 @@ function both(fields: readonly Field[], best: Answer, one: Answer, other: Answer
  * Wrong answers about the best. Were each but one choice away from it, the best would be what most of them agree on, and be found without
  * looking at the question: so slips are also put together.
  */
-function wrongAround(fields: readonly Field[], best: Answer, traps: readonly SeenAnswer[]): Answer[] {
-  const [first, second, third, ...rest] = slips(fields, best, traps);
-  const join = (one: Answer | undefined, other: Answer | undefined): Answer | undefined =>
-    one && other && both(fields, best, one, other);
+function wrongAround(
+  fields: readonly Field[],
+  best: Answer,
+  traps: readonly SeenAnswer[],
+  mark: (answer: Answer) => number,
+): Answer[] {
+  const single = slips(fields, best, traps);
+  // Two slips may make up for each other: then they are no wrong answer.
+  const join = (one: Answer | undefined, other: Answer | undefined): Answer | undefined => {
+    const joined = one && other && both(fields, best, one, other);
+    return joined === undefined || mark(joined) >= GOOD_MARK ? undefined : joined;
+  };
+  const pairs = single.flatMap((one, at) => single.slice(at + 1).map((other) => [one, other] as const));
+  const [first, second] = pairs.find(([one, other]) => join(one, other) !== undefined) ?? single;
+  const [third, ...rest] = single.filter((each) => each !== first && each !== second);
   const pair = join(first, second);
   const trio = join(pair, third) ?? join(second, third) ?? join(first, third);
   return [first, second, pair, third, trio, ...rest].filter((answer) => answer !== undefined);
@@ -91,9 +102,11 @@ function chosenAnswers(studio: Studio, drill: Drill, fields: readonly Field[], s
   const { best, traps } = lookAt(studio, drill);
   const wrong =
     kindOf(studio, drill).tempting === undefined
-      ? wrongAround(fields, best.answer, traps)
+      ? wrongAround(fields, best.answer, traps, (answer) => markOf(studio, drill, answer))
       : byIdea(traps.filter(isWrong)).map(({ answer }) => answer);
-  const distinct = new Map([best.answer, ...wrong].map((answer) => [answerKey(fields, answer), answer]));
+  // A drill in which no slip costs a good mark still has something to choose from.
+  const others = wrong.length > 0 ? wrong : traps.map(({ answer }) => answer);
+  const distinct = new Map([best.answer, ...others].map((answer) => [answerKey(fields, answer), answer]));
   const kept = [...distinct.values()].slice(0, MOST_LETTERS);
   return shuffled(kept, seededDraw(seedOf(seed, drill.id, 'letters')));
 }
