@@ -150,10 +150,7 @@ async function enterByHand(
   };
   say(lead);
   let state: EnterState = EMPTY_ENTERING;
-  const keep = (
-    entry: Parameters<PaperStore['save']>[0],
-    before?: Parameters<PaperStore['save']>[2],
-  ): void => {
+  const keep = (entry: Entry, before?: Entry): void => {
     store.save(entry, ports.now(), before);
   };
   try {

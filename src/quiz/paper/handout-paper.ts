@@ -28,9 +28,7 @@ function head({ handout, questions }: PaperQuiz, style: PaperStyle): Group {
   const said = [
     'Every lettered line is one whole answer. Choose the best one, and write its letter on the answer sheet, the last page.',
     `Value is counted in steps, ${scaleEnds(VALUE_SCALES[voice.scale])}. Chroma is strength of colour, 0 for a grey. A ratio like 1:4 is one part added to four parts of the paint that is there.`,
-    ...(readsValues(handout)
-      ? []
-      : ['The right part of a patch is the grey of its value, and the scale below is to compare with.']),
+    `The right part of a patch is the grey of its value, where no value is asked.${readsValues(handout) ? '' : ' The scale below is to compare with.'}`,
   ];
   return {
     gap: GAPS.part,
