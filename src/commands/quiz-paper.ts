@@ -9,7 +9,7 @@ import { PAGE_SIZES, type PaperDocument, type PaperId } from '../paper/types.js'
 import { drillScenes } from '../pictures/scene.js';
 import { readHandout } from '../quiz/files/read-files.js';
 import { createGrader } from '../quiz/marking.js';
-import { handoutPaper, keyPaper, paperQuiz } from '../quiz/paper/index.js';
+import { handoutPaper, keyPaper, paperQuiz, readsValues } from '../quiz/paper/index.js';
 import { cleanText } from '../text/sanitize.js';
 import type { Voice } from '../words/voice.js';
 import { document } from './run.js';
@@ -83,6 +83,9 @@ export async function paperCommand(path: string, options: PaperOptions, ports: P
   const lines = [
     ...written.map(({ done, pages }) => `${done}, ${pages} page${pages === 1 ? '' : 's'}`),
     `Each page bears the sheet code ${quiz.code}. Type the answers in with: mudlark quiz enter`,
+    ...(readsValues(handout)
+      ? ['Some questions ask for the value of a colour by eye: print these in colour, a grey print tells it.']
+      : []),
     ...(signs.length === 0
       ? []
       : [

@@ -1,4 +1,6 @@
 /** Checking answers against the fields of a drill. */
+import type { ValueScaleId } from '../colour/value.js';
+import { stepText } from '../words/voice.js';
 import type { Answer, Field, FieldOption } from './types.js';
 
 /**
@@ -46,3 +48,7 @@ export function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answ
   for (const answer of everyAnswer(rest))
     for (const { id } of field.options) yield { [field.id]: id, ...answer };
 }
+
+/** What an option is called on the learner's scale: a step is a number of it, "4.5" for the step 6 where values are Munsell's. */
+export const optionLabel = ({ label, step }: FieldOption, scale: ValueScaleId): string =>
+  step === undefined || scale === 'paper-first' ? label : stepText(step, { scale });

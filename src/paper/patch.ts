@@ -68,12 +68,7 @@ export function patchOverWords(swatch: Swatch, width: number, style: PatchStyle)
 }
 
 /** Its words to the right of a patch. */
-export function patchBesideWords(
-  swatch: Swatch,
-  width: number,
-  patchWidth: number,
-  style: PatchStyle,
-): Block {
+function patchBesideWords(swatch: Swatch, width: number, patchWidth: number, style: PatchStyle): Block {
   const gap = 6;
   return beside([
     [0, patchBox(swatch, patchWidth, style.height)],

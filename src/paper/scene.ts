@@ -128,7 +128,7 @@ function shapeMarks(shape: Shape, look: AreaLook, paper: Tone, k: number): Mark[
 }
 
 /** Height of a picture of a width. */
-export const sceneHeight = (width: number): number => (width * GRID.rows) / GRID.columns;
+const sceneHeight = (width: number): number => (width * GRID.rows) / GRID.columns;
 
 /** A painted picture, so many points wide, in a thin frame. */
 export function scenePicture({ picture, looks, paper }: Painted, width: number): Block {

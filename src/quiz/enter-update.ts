@@ -50,7 +50,7 @@ export interface EnterStep {
 export const EMPTY_ENTERING: EnterState = { done: [], mayBlank: false, isOver: false };
 
 /** The keys, a line each. */
-export const ENTER_HELP: readonly string[] = [
+const ENTER_HELP: readonly string[] = [
   'Name first, then the letters: one a line, or all at once, like ACB-D.',
   'A dash stands for a blank answer. Or both on one line: Ann Lee; ACB-D',
   '  <      take back the last letter, then the name;',
@@ -65,7 +65,7 @@ export const ENTER_HELP: readonly string[] = [
 const rowOf = ({ name, letters }: Entry): string => `${name}: ${grouped(letters)}`;
 
 /** The running list. */
-export function listLines(done: readonly Entry[]): string[] {
+function listLines(done: readonly Entry[]): string[] {
   if (done.length === 0) return ['no students yet'];
   return done.map((entry, at) => `${String(at + 1).padStart(3)}. ${rowOf(entry)}`);
 }

@@ -28,7 +28,7 @@ function writeOn(label: string, width: number, { ruler }: PaperStyle): Block {
 }
 
 /** Lines for who sits and when. */
-export function nameLines(style: PaperStyle): Block {
+function nameLines(style: PaperStyle): Block {
   const width = textWidth(style);
   const part = (width - 2 * GAP) / 4;
   return beside([

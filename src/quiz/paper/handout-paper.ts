@@ -13,8 +13,8 @@ import { frameOf, GAPS, type PaperQuiz, type PaperStyle, pointsWords, TYPE, text
 
 const plural = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 
-/** Whether judging a value by eye is asked somewhere: then no scale of greys may lie beside it. */
-const readsValues = ({ studio, questions }: Handout): boolean =>
+/** Whether judging a value by eye is asked somewhere: then no scale of greys may lie beside it, and a grey print would tell it. */
+export const readsValues = ({ studio, questions }: Handout): boolean =>
   questions.some(({ drill }) =>
     kindOf(studio, drill)
       .given(drill)

@@ -7,7 +7,7 @@ import type { Handout } from '../handout.js';
 import { letteredHandout } from '../lettered.js';
 import { type PaperQuiz, sheetCode } from './style.js';
 
-export { handoutPaper } from './handout-paper.js';
+export { handoutPaper, readsValues } from './handout-paper.js';
 export { keyPaper } from './key-paper.js';
 export type { PaperQuiz, PaperStyle } from './style.js';
 export { sheetCode } from './style.js';

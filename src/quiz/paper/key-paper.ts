@@ -5,6 +5,7 @@ import { type Block, beside, EMPTY, line, paragraph, rule, stack } from '../../p
 import { flow, type Group, withFeet } from '../../paper/flow.js';
 import { patchBox, patchLines } from '../../paper/patch.js';
 import { INK, type PaperDocument } from '../../paper/types.js';
+import { cleanText } from '../../text/sanitize.js';
 import { IDEAS } from '../../words/ideas.js';
 import { sayAll } from '../../words/tell.js';
 import type { Grader } from '../marking.js';
@@ -31,6 +32,12 @@ const WORDS_WIDTH = 150;
 /** The answer's own colour; absent for kinds whose answers give none. */
 const yours = ({ swatches }: Grade) => swatches.find(({ label }) => /^yours(,|$)/.test(label));
 
+/** "rim: " of a colour that is one part of the answer. */
+const partOf = ({ label }: { readonly label: string }): string => {
+  const part = label.replace(/^yours(, )?/, '');
+  return part === '' ? '' : `${cleanText(part, 40)}: `;
+};
+
 function answerRow(letter: Block, label: string, grade: Grade, isBest: boolean, style: PaperStyle): Block {
   const { ruler, voice } = style;
   const width = letteredWidth(textWidth(style));
@@ -49,7 +56,12 @@ function answerRow(letter: Block, label: string, grade: Grade, isBest: boolean, 
           [width - right, patchBox(swatch, PATCH.width, PATCH.height)],
           [
             width - WORDS_WIDTH,
-            paragraph(patchLines(swatch, voice).slice(0, 2).join(', '), WORDS_WIDTH, TYPE.small, ruler),
+            paragraph(
+              `${partOf(swatch)}${patchLines(swatch, voice).slice(0, 2).join(', ')}`,
+              WORDS_WIDTH,
+              TYPE.small,
+              ruler,
+            ),
           ],
         ] as const);
   const mark = line(

@@ -1,9 +1,9 @@
 /** The lettered answers on paper: a box for each letter, and beside it what it stands for. */
+import { optionLabel } from '../../drills/answers.js';
 import { kindOf } from '../../drills/kinds/index.js';
 import { type Block, beside, box, inset, line, over, paragraph, stack, startsOf } from '../../paper/block.js';
 import { INK } from '../../paper/types.js';
 import { cleanText } from '../../text/sanitize.js';
-import { stepText } from '../../words/voice.js';
 import type { Handout } from '../handout.js';
 import { type PaperQuestion, type PaperStyle, TYPE, textWidth } from './style.js';
 
@@ -36,6 +36,8 @@ export function letteredLine(letter: Block, said: Block): Block {
 
 /** Room between the columns of a table. */
 const CELL_GAP = 14;
+/** Width that a head of a column is given before it breaks. */
+const HEAD_WIDTH = 54;
 
 /** The answers as a table, a column a choice; undefined where it is wider than the page. */
 function answersTable(
@@ -49,23 +51,23 @@ function answersTable(
     .map(({ id, label, options }) => {
       const cells = lettered.map(({ answer }) => {
         const option = options.find((each) => each.id === answer[id]);
-        return cleanText(
-          option?.step === undefined ? (option?.label ?? '') : stepText(option.step, voice),
-          60,
-        );
+        return option === undefined ? '' : cleanText(optionLabel(option, voice.scale), 60);
       });
       const head = cleanText(label, 60);
-      const width = Math.max(ruler(head, TYPE.small), ...cells.map((cell) => ruler(cell, TYPE.body)));
-      return { head, cells, width: Math.ceil(width) };
+      const widest = Math.max(...cells.map((cell) => ruler(cell, TYPE.body)));
+      return {
+        head,
+        cells,
+        width: Math.ceil(Math.max(widest, Math.min(HEAD_WIDTH, ruler(head, TYPE.small)))),
+      };
     });
   const widths = columns.map(({ width }) => width + CELL_GAP);
   if (widths.reduce((sum, width) => sum + width, 0) > letteredWidth(textWidth(style))) return undefined;
-  const rowOf = (texts: readonly string[], type: typeof TYPE.body | typeof LABEL): Block => {
-    const starts = startsOf(widths);
-    return beside(
-      texts.map((text, at) => [starts[at] as number, line(text, widths[at] as number, type, ruler)]),
+  const starts = startsOf(widths);
+  const rowOf = (texts: readonly string[], type: typeof TYPE.body | typeof LABEL): Block =>
+    beside(
+      texts.map((text, at) => [starts[at] as number, paragraph(text, columns[at]?.width ?? 0, type, ruler)]),
     );
-  };
   const head = rowOf(
     columns.map((column) => column.head),
     LABEL,

@@ -1,11 +1,12 @@
 /** A drill for a screen reader: top to bottom, everything in words, the current choice last. */
 
 import { Text } from 'ink';
+import { optionLabel } from '../../drills/answers.js';
 import type { Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { sayAll } from '../../words/tell.js';
 import { toVoice } from '../../words/voice.js';
-import { chosenIndex, optionLabel } from '../kit/fields.js';
+import { chosenIndex } from '../kit/fields.js';
 import { Frame } from '../kit/frame.js';
 import { lookOf, spokenLook, swatchWords, voiceOf } from '../kit/look.js';
 import { sceneLines } from '../kit/sheet.js';
