@@ -66,7 +66,7 @@ export function readLetters(typed: string, letters: Letters, from = 0): Read<str
 
 /** Cells of a table, where an empty one is a blank; empty ones past the last question are left out. */
 function readCells(cells: readonly string[], letters: Letters): Read<string[]> {
-  const own = cells.map((cell) => cell.trim());
+  const own = [...cells];
   while (own.length > letters.length && own.at(-1) === '') own.pop();
   return readEach(own, letters, 0);
 }
@@ -83,14 +83,25 @@ const CELLS = /[;\t]/u;
 /** Whether a typed line holds a name and letters. */
 export const isWholeLine = (line: string): boolean => CELLS.test(line);
 
+const unquoted = (cell: string): string => cell.trim().replace(/^"(.*)"$/su, '$1');
+
+/** Name and cells of a line. Commas part cells too where there are as many as questions: what stands before them is the name. */
+function cellsOf(line: string, questions: number): readonly string[] | undefined {
+  if (CELLS.test(line)) return line.split(CELLS).map(unquoted);
+  const parts = line.split(',');
+  if (parts.length <= questions) return undefined;
+  return [parts.slice(0, -questions).join(','), ...parts.slice(-questions)].map(unquoted);
+}
+
 /** "Ann Lee; A C B D", or a row of a table with a letter in each cell. All questions have to be there. */
 export function readLine(line: string, letters: Letters): Read<Entry> {
-  const at = line.search(CELLS);
-  if (at < 0) return { fault: 'write the name, a semicolon, then the letters: Ann Lee; A C B D' };
-  const name = readName(line.slice(0, at));
+  const cells = cellsOf(line, letters.length);
+  if (cells === undefined)
+    return { fault: 'write the name, a semicolon, then the letters: Ann Lee; A C B D' };
+  const [typedName = '', ...rest] = cells;
+  const name = readName(typedName);
   if ('fault' in name) return name;
-  const rest = line.slice(at + 1);
-  const read = CELLS.test(rest) ? readCells(rest.split(CELLS), letters) : readLetters(rest, letters);
+  const read = rest.length === 1 ? readLetters(rest[0] ?? '', letters) : readCells(rest, letters);
   if ('fault' in read) return read;
   const { length } = read.value;
   if (length < letters.length)
@@ -112,11 +123,7 @@ const MOST_LINES = 2000;
 
 /** The row over a table: "Name; 1; 2; 3". */
 const isHeading = (line: string, letters: Letters): boolean =>
-  line
-    .split(CELLS)
-    .slice(1)
-    .map((cell) => cell.trim())
-    .join(' ') === letters.map((_, at) => at + 1).join(' ');
+  cellsOf(line, letters.length)?.slice(1).join(' ') === letters.map((_, at) => at + 1).join(' ');
 
 /**
  * A class, one line a student. Empty lines and a heading are passed over; a line that cannot be read does not stop the others.

@@ -17,6 +17,7 @@ import {
   type Known,
   promptOf,
 } from '../../src/quiz/enter-update.js';
+import { openSitting } from '../../src/quiz/files/sitting-file.js';
 import { letteredHandout } from '../../src/quiz/lettered.js';
 import { createGrader, markSitting } from '../../src/quiz/marking.js';
 import { nameKey } from '../../src/quiz/names.js';
@@ -64,6 +65,7 @@ describe('letters as they are typed', () => {
     expect(taken(readLine('Ann Lee; ABC-AB', letters))).toEqual(ann);
     expect(taken(readLine('Ann  Lee\tA\tB\tC\t\tA\tB\t\t', letters))).toEqual(ann);
     expect(taken(readLine('Lee, Ann;A;B;C;;A;B', letters))).toEqual({ ...ann, name: 'Lee, Ann' });
+    expect(taken(readLine('"Lee, Ann",A,B,"C",,A,B', letters))).toEqual({ ...ann, name: 'Lee, Ann' });
     expect(readLine('Ann Lee; ABC', letters)).toEqual({
       fault: '3 letters for 6 questions; write - for each blank one',
     });
@@ -322,6 +324,12 @@ describe('quiz enter', () => {
     expect((await run('Ann Lee; ABAAAA')).text).toContain('add --force');
     expect(readFileSync(join(folder, 'week3.ann-lee.answers.json'), 'utf8')).toBe(before);
     expect((await run('Ann Lee; ABAAAA', { force: true })).text).toContain('replaced');
+  });
+
+  it('leaves a sheet typed in alone when its student comes to sit on a screen', async () => {
+    const { run, path } = room();
+    await run('Ann; AAAAA-');
+    expect(() => openSitting(path, handout, 'Ann', NINE)).toThrow(/typed in from paper/);
   });
 
   it('never writes over a sitting from a screen, nor over anything else', async () => {
