@@ -14,7 +14,7 @@ import {
 } from './paper-entry.js';
 
 /** What is there already under a name: letters typed in before, or something that must stay. */
-export type Known = { readonly letters: readonly string[] } | { readonly why: string };
+export type Known = Entry | { readonly why: string };
 
 /** What entering needs to know. */
 export interface EnterWorld {
@@ -108,11 +108,10 @@ function opened(
   const there = world.known(name);
   if (there !== undefined && 'why' in there) return still(state, `  ${there.why}`);
   if (there === undefined) return still({ ...state, open: { name, letters } });
-  const before: Entry = { name, letters: there.letters };
-  const asked = letters.length === 0 ? before.letters : letters;
+  const asked = letters.length === 0 ? there.letters : letters;
   return still(
-    { ...state, open: { name, letters: asked, before } },
-    `  entered before: ${rowOf(before)}. Correct it (5=C, or < and letters), then Enter; < on and on leaves it as it was`,
+    { ...state, open: { name: there.name, letters: asked, before: there } },
+    `  entered before: ${rowOf(there)}. Correct it (5=C, or < and letters), then Enter; < on and on leaves it as it was`,
   );
 }
 

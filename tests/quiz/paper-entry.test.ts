@@ -148,7 +148,7 @@ function typeIn(lines: readonly string[], kept = new Map<string, Known>()) {
     said.push(...step.lines);
     if (step.save !== undefined) {
       if (step.save.before !== undefined) kept.delete(nameKey(step.save.before.name));
-      kept.set(nameKey(step.save.entry.name), { letters: step.save.entry.letters });
+      kept.set(nameKey(step.save.entry.name), step.save.entry);
       saved.push(step.save.entry);
     }
   }
@@ -175,6 +175,8 @@ describe('typing a class in', () => {
     const again = typeIn(['Ann', 'AAAAAA', '<', '3=B', '']);
     expect(named(again.saved)).toEqual(['Ann AAAAAA', 'Ann AABAAA']);
     expect(named(again.state.done)).toEqual(['Ann AABAAA']);
+    // A name typed again in another case keeps the spelling that it had.
+    expect(named(typeIn(['Ann', 'AAAAAA', 'ANN', '3=B', '']).state.done)).toEqual(['Ann AABAAA']);
     const renamed = typeIn(['Anb', 'AAAAAA', 'Bo', 'BBBBBB', 'anb', '=Ann', '']);
     expect(named(renamed.state.done)).toEqual(['Ann AAAAAA', 'Bo BBBBBB']);
     expect([...renamed.kept.keys()].sort()).toEqual(['ann', 'bo']);

@@ -57,7 +57,7 @@ export function paperStore(
     const typed = lettersIn(handout, letters, sitting);
     return typed === undefined
       ? { why: `${file} was typed in from sheets with other letters; move it away first` }
-      : { letters: typed };
+      : { name: sitting.name, letters: typed };
   };
   return {
     known,
