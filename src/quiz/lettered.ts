@@ -5,7 +5,7 @@
 import { seededDraw, seedOf, shuffled } from '../chance/draw.js';
 import { countAnswers, everyAnswer } from '../drills/answers.js';
 import { type Drill, kindOf, markOf } from '../drills/kinds/index.js';
-import { answerKey, lookAt, type SeenAnswer } from '../drills/look.js';
+import { answerKey, lookAt, neighbours, type SeenAnswer } from '../drills/look.js';
 import type { Answer, Field } from '../drills/types.js';
 import { GOOD_MARK } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
@@ -98,12 +98,52 @@ function wrongAround(
   return [first, second, pair, third, trio, ...rest].filter((answer) => answer !== undefined);
 }
 
+/** How many of the answers make the same first choice as one of them. */
+const alike = (first: string, answers: readonly Answer[], one: Answer): number =>
+  answers.filter((each) => each[first] === one[first]).length;
+
+/**
+ * The best with the tempting answers that a kind names. They differ in their first choice, a paint for the most part; were that of the best
+ * met most often, it would be told: so a second answer with one of the other paints comes in.
+ */
+function withEcho(
+  fields: readonly Field[],
+  best: Answer,
+  tempting: readonly Answer[],
+  mark: (answer: Answer) => number,
+): Answer[] {
+  const [{ id: first } = { id: '' }, ...others] = fields;
+  const kept = [best, ...tempting].slice(0, MOST_LETTERS);
+  const isOther = (answer: Answer): boolean => answer[first] !== best[first];
+  const isTold = kept.filter(isOther).every((each) => alike(first, kept, each) < alike(first, kept, best));
+  if (!isTold || kept.length < 3) return kept;
+  const known = new Set(kept.map((answer) => answerKey(fields, answer)));
+  for (const trap of kept.filter(isOther)) {
+    const echo = [{ ...best, [first]: trap[first] ?? '' }, ...neighbours(others, trap)].find(
+      (answer) => !known.has(answerKey(fields, answer)) && mark(answer) < GOOD_MARK,
+    );
+    if (echo === undefined) continue;
+    const isMet = alike(first, kept, best) > 2;
+    const last = kept.findLastIndex(
+      (answer) => answer !== best && answer !== trap && isOther(answer) !== isMet,
+    );
+    return isMet || kept.length >= MOST_LETTERS ? kept.with(last, echo) : [...kept, echo];
+  }
+  return kept;
+}
+
 function chosenAnswers(studio: Studio, drill: Drill, fields: readonly Field[], seed: number): Answer[] {
   const { best, traps } = lookAt(studio, drill);
+  const mark = (answer: Answer): number => markOf(studio, drill, answer);
   const wrong =
     kindOf(studio, drill).tempting === undefined
-      ? wrongAround(fields, best.answer, traps, (answer) => markOf(studio, drill, answer))
-      : byIdea(traps.filter(isWrong)).map(({ answer }) => answer);
+      ? wrongAround(fields, best.answer, traps, mark)
+      : withEcho(
+          fields,
+          best.answer,
+          byIdea(traps.filter(isWrong)).map(({ answer }) => answer),
+          mark,
+        ).slice(1);
   // A drill in which no slip costs a good mark still has something to choose from.
   const others = wrong.length > 0 ? wrong : traps.map(({ answer }) => answer);
   const distinct = new Map([best.answer, ...others].map((answer) => [answerKey(fields, answer), answer]));
