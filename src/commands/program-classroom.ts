@@ -104,6 +104,24 @@ Examples:
       print(keyCommand(file, options, reportColumns()));
     });
 
+  quiz
+    .command('paper')
+    .description('print a handout for those without a laptop, and its key: PDF files')
+    .argument('<file>', HANDOUT)
+    .option('--out <file>', 'the handout for students, like week3.pdf')
+    .option('--key <file>', 'the key for the teacher, like week3.key.pdf')
+    .option('--size <id>', 'a4 or letter (default a4)')
+    .option('--force', 'replace files that are there already')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark quiz paper week3.quiz.yaml --out week3.pdf --key week3.key.pdf',
+    )
+    .action(async (file: string, options) => {
+      const { ownVoice, paperCommand } = await import('./quiz-paper.js');
+      print(await paperCommand(file, options, { voice: await ownVoice(), nowMs: Date.now() }));
+    });
+
   addHeldCommands(program, quiz);
   addMarkedCommands(program, quiz, version);
 }

@@ -42,9 +42,15 @@ interface Marked {
 
 const isYaml = (path: string): boolean => /\.ya?ml$/i.test(path);
 
-/** When the middle one of the sittings began, ms since 1970; without sittings at the end. */
+/**
+ * When the middle one of the sittings began, ms since 1970; without sittings at the end. Those typed in from paper, which may be weeks
+ * after, are asked only where there are no others.
+ */
 function middleStart(submitted: readonly Submitted[]): number {
-  const starts = submitted.map(({ sitting }) => fromInstant(sitting.started)).sort((a, b) => a - b);
+  const onScreen = submitted.filter(({ sitting }) => sitting.source !== 'paper');
+  const starts = (onScreen.length === 0 ? submitted : onScreen)
+    .map(({ sitting }) => fromInstant(sitting.started))
+    .sort((a, b) => a - b);
   return starts[starts.length >> 1] ?? Number.POSITIVE_INFINITY;
 }
 

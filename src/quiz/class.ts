@@ -120,7 +120,8 @@ function student(
   due: number | undefined,
 ): Student {
   const marked = markSitting(handout, grader, sitting);
-  const late = due === undefined ? 0 : (lastMoment(sitting) - due) / 1000;
+  // When a sheet was typed in says nothing about when it was handed in.
+  const late = due === undefined || sitting.source === 'paper' ? 0 : (lastMoment(sitting) - due) / 1000;
   return {
     ...marked,
     name: calledAs ?? sitting.name,

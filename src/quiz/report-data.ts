@@ -19,6 +19,7 @@ function studentsJson({ students, handout }: ClassResult): object[] {
     ...(student.enrolled?.number === undefined ? {} : { number: student.enrolled.number }),
     ...(student.enrolled?.group === undefined ? {} : { group: student.enrolled.group }),
     file: student.file,
+    source: student.sitting.source ?? 'screen',
     answered: student.answered,
     right: student.right,
     points: student.points,

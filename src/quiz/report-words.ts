@@ -51,6 +51,7 @@ function duration(seconds: number): string {
 /** What is to be said of one sitting, to the student too; nothing for most. */
 export function ownRemarks({ isPartial, sitting, lateSeconds, overTime, oddities }: Student): string[] {
   return [
+    ...(sitting.source === 'paper' ? ['entered from paper'] : []),
     ...(isPartial
       ? [sitting.finished === undefined ? 'partial: not finished' : 'partial: questions open']
       : []),
