@@ -11,6 +11,7 @@ import type { ClassList } from '../quiz/class-list.js';
 import { isAnswersName, readAnswers, readClassList, shownFile } from '../quiz/files/read-files.js';
 import { type Handout, parseHandout } from '../quiz/handout.js';
 import { fromInstant } from '../quiz/instant.js';
+import type { RoomFile } from '../quiz/room-result.js';
 import { type TermQuiz, termFrom } from '../quiz/term/term.js';
 import { termCsv, termJson } from '../quiz/term/term-data.js';
 import { isTermFile, parseTermFile, type TermFile } from '../quiz/term/term-file.js';
@@ -39,6 +40,9 @@ interface Marked {
   /** Answers that are of none of the handouts. */
   readonly strayFiles: readonly string[];
 }
+
+const strayRoom = ({ file }: RoomFile): string =>
+  `${file}: the hands of a room are of no students; see: mudlark quiz mark`;
 
 const isYaml = (path: string): boolean => /\.ya?ml$/i.test(path);
 
@@ -87,7 +91,7 @@ function fromFiles(
         .filter(({ sitting }) => !digests.has(sitting.handoutDigest))
         .map(({ file }) => `${file}: answers to none of these handouts`),
       ...unreadable.map(({ file, why }) => `${file}: ${why}`),
-      ...rooms.map(({ file }) => `${file}: the hands of a room are of no students; see: mudlark quiz mark`),
+      ...rooms.map(strayRoom),
     ],
   };
 }
@@ -102,11 +106,7 @@ function fromTermFile(path: string, file: TermFile, list: ClassList | undefined)
     const handout = parseHandout(libraryStudio(), readText(from, MOST_TEXT), shownFile(from));
     const { submitted, rooms, unreadable, paths } = readAnswers(answers.map((each) => resolve(folder, each)));
     inputs.push(from, ...paths);
-    strayFiles.push(
-      ...rooms.map(
-        ({ file: room }) => `${room}: the hands of a room are of no students; see: mudlark quiz mark`,
-      ),
-    );
+    strayFiles.push(...rooms.map(strayRoom));
     const result = markClass(handout, submitted, {
       unreadable,
       locale: localeHere(),

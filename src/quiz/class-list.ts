@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { Document } from 'yaml';
 import { textSchema } from '../drills/fields-schema.js';
-import { parseYaml } from '../drills/yaml-source.js';
+import { parseYaml, requireSize } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';
 import { NOT_A_MAP } from './handout.js';
 import { MOST_NAME, nameKey, shownName } from './names.js';
@@ -71,10 +71,7 @@ const classSchema = v.strictObject(
  * @throws DataError `name:line: what is wrong`, always one line
  */
 export function parseClassList(text: string, name: string): ClassList {
-  if (text.length > MOST_CLASS)
-    throw new DataError(
-      `${name}: larger than the ${MOST_CLASS / 1000} kB of the largest class; check that it is the right file`,
-    );
+  requireSize(text, MOST_CLASS, 'class', name);
   const { value, lineOf } = parseYaml(text, classSchema, name);
   const numbers = new Set<string>();
   const names = new Map<string, Enrolled>();

@@ -64,7 +64,8 @@ export function ownRemarks({ isPartial, sitting, lateSeconds, overTime, oddities
 /** What a teacher should know of one sitting. */
 export const remarks = (student: Student): string[] => [...ownRemarks(student), ...student.doubts];
 
-const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+/** "1 sitting", "24 sittings". */
+export const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 
 /** "24 sittings counted, 2 set aside; mean 61.3 %". */
 export function countWords(

@@ -7,11 +7,10 @@ import { greyScale } from '../../paper/grey-scale.js';
 import { NEAR_NOTE } from '../../paper/patch.js';
 import type { PaperDocument } from '../../paper/types.js';
 import type { Handout } from '../handout.js';
+import { plural } from '../report-words.js';
 import { answerSheet } from './answer-sheet.js';
 import { questionGroup } from './question.js';
 import { frameOf, GAPS, type PaperQuiz, type PaperStyle, pointsWords, TYPE, textWidth } from './style.js';
-
-const plural = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 
 /** Whether judging a value by eye is asked somewhere: then no scale of greys may lie beside it, and a grey print would tell it. */
 export const readsValues = ({ studio, questions }: Handout): boolean =>

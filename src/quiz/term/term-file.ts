@@ -1,8 +1,7 @@
 /** The term file: which quizzes a class sat over the weeks, in order, and where their answers lie. */
 import * as v from 'valibot';
 import { textSchema } from '../../drills/fields-schema.js';
-import { parseYaml } from '../../drills/yaml-source.js';
-import { DataError } from '../../errors.js';
+import { parseYaml, requireSize } from '../../drills/yaml-source.js';
 import { NOT_A_MAP } from '../handout.js';
 
 /** Version of the file format; a file with another is refused. */
@@ -67,10 +66,7 @@ const termSchema = v.strictObject(
  * @throws DataError `name:line: what is wrong`, always one line
  */
 export function parseTermFile(text: string, name: string): TermFile {
-  if (text.length > MOST_TERM)
-    throw new DataError(
-      `${name}: larger than the ${MOST_TERM / 1000} kB of the largest term; check that it is the right file`,
-    );
+  requireSize(text, MOST_TERM, 'term', name);
   const { format: _format, ...term } = parseYaml(text, termSchema, name).value;
   return term;
 }

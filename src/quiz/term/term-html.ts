@@ -8,6 +8,7 @@ import type { Change, Term, TermQuiz, TermStudent } from './term.js';
 import {
   absenceLines,
   askedWords,
+  quizWords,
   rangeWords,
   shownChanges,
   signed,
@@ -62,12 +63,7 @@ export function termHtml(
   const body = html`<h1>${title}</h1>
 <section class="next"><p>${wholeWords(term)}</p></section>
 <ol>
-${join(
-  term.quizzes.map(
-    ({ title: quiz, students, meanPercent }) =>
-      html`<li>${quiz}: ${students} sittings${meanPercent === undefined ? '' : `, mean ${meanPercent.toFixed(1)} %`}</li>`,
-  ),
-)}
+${join(term.quizzes.map((quiz) => html`<li>${quizWords(quiz)}</li>`))}
 </ol>
 ${
   skills.length === 0

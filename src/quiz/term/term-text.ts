@@ -1,10 +1,12 @@
 /** The report of a term as text. */
 import { fitWords, padText } from '../../text/wrap.js';
+import { plural } from '../report-words.js';
 import { indented, NAME_COLUMNS, type TextLook } from '../text-parts.js';
 import type { Change, Term, TermQuiz } from './term.js';
 import {
   absenceLines,
   askedWords,
+  quizWords,
   rangeWords,
   shownChanges,
   signed,
@@ -37,7 +39,7 @@ function changeLines(name: string, change: Change, asked: string, look: TextLook
   return [
     `  ${padText(fitWords(name, NAME_COLUMNS), NAME_COLUMNS)}${figures}`,
     ...indented(
-      [`${verdictWords(change)}, ${rangeWords(change)}; ${change.students} students${asked}`],
+      [`${verdictWords(change)}, ${rangeWords(change)}; ${plural(change.students, 'student')}${asked}`],
       look,
       4,
     ),
@@ -80,17 +82,7 @@ export function termText(
   const absent = absenceLines(quizzes, isAnonymous);
   const blocks = [
     [title, ...indented([wholeWords(term)], look, 0)],
-    [
-      'Quizzes',
-      ...term.quizzes.flatMap(({ title: quiz, students, meanPercent }, at) =>
-        indented(
-          [
-            `${at + 1}. ${quiz}: ${students} sittings${meanPercent === undefined ? '' : `, mean ${meanPercent.toFixed(1)} %`}`,
-          ],
-          look,
-        ),
-      ),
-    ],
+    ['Quizzes', ...term.quizzes.flatMap((quiz, at) => indented([`${at + 1}. ${quizWords(quiz)}`], look))],
     ...(skills.length === 0
       ? []
       : [

@@ -1,5 +1,5 @@
 /** Words and figures that the reports of a term share. */
-import { asideWords, calledOverLines, FEWEST_ANONYMOUS } from '../report-words.js';
+import { asideWords, calledOverLines, FEWEST_ANONYMOUS, plural } from '../report-words.js';
 import type { Change, SkillChange, Term, TermQuiz } from './term.js';
 
 /** A difference with its sign: "+12", "-3", "0". */
@@ -30,7 +30,13 @@ export function wholeWords({ whole, compared: [from, to] }: Term): string {
   if (whole === undefined) return 'Nobody sat two of these quizzes, so there is nothing to compare.';
   const { students, before, after, rose, fell } = whole;
   const same = students - rose - fell;
-  return `From quiz ${from} to quiz ${to}, ${students} students who sat both: ${before.toFixed(0)} % before, ${after.toFixed(0)} % after; ${rose} rose, ${fell} fell, ${same} stayed; mean change ${signed(whole.difference)}${whole.interval === undefined ? '' : `, 95 % interval ${rangeWords(whole)}`}: ${verdictWords(whole)}.`;
+  return `From quiz ${from} to quiz ${to}, ${plural(students, 'student')} who sat both: ${before.toFixed(0)} % before, ${after.toFixed(0)} % after; ${rose} rose, ${fell} fell, ${same} stayed; mean change ${signed(whole.difference)}${whole.interval === undefined ? '' : `, 95 % interval ${rangeWords(whole)}`}: ${verdictWords(whole)}.`;
+}
+
+/** "Week 3: 24 sittings, mean 61.3 %". */
+export function quizWords({ title, students, meanPercent }: Term['quizzes'][number]): string {
+  const mean = meanPercent === undefined ? '' : `, mean ${meanPercent.toFixed(1)} %`;
+  return `${title}: ${plural(students, 'sitting')}${mean}`;
 }
 
 /** What the figures mean. */
