@@ -151,7 +151,7 @@ describe('quiz class and quiz term', () => {
     const term = mudlark(['quiz', 'term', path('autumn.yaml'), '--html', path('autumn.html')]);
     expect([term.code, term.err]).toEqual([0, '']);
     expect(term.out).toMatch(/^Autumn\n/);
-    expect(term.out).toMatch(/1\. One: 1 sittings/);
+    expect(term.out).toMatch(/1\. One: 1 sitting,/);
     expect(mudlark(['quiz', 'term', path('autumn.yaml'), '--before', '3'])).toMatchObject({
       code: 2,
       err: expect.stringMatching(/the number of a quiz, 1 to 2/),
