@@ -2,7 +2,17 @@
 // that `--version` and the plain commands load; see DEVELOPERS.md, "Start-up".
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 
@@ -75,4 +85,10 @@ const compiled = execFileSync(process.execPath, ['dist/compile-exercises.js'], {
 const { shipped, pictures } = JSON.parse(compiled);
 writeFileSync('dist/exercises.json', JSON.stringify(shipped));
 writeFileSync('dist/pictures.json', JSON.stringify(pictures));
+// The font of printed pages, with its licence: it is put into every PDF.
+const FONT = 'node_modules/@expo-google-fonts/noto-sans';
+mkdirSync('dist/fonts');
+copyFileSync(`${FONT}/400Regular/NotoSans_400Regular.ttf`, 'dist/fonts/regular.ttf');
+copyFileSync(`${FONT}/700Bold/NotoSans_700Bold.ttf`, 'dist/fonts/bold.ttf');
+copyFileSync(`${FONT}/LICENSE_FONT`, 'dist/fonts/LICENSE');
 writeFileSync(STAMP, now);

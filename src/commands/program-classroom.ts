@@ -1,14 +1,11 @@
-/** Quizzes. */
-import type { Command } from 'commander';
+/** Quizzes: the commands that make one. Those that hold and mark it are in the files beside. */
 import type { Program } from './program.js';
-
-const HANDOUT = 'the handout, as quiz write made it';
-
-/** Width of a report. */
-const reportColumns = (): number => Math.min(100, Math.max(60, process.stdout.columns ?? 80));
+import { addHeldCommands, HANDOUT } from './program-quiz-held.js';
+import { addMarkedCommands, reportColumns } from './program-quiz-marked.js';
 
 /** Adds the quiz commands. */
-export function addClassroomCommands({ command, print, exit }: Program, version: string): void {
+export function addClassroomCommands(program: Program, version: string): void {
+  const { command, print, exit } = program;
   const quiz = command
     .command('quiz')
     .description('set a quiz, sit it, mark it, see what the class misunderstood')
@@ -108,109 +105,23 @@ Examples:
     });
 
   quiz
-    .command('sit')
-    .description('sit a quiz, or read its results; stopped sittings go on where they were')
-    .argument('<file>', `${HANDOUT}, or the result file that quiz release wrote`)
-    .option('--name <name>', 'your name (else it is asked); the answers are kept beside the handout under it')
-    .option('--screen-reader', 'the plain form, read from top to bottom')
-    .addHelpText(
-      'after',
-      '\nExamples:\n  mudlark quiz sit week3.quiz.yaml --name "Ann Lee"\n  mudlark quiz sit week3.ann-lee.results.json',
-    )
-    .action(async (file: string, _options, self: Command) => {
-      const { sitCommand } = await import('./quiz-screens.js');
-      exit(await sitCommand(file, self.optsWithGlobals()));
-    });
-
-  quiz
-    .command('mark')
-    .description('mark answers and show what the class misunderstood')
+    .command('paper')
+    .description('print a handout for those without a laptop, and its key: PDF files')
     .argument('<file>', HANDOUT)
-    .argument('<answers...>', 'answers files of the students')
-    .option('--csv <file>', 'write a table for a spreadsheet')
-    .option('--html <file>', 'write one page to print or send')
-    .option(
-      '--due <moment>',
-      'report later sittings: "2026-12-01 18:00" in your zone, or with a zone of its own',
-    )
+    .option('--out <file>', 'the handout for students, like week3.pdf')
+    .option('--key <file>', 'the key for the teacher, like week3.key.pdf')
+    .option('--size <id>', 'a4 or letter (default a4)')
     .option('--force', 'replace files that are there already')
     .option('--json', 'print one JSON document')
     .addHelpText(
       'after',
-      `
-Examples:
-  mudlark quiz mark week3.quiz.yaml week3.*.answers.json
-  mudlark quiz mark week3.quiz.yaml answers/*.json --csv week3.csv --html week3.html`,
+      '\nExamples:\n  mudlark quiz paper week3.quiz.yaml --out week3.pdf --key week3.key.pdf',
     )
-    .action(async (file: string, answers: string[], options) => {
-      const [{ markCommand, refusedFault }, { report }, { glyphsFor }] = await Promise.all([
-        import('./quiz-mark.js'),
-        import('./run.js'),
-        import('../tui/kit/glyphs.js'),
-      ]);
-      const { full, empty } = glyphsFor(process.env);
-      const { text, refused } = await markCommand(file, answers, options, {
-        version,
-        look: { columns: reportColumns(), full, empty },
-      });
-      print(text);
-      if (refused > 0) exit(report(refusedFault(refused)));
+    .action(async (file: string, options) => {
+      const { ownVoice, paperCommand } = await import('./quiz-paper.js');
+      print(await paperCommand(file, options, { voice: await ownVoice(), nowMs: Date.now() }));
     });
 
-  quiz
-    .command('release')
-    .description('write the result file of each student, which quiz sit opens to read')
-    .argument('<file>', HANDOUT)
-    .argument('<answers...>', 'answers files of the students')
-    .option('--out <folder>', 'where to write them (default beside the handout)')
-    .option('--unfinished', 'also for sittings that were not handed in')
-    .option('--force', 'replace result files that are there already')
-    .option('--json', 'print one JSON document')
-    .addHelpText(
-      'after',
-      '\nExamples:\n  mudlark quiz release week3.quiz.yaml week3.*.answers.json --out results',
-    )
-    .action(async (file: string, answers: string[], options) => {
-      const [{ releaseCommand }, { refusedFault }, { report }] = await Promise.all([
-        import('./quiz-release.js'),
-        import('./quiz-mark.js'),
-        import('./run.js'),
-      ]);
-      const { text, refused } = releaseCommand(file, answers, options, { version, nowMs: Date.now() });
-      print(text);
-      if (refused > 0) exit(report(refusedFault(refused)));
-    });
-
-  quiz
-    .command('room')
-    .description('one computer and a projector: the class answers by hands, the room sees what comes of it')
-    .argument('<file>', HANDOUT)
-    .option('--screen-reader', 'the plain form, read from top to bottom')
-    .addHelpText('after', '\nExamples:\n  mudlark quiz room week3.quiz.yaml')
-    .action(async (file: string, _options, self: Command) => {
-      const { roomCommand } = await import('./quiz-screens.js');
-      exit(await roomCommand(file, self.optsWithGlobals()));
-    });
-
-  quiz
-    .command('plan')
-    .description('write a practice plan for each student: mudlark practise --plan FILE')
-    .argument('<file>', HANDOUT)
-    .argument('<answers...>', 'answers files of the students')
-    .option('--folder <folder>', 'where to write them (default beside the handout)')
-    .option('--force', 'replace plans that are there already')
-    .option('--json', 'print one JSON document')
-    .addHelpText(
-      'after',
-      '\nExamples:\n  mudlark quiz plan week3.quiz.yaml week3.*.answers.json --folder plans',
-    )
-    .action(async (file: string, answers: string[], options) => {
-      const [{ planCommand, refusedFault }, { report }] = await Promise.all([
-        import('./quiz-mark.js'),
-        import('./run.js'),
-      ]);
-      const { text, refused } = planCommand(file, answers, options);
-      print(text);
-      if (refused > 0) exit(report(refusedFault(refused)));
-    });
+  addHeldCommands(program, quiz);
+  addMarkedCommands(program, quiz, version);
 }

@@ -1,20 +1,25 @@
 /** `mudlark quiz mark` and `mudlark quiz plan`. */
+import { join } from 'node:path';
 import { findFamily } from '../drills/families.js';
-import { DataError } from '../errors.js';
+import { DataError, UsageError } from '../errors.js';
+import { shownPath } from '../files/faults.js';
 import { makeNamedFolder, requireOutputs, writeNamed } from '../files/named.js';
 import { libraryStudio } from '../paints/index.js';
 import { analyseClass } from '../quiz/analysis.js';
 import { type ClassResult, markClass } from '../quiz/class.js';
-import { readHandout, readSittings } from '../quiz/files/read-files.js';
-import { studentFile } from '../quiz/files/sitting-file.js';
+import { readAnswers, readClassList, readHandout, shownFile } from '../quiz/files/read-files.js';
+import { handoutStem, studentFile } from '../quiz/files/sitting-file.js';
 import type { Handout } from '../quiz/handout.js';
 import { fromInstant } from '../quiz/instant.js';
 import { planText } from '../quiz/plan.js';
 import { planFor } from '../quiz/plan-from-results.js';
-import { reportCsv, reportJson } from '../quiz/report-data.js';
-import { reportText, type TextLook } from '../quiz/report-text.js';
+import { readColumns, reportCsv } from '../quiz/report-csv.js';
+import { reportJson } from '../quiz/report-data.js';
+import { reportText } from '../quiz/report-text.js';
+import { asideWords } from '../quiz/report-words.js';
+import type { TextLook } from '../quiz/text-parts.js';
 import { dueWords, readDue } from './quiz-due.js';
-import { document } from './run.js';
+import { document, localeHere } from './run.js';
 
 /** Options as typed. */
 export interface MarkCommandOptions {
@@ -22,6 +27,10 @@ export interface MarkCommandOptions {
   readonly html?: string;
   readonly json?: boolean;
   readonly due?: string;
+  readonly class?: string;
+  readonly columns?: string;
+  readonly slips?: string;
+  readonly anonymous?: boolean;
   readonly force?: boolean;
 }
 
@@ -31,18 +40,65 @@ export interface MarkOutput {
   readonly refused: number;
 }
 
-/** Reads and marks a class. @param due ISO 8601 with a zone, instead of the handout's own */
-export function markFiles(handoutPath: string, answerPaths: readonly string[], due?: string): ClassResult {
+/**
+ * Reads and marks a class.
+ * @param due ISO 8601 with a zone, instead of the handout's own
+ * @returns also every file that was read for it
+ */
+export function markFiles(
+  handoutPath: string,
+  answerPaths: readonly string[],
+  { due, class: classPath }: Pick<MarkCommandOptions, 'due' | 'class'> = {},
+): { readonly result: ClassResult; readonly inputs: readonly string[] } {
   const handout: Handout = readHandout(libraryStudio(), handoutPath);
-  const { submitted, unreadable } = readSittings(answerPaths);
-  return markClass(handout, submitted, {
+  const list = classPath === undefined ? undefined : readClassList(classPath);
+  const { paths, submitted, rooms, unreadable } = readAnswers(answerPaths);
+  const result = markClass(handout, submitted, {
     unreadable,
+    rooms,
+    locale: localeHere(),
+    ...(list === undefined ? {} : { list }),
     ...(due === undefined ? {} : { due: fromInstant(due) }),
   });
+  return { result, inputs: [handoutPath, ...paths, ...(classPath === undefined ? [] : [classPath])] };
 }
 
+/** Files of a class that have to be mended. */
 export const refusedIn = ({ setAside }: ClassResult): number =>
   setAside.filter(({ isRefused }) => isRefused).length;
+
+function requireMatching({ anonymous, csv, slips, columns }: MarkCommandOptions): void {
+  if (anonymous === true && (csv !== undefined || slips !== undefined))
+    throw new UsageError(
+      `--anonymous leaves every student out, so there is nothing for ${csv === undefined ? '--slips' : '--csv'}; leave one of the two away`,
+    );
+  if (columns !== undefined && csv === undefined)
+    throw new UsageError('--columns is for the table; add --csv FILE');
+}
+
+/** Where the slips of a class go: a page for each student, and one to print them all from. */
+function slipPaths({ students }: ClassResult, handoutPath: string, folder: string) {
+  return {
+    all: join(folder, `${handoutStem(handoutPath)}.slips.html`),
+    each: students.map((student) => ({
+      student,
+      path: studentFile(handoutPath, student.name, 'slip.html', folder),
+    })),
+  };
+}
+
+async function writeSlips(
+  result: ClassResult,
+  folder: string,
+  { all, each }: ReturnType<typeof slipPaths>,
+  replace: boolean,
+): Promise<string> {
+  const { slipPage, slipPages } = await import('../quiz/slips.js');
+  makeNamedFolder(folder);
+  for (const { path, student } of each) writeNamed(path, slipPage(result, student), replace);
+  writeNamed(all, slipPages(result), replace);
+  return `written: ${each.length} slips in ${shownPath(folder)}, all of them in ${shownFile(all)}`;
+}
 
 /** Marks a class. @throws UsageError, DataError */
 export async function markCommand(
@@ -52,17 +108,30 @@ export async function markCommand(
   { version, look }: { readonly version: string; readonly look: TextLook },
 ): Promise<MarkOutput> {
   const replace = options.force === true;
-  const outputs = [options.csv, options.html].filter((path) => path !== undefined);
-  requireOutputs(outputs, [handoutPath, ...answerPaths], replace);
+  const isAnonymous = options.anonymous === true;
+  requireMatching(options);
+  const columns = options.columns === undefined ? undefined : readColumns(options.columns);
   const due = options.due === undefined ? undefined : readDue(options.due);
-  const result = markFiles(handoutPath, answerPaths, due);
+  const { result, inputs } = markFiles(handoutPath, answerPaths, {
+    ...options,
+    ...(due === undefined ? {} : { due }),
+  });
+  const slips = options.slips === undefined ? undefined : slipPaths(result, handoutPath, options.slips);
+  const outputs = [options.csv, options.html, slips?.all, ...(slips?.each ?? []).map(({ path }) => path)];
+  requireOutputs(
+    outputs.filter((path) => path !== undefined),
+    inputs,
+    replace,
+  );
   const analysis = analyseClass(result);
   const written: string[] = [];
-  if (options.csv !== undefined) written.push(writeNamed(options.csv, reportCsv(result), replace));
+  if (options.csv !== undefined) written.push(writeNamed(options.csv, reportCsv(result, columns), replace));
   if (options.html !== undefined) {
     const { reportHtml } = await import('../quiz/report-html.js');
-    written.push(writeNamed(options.html, reportHtml(result, analysis), replace));
+    written.push(writeNamed(options.html, reportHtml(result, analysis, { isAnonymous }), replace));
   }
+  if (options.slips !== undefined && slips !== undefined)
+    written.push(await writeSlips(result, options.slips, slips, replace));
   const { engine, rules, secret } = result.handout;
   const late = due ?? rules.due;
   const notes = [
@@ -76,11 +145,11 @@ export async function markCommand(
   ];
   if (options.json === true)
     return {
-      text: document({ ...reportJson(result, analysis), notes, written }),
+      text: document({ ...reportJson(result, analysis, isAnonymous), notes, written }),
       refused: refusedIn(result),
     };
   const tail = [...notes, ...written];
-  const text = `${reportText(result, analysis, look)}${tail.length > 0 ? `\n${tail.join('\n')}\n` : ''}`;
+  const text = `${reportText(result, analysis, look, isAnonymous)}${tail.length > 0 ? `\n${tail.join('\n')}\n` : ''}`;
   return { text, refused: refusedIn(result) };
 }
 
@@ -95,9 +164,9 @@ export function refusedFault(refused: number): DataError {
 export function planCommand(
   handoutPath: string,
   answerPaths: readonly string[],
-  options: { readonly folder?: string; readonly force?: boolean; readonly json?: boolean },
+  options: Pick<MarkCommandOptions, 'class' | 'force' | 'json'> & { readonly folder?: string },
 ): MarkOutput {
-  const result = markFiles(handoutPath, answerPaths);
+  const { result } = markFiles(handoutPath, answerPaths, options);
   const { folder } = options;
   if (folder !== undefined) makeNamedFolder(folder);
   const plans = result.students.map((student) => {
@@ -105,9 +174,7 @@ export function planCommand(
     const path = studentFile(handoutPath, student.name, 'plan.yaml', folder);
     return { plan, done: writeNamed(path, planText(plan), options.force === true) };
   });
-  const aside = result.setAside.map(
-    ({ name, file, why }) => `${name === '' ? file : `${name} (${file})`}: ${why}`,
-  );
+  const aside = result.setAside.map(asideWords);
   if (options.json === true) {
     return { text: document({ plans, setAside: result.setAside }), refused: refusedIn(result) };
   }

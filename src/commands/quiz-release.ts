@@ -5,7 +5,7 @@ import { makeNamedFolder, requireOutputs, writeNamed } from '../files/named.js';
 import { readText } from '../files/read.js';
 import { studentFile } from '../quiz/files/sitting-file.js';
 import { toInstant } from '../quiz/instant.js';
-import { shownPoints } from '../quiz/report-words.js';
+import { asideWords, shownPoints } from '../quiz/report-words.js';
 import { resultsText } from '../quiz/results.js';
 import { sealWords } from '../quiz/seal-words.js';
 import { type MarkOutput, markFiles, refusedIn } from './quiz-mark.js';
@@ -13,6 +13,7 @@ import { document } from './run.js';
 
 /** Options as typed. */
 export interface ReleaseOptions {
+  readonly class?: string;
   readonly out?: string;
   /** Also for sittings that were not handed in. */
   readonly unfinished?: boolean;
@@ -24,10 +25,15 @@ export interface ReleaseOptions {
 export function releaseCommand(
   handoutPath: string,
   answerPaths: readonly string[],
-  { out, unfinished = false, force = false, json }: ReleaseOptions,
+  options: ReleaseOptions,
   made: { readonly version: string; readonly nowMs: number },
 ): MarkOutput {
-  const result = markFiles(handoutPath, answerPaths);
+  const { out, unfinished = false, force = false, json } = options;
+  const { result, inputs } = markFiles(
+    handoutPath,
+    answerPaths,
+    options.class === undefined ? {} : { class: options.class },
+  );
   const handoutText = readText(handoutPath, MOST_TEXT);
   const isOpen = ({ sitting }: (typeof result.students)[number]): boolean => sitting.finished === undefined;
   const files = result.students
@@ -35,7 +41,7 @@ export function releaseCommand(
     .map((student) => ({ student, path: studentFile(handoutPath, student.name, 'results.json', out) }));
   requireOutputs(
     files.map(({ path }) => path),
-    [handoutPath, ...answerPaths],
+    inputs,
     force,
   );
   if (out !== undefined) makeNamedFolder(out);
@@ -61,9 +67,9 @@ export function releaseCommand(
       sealWords(result.handout, sitting).map((words) => `${name}: ${words}`),
     ),
     ...held.map((name) => `${name}: not handed in, nothing written; --unfinished writes it all the same`),
-    ...result.setAside.map(
-      ({ name, file, why }) => `${name === '' ? file : `${name} (${file})`}: set aside, ${why}`,
-    ),
+    ...(result.setAside.length === 0
+      ? []
+      : ['Set aside', ...result.setAside.map((each) => `  ${asideWords(each)}`)]),
     ...(written.length === 0 ? [] : ['Each student reads theirs with: mudlark quiz sit THAT-FILE']),
   ];
   return { text: `${lines.join('\n')}\n`, refused: refusedIn(result) };

@@ -58,7 +58,7 @@ async function readResults(source: string, path: string, options: ScreenOptions)
     handout,
     sitting,
     isResumed: true,
-    released: caution === undefined ? {} : { caution },
+    released: { name: released.name, ...(caution === undefined ? {} : { caution }) },
     save: () => {},
   });
   return code;

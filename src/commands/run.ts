@@ -15,6 +15,9 @@ export function document(body: object): string {
   return printed({ schemaVersion: SCHEMA_VERSION, ...body });
 }
 
+/** Where the person who runs the program is, for the order of names: a BCP 47 tag. */
+export const localeHere = (): string => Intl.DateTimeFormat().resolvedOptions().locale;
+
 /** Hands what a person gave to the core: a number out of range or a wrong choice is their mistake, anything else is not. */
 export function usage<T>(work: () => T): T {
   try {

@@ -1,5 +1,7 @@
 /** Checking answers against the fields of a drill. */
+import type { ValueScaleId } from '../colour/value.js';
 import { InputError } from '../errors.js';
+import { stepText } from '../words/voice.js';
 import type { Answer, Field, FieldOption } from './types.js';
 
 /**
@@ -38,12 +40,21 @@ export function firstAnswer(fields: readonly Field[]): Answer {
 export const countAnswers = (fields: readonly Field[]): number =>
   fields.reduce((product, { options }) => product * options.length, 1);
 
-/** Every answer that a drill allows, one after another. */
-export function* everyAnswer([field, ...rest]: readonly Field[]): Generator<Answer> {
-  if (field === undefined) {
-    yield {};
+/** Every way to take one of each list, the first changing fastest. */
+export function* everyCombination<T>([list, ...rest]: readonly (readonly T[])[]): Generator<readonly T[]> {
+  if (list === undefined) {
+    yield [];
     return;
   }
-  for (const answer of everyAnswer(rest))
-    for (const { id } of field.options) yield { [field.id]: id, ...answer };
+  for (const others of everyCombination(rest)) for (const one of list) yield [one, ...others];
 }
+
+/** Every answer that a drill allows, the first choice changing fastest. */
+export function* everyAnswer(fields: readonly Field[]): Generator<Answer> {
+  const choices = fields.map(({ id, options }) => options.map((option) => [id, option.id] as const));
+  for (const picks of everyCombination(choices)) yield Object.fromEntries(picks);
+}
+
+/** What an option is called on the learner's scale: a step is a number of it, "4.5" for the step 6 where values are Munsell's. */
+export const optionLabel = ({ label, step }: FieldOption, scale: ValueScaleId): string =>
+  step === undefined || scale === 'paper-first' ? label : stepText(step, { scale });

@@ -4,7 +4,7 @@
  */
 import { shadingLine } from '../colour/chroma.js';
 import { type ColourReading, readColour } from '../colour/reading.js';
-import type { Goal } from '../judgement/index.js';
+import { GOOD_MARK, type Goal } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
 import { type Drill, kindOf } from './kinds/index.js';
 import type { Answer, Field, Grade, Kind, ResultSwatch } from './types.js';
@@ -53,9 +53,22 @@ export function answerKey(fields: readonly Field[], answer: Answer): string {
 /** Swatches that a result names after the learner's own answer, and after the best. */
 const OF_AN_ANSWER = /^(yours|best)(,|$)/;
 
+/** The colour that an answer gives, or the part of it that is judged; absent for kinds whose answers give none. */
+export const ownSwatch = ({ swatches }: Grade): ResultSwatch | undefined =>
+  swatches.find(({ label }) => /^yours(,|$)/.test(label));
+
+/** The wrong ones of some answers: the nearest miss of each idea first, then the nearest of all. */
+export function misses(answers: readonly SeenAnswer[]): SeenAnswer[] {
+  const near = answers
+    .filter(({ grade }) => grade.mark < GOOD_MARK)
+    .sort((one, other) => other.grade.mark - one.grade.mark);
+  const first = near.filter(({ grade }, at) => near.findIndex((one) => one.grade.idea === grade.idea) === at);
+  return [...first, ...near.filter((each) => !first.includes(each))];
+}
+
 function seen(kind: Kind<Drill>, drill: Drill, answer: Answer): SeenAnswer {
   const grade = kind.grade(drill, answer);
-  const swatch = grade.swatches.find(({ label }) => /^yours(,|$)/.test(label));
+  const swatch = ownSwatch(grade);
   return {
     answer,
     label: kind.label(drill, answer),

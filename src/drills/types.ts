@@ -136,6 +136,8 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   grade(drill: D, answer: Answer): Grade;
   /** The mark of that grade alone, for kinds that find it without the words. */
   mark?(drill: D, answer: Answer): number;
+  /** Every idea that some answer shows, for kinds that allow too many answers to grade them all; see ideas-in.ts. */
+  ideas?(drill: D): ReadonlySet<string>;
   best(drill: D): Answer;
   /** The wrong answers that tempt; where a kind has no such list, every answer one choice away from the best. */
   tempting?(drill: D): readonly Answer[];

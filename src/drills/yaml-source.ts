@@ -107,6 +107,14 @@ export interface YamlSource<T> {
   lineOf(path: Path): number;
 }
 
+/** Refuses a text that is larger than any of its sort. @param what "handout" @throws DataError naming the file */
+export function requireSize(text: string, most: number, what: string, name: string): void {
+  if (text.length > most)
+    throw new DataError(
+      `${name}: larger than the ${most / 1000} kB of the largest ${what}; check that it is the right file`,
+    );
+}
+
 /**
  * Parses and validates.
  * @param name what to call the file in a message

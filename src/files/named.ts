@@ -3,7 +3,7 @@ import { existsSync, realpathSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { DataError } from '../errors.js';
 import { isFileFault, shownPath, withWords } from './faults.js';
-import { makeFolder, replaceWhole, SHARED, writeNew } from './write.js';
+import { type Content, makeFolder, replaceWhole, SHARED, writeNew } from './write.js';
 
 /** Where a path leads, links followed as far as they go. */
 export function realPath(path: string): string {
@@ -62,9 +62,9 @@ export function replaceNamed(path: string, text: string): void {
  * @returns one line that says what was done
  * @throws DataError when the file is there already, or cannot be written
  */
-export function writeNamed(path: string, text: string, replace: boolean): string {
+export function writeNamed(path: string, content: Content, replace: boolean): string {
   requireFree(path, replace);
   const isThere = existsSync(path);
-  told(path, () => (isThere ? replaceWhole : writeNew)(path, text, SHARED));
+  told(path, () => (isThere ? replaceWhole : writeNew)(path, content, SHARED));
   return `${isThere ? 'replaced' : 'written'}: ${shownPath(basename(path))}`;
 }

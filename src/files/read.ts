@@ -36,6 +36,17 @@ function bytesOf({ fd, size }: OpenFile): Buffer {
   return bytes.subarray(0, at);
 }
 
+/** Bytes as a text, without a byte-order mark. @throws DataError, without a name, when they are no UTF-8 */
+export function textOf(bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch (cause) {
+    // What a fatal decoder throws (WHATWG Encoding Standard, TextDecoder, decode).
+    if (!(cause instanceof TypeError)) throw cause;
+    throw new DataError('it is not a UTF-8 text', { cause });
+  }
+}
+
 /**
  * Reads a text whole, without a byte-order mark.
  * @param most largest size in bytes
@@ -49,13 +60,7 @@ export function readWhole(path: string, most: number): string {
       );
     return bytesOf(file);
   });
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch (cause) {
-    // What a fatal decoder throws (WHATWG Encoding Standard, TextDecoder, decode).
-    if (!(cause instanceof TypeError)) throw cause;
-    throw new DataError('it is not a UTF-8 text', { cause });
-  }
+  return textOf(bytes);
 }
 
 /** A text whole, as {@link readWhole}; undefined where there is none that can be used. */

@@ -56,19 +56,18 @@ function flushFolder(path: string): void {
   });
 }
 
+/** What a file is to hold: a text or bytes, whole, or a text piece by piece. */
+export type Content = string | Uint8Array | Iterable<string>;
+
 /** Writes a file beside the path, through to the disk, and hands its name on to be put in place. */
-function beside(
-  path: string,
-  text: string | Iterable<string>,
-  mode: number,
-  put: (fresh: string) => void,
-): void {
+function beside(path: string, content: Content, mode: number, put: (fresh: string) => void): void {
   // A short name of its own: the file's name may be as long as the system allows.
   const fresh = join(dirname(path), `.mudlark-${randomBytes(6).toString('hex')}.tmp`);
   try {
     const fd = openSync(fresh, 'wx', mode);
     try {
-      for (const piece of typeof text === 'string' ? [text] : text) writeFileSync(fd, piece);
+      const pieces = typeof content === 'string' || content instanceof Uint8Array ? [content] : content;
+      for (const piece of pieces) writeFileSync(fd, piece);
       flush(fd);
     } finally {
       closeSync(fd);
@@ -81,25 +80,24 @@ function beside(
 }
 
 /**
- * Puts a text in the place of a file, or where there is none. A link stays, and the file it leads to is replaced.
- * @param text whole, or piece by piece
+ * Puts a text or bytes in the place of a file, or where there is none. A link stays, and the file it leads to is replaced.
  * @throws EISDIR or ENXIO when something else than a plain file stands there; the old file is then as it was
  */
-export function replaceWhole(path: string, text: string | Iterable<string>, mode: number): void {
+export function replaceWhole(path: string, content: Content, mode: number): void {
   const there = statSync(path, { throwIfNoEntry: false });
   if (there?.isDirectory()) throw faultOf('EISDIR');
   if (there !== undefined && !there.isFile()) throw faultOf('ENXIO');
   const real = there === undefined ? path : realpathSync(path);
-  beside(real, text, mode, (fresh) => renameSync(fresh, real));
+  beside(real, content, mode, (fresh) => renameSync(fresh, real));
 }
 
 /**
  * Writes a file where there is none.
  * @throws EEXIST when something stands there, also when it came between
  */
-export function writeNew(path: string, text: string | Iterable<string>, mode: number): void {
+export function writeNew(path: string, content: Content, mode: number): void {
   if (existsSync(path)) throw faultOf('EEXIST');
-  beside(path, text, mode, (fresh) => {
+  beside(path, content, mode, (fresh) => {
     try {
       linkSync(fresh, path);
     } catch (error) {

@@ -80,7 +80,9 @@ export function alikeRemarks(students: readonly Compared[]): ReadonlyMap<Compare
   };
   const byTime = groups(students, (student) => {
     const moments = momentsOf(student);
-    return moments.length < LEAST_MOMENTS ? '' : moments.join(' ');
+    // A class typed in from paper has the moments of the typing.
+    const isBare = student.sitting.source === 'paper' || moments.length < LEAST_MOMENTS;
+    return isBare ? '' : moments.join(' ');
   });
   for (const group of byTime)
     for (const student of group)

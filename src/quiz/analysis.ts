@@ -1,8 +1,11 @@
 /** What a class's answers say about the questions and about what the class misunderstood. */
 import { mean, standardDeviation } from 'simple-statistics';
 import { kindOf } from '../drills/kinds/index.js';
+import type { Answer } from '../drills/types.js';
 import { IDEAS } from '../words/ideas.js';
 import type { ClassResult, Student } from './class.js';
+import { canonicalJson } from './digest.js';
+import { type Lesson, lessonFrom } from './lesson.js';
 import type { QuestionMark } from './marking.js';
 import {
   correctedPointBiserial,
@@ -21,28 +24,17 @@ const CLASSIC_GROUPS_FROM = 30;
 /** Item statistics are steady from here on (Brigham Young University Testing Services, item analysis guidance: 100 to 200). */
 const STEADY_FROM = 100;
 
-/** How often one option of a row was chosen. */
-export interface OptionCount {
-  readonly id: string;
-  readonly label: string;
-  readonly count: number;
-  /** Part of the best answer. */
-  readonly isBest: boolean;
-}
-
-export interface FieldCounts {
-  readonly label: string;
-  readonly options: readonly OptionCount[];
-}
-
-/** A whole answer and how often it was given. */
+/** A whole answer, all its choices together, and how often it was given. */
 export interface AnswerCount {
+  readonly answer: Answer;
   readonly label: string;
   readonly mark: number;
+  /** 85 or more. */
+  readonly isGood: boolean;
   readonly count: number;
 }
 
-/** A mistaken idea and how many of those who answered showed it. */
+/** A mistaken idea and how many of those who answered one question showed it. */
 export interface IdeaCount {
   readonly id: string;
   readonly count: number;
@@ -61,7 +53,6 @@ export interface QuestionAnalysis {
   readonly groups?: UpperLower;
   readonly pointBiserial?: number;
   readonly correctedPointBiserial?: number;
-  readonly fields: readonly FieldCounts[];
   /** Most frequent first. */
   readonly answers: readonly AnswerCount[];
   /** Most frequent first. */
@@ -81,8 +72,7 @@ export interface ClassAnalysis {
   readonly questions: readonly QuestionAnalysis[];
   readonly meanPercent?: number;
   readonly reliability: Reliability;
-  /** Over all questions, most frequent first. */
-  readonly ideas: readonly IdeaCount[];
+  readonly lesson: Lesson;
   readonly groupWords: string;
   readonly warnings: readonly string[];
 }
@@ -109,7 +99,7 @@ function countIdeas(marks: readonly QuestionMark[], of: number): IdeaCount[] {
 }
 
 function analyse(result: ClassResult, index: number, totals: readonly number[]): QuestionAnalysis {
-  const { handout, students, grader } = result;
+  const { handout, students } = result;
   const { drill } = handout.questions[index] as ClassResult['handout']['questions'][number];
   const kind = kindOf(handout.studio, drill);
   const best = kind.best(drill);
@@ -117,15 +107,11 @@ function analyse(result: ClassResult, index: number, totals: readonly number[]):
   const right = marks.map((mark) => mark.right);
   const given = marks.filter(({ state }) => state === 'answered');
   const size = groupSize(students.length);
-  const chosen = new Map<string, number>();
   const answers = new Map<string, AnswerCount>();
-  for (const { answer = {}, mark } of given) {
-    for (const [field, option] of Object.entries(answer)) {
-      const key = `${field}\n${option}`;
-      chosen.set(key, (chosen.get(key) ?? 0) + 1);
-    }
-    const label = kind.label(drill, answer);
-    answers.set(label, { label, mark, count: (answers.get(label)?.count ?? 0) + 1 });
+  for (const { answer = {}, mark, right: isGood } of given) {
+    const key = canonicalJson(answer);
+    const before = answers.get(key) ?? { answer, label: kind.label(drill, answer), mark, isGood, count: 0 };
+    answers.set(key, { ...before, count: before.count + 1 });
   }
   return {
     id: drill.id,
@@ -142,15 +128,6 @@ function analyse(result: ClassResult, index: number, totals: readonly number[]):
         marks.map(({ points }) => points),
       ),
     ),
-    fields: (grader.fields[index] ?? []).map(({ id, label, options }) => ({
-      label,
-      options: options.map((option) => ({
-        id: option.id,
-        label: option.label,
-        count: chosen.get(`${id}\n${option.id}`) ?? 0,
-        isBest: best[id] === option.id,
-      })),
-    })),
     answers: [...answers.values()].sort((a, b) => b.count - a.count || (a.label < b.label ? -1 : 1)),
     ideas: countIdeas(given, given.length),
     bestLabel: kind.label(drill, best),
@@ -196,14 +173,13 @@ export function analyseClass(result: ClassResult): ClassAnalysis {
   const totals = students.map(({ points }) => points);
   const reliability = reliabilityOf(students);
   const size = groupSize(students.length);
-  const all = students.flatMap(({ marks }) => marks.filter(({ state }) => state === 'answered'));
   return {
     sittings: students.length,
     questions:
       students.length === 0 ? [] : handout.questions.map((_, index) => analyse(result, index, totals)),
     ...maybe('meanPercent', students.length === 0 ? undefined : mean(students.map(({ percent }) => percent))),
     reliability,
-    ideas: countIdeas(all, all.length),
+    lesson: lessonFrom(result),
     groupWords:
       students.length >= CLASSIC_GROUPS_FROM
         ? `the best 27 % (${size}) against the weakest 27 %`

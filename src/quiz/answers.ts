@@ -32,14 +32,14 @@ export function sittingFrom(handoutDigest: string, events: readonly SittingEvent
   return { handoutDigest, ...stateOf(events), events, ...(seals === undefined ? {} : { seals }) };
 }
 
-const word = (most: number) =>
+export const word = (most: number) =>
   v.pipe(
     v.string('must be a text'),
     v.minLength(1, 'must not be empty'),
     v.maxLength(most, `must be at most ${most} characters`),
   );
 
-const choicesSchema = v.pipe(
+export const choicesSchema = v.pipe(
   v.record(word(64), word(120), 'must be a map of choices'),
   v.check((choices) => Object.keys(choices).length <= 20, 'holds more than 20 choices'),
 );
@@ -75,7 +75,15 @@ const every = { at: instantSchema, seal: seal(64) };
 const eventSchema = v.variant(
   'event',
   [
-    v.strictObject({ event: v.literal('begin'), name: nameSchema, ...every }, NOT_A_MAP),
+    v.strictObject(
+      {
+        event: v.literal('begin'),
+        name: nameSchema,
+        source: v.optional(v.literal('paper', 'must be paper, or left out')),
+        ...every,
+      },
+      NOT_A_MAP,
+    ),
     v.strictObject({ event: v.picklist(['ready', 'shown', 'closed']), drill: word(64), ...every }, NOT_A_MAP),
     v.strictObject(
       { event: v.picklist(['chosen', 'taken']), drill: word(64), answer: choicesSchema, ...every },
@@ -181,9 +189,10 @@ export function parseSitting(text: string, name: string): Sitting {
   return parseJson(text, sittingSchema, name, MOST_ANSWERS);
 }
 
-/** A sitting as its file holds it. @param secret of the handout; without one nothing is sealed */
+/** A sitting as its file holds it. @param secret of the handout; without one nothing is sealed, nor what is typed in from paper */
 export function sittingData(sitting: Sitting, secret: string | undefined): object {
-  const seals = secret === undefined ? sitting.seals : sealAll(secret, sitting);
+  const isBare = secret === undefined || sitting.source === 'paper';
+  const seals = isBare ? sitting.seals : sealAll(secret, sitting);
   return {
     format: ANSWERS_FORMAT,
     handoutDigest: sitting.handoutDigest,

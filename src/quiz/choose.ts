@@ -56,7 +56,7 @@ function named({ drills: ids = [], count }: QuizWish, drills: readonly Drill[]):
   const chosen = [...new Set(ids)].map((id) => {
     const drill = drills.find((each) => each.id === id);
     if (drill === undefined)
-      throw new RangeError(
+      throw new InputError(
         `no drill is called "${id.slice(0, 60)}".${didYouMean(
           id,
           drills.map((each) => each.id),
@@ -65,7 +65,7 @@ function named({ drills: ids = [], count }: QuizWish, drills: readonly Drill[]):
     return drill;
   });
   if (chosen.length > count)
-    throw new RangeError(`${chosen.length} drills are named for a quiz of ${count} questions`);
+    throw new InputError(`${chosen.length} drills are named for a quiz of ${count} questions`);
   return chosen;
 }
 

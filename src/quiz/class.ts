@@ -1,32 +1,42 @@
 /** A class: which sittings count, what is odd about them, their marks. The order in which the files are named changes nothing. */
 import { alikeRemarks } from './alike.js';
 import type { Sitting } from './answers.js';
+import { byPerson, type CalledOver, callOver, type Known } from './calling-over.js';
+import type { ClassList, Enrolled } from './class-list.js';
 import { canonicalJson } from './digest.js';
 import type { Handout } from './handout.js';
 import { fromInstant } from './instant.js';
 import { createGrader, type Grader, type MarkedSitting, markSitting } from './marking.js';
-import { byCodePoint, nameKey } from './names.js';
+import { byCodePoint, inNameOrder } from './names.js';
+import { markRoom, type RoomFile, type RoomResult, roomFault } from './room-result.js';
 import { sealWords } from './seal-words.js';
 
 /** A sitting and the file it came from. */
 export interface Submitted {
   readonly file: string;
+  /** False: it only lay in a folder that was named, where files of other quizzes may lie too. */
+  readonly isNamed?: boolean;
   readonly sitting: Sitting;
 }
 
 /** A sitting that counts. */
 export interface Student extends MarkedSitting {
+  /** As the class has it, else as it was typed. */
   readonly name: string;
   readonly file: string;
   readonly sitting: Sitting;
+  /** Who it is on the list of the class. */
+  readonly enrolled?: Enrolled;
   /** Not finished, or finished with questions open. */
   readonly isPartial: boolean;
   /** Seconds past the due moment; absent: in time, or nothing is due. */
   readonly lateSeconds?: number;
   /** Ids of the questions answered after their time. */
   readonly overTime: readonly string[];
-  /** What does not fit: a file changed after it was written, choices that a question lacks, a sitting too much like another. */
+  /** What does not fit: choices that were not confirmed or that a question lacks, times that run backwards. */
   readonly oddities: readonly string[];
+  /** For the teacher alone: a file changed after it was written, a sitting too much like another's, who is named. */
+  readonly doubts: readonly string[];
 }
 
 /** A sitting that does not count, and why. */
@@ -44,6 +54,10 @@ export interface ClassResult {
   /** By name. */
   readonly students: readonly Student[];
   readonly setAside: readonly SetAside[];
+  /** Absent where no list of the class was given. */
+  readonly calledOver?: CalledOver;
+  /** The quiz held in rooms: hands, not students. */
+  readonly rooms: readonly RoomResult[];
   readonly grader: Grader;
 }
 
@@ -90,7 +104,6 @@ function oddities(handout: Handout, sitting: Sitting, marked: MarkedSitting): st
   );
   const ended = sitting.finished !== undefined && fromInstant(sitting.finished) < lastMoment(sitting);
   return [
-    ...sealWords(handout, sitting),
     ...(pending.length > 0
       ? [`chosen but not confirmed, so not counted: question ${pending.join(', ')}`]
       : []),
@@ -103,22 +116,27 @@ function oddities(handout: Handout, sitting: Sitting, marked: MarkedSitting): st
 function student(
   handout: Handout,
   grader: Grader,
-  { file, sitting }: Submitted,
+  { file, sitting, enrolled, calledAs }: Entrant,
   due: number | undefined,
 ): Student {
   const marked = markSitting(handout, grader, sitting);
-  const late = due === undefined ? 0 : (lastMoment(sitting) - due) / 1000;
+  // When a sheet was typed in says nothing about when it was handed in.
+  const late = due === undefined || sitting.source === 'paper' ? 0 : (lastMoment(sitting) - due) / 1000;
   return {
     ...marked,
-    name: sitting.name,
+    name: calledAs ?? sitting.name,
     file,
     sitting,
+    ...(enrolled === undefined ? {} : { enrolled }),
     isPartial: sitting.finished === undefined || marked.answered < handout.questions.length,
     ...(late > 0 ? { lateSeconds: Math.ceil(late) } : {}),
     overTime: overTime(handout, sitting),
     oddities: oddities(handout, sitting, marked),
+    doubts: sealWords(handout, sitting),
   };
 }
+
+type Entrant = Known<Submitted>;
 
 /** Which of several sittings of one name counts: a finished one, the first finished, the one with most answers. */
 function preferred(a: Submitted, b: Submitted): number {
@@ -147,37 +165,43 @@ export interface MarkOptions {
   readonly due?: number;
   /** Files that could not be read. */
   readonly unreadable?: readonly { readonly file: string; readonly why: string }[];
+  readonly list?: ClassList;
+  readonly rooms?: readonly RoomFile[];
+  /** Whose order names are put in, a BCP 47 tag. */
+  readonly locale?: string;
 }
+
+const ANOTHER_HANDOUT = 'answers to another handout, or to one changed since';
 
 /** Marks a class. */
 export function markClass(
   handout: Handout,
   submitted: readonly Submitted[],
-  { due, unreadable = [] }: MarkOptions = {},
+  { due, unreadable = [], list, rooms = [], locale = 'en' }: MarkOptions = {},
 ): ClassResult {
   const grader = createGrader(handout);
   const dueMs = due ?? (handout.rules.due === undefined ? undefined : fromInstant(handout.rules.due));
-  const setAside: SetAside[] = unreadable.map((fault) => ({ name: '', ...fault, isRefused: true }));
-  const byName = new Map<string, Submitted[]>();
-  for (const each of submitted) {
-    const { name, handoutDigest } = each.sitting;
-    if (handoutDigest !== handout.digest) {
-      setAside.push({
-        name,
-        file: each.file,
-        why: 'answers to another handout, or to one changed since',
-        isRefused: true,
-      });
-      continue;
-    }
-    const key = nameKey(name);
-    const before = byName.get(key);
-    if (before === undefined) byName.set(key, [each]);
-    else before.push(each);
-  }
+  const isOurs = ({ sitting }: Submitted): boolean => sitting.handoutDigest === handout.digest;
+  const roomFaults = rooms.map(({ counts }) => roomFault(handout, grader, counts));
+  const setAside: SetAside[] = [
+    ...unreadable.map((fault) => ({ name: '', ...fault, isRefused: true })),
+    ...submitted
+      .filter((each) => !isOurs(each))
+      .map(({ file, sitting, isNamed = true }) => ({
+        name: sitting.name,
+        file,
+        why: ANOTHER_HANDOUT,
+        isRefused: isNamed,
+      })),
+    ...rooms.flatMap(({ file, isNamed = true }, at) => {
+      const why = roomFaults[at];
+      return why === undefined ? [] : [{ name: '', file, why, isRefused: isNamed }];
+    }),
+  ];
+  const { people, unmatched } = byPerson(submitted.filter(isOurs), list);
   const students: Student[] = [];
-  for (const same of byName.values()) {
-    const [kept, ...rest] = same.sort(preferred) as [Submitted, ...Submitted[]];
+  for (const same of people.values()) {
+    const [kept, ...rest] = same.sort(preferred) as [Entrant, ...Entrant[]];
     students.push(student(handout, grader, kept, dueMs));
     for (const left of rest)
       setAside.push({
@@ -187,16 +211,21 @@ export function markClass(
         isRefused: false,
       });
   }
-  const alike = alikeRemarks(students.sort((a, b) => byCodePoint(nameKey(a.name), nameKey(b.name))));
+  const inOrder = inNameOrder(locale);
+  students.sort((a, b) => inOrder(a.name, b.name) || byCodePoint(a.file, b.file));
+  const alike = alikeRemarks(students);
   return {
     handout,
     students: students.map((each) => ({
       ...each,
-      oddities: [...each.oddities, ...(alike.get(each) ?? [])],
+      doubts: [...each.doubts, ...(alike.get(each) ?? [])],
     })),
-    setAside: setAside.sort(
-      (a, b) => byCodePoint(nameKey(a.name), nameKey(b.name)) || byCodePoint(a.file, b.file),
-    ),
+    setAside: setAside.sort((a, b) => inOrder(a.name, b.name) || byCodePoint(a.file, b.file)),
+    ...(list === undefined ? {} : { calledOver: callOver(list, people.keys(), unmatched, locale) }),
+    rooms: rooms
+      .filter((_, at) => roomFaults[at] === undefined)
+      .map((room) => markRoom(handout, grader, room))
+      .sort((a, b) => byCodePoint(a.held, b.held) || byCodePoint(a.file, b.file)),
     grader,
   };
 }

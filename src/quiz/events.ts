@@ -7,7 +7,12 @@ export type SittingEvent = {
   /** The moment; ISO 8601 with a zone. */
   readonly at: string;
 } & (
-  | { readonly event: 'begin'; readonly name: string }
+  | {
+      readonly event: 'begin';
+      readonly name: string;
+      /** `paper`: typed in by the teacher from a sheet of paper. Absent: sat on a screen. */
+      readonly source?: 'paper' | undefined;
+    }
   /** `ready`: the page of a question is up and the question still covered; `shown`: it was uncovered, and a clock runs. */
   | { readonly event: 'ready' | 'shown' | 'closed'; readonly drill: string }
   /** `chosen`: on the screen, not confirmed; `taken`: confirmed, and what counts. */
@@ -42,6 +47,8 @@ export interface SittingState {
   /** In the order in which the questions were met. */
   readonly answers: readonly GivenAnswer[];
   readonly finished?: string | undefined;
+  /** `paper`: typed in from a sheet of paper; its times are those of the typing. Absent: sat on a screen. */
+  readonly source?: 'paper' | undefined;
 }
 
 /** Whether two answers hold the same choices. */
@@ -70,7 +77,12 @@ function withEvent(given: GivenAnswer, event: Extract<SittingEvent, { drill: str
 export function afterEvent(state: SittingState, event: SittingEvent): SittingState {
   switch (event.event) {
     case 'begin':
-      return { ...state, name: event.name, started: event.at };
+      return {
+        ...state,
+        name: event.name,
+        started: event.at,
+        ...(event.source === undefined ? {} : { source: event.source }),
+      };
     case 'handed-in':
       return state.finished === undefined ? { ...state, finished: event.at } : state;
     case 'gap':

@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { textSchema } from '../drills/fields-schema.js';
 import { drillWithFamilySchema, requirePaints, withFamily } from '../drills/format.js';
 import { type Drill, drillSchema } from '../drills/kinds/index.js';
-import { parseYaml } from '../drills/yaml-source.js';
+import { parseYaml, requireSize } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
 import { cleanText } from '../text/sanitize.js';
@@ -158,10 +158,7 @@ function cleaned<T>(value: T): T {
  * @throws DataError `name:line: what is wrong`, always one line
  */
 export function parseHandout(studio: Studio, text: string, name: string): Handout {
-  if (text.length > MOST_HANDOUT)
-    throw new DataError(
-      `${name}: larger than the ${MOST_HANDOUT / 1000} kB of the largest handout; check that it is the right file`,
-    );
+  requireSize(text, MOST_HANDOUT, 'handout', name);
   let raw: unknown;
   // The digest is taken from what stands in the file, not from what this version of the program adds to it.
   const keeping = v.pipe(

@@ -2,7 +2,7 @@
 import { countAnswers, everyAnswer } from '../drills/answers.js';
 import { findFamily } from '../drills/families.js';
 import { kindOf, markOf } from '../drills/kinds/index.js';
-import { lookAt, type SeenAnswer } from '../drills/look.js';
+import { lookAt, misses, type SeenAnswer } from '../drills/look.js';
 import type { Answer } from '../drills/types.js';
 import { GOOD_MARK } from '../judgement/index.js';
 import { cleanText } from '../text/sanitize.js';
@@ -75,10 +75,7 @@ function keyOf({ studio }: Handout, { drill, points: possible }: Question): KeyQ
     why: sayAll(best.grade.told, WRITTEN),
     alsoGood: good.slice(0, MOST_OTHERS),
     more: isWhole ? Math.max(0, good.length - MOST_OTHERS) : undefined,
-    traps: traps
-      .filter(({ grade }) => grade.mark < GOOD_MARK)
-      .slice(-MOST_TRAPS)
-      .map(seen),
+    traps: misses(traps).slice(0, MOST_TRAPS).map(seen),
   };
 }
 

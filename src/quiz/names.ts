@@ -57,3 +57,13 @@ export function fileNamePart(name: string): string {
 export function byCodePoint(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
+
+/**
+ * Orders names as the people of a place do: "Åsa" after "Zoe" in Swedish, before "Ben" in English; "Sam 2" before "Sam 10". Names that
+ * count as equal there go by code point.
+ * @param locale a BCP 47 tag
+ */
+export function inNameOrder(locale: string): (a: string, b: string) => number {
+  const { compare } = new Intl.Collator(locale, { numeric: true });
+  return (a, b) => compare(nameKey(a), nameKey(b)) || byCodePoint(nameKey(a), nameKey(b));
+}

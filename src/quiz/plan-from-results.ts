@@ -3,36 +3,16 @@
 import { GOOD_MARK } from '../judgement/index.js';
 import { IDEAS } from '../words/ideas.js';
 import type { Student } from './class.js';
-import type { Handout, Question } from './handout.js';
-import type { QuestionMark } from './marking.js';
+import type { Handout } from './handout.js';
 import type { PlannedFamily, PracticePlan } from './plan.js';
+import { bySkill, type SkillMarks } from './skills.js';
 
 /** Drills for a family without a single mark, and for one that was good enough. */
 const MOST_DRILLS = 8;
 const FEWEST_DRILLS = 2;
 
-interface FamilyMarks {
-  readonly family: string;
-  readonly mean: number;
-  readonly questions: readonly { readonly question: Question; readonly mark: QuestionMark }[];
-}
-
-function byFamily({ questions }: Handout, { marks }: Student): FamilyMarks[] {
-  const families = [...new Set(questions.map(({ drill }) => drill.family))];
-  return families.map((family) => {
-    const own = questions
-      .map((question, index) => ({ question, mark: marks[index] as QuestionMark }))
-      .filter(({ question }) => question.drill.family === family);
-    return {
-      family,
-      mean: own.reduce((sum, { mark }) => sum + mark.mark, 0) / own.length,
-      questions: own,
-    };
-  });
-}
-
 /** The idea shown most often, the first of them by question where two are equal. */
-function commonIdea(questions: FamilyMarks['questions']): string | undefined {
+function commonIdea(questions: SkillMarks['questions']): string | undefined {
   const counts = new Map<string, number>();
   for (const { mark } of questions)
     if (mark.idea !== undefined) counts.set(mark.idea, (counts.get(mark.idea) ?? 0) + 1);
@@ -43,7 +23,7 @@ function commonIdea(questions: FamilyMarks['questions']): string | undefined {
 }
 
 /** Below half marks one level easier than the easiest question missed, else at its level. */
-function levelFor({ mean, questions }: FamilyMarks): number {
+function levelFor({ mean, questions }: SkillMarks): number {
   const missed = questions.filter(({ mark }) => !mark.right);
   const level = Math.min(
     ...(missed.length > 0 ? missed : questions).map(({ question }) => question.drill.level),
@@ -51,7 +31,7 @@ function levelFor({ mean, questions }: FamilyMarks): number {
   return mean < 50 ? Math.max(1, level - 1) : level;
 }
 
-function planned(marks: FamilyMarks): PlannedFamily {
+function planned(marks: SkillMarks): PlannedFamily {
   const { family, mean, questions } = marks;
   const idea = IDEAS.get(commonIdea(questions) ?? '');
   const count = `${questions.length} question${questions.length === 1 ? '' : 's'}`;
@@ -69,7 +49,7 @@ function planned(marks: FamilyMarks): PlannedFamily {
 
 /** The plan of one student: the families below a good mark, weakest first; when all were good, the weakest of them. */
 export function planFor(handout: Handout, student: Student): PracticePlan {
-  const families = byFamily(handout, student).sort((a, b) => a.mean - b.mean);
+  const families = bySkill(handout, student).sort((a, b) => a.mean - b.mean);
   const weak = families.filter(({ mean }) => mean < GOOD_MARK);
   return {
     name: student.name,

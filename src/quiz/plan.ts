@@ -4,7 +4,7 @@ import { Document, isMap } from 'yaml';
 import { FAMILY_IDS, findFamily } from '../drills/families.js';
 import { textSchema } from '../drills/fields-schema.js';
 import { drillWithFamilySchema } from '../drills/format.js';
-import { parseYaml } from '../drills/yaml-source.js';
+import { parseYaml, requireSize } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';
 import { cleanText } from '../text/sanitize.js';
 import { NOT_A_MAP } from './handout.js';
@@ -78,10 +78,7 @@ const planSchema = v.strictObject(
  * @throws DataError `name:line: what is wrong`, always one line
  */
 export function parsePlan(text: string, name: string): PracticePlan {
-  if (text.length > MOST_PLAN)
-    throw new DataError(
-      `${name}: larger than the ${MOST_PLAN / 1000} kB of the largest plan; check that it is the right file`,
-    );
+  requireSize(text, MOST_PLAN, 'plan', name);
   const { value, lineOf } = parseYaml(text, planSchema, name);
   const seen = new Set<string>();
   for (const [index, { family }] of value.families.entries()) {

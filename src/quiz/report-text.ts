@@ -1,30 +1,24 @@
 /** The report of a class as text. */
-import { findFamily } from '../drills/families.js';
 import { padText, widthOf, wrapText } from '../text/wrap.js';
-import type { ClassAnalysis, FieldCounts, QuestionAnalysis } from './analysis.js';
+import type { ClassAnalysis, QuestionAnalysis } from './analysis.js';
 import type { ClassResult, Student } from './class.js';
-import { figureLines, remarks, shownPoints, twoDecimals } from './report-words.js';
+import { firstPage } from './report-first-text.js';
+import {
+  asideWords,
+  calledOverLines,
+  countWords,
+  figureLines,
+  MOST_LISTED,
+  otherAnswers,
+  remarks,
+  shownPoints,
+  smallClassNote,
+  twoDecimals,
+} from './report-words.js';
+import { skillName } from './skills.js';
+import { bar, indented, NAME_COLUMNS, type TextLook } from './text-parts.js';
 
-/** How the text is laid out. */
-export interface TextLook {
-  readonly columns: number;
-  /** One column each: a filled and an empty part of a bar. */
-  readonly full: string;
-  readonly empty: string;
-}
-
-const NAME_COLUMNS = 24;
-const BAR_COLUMNS = 20;
-
-/** A bar of a share 0-1; anything above nothing shows. */
-export function bar(
-  share: number,
-  columns: number,
-  { full, empty }: Pick<TextLook, 'full' | 'empty'>,
-): string {
-  const filled = share > 0 ? Math.max(1, Math.round(Math.min(1, share) * columns)) : 0;
-  return full.repeat(filled) + empty.repeat(columns - filled);
-}
+const BAR_COLUMNS = 12;
 
 function studentRow(student: Student, questions: number, columns: number): string[] {
   const { name, answered, right, points, possible, percent } = student;
@@ -51,17 +45,18 @@ function classTable({ students, handout }: ClassResult, columns: number): string
   return [head, ...students.flatMap((student) => studentRow(student, handout.questions.length, columns))];
 }
 
-/** Options of one row of choices as bars. */
-function fieldBars({ label, options }: FieldCounts, look: TextLook): string[] {
-  const labels = Math.min(34, Math.max(...options.map((option) => widthOf(option.label))));
-  const total = options.reduce((sum, { count }) => sum + count, 0);
+/** Whole answers, most given first; every good one is starred. */
+function answerLines(question: QuestionAnalysis, look: TextLook): string[] {
+  const listed = question.answers.slice(0, MOST_LISTED);
+  const other = otherAnswers(question, listed.length);
   return [
-    label,
-    ...options.map((option) => {
-      const share = total === 0 ? 0 : option.count / total;
-      const line = `  ${padText(option.label, labels)} ${bar(share, BAR_COLUMNS, look)} ${padText(String(option.count), 3, 'left')}`;
-      return option.isBest ? `${line}  best` : line;
+    ...listed.flatMap(({ label, count, mark, isGood }) => {
+      const share = bar(count / Math.max(1, question.answered), BAR_COLUMNS, look);
+      const head = `${padText(String(count), 3, 'left')} ${share} ${isGood ? '*' : ' '}${padText(String(mark), 4, 'left')}  `;
+      const [first = '', ...rest] = wrapText(label, look.columns - 3 - widthOf(head));
+      return [`   ${head}${first}`, ...rest.map((line) => `   ${' '.repeat(widthOf(head))}${line}`)];
     }),
+    ...(other === undefined ? [] : [`       ${other}`]),
   ];
 }
 
@@ -74,20 +69,12 @@ function questionBlock(
 ): string[] {
   const { drill, points } = handout.questions[index] as ClassResult['handout']['questions'][number];
   const worth = points === 1 ? '' : `, ${shownPoints(points)} points`;
-  const [common] = question.answers;
-  const inner = [
-    drill.ask,
-    ...figureLines(question, analysis.sittings),
-    ...question.fields.flatMap((field) => fieldBars(field, look)),
-    `best: ${question.bestLabel}`,
-    ...(common === undefined ? [] : [`most given: ${common.label} (${common.count}, marks ${common.mark})`]),
-    ...question.ideas.slice(0, 2).map(({ words }) => words),
-  ];
+  const wrapped = (lines: readonly string[]): string[] => indented(lines, look, 3);
   return [
-    `${index + 1}. ${drill.title} (${findFamily(drill.family)?.name ?? drill.family}, ${drill.id}${worth})`,
-    ...inner.flatMap((line) =>
-      line.startsWith('  ') ? [`   ${line}`] : wrapText(line, look.columns - 3).map((part) => `   ${part}`),
-    ),
+    `${index + 1}. ${drill.title} (${skillName(drill.family)}, ${drill.id}${worth})`,
+    ...wrapped([drill.ask, ...figureLines(question, analysis.sittings)]),
+    ...answerLines(question, look),
+    ...wrapped([`best: ${question.bestLabel}`, ...question.ideas.slice(0, 2).map(({ words }) => words)]),
   ];
 }
 
@@ -107,38 +94,31 @@ export function reliabilityLines({ reliability, groupWords, warnings, sittings }
   ];
 }
 
-/** The whole report. */
-export function reportText(result: ClassResult, analysis: ClassAnalysis, look: TextLook): string {
-  const { handout, students, setAside } = result;
-  const mean = analysis.meanPercent === undefined ? '' : `; mean ${analysis.meanPercent.toFixed(1)} %`;
-  const wrapped = (lines: readonly string[]): string[] =>
-    lines.flatMap((line) => wrapText(line, look.columns - 2).map((part) => `  ${part}`));
+/** The whole report. @param isAnonymous without names, files and a row for each student: to be shown to the class */
+export function reportText(
+  result: ClassResult,
+  analysis: ClassAnalysis,
+  look: TextLook,
+  isAnonymous = false,
+): string {
+  const { handout, students, setAside, calledOver } = result;
   const blocks = [
     [
       handout.title,
-      `${students.length} sitting${students.length === 1 ? '' : 's'} counted, ${setAside.length} set aside${mean}`,
+      countWords(result, analysis.meanPercent),
+      ...smallClassNote(students.length, isAnonymous),
+      ...(calledOver === undefined
+        ? []
+        : calledOverLines(calledOver, isAnonymous).flatMap((line) => indented([line], look, 0))),
     ],
-    ...(setAside.length === 0
+    ...firstPage(result, analysis.lesson, look, isAnonymous),
+    ...(setAside.length === 0 || isAnonymous
       ? []
-      : [
-          [
-            'Set aside',
-            ...wrapped(
-              setAside.map(({ name, file, why }) => `${name === '' ? file : `${name} (${file})`}: ${why}`),
-            ),
-          ],
-        ]),
-    ...(students.length === 0 ? [] : [classTable(result, look.columns)]),
+      : [['Set aside', ...indented(setAside.map(asideWords), look)]]),
+    ...(students.length === 0 || isAnonymous ? [] : [classTable(result, look.columns)]),
+    ...(students.length === 0 ? [] : [['Each question. * is an answer of 85 marks and more.']]),
     ...analysis.questions.map((question, index) => questionBlock(question, index, result, analysis, look)),
-    ...(students.length === 0 ? [] : [['Reliability', ...wrapped(reliabilityLines(analysis))]]),
-    ...(analysis.ideas.length === 0
-      ? []
-      : [
-          [
-            'What the class misunderstood, over all answers',
-            ...wrapped(analysis.ideas.slice(0, 4).map(({ words, instead }) => `${words}. ${instead}`)),
-          ],
-        ]),
+    ...(students.length === 0 ? [] : [['Reliability', ...indented(reliabilityLines(analysis), look)]]),
   ];
   return `${blocks.map((block) => block.join('\n')).join('\n\n')}\n`;
 }

@@ -27,10 +27,10 @@ function lines(
 
 /** The whole file. @param columns width of the page */
 export function resultsWords(released: Released, columns: number): string {
-  const { handout, sitting, points, possible, results, engine } = released;
+  const { handout, name, points, possible, results, engine } = released;
   const caution = resultsCaution(released);
   const head = [
-    `${handout.title}: results of ${sitting.name}`,
+    `${handout.title}: results of ${name}`,
     `${shownPoints(points)} of ${shownPoints(possible)} points, by version ${engine}, released on ${released.released.slice(0, 10)}`,
     ...(caution === undefined ? [] : [caution]),
   ];

@@ -6,6 +6,7 @@ import * as v from 'valibot';
 import { kindOf } from '../drills/kinds/index.js';
 import { DataError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
+import { jsonOf, membersOf } from '../text/json.js';
 import { cleanText } from '../text/sanitize.js';
 import { sayAll } from '../words/tell.js';
 import { WRITTEN } from '../words/voice.js';
@@ -67,6 +68,8 @@ const resultsSchema = v.strictObject(
     engine: text(60),
     points: amount,
     possible: amount,
+    /** Whose they are, where the class calls them otherwise than the sitting does. */
+    name: v.optional(text(2000)),
     results: v.pipe(
       v.array(resultSchema, 'must be a list'),
       v.maxLength(MOST_QUESTIONS, `holds more than ${MOST_QUESTIONS} questions`),
@@ -83,6 +86,8 @@ export type ReleasedResult = v.InferOutput<typeof resultSchema>;
 
 /** What a result file holds. */
 export interface Released {
+  /** As the class has it, else as it was typed. */
+  readonly name: string;
   readonly released: string;
   readonly engine: string;
   readonly points: number;
@@ -133,6 +138,7 @@ export function resultsText(
     ...made,
     points: student.points,
     possible: student.possible,
+    ...(student.name === student.sitting.name ? {} : { name: student.name }),
     results: questions.map((_, index) => resultOf(result, student, index)),
     handout: handoutText,
     sitting: sittingData(student.sitting, secret),
@@ -171,17 +177,13 @@ export function parseResults(studio: Studio, source: string, name: string): Rele
     );
   const { seal: _seal, ...body } = raw as { seal?: unknown };
   const isSound = handout.secret === undefined ? undefined : seal === sealOf(handout.secret, body);
-  return { ...rest, handout, isSound };
+  return { ...rest, name: rest.name ?? rest.sitting.name, handout, isSound };
 }
 
 /** What a JSON file of a quiz is, by the keys that only one of them has; undefined: neither, perhaps a handout. */
 export function jsonKind(source: string): 'results' | 'answers' | undefined {
   if (!source.trimStart().startsWith('{')) return undefined;
-  try {
-    const data = JSON.parse(source) as Readonly<Record<string, unknown>>;
-    if (Object.hasOwn(data, 'released')) return 'results';
-    return Object.hasOwn(data, 'handoutDigest') ? 'answers' : undefined;
-  } catch {
-    return undefined;
-  }
+  const data = membersOf(jsonOf(source)) ?? {};
+  if (Object.hasOwn(data, 'released')) return 'results';
+  return Object.hasOwn(data, 'handoutDigest') ? 'answers' : undefined;
 }

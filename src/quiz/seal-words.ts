@@ -63,7 +63,8 @@ export function sealWords(handout: Handout, sitting: Sitting): string[] {
     case 'whole':
       return [];
     case 'unsealed':
-      return ['not sealed: whether it was changed cannot be seen'];
+      // What the teacher typed in from paper has none.
+      return sitting.source === 'paper' ? [] : ['not sealed: whether it was changed cannot be seen'];
     case 'foreign':
       return [
         'no seal in the file fits: it was made with another copy of the handout, or rewritten as a whole',

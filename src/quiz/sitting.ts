@@ -10,9 +10,16 @@ import { isWholeAtEnd } from './seals.js';
 /** From so many events on no answer changes any more, so that there is room left to show, close and hand in. */
 const MOST_CHANGES = MOST_EVENTS - 3 * MOST_QUESTIONS - 1;
 
-/** A sitting that begins now. @param name checked before: not empty when cleaned */
-export function startSitting(handout: Handout, name: string, nowMs: number): Sitting {
-  return sittingFrom(handout.digest, [{ event: 'begin', name: shownName(name), at: toInstant(nowMs) }]);
+/**
+ * A sitting that begins now.
+ * @param name checked before: not empty when cleaned
+ * @param source where it is not sat on a screen
+ */
+export function startSitting(handout: Handout, name: string, nowMs: number, source?: 'paper'): Sitting {
+  const from = source === undefined ? {} : { source };
+  return sittingFrom(handout.digest, [
+    { event: 'begin', name: shownName(name), ...from, at: toInstant(nowMs) },
+  ]);
 }
 
 /** What the sitting holds for a question. */

@@ -10,12 +10,12 @@ const SEGMENTER = new Intl.Segmenter('en', { granularity: 'grapheme' });
 export const widthOf = (text: string): number => stringWidth(text);
 
 /** The longest beginning of a text that fits, in whole characters. */
-function headOf(text: string, columns: number): string {
+function headOf(text: string, room: number, widthOfText = widthOf): string {
   let head = '';
   let width = 0;
   for (const { segment } of SEGMENTER.segment(text)) {
-    width += stringWidth(segment);
-    if (width > columns) break;
+    width += widthOfText(segment);
+    if (width > room) break;
     head += segment;
   }
   return head;
@@ -64,20 +64,24 @@ export function padText(text: string, columns: number, side: 'left' | 'right' = 
   return side === 'right' ? fitted + blanks : blanks + fitted;
 }
 
-/** Breaks a text at blanks into lines of at most the columns given; a word longer than a line is cut. */
-export function wrapText(text: string, columns: number): string[] {
-  const room = Math.max(1, columns);
+/**
+ * Breaks a text at blanks into lines of at most the room given; a word longer than a line is cut.
+ * @param room terminal columns, or whatever `widthOfText` counts in: points on paper
+ */
+export function wrapText(text: string, room: number, widthOfText = widthOf): string[] {
+  const most = Math.max(1, room);
   const lines: string[] = [];
   let line = '';
   for (let word of text.split(/\s+/).filter(Boolean)) {
-    if (line !== '' && stringWidth(line) + 1 + stringWidth(word) <= room) {
+    if (line !== '' && widthOfText(`${line} ${word}`) <= most) {
       line += ` ${word}`;
       continue;
     }
     if (line !== '') lines.push(line);
-    while (stringWidth(word) > room) {
+    while (widthOfText(word) > most) {
       const head =
-        headOf(word, room) || (SEGMENTER.segment(word)[Symbol.iterator]().next().value?.segment ?? word);
+        headOf(word, most, widthOfText) ||
+        (SEGMENTER.segment(word)[Symbol.iterator]().next().value?.segment ?? word);
       lines.push(head);
       word = word.slice(head.length);
     }

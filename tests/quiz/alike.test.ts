@@ -21,12 +21,12 @@ function wrong(index: number, n: number): Answer {
   return found[n] as Answer;
 }
 
-const oddities = (sittings: readonly Sitting[]): Record<string, readonly string[]> =>
+const doubts = (sittings: readonly Sitting[]): Record<string, readonly string[]> =>
   Object.fromEntries(
     markClass(
       handout,
       sittings.map((sitting) => ({ file: `${sitting.name}.json`, sitting })),
-    ).students.map((student) => [student.name, student.oddities]),
+    ).students.map((student) => [student.name, student.doubts]),
   );
 
 /** A class of ten that is right in everything. */
@@ -35,7 +35,7 @@ const able = Array.from({ length: 10 }, (_, index) => sittingOf(handout, `Able $
 describe('sittings that are alike', () => {
   it('names equal wrong answers with their chance: (k + 1) / (n + 2) each, k of n others gave it too', () => {
     const shared = best.map((answer, index) => (index < 4 ? wrong(index, 0) : answer));
-    const said = oddities([sittingOf(handout, 'Ann', shared), sittingOf(handout, 'Ben', shared), ...able]);
+    const said = doubts([sittingOf(handout, 'Ann', shared), sittingOf(handout, 'Ben', shared), ...able]);
     // Of the ten others nobody gave them: (1/12)^4 = 1/20736, among 12 · 11 / 2 = 66 pairs 1/314; two figures are shown.
     expect(said['Ann']).toEqual([
       'the same answers as Ben, 4 of them not good: by chance 1 in 21,000 for two students, for any of the 66 pairs of this class 1 in 310',
@@ -48,19 +48,19 @@ describe('sittings that are alike', () => {
         ? sittingOf(handout, sitting.name, [wrong(0, 0), wrong(1, 1 + index), ...best.slice(2)])
         : sitting,
     );
-    const less = oddities([sittingOf(handout, 'Ann', shared), sittingOf(handout, 'Ben', shared), ...half]);
+    const less = doubts([sittingOf(handout, 'Ann', shared), sittingOf(handout, 'Ben', shared), ...half]);
     expect(less['Ann']?.[0]).toContain('by chance 1 in 3,500 for two students');
   });
 
   it('accuses nobody who is right, nor a pair in a class of two for one mistake', () => {
-    expect(Object.values(oddities(able)).flat()).toEqual([]);
+    expect(Object.values(doubts(able)).flat()).toEqual([]);
     const one = best.map((answer, index) => (index === 0 ? wrong(0, 0) : answer));
-    expect(oddities([sittingOf(handout, 'Ann', one), sittingOf(handout, 'Ben', one)])['Ann']).toEqual([]);
+    expect(doubts([sittingOf(handout, 'Ann', one), sittingOf(handout, 'Ben', one)])['Ann']).toEqual([]);
   });
 
   it('calls equal times a copy, whatever was answered', () => {
     const own = sittingOf(handout, 'Ann', best);
-    const said = oddities([own, { ...own, name: 'Ben' }, { ...own, name: 'Cai' }, ...able]);
+    const said = doubts([own, { ...own, name: 'Ben' }, { ...own, name: 'Cai' }, ...able]);
     expect(said['Cai']).toEqual([
       'every time is that of Ann and Ben, to the millisecond: one file is a copy of the other',
     ]);
@@ -69,6 +69,6 @@ describe('sittings that are alike', () => {
 
   it('finds nothing in classes that answered on their own', () => {
     for (let seed = 1; seed <= 10; seed++)
-      expect(Object.values(oddities(someClass(handout, 30, seed))).flat()).toEqual([]);
+      expect(Object.values(doubts(someClass(handout, 30, seed))).flat()).toEqual([]);
   });
 });

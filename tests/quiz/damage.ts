@@ -1,12 +1,15 @@
-/** Files that were cut, spliced, swapped and scribbled on, for the readers: one clear line or a value, never a crash. */
+/** Files that were cut, spliced, swapped and scribbled on, for every reader: one clear line or a value, never a crash. */
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { MudlarkError } from '../../src/errors.js';
 import { parseSitting, sittingText } from '../../src/quiz/answers.js';
 import { markClass } from '../../src/quiz/class.js';
+import { classListText, parseClassList } from '../../src/quiz/class-list.js';
 import { parseHandout } from '../../src/quiz/handout.js';
 import { parsePlan, planText } from '../../src/quiz/plan.js';
 import { parseResults, resultsText } from '../../src/quiz/results.js';
+import { parseRoomCounts, roomCountsText } from '../../src/quiz/room-counts.js';
+import { parseTermFile } from '../../src/quiz/term/term-file.js';
 import { STUDIO } from '../studio.js';
 import { bestAnswers, SECRET, sittingOf, someHandout, someHandoutText } from './fixture.js';
 
@@ -186,6 +189,43 @@ export const READERS = [
         { family: 'dull-on-purpose', drills: 3, why: 'stayed near' },
       ],
     }),
+  },
+  {
+    what: 'class',
+    read: parseClassList,
+    text: classListText({
+      title: 'Evening class',
+      students: [
+        { name: 'Ann Lee', number: '7', group: 'morning' },
+        { name: 'Ann Lee', number: 'b12' },
+        { name: 'Ольга Иванова' },
+      ],
+    }),
+  },
+  {
+    what: 'room counts',
+    read: parseRoomCounts,
+    text: roomCountsText({
+      handoutDigest: handout.digest,
+      held: '2026-03-02T10:00:00.000Z',
+      questions: bestAnswers(handout).map((answer, index) => ({
+        drill: `question-${index}`,
+        offered: [{ answer, first: 3, second: 9 }],
+        none: { first: 1, second: 0 },
+      })),
+    }),
+  },
+  {
+    what: 'term',
+    read: parseTermFile,
+    text: `format: 1
+title: Autumn
+class: class.yaml
+quizzes:
+  - { handout: week1.quiz.yaml, answers: [before, 'week1.*.json'], title: Before }
+  - handout: week1.quiz.yaml
+    answers: [after]
+`,
   },
 ];
 

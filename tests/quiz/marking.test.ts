@@ -138,13 +138,11 @@ describe('analysis', () => {
     const [question] = analyseClass(result).questions;
     expect(question?.answered).toBe(3);
     expect(question?.difficulty).toBe(0.25);
-    const counts = Object.fromEntries(
-      (question?.fields[0]?.options ?? []).map(({ id, count }) => [id, count]),
-    );
-    expect(counts['prussian-blue']).toBe(best[0]?.['second'] === 'prussian-blue' ? 3 : 2);
-    expect(question?.fields[0]?.options.filter(({ isBest }) => isBest).map(({ id }) => id)).toEqual([
-      best[0]?.['second'],
+    expect(question?.answers.map(({ answer, count }) => [answer, count])).toEqual([
+      [ACROSS, 2],
+      [best[0], 1],
     ]);
+    expect(question?.answers.map(({ isGood }) => isGood)).toEqual([false, true]);
     const { drill } = handout.questions[0] as (typeof handout.questions)[number];
     const { idea } = kindOf(drill).grade(drill, ACROSS);
     expect(question?.ideas[0]).toMatchObject({ id: idea, count: 2, of: 3 });

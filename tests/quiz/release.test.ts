@@ -34,6 +34,20 @@ if (ann === undefined) throw new Error('the class is empty');
 const file = resultsText(result, ann, text, MADE);
 const read = (changed = file) => parseResults(STUDIO, changed, 'ann.results.json');
 
+describe('the results of who typed a number', () => {
+  it('bear the name that the class has', () => {
+    const sitting = sittingOf(handout, '7', best);
+    const list = { students: [{ name: 'Eva Moss', number: '7' }] };
+    const marked = markClass(handout, [{ file: '7.json', sitting }], { list });
+    const [eva] = marked.students;
+    if (eva === undefined) throw new Error('the class is empty');
+    const released = parseResults(STUDIO, resultsText(marked, eva, text, MADE), 'eva.results.json');
+    expect([released.name, released.sitting.name, released.isSound]).toEqual(['Eva Moss', '7', true]);
+    expect(resultsWords(released, 80)).toMatch(/^Week 3: results of Eva Moss$/m);
+    expect(read().name).toBe('Ann Lee');
+  });
+});
+
 describe('what may be shown', () => {
   const open = startSitting(handout, 'Ann', NINE);
   const done = finishSitting(open, NINE + 1);

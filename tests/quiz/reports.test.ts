@@ -5,13 +5,16 @@ import type { Sitting } from '../../src/quiz/answers.js';
 import { markClass } from '../../src/quiz/class.js';
 import { parseHandout } from '../../src/quiz/handout.js';
 import { shownName } from '../../src/quiz/names.js';
-import { reportCsv } from '../../src/quiz/report-data.js';
+import { readColumns, reportCsv } from '../../src/quiz/report-csv.js';
+import { reportJson } from '../../src/quiz/report-data.js';
 import { reportHtml } from '../../src/quiz/report-html.js';
-import { bar, reportText } from '../../src/quiz/report-text.js';
+import { reportText } from '../../src/quiz/report-text.js';
 import { discriminationWords, twoDecimals } from '../../src/quiz/report-words.js';
+import { slipPage, slipPages } from '../../src/quiz/slips.js';
+import { bar } from '../../src/quiz/text-parts.js';
 import { escapeHtml } from '../../src/text/html.js';
 import { widthOf } from '../../src/text/wrap.js';
-import { STUDIO } from '../studio.js';
+import { kindOf, STUDIO } from '../studio.js';
 import {
   bestAnswers,
   everyKindHandout,
@@ -73,18 +76,41 @@ describe('the CSV', () => {
     expect(names).toContain("'=1+1");
     expect(names).toContain('a"b,c');
     expect(names.join('')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
-    expect(cells(rows[0] as string)).toEqual([
-      'name',
-      'answered',
-      'right',
-      'points',
-      'possible',
-      'percent',
-      'remarks',
-      'question-0',
-      'question-1',
-      'question-2',
+    // RFC 3629, section 6: the byte-order mark as a signature of UTF-8.
+    expect(Buffer.from(rows[0] as string).subarray(0, 3)).toEqual(Buffer.from([0xef, 0xbb, 0xbf]));
+    expect(cells((rows[0] as string).slice(1))).toEqual([
+      'Name',
+      'Answered',
+      'Right',
+      'Points',
+      'Possible points',
+      'Percent',
+      'Remarks',
+      '1. Question 0',
+      '2. Question 1',
+      '3. Question 2',
     ]);
+  });
+
+  it('has the columns that were chosen, and refuses others', () => {
+    const result = classOf(['Ann']);
+    const [head = '', row = ''] = reportCsv(result, readColumns('percent, name,skills,answers'))
+      .slice(1)
+      .split('\r\n');
+    expect(cells(head)).toEqual([
+      'Percent',
+      'Name',
+      'Darken it and keep it bright',
+      'Dull it on purpose',
+      '1. Question 0: answer',
+      '2. Question 1: answer',
+      '3. Question 2: answer',
+    ]);
+    const labels = handout.questions.map(({ drill }, at) => kindOf(drill).label(drill, best[at] ?? {}));
+    expect(cells(row)).toEqual(['100', 'Ann', '100', '100', ...labels]);
+    expect(() => readColumns('name,percnt')).toThrow(/has no "percnt".*Did you mean percent\?/);
+    expect(() => readColumns('name,name')).toThrow(/twice/);
+    expect(() => readColumns('name,__proto__')).toThrow(/has no "__proto__"/);
   });
 
   it('holds for any name', () => {
@@ -164,14 +190,78 @@ describe('reports over every kind of drill', () => {
     const outputs = [text, reportCsv(marked), reportHtml(marked, analysis)];
     for (const output of outputs) expect(output).not.toMatch(/undefined|NaN|Infinity|\[object/);
     expect(analysis.questions).toHaveLength(every.questions.length);
-    for (const { bestLabel, fields, answered } of analysis.questions) {
+    for (const { bestLabel, answers, answered } of analysis.questions) {
       expect(bestLabel).not.toBe('');
       expect(answered).toBe(6);
-      for (const { options } of fields) {
-        expect(options.reduce((sum, { count }) => sum + count, 0)).toBe(6);
-        expect(options.filter(({ isBest }) => isBest)).toHaveLength(1);
-      }
+      expect(answers.reduce((sum, { count }) => sum + count, 0)).toBe(6);
+      expect(new Set(answers.map(({ label }) => label)).size).toBe(answers.length);
+      for (const { mark, isGood } of answers) expect(isGood).toBe(mark >= 85);
     }
+  });
+
+  it('star every good answer and no other, in text and page', () => {
+    const rows =
+      reportHtml(marked, analysis).match(
+        /<th scope="row">[^<]*<\/th><td class="n">\d+<\/td><td class="bars">.*?<td class="n">\d+<\/td>/g,
+      ) ?? [];
+    const ofAnswers = rows.slice(
+      -analysis.questions.reduce((sum, { answers }) => sum + Math.min(5, answers.length), 0),
+    );
+    expect(ofAnswers.length).toBeGreaterThan(20);
+    for (const row of ofAnswers) {
+      const mark = Number(/<td class="n">(\d+)<\/td>$/.exec(row)?.[1]);
+      expect(row.startsWith('<th scope="row">* ')).toBe(mark >= 85);
+    }
+  });
+});
+
+describe('what is shown to the class', () => {
+  const result = markClass(
+    handout,
+    ['Zed Quill', 'Ann Marlow'].map((name) => ({ file: `${name}.json`, sitting: named(name) })),
+    {
+      list: {
+        students: [
+          { name: 'Ann Marlow', number: '31' },
+          { name: 'Cai Thorne', group: 'morning' },
+        ],
+      },
+      unreadable: [{ file: 'Quill-torn.json', why: 'this is not JSON' }],
+    },
+  );
+  const analysis = analyseClass(result);
+  const outputs = [
+    reportText(result, analysis, { columns: 80, full: '#', empty: '.' }, true),
+    reportHtml(result, analysis, { isAnonymous: true }),
+    JSON.stringify(reportJson(result, analysis, true)),
+  ];
+
+  it('names nobody, and the usual report does', () => {
+    const usual = reportText(result, analysis, { columns: 80, full: '#', empty: '.' });
+    for (const name of ['Zed', 'Quill', 'Ann', 'Marlow', 'Cai', 'Thorne']) {
+      expect(usual).toContain(name);
+      for (const output of outputs) expect(output).not.toContain(name);
+    }
+    for (const output of outputs) expect(output).toMatch(/Question 0|question-0/);
+    expect(outputs[0]).toMatch(/give one of them away/);
+  });
+});
+
+describe('feedback slips', () => {
+  it('are of one student each, and let no text become markup', () => {
+    const result = classOf(NASTY);
+    const all = slipPages(result);
+    expect(all.match(/class="slip"/g)).toHaveLength(result.students.length);
+    for (const page of [all, ...result.students.map((student) => slipPage(result, student))]) {
+      expect(page).not.toMatch(/<(script|link|img|iframe|object|embed|base|form)\b/i);
+      expect(page).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u001b]/);
+      for (const tag of page.match(/<[a-z][^>]*>/gi) ?? [])
+        expect(tag).not.toMatch(/alert|onerror|onmouseover/);
+    }
+    const [first, second] = classOf(['Ann Marlow', 'Zed Quill']).students;
+    const page = slipPage(classOf(['Ann Marlow', 'Zed Quill']), first as NonNullable<typeof first>);
+    expect(page).toContain('Ann Marlow');
+    expect(page).not.toContain(second?.name);
   });
 });
 

@@ -35,7 +35,7 @@ export function saidOf(text: string, file = 'a.json'): string {
   }
   const { students } = markClass(handout, [{ file, sitting }]);
   return students
-    .flatMap(({ oddities }) => oddities.filter((each) => /seal|changed after/.test(each)))
+    .flatMap(({ doubts }) => doubts.filter((each) => /seal|changed after/.test(each)))
     .join('; ');
 }
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { markClass } from '../../src/quiz/class.js';
-import { readSittings } from '../../src/quiz/files/read-files.js';
+import { readAnswers } from '../../src/quiz/files/read-files.js';
 import { openSitting } from '../../src/quiz/files/sitting-file.js';
 import { confirmAnswer, finishSitting, showQuestion } from '../../src/quiz/sitting.js';
 import { NINE } from './fixture.js';
@@ -53,8 +53,8 @@ describe('going on with a file', () => {
     expect(said()).toBe('');
     const other = join(folder, 'renamed by mail (2).json');
     renameSync(file, other);
-    const { submitted } = readSittings([other]);
-    expect(markClass(handout, submitted).students.map(({ name, oddities }) => [name, oddities])).toEqual([
+    const { submitted } = readAnswers([other]);
+    expect(markClass(handout, submitted).students.map(({ name, doubts }) => [name, doubts])).toEqual([
       ['Ann', []],
     ]);
   });

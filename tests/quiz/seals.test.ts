@@ -1,9 +1,10 @@
 /** Files edited by hand after the program wrote them: what was changed is named, and nothing else is. */
 import { describe, expect, it } from 'vitest';
 import { type Draw, pick, seededDraw, shuffled } from '../../src/chance/draw.js';
+import { analyseClass } from '../../src/quiz/analysis.js';
 import { parseSitting, sittingText } from '../../src/quiz/answers.js';
 import { markClass } from '../../src/quiz/class.js';
-import { reportCsv } from '../../src/quiz/report-data.js';
+import { reportCsv } from '../../src/quiz/report-csv.js';
 import { reportText } from '../../src/quiz/report-text.js';
 import { remarks } from '../../src/quiz/report-words.js';
 import { checkSeals } from '../../src/quiz/seals.js';
@@ -200,7 +201,7 @@ describe('a file edited after it was written', () => {
     // A handout without a secret seals nothing, and nobody is blamed for it.
     const plain = someHandout(3);
     const { students } = markClass(plain, [{ file: 'a', sitting: sittingOf(plain, 'Ann', []) }]);
-    expect(students[0]?.oddities).toEqual([]);
+    expect(students[0]?.doubts).toEqual([]);
   });
 
   it('is refused at once when it is huge', () => {
@@ -225,11 +226,8 @@ describe('a file edited after it was written', () => {
       event.at = '2026-03-01T09:00:00.000Z';
     }
     const sitting = parseSitting(JSON.stringify(file), 'x');
-    const text = reportText(
-      markClass(handout, [{ file: 'a', sitting }]),
-      { sittings: 1, questions: [], reliability: {}, ideas: [], groupWords: '', warnings: [] },
-      { columns: 80, full: '#', empty: '.' },
-    );
+    const result = markClass(handout, [{ file: 'a', sitting }]);
+    const text = reportText(result, analyseClass(result), { columns: 80, full: '#', empty: '.' });
     expect(text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Sitting } from '../../src/quiz/answers.js';
 import type { Handout } from '../../src/quiz/handout.js';
 import { questionOrder } from '../../src/quiz/order.js';
-import { givenFor, startSitting } from '../../src/quiz/sitting.js';
+import { finishSitting, givenFor, startSitting } from '../../src/quiz/sitting.js';
 import { widthOf } from '../../src/text/wrap.js';
 import type { Program } from '../../src/tui/kit/program.js';
 import { Scene } from '../../src/tui/kit/shell.js';
@@ -52,6 +52,22 @@ describe('sitting on the screen', () => {
   const handout = someHandout(3);
   const order = questionOrder(handout, 'Ann');
   const idAt = (place: number): string => handout.questions[order[place] ?? 0]?.drill.id ?? '';
+
+  it('lists released results of a sheet of paper as the sheet has them, under the name that the class has', () => {
+    const shuffled = questionOrder(handout, '7');
+    expect(shuffled).not.toEqual([0, 1, 2]);
+    const typed = finishSitting(startSitting(handout, '7', NINE, 'paper'), NINE);
+    const released = { name: 'Eva Moss' };
+    const program = sitProgram(
+      { deps, handout, sitting: typed, isResumed: true, released, save: () => {} },
+      { columns: 80, rows: 24 },
+    );
+    const text = textOf(program, program.initial);
+    expect(text).toContain('Eva Moss: handed in');
+    const titles = handout.questions.map(({ drill }) => text.indexOf(drill.title));
+    expect(titles.every((at) => at >= 0)).toBe(true);
+    expect(titles).toEqual([...titles].sort((a, b) => a - b));
+  });
 
   it('takes each question in the student’s order, saves each choice, hands in and shows results only then', () => {
     const program = programOf(handout);

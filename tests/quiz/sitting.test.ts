@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { replaceNamed, writeNamed } from '../../src/files/named.js';
 import { parseSitting, type Sitting, sittingText } from '../../src/quiz/answers.js';
-import { readSittings } from '../../src/quiz/files/read-files.js';
+import { readAnswers } from '../../src/quiz/files/read-files.js';
 import { handoutStem, openSitting, studentFile } from '../../src/quiz/files/sitting-file.js';
 
 import { questionOrder } from '../../src/quiz/order.js';
@@ -201,14 +201,13 @@ describe('the files of a sitting', () => {
     writeFileSync(good, sittingText(sittingOf(handout, 'Ann', [])));
     writeFileSync(join(folder, 'b.json'), '{');
     writeFileSync(join(folder, 'c.json'), Buffer.from([0xff, 0xfe, 0x00]));
-    const paths = [good, good, join(folder, 'b.json'), join(folder, 'c.json'), join(folder, 'none'), folder];
-    const { submitted, unreadable } = readSittings(paths);
+    const paths = [good, good, join(folder, 'b.json'), join(folder, 'c.json'), join(folder, 'none')];
+    const { submitted, unreadable } = readAnswers(paths);
     expect(submitted.map(({ file }) => file)).toEqual(['a.json']);
     expect(unreadable.map(({ why }) => why)).toEqual([
       'this is not JSON; check that it is the right file and is whole',
       'it is not a UTF-8 text',
       'there is no such file; check the name',
-      'this is a folder, not a file',
     ]);
   });
 });

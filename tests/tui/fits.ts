@@ -5,12 +5,13 @@ import { cleanText } from '../../src/text/sanitize.js';
 import { chosenIndex, onScale, showsAs } from '../../src/tui/kit/fields.js';
 import { ASCII, type Glyphs, inAscii, UNICODE } from '../../src/tui/kit/glyphs.js';
 import { type Binding, commandIn, shownKeys } from '../../src/tui/kit/keys.js';
-import { lookOf, voiceOf } from '../../src/tui/kit/look.js';
+import { voiceOf } from '../../src/tui/kit/look.js';
 import type { AnyProgram } from '../../src/tui/kit/shell.js';
 import type { Stage, World } from '../../src/tui/kit/stage.js';
 import type { DrillScreen, ResultScreen, State } from '../../src/tui/practice/state.js';
 import { resultPage, resultTexts } from '../../src/tui/result/layout.js';
 import { judgedRows } from '../../src/words/judged.js';
+import { lookOf } from '../../src/words/look.js';
 import { sayAll } from '../../src/words/tell.js';
 import type { Still, Stills } from './still.js';
 

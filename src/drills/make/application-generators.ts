@@ -217,20 +217,12 @@ const layerOrder: Generator = (studio, { level, palette, avoid }, draw) => {
   const laid = (glaze: string): Laid => ({ layers: [wash(a, sa), wash(glaze, sb)] });
   const over = `A trial for ${placed(thing)}: a wash of ${nameOf(studio, a)} is dry. ${level === 3 ? 'Four' : 'Three'} glazes are tried, each on its own strip, all equally strong.`;
   if (level === 3) {
-    return {
-      kind: 'choose',
-      picture,
-      title,
-      scene: over,
-      ask,
-      hint,
-      by,
-      options: glazes.map((id) => ({
-        id,
-        label: `glaze of ${nameOf(studio, id)}`.slice(0, 48),
-        laid: laid(id),
-      })),
-    };
+    const options = glazes.map((id) => ({
+      id,
+      label: `glaze of ${nameOf(studio, id)}`.slice(0, 48),
+      laid: laid(id),
+    }));
+    return { kind: 'choose', picture, title, scene: over, ask, hint, by, options };
   }
   return {
     kind: 'order',

@@ -48,6 +48,10 @@ function goOn(text: string, file: string, handout: Handout, name: string): Sitti
     throw new DataError(
       `${file}: this is the sitting of another student; move it away or choose another --name`,
     );
+  if (sitting.source === 'paper')
+    throw new DataError(
+      `${file}: these answers were typed in from paper; a second student of this name sits with another --name, like "${sitting.name} B"`,
+    );
   if (sitting.handoutDigest !== handout.digest)
     throw new DataError(
       `${file}: these answers belong to another handout, or to one changed since; move the file away to begin again`,

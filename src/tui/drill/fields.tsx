@@ -3,6 +3,7 @@ import { Box } from 'ink';
 import type { Answer, Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
+import { lookOf } from '../../words/look.js';
 import { type Voice, valueWords } from '../../words/voice.js';
 import {
   type FieldPart,
@@ -15,7 +16,7 @@ import {
 } from '../kit/field-parts.js';
 import { chosenIndex, showsAs } from '../kit/fields.js';
 import type { Glyphs } from '../kit/glyphs.js';
-import { lookOf, voiceOf } from '../kit/look.js';
+import { voiceOf } from '../kit/look.js';
 import { type Piece, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { patchStyle } from '../kit/theme.js';

@@ -1,12 +1,14 @@
 /** A drill for a screen reader: top to bottom, everything in words, the current choice last. */
 
 import { Text } from 'ink';
+import { optionLabel } from '../../drills/answers.js';
 import type { Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
+import { lookOf, spokenLook, swatchWords } from '../../words/look.js';
 import { sayAll } from '../../words/tell.js';
 import { toVoice } from '../../words/voice.js';
-import { chosenIndex, optionLabel } from '../kit/fields.js';
-import { lookOf, spokenLook, swatchWords, voiceOf } from '../kit/look.js';
+import { chosenIndex } from '../kit/fields.js';
+import { voiceOf } from '../kit/look.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { sceneLines } from '../sheet/view.js';
 import type { Question } from './question.js';

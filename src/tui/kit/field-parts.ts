@@ -3,6 +3,7 @@ import type { Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { widthOf, wrapText } from '../../text/wrap.js';
 import { showsAs } from './fields.js';
+import { windowOfLines } from './window.js';
 
 /** One field of a drill on the screen. `folded`: only its chosen option. */
 export interface FieldPart {
@@ -228,29 +229,11 @@ export function fieldParts(
   }
   parts[focus] = { ...focused, rows: Math.max(1, Math.min(least, rows - 1)) };
   // One line says how many are out of sight.
-  const [from, to] = aroundFocus(parts, focus, rows - 1);
+  const heights = parts.map((part) => part.rows);
+  const { from, to } = windowOfLines(heights, focus, rows - 1);
   return {
     parts: aligned(parts.slice(from, to), fields, columns),
     before: from,
     after: parts.length - to,
   };
-}
-
-function aroundFocus(parts: readonly FieldPart[], focus: number, rows: number): [from: number, to: number] {
-  let from = focus;
-  let to = focus + 1;
-  let used = parts[focus]?.rows ?? 0;
-  for (;;) {
-    const after = parts[to];
-    const before = parts[from - 1];
-    if (after !== undefined && used + after.rows <= rows) {
-      used += after.rows;
-      to += 1;
-    } else if (before !== undefined && used + before.rows <= rows) {
-      used += before.rows;
-      from -= 1;
-    } else {
-      return [from, to];
-    }
-  }
 }

@@ -1,7 +1,7 @@
 /** How the open choices of a drill are shown and walked. Independent of the size of the terminal, so that keys never change meaning. */
 import type { ValueScaleId } from '../../colour/index.js';
-import type { Answer, Field, FieldOption } from '../../drills/types.js';
-import { stepText } from '../../words/voice.js';
+import { optionLabel } from '../../drills/answers.js';
+import type { Answer, Field } from '../../drills/types.js';
 
 /**
  * `tray`: one option a line, up and down choose; `line`: options on one line, left and right choose.
@@ -51,10 +51,6 @@ export function digitField(fields: readonly Field[], focus: number): Field | und
   if (focused?.shape === 'list') return focused;
   return fields.find((field) => showsAs(field) === 'tray') ?? focused;
 }
-
-/** What an option is called on the learner's scale: a step is a number of it, "4.5" for the step 6 where values are Munsell's. */
-export const optionLabel = ({ label, step }: FieldOption, scale: ValueScaleId): string =>
-  step === undefined || scale === 'paper-first' ? label : stepText(step, { scale });
 
 /** A field with its options called so; ids stay as they are. */
 export const onScale = (field: Field, scale: ValueScaleId): Field => ({

@@ -2,9 +2,9 @@
 import type { GradeStep } from '../../drills/types.js';
 import type { Spectrum } from '../../optics/index.js';
 import { nameLines, padText, wrapText } from '../../text/wrap.js';
+import { lookOf, spokenLook } from '../../words/look.js';
 import { type Voice, valueWords } from '../../words/voice.js';
 import type { Glyphs } from '../kit/glyphs.js';
-import { lookOf, spokenLook } from '../kit/look.js';
 import type { Piece } from '../kit/row.js';
 import { patchStyle } from '../kit/theme.js';
 import { LADDER_HEAD } from './places.js';

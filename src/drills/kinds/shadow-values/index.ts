@@ -8,7 +8,7 @@ import { seeLaid } from '../../../washes/index.js';
 import type { ShadowName } from '../../../words/sentences/shadow-values.js';
 import { type Finding, tell } from '../../../words/tell.js';
 import { stepText, type Voice, WRITTEN } from '../../../words/voice.js';
-import { chosen, requireComplete } from '../../answers.js';
+import { chosen, everyCombination, requireComplete } from '../../answers.js';
 import { inShade } from '../../light.js';
 import type { Answer, Field, Grade, Kind, ResultSwatch, Why } from '../../types.js';
 import { whyFilms } from '../../why.js';
@@ -134,6 +134,14 @@ function ideaOf(drill: ShadowValuesDrill, all: readonly ThingResult[]): string |
   return wrong.some(({ step, band }) => step < band[0]) ? 'too-light' : 'too-dark';
 }
 
+/** What each thing gets at each step is worked out once: up to ten thousand answers are put together from it. */
+function ideas(studio: Studio, drill: ShadowValuesDrill): ReadonlySet<string> {
+  const bySteps = drill.things.map((thing) =>
+    drill.steps.map((step) => thingResult(studio, drill, thing, step)),
+  );
+  return new Set([...everyCombination(bySteps)].flatMap((all) => ideaOf(drill, all) ?? []));
+}
+
 /** The lit colour under so much less light that its value is the step given; a grey where only a step is known. */
 function darkened(studio: Studio, { lit }: LitThing, step: number): Spectrum {
   const white = (): Spectrum => studio.paper.reflectance.map(() => 1);
@@ -234,6 +242,7 @@ export const shadowValuesKind = (studio: Studio): Kind<ShadowValuesDrill> => ({
     })),
   goalLines: (drill) => goalLines(studio, drill),
   grade: (drill, answer) => grade(studio, drill, answer),
+  ideas: (drill) => ideas(studio, drill),
   best: (drill) => best(studio, drill),
   label: (drill, answer, voice) => label(drill, answer, voice),
   why: (drill, answer) => why(studio, drill, answer),

@@ -6,7 +6,6 @@ import {
   NEUTRAL_CHROMA,
   overall,
   pickMark,
-  SAME_VALUE,
   togetherMark,
   VALUE_BOUNDS,
   WIDE_SPAN,
@@ -14,12 +13,12 @@ import {
 import { evidenceOf, type Studio } from '../../../paints/index.js';
 import { seeLaid, washesOf } from '../../../washes/index.js';
 import { percent } from '../../../words/laid.js';
-import type { SortedArea } from '../../../words/sentences/sort-values.js';
 import { type Finding, tell } from '../../../words/tell.js';
 import { chosen, requireComplete } from '../../answers.js';
 import type { Answer, Field, Grade, Kind } from '../../types.js';
 import { CLASSES, classesOf, classOf, sharesOf, sortFaults, spanOf, type ValueClass } from './classes.js';
 import type { Area, SortAsk, SortValuesDrill } from './schema.js';
+import { type Part, toldOf } from './told.js';
 import { sortWhy } from './why.js';
 
 const areaField = (index: number): string => `area-${index + 1}`;
@@ -66,16 +65,6 @@ function fields(drill: SortValuesDrill): readonly Field[] {
     },
   };
   return [...areas, ...drill.asks.map((ask) => asked[ask])];
-}
-
-/** One question, its score 0-1, what is said of it beside the areas, and the idea behind a wrong answer. */
-interface Part {
-  readonly score: number;
-  readonly area?: SortedArea;
-  /** An area taken for another value than it has, by its strong colour. */
-  readonly isLoud?: boolean;
-  readonly told?: Finding;
-  readonly idea?: string;
 }
 
 /** Chroma from which a colour hides its value. */
@@ -135,48 +124,6 @@ function parts(studio: Studio, drill: SortValuesDrill, answer: Answer): Part[] {
   ];
 }
 
-/** All pairs of areas that merge; where none does, the two whose values lie nearest. */
-function nearest(studio: Studio, areas: readonly Area[]): Finding {
-  const steps = areas
-    .map(({ name, laid }) => ({ name, step: seeLaid(studio, laid).colour.step }))
-    .sort((a, b) => a.step - b.step);
-  const pairs = steps.flatMap((darker, index) =>
-    steps
-      .slice(0, index)
-      .map((lighter) => ({ one: lighter.name, other: darker.name, gap: darker.step - lighter.step })),
-  );
-  const merged = pairs.filter(({ gap }) => gap < SAME_VALUE);
-  return merged.length > 0
-    ? tell('sort-merge', { pairs: merged })
-    : tell(
-        'sort-apart',
-        pairs.reduce((a, b) => (b.gap < a.gap ? b : a)),
-      );
-}
-
-/** The areas in one line, the further questions, the reason, and what to try. */
-function toldOf(
-  studio: Studio,
-  { areas, asks }: SortValuesDrill,
-  all: readonly Part[],
-  idea: string | undefined,
-): Finding[] {
-  const sorted = all.flatMap(({ area, score }) => (area === undefined ? [] : [{ area, score }]));
-  const wrong = sorted.filter(({ score }) => score < 1).map(({ area }) => area);
-  const close = sorted.flatMap(({ area }) => (area.counts === undefined ? [] : [area.name]));
-  const loud = all.flatMap(({ area, isLoud }) => (area !== undefined && isLoud === true ? [area.name] : []));
-  // After many questions there is room for what to try alone.
-  const isFull = idea !== undefined && asks.length > 1;
-  const reason = loud.length > 0 ? tell('sort-strong', { names: loud }) : nearest(studio, areas);
-  return [
-    tell('sort-areas', { right: sorted.length - wrong.length, of: sorted.length, wrong }),
-    ...(close.length === 0 ? [] : [tell('sort-close', { names: close })]),
-    ...all.flatMap(({ told }) => (told === undefined ? [] : [told])),
-    ...(isFull ? [] : [reason]),
-    ...(idea === undefined ? [] : [tell('advice', { idea })]),
-  ];
-}
-
 function best(studio: Studio, drill: SortValuesDrill): Answer {
   const steps = drill.areas.map(({ laid }) => seeLaid(studio, laid).colour.step);
   const shares = sharesOf(studio, drill.areas);
@@ -190,6 +137,15 @@ function best(studio: Studio, drill: SortValuesDrill): Answer {
     ...steps.map((step, index) => [areaField(index), classOf(step)]),
     ...drill.asks.map((ask) => [ask, asked[ask]]),
   ]);
+}
+
+/** The parts are scored each on its own, and a wrong one shows its idea: one choice away from the best shows them all. */
+function ideas(studio: Studio, drill: SortValuesDrill): ReadonlySet<string> {
+  const right = best(studio, drill);
+  const answers = fields(drill).flatMap(({ id, options }) =>
+    options.map((option) => ({ ...right, [id]: option.id })),
+  );
+  return new Set(answers.flatMap((answer) => parts(studio, drill, answer).flatMap(({ idea }) => idea ?? [])));
 }
 
 function grade(studio: Studio, drill: SortValuesDrill, answer: Answer): Grade {
@@ -235,6 +191,7 @@ export const sortValuesKind = (studio: Studio): Kind<SortValuesDrill> => ({
     ...areas.map((area) => localFinding(studio, area)),
   ],
   grade: (drill, answer) => grade(studio, drill, answer),
+  ideas: (drill) => ideas(studio, drill),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),
   why: (drill, answer) => {

@@ -4,7 +4,7 @@ import { GOOD_MARK, overall, togetherMark, verdictOf } from '../../../judgement/
 import type { Studio } from '../../../paints/index.js';
 import { seeLaid } from '../../../washes/index.js';
 import { fitted } from '../../../words/tell.js';
-import { chosen } from '../../answers.js';
+import { chosen, everyCombination } from '../../answers.js';
 import { laidParts } from '../../laid-parts.js';
 import type { Answer, Grade, GradeStep, Kind, ResultSwatch } from '../../types.js';
 import type { WashesDrill } from './schema.js';
@@ -12,6 +12,7 @@ import {
   alikeIn,
   type BlockResult,
   bestWashes,
+  blockChoices,
   blockField,
   blockResults,
   CANNOT,
@@ -36,18 +37,30 @@ function ideaOf(results: readonly BlockResult[], strongest: number): string | un
   return strongest < 0.5 ? 'thickest-is-strongest' : undefined;
 }
 
+type Alike = ReturnType<typeof alikeIn>;
+
+/** Two blocks that came out alike, in a ladder that can have all its rungs apart. */
+const alikeAmong = (results: readonly BlockResult[], best: readonly BlockResult[]): Alike =>
+  alikeIn(best) === undefined ? alikeIn(results) : undefined;
+
+/** The mark; a ladder with two rungs alike is not good. */
+function markOf(
+  { strongest: isAsked }: WashesDrill,
+  results: readonly BlockResult[],
+  strongest: number,
+  alike: Alike,
+): number {
+  const together = togetherMark([...results.map(({ score }) => score), ...(isAsked ? [strongest] : [])]);
+  return alike === undefined ? together : Math.min(together, GOOD_MARK - 1);
+}
+
 function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
   const results = blockResults(studio, drill, answer);
   const strongest = strongestPart(drill, results, answer);
   const best = bestWashes(studio, drill);
   const bestResults = blockResults(studio, drill, best);
-  // A ladder that can have all its rungs apart is not good with two of them alike.
-  const alike = alikeIn(bestResults) === undefined ? alikeIn(results) : undefined;
-  const together = togetherMark([
-    ...results.map(({ score }) => score),
-    ...(drill.strongest ? [strongest.score] : []),
-  ]);
-  const mark = alike === undefined ? together : Math.min(together, GOOD_MARK - 1);
+  const alike = alikeAmong(results, bestResults);
+  const mark = markOf(drill, results, strongest.score, alike);
   const wrong = [
     ...results.flatMap(({ score, block }, at) =>
       score < 1 || alike?.some((one) => one.block === block) ? [blockField(at)] : [],
@@ -110,6 +123,40 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
 const laidFilm = (as: 'yours' | 'best', { choice, seen }: BlockResult): Partial<GradeStep> =>
   choice === CANNOT ? {} : { [as]: seen.reflectance };
 
+/** The ideas that cannot be left out beforehand: of all these some answer may be an example. */
+function thinkable(byChoice: readonly (readonly BlockResult[])[], { strongest }: WashesDrill): Set<string> {
+  const all = byChoice.flat();
+  const wrong = all.filter(({ score }) => score < 1);
+  const given = wrong.filter(({ choice }) => choice === CANNOT);
+  const laid = wrong.filter(({ choice }) => choice !== CANNOT);
+  const off = laid.map(({ seen, wanted }) => seen.colour.step - wanted);
+  return new Set([
+    ...(given.some(({ canReach }) => canReach) ? ['gave-up-early'] : []),
+    ...(laid.some(({ canReach }) => !canReach) ? ['asked-too-much'] : []),
+    ...(off.some((gap) => gap < 0) ? ['too-light'] : []),
+    ...(off.some((gap) => gap >= 0) ? ['too-dark'] : []),
+    ...(strongest ? ['thickest-is-strongest'] : []),
+  ]);
+}
+
+/** What each block gets of each water is worked out once; answers are put together from it until every thinkable idea was met. */
+function ideas(studio: Studio, drill: WashesDrill): ReadonlySet<string> {
+  const best = blockResults(studio, drill, bestWashes(studio, drill));
+  const byChoice = blockChoices(studio, drill);
+  const open = thinkable(byChoice, drill);
+  const found = new Set<string>();
+  for (const results of everyCombination(byChoice)) {
+    for (const named of drill.strongest ? results.keys() : [0]) {
+      const { score } = strongestPart(drill, results, { strongest: blockField(named) });
+      const mark = markOf(drill, results, score, alikeAmong(results, best));
+      const idea = mark >= GOOD_MARK ? undefined : ideaOf(results, score);
+      if (idea !== undefined) found.add(idea);
+    }
+    if (found.size === open.size) break;
+  }
+  return found;
+}
+
 function label(drill: WashesDrill, answer: Answer): string {
   return washesFields(drill)
     .map((field) => `${field.label} ${chosen([field], answer, field.id).label}`)
@@ -128,6 +175,7 @@ export const washesKind = (studio: Studio): Kind<WashesDrill> => ({
   },
   goalLines: (drill) => goalLines(studio, drill),
   grade: (drill, answer) => grade(studio, drill, answer),
+  ideas: (drill) => ideas(studio, drill),
   best: (drill) => bestWashes(studio, drill),
   label: (drill, answer) => label(drill, answer),
   why: (drill, answer) => washesWhy(studio, drill, answer),

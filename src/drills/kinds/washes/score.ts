@@ -159,21 +159,25 @@ export function blockResults(studio: Studio, drill: WashesDrill, answer: Answer)
   );
 }
 
+/** Of each block what every choice gives it. */
+export function blockChoices(studio: Studio, drill: WashesDrill): readonly (readonly BlockResult[])[] {
+  const choices = drill.cannot ? [...watersOf(drill), CANNOT] : watersOf(drill);
+  return drill.blocks.map((block) => choices.map((choice) => blockResult(studio, drill, block, choice)));
+}
+
 /** The best choice for every block, each on its own; the nearer to the middle of its band the better. Computed once. */
 export const bestWashes: (studio: Studio, drill: WashesDrill) => Answer = once(findBest);
 
 function findBest(studio: Studio, drill: WashesDrill): Answer {
-  const choices = drill.cannot ? [...watersOf(drill), CANNOT] : watersOf(drill);
-  const picks = drill.blocks.map((block) => {
-    const results = choices.map((choice) => blockResult(studio, drill, block, choice));
-    return results.reduce((best, next) => {
+  const picks = blockChoices(studio, drill).map((results) =>
+    results.reduce((best, next) => {
       if (next.score !== best.score) return next.score > best.score ? next : best;
       if (next.choice === CANNOT) return best;
       return Math.abs(next.seen.colour.step - next.wanted) < Math.abs(best.seen.colour.step - best.wanted)
         ? next
         : best;
-    });
-  });
+    }),
+  );
   const answer = Object.fromEntries(picks.map(({ choice }, index) => [blockField(index), choice]));
   return drill.strongest ? { ...answer, strongest: blockField(strongestIndex(picks)) } : answer;
 }

@@ -58,9 +58,6 @@ export interface RoomState extends Stage {
 
 const STOP = stop('stop at once');
 
-/** Largest count that is taken for one choice. */
-export const MOST_HANDS = 999;
-
 export const questionIn = ({ handout }: RoomWorld, place: number): Question =>
   handout.questions[place] as Question;
 

@@ -1,4 +1,5 @@
 /** What keys do while a quiz is held in the room. Pure. */
+import { MOST_HANDS } from '../../../quiz/room-counts.js';
 import { type Command, commandIn } from '../../kit/keys.js';
 import { step } from '../../kit/moves.js';
 import type { Happening } from '../../kit/program.js';
@@ -11,7 +12,6 @@ import {
   type GradedStage,
   isCounted,
   judgedIn,
-  MOST_HANDS,
   type RoomStage,
   type RoomState,
   type RoomWorld,

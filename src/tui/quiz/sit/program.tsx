@@ -21,7 +21,7 @@ export interface SitRequest {
   readonly sitting: Sitting;
   readonly isResumed: boolean;
   /** A sitting that the teacher has released: only to be read, results first. */
-  readonly released?: { readonly caution?: string };
+  readonly released?: { readonly name: string; readonly caution?: string };
   /** Must have the sitting on disk when it returns. */
   save(sitting: Sitting): void;
 }
@@ -40,7 +40,9 @@ export function sitProgram(request: SitRequest, size: Size): Program<SitState> {
   const { deps, handout, sitting, isResumed, released } = request;
   const world: SitWorld = {
     handout,
-    order: questionOrder(handout, sitting.name),
+    // A sheet of paper has the order of the handout.
+    order: sitting.source === 'paper' ? [...handout.questions.keys()] : questionOrder(handout, sitting.name),
+    name: released?.name ?? sitting.name,
     grader: createGrader(handout),
     world: quizWorld(handout, deps),
   };

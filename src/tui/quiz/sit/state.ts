@@ -13,6 +13,8 @@ import type { SheetPanel } from '../../sheet/keys.js';
 /** Fixed for a sitting. */
 export interface SitWorld {
   readonly handout: Handout;
+  /** Whose results they are: as the class has it, else as it was typed. */
+  readonly name: string;
   /** Indexes of the handout's questions in this student's order. */
   readonly order: readonly number[];
   readonly grader: Grader;

@@ -144,7 +144,7 @@ function screenTitle(world: SitWorld, state: SitState): string {
       return `${isAnsweredAt(world, state, screen.place) ? 'Result' : 'Not answered; the best'}: ${title}`;
     }
     case 'done':
-      return `${sitting.name}: ${sitting.finished === undefined ? 'results' : 'handed in'}`;
+      return `${world.name}: ${sitting.finished === undefined ? 'results' : 'handed in'}`;
     default:
       return world.handout.title;
   }

@@ -1,0 +1,63 @@
+/** Words and figures that the reports of a term share. */
+import { asideWords, calledOverLines, FEWEST_ANONYMOUS, plural } from '../report-words.js';
+import type { Change, SkillChange, Term, TermQuiz } from './term.js';
+
+/** A difference with its sign: "+12", "-3", "0". */
+export function signed(difference: number): string {
+  const text = difference.toFixed(0).replace(/^-0$/, '0');
+  return difference > 0 && text !== '0' ? `+${text}` : text;
+}
+
+/** "+5 to +19"; a dash where there is none. */
+export const rangeWords = ({ interval }: Change): string =>
+  interval === undefined ? '-' : `${signed(interval[0])} to ${signed(interval[1])}`;
+
+/** What may be said of a change. */
+export function verdictWords({ interval }: Change): string {
+  if (interval === undefined) return 'too few to say';
+  if (interval[0] > 0) return 'higher';
+  return interval[1] < 0 ? 'lower' : 'not clear';
+}
+
+/** "quiz 1 to 3, level 2 to 3"; of the same questions that they are. */
+export function askedWords({ quizzes, levels, isSame }: SkillChange): string {
+  const [before, after] = levels.map((level) => level.toFixed(1).replace(/\.0$/, ''));
+  return `quiz ${quizzes[0]} to ${quizzes[1]}, ${isSame ? 'the same questions' : `level ${before} to ${after}`}`;
+}
+
+/** One line over the whole. */
+export function wholeWords({ whole, compared: [from, to] }: Term): string {
+  if (whole === undefined) return 'Nobody sat two of these quizzes, so there is nothing to compare.';
+  const { students, before, after, rose, fell } = whole;
+  const same = students - rose - fell;
+  return `From quiz ${from} to quiz ${to}, ${plural(students, 'student')} who sat both: ${before.toFixed(0)} % before, ${after.toFixed(0)} % after; ${rose} rose, ${fell} fell, ${same} stayed; mean change ${signed(whole.difference)}${whole.interval === undefined ? '' : `, 95 % interval ${rangeWords(whole)}`}: ${verdictWords(whole)}.`;
+}
+
+/** "Week 3: 24 sittings, mean 61.3 %". */
+export function quizWords({ title, students, meanPercent }: Term['quizzes'][number]): string {
+  const mean = meanPercent === undefined ? '' : `, mean ${meanPercent.toFixed(1)} %`;
+  return `${title}: ${plural(students, 'sitting')}${mean}`;
+}
+
+/** What the figures mean. */
+export const TERM_NOTES: readonly string[] = [
+  'Marks are means of 100 of the students who answered both times. The interval is of the mean change of each student, 95 %, paired, by Student’s t (1908). Higher or lower: it leaves out 0. One in twenty such intervals misses by chance.',
+  'Unlike questions are not equally hard: a rise may be of the questions. Sitting the same quiz twice is the fair comparison; the levels are there to judge by.',
+];
+
+/** The changes of skills or groups that may be shown. */
+export const shownChanges = <T extends Change>(changes: readonly T[], isAnonymous: boolean): readonly T[] =>
+  isAnonymous ? changes.filter(({ students }) => students >= FEWEST_ANONYMOUS) : changes;
+
+/** Who was missing, not matched or set aside in each quiz, a line each. */
+export function absenceLines(quizzes: readonly TermQuiz[], isAnonymous: boolean): string[] {
+  return quizzes.flatMap(({ result: { calledOver, setAside } }, at) => {
+    const lines = [
+      ...(calledOver === undefined || calledOver.missing.length + calledOver.unmatched.length === 0
+        ? []
+        : calledOverLines(calledOver, isAnonymous)),
+      ...(isAnonymous ? [] : setAside.map((each) => `Set aside: ${asideWords(each)}`)),
+    ];
+    return lines.map((line) => `Quiz ${at + 1}. ${line}`);
+  });
+}

@@ -1,0 +1,3 @@
+import { proveIdeas } from './ideas-proof.js';
+
+proveIdeas(400);
