@@ -15,6 +15,8 @@ export interface LearnerFiles {
   /** The fold of the record; safe to delete. */
   readonly summary: string;
   readonly setAside: string;
+  /** There while answers are brought in or a new record is begun. */
+  readonly lock: string;
 }
 
 export function learnerFiles(dataFolder: string, learner: string): LearnerFiles {
@@ -24,6 +26,7 @@ export function learnerFiles(dataFolder: string, learner: string): LearnerFiles 
     record: join(folder, 'record.jsonl'),
     summary: join(folder, 'record.summary.json'),
     setAside: join(folder, 'record.set-aside.jsonl'),
+    lock: join(folder, 'record.lock'),
   };
 }
 
