@@ -2,14 +2,16 @@
 
 declare const __MUDLARK_VERSION__: string;
 
-import { faultWords } from './files/faults.js';
-
 /** The program's version, put in by the build. */
 export const VERSION = typeof __MUDLARK_VERSION__ === 'string' ? __MUDLARK_VERSION__ : '0.0.0-source';
 
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+let isCutOff = false;
+process.stdout.on('error', async (error: NodeJS.ErrnoException) => {
   // A reader that closes early (`mudlark pigments | head`) is not a fault.
   if (error.code === 'EPIPE') process.exit(0);
+  if (isCutOff) return;
+  isCutOff = true;
+  const { faultWords } = await import('./files/faults.js');
   process.stderr.write(`mudlark: the output cannot be written: ${faultWords(error, 'write')}\n`);
   process.exit(1);
 });
