@@ -18,7 +18,7 @@ function keptName(name: string): string | undefined {
 }
 
 /** All settings as the file holds them. Each is judged by itself; one that is not here belongs to another version. */
-export const SETTINGS_SCHEMA = v.object({
+const SETTINGS_SCHEMA = v.object({
   /** Which way value counts: 1 is paper white, or 0 is black (Munsell's direction). */
   valueScale: v.picklist(SCALES),
   /** Id of a palette. */
