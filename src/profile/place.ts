@@ -55,7 +55,7 @@ export function placeProblem({ folder, record }: LearnerFiles): string | undefin
     if (!statSync(base).isDirectory()) return `${shownPath(base)} is not a folder`;
     accessSync(base, constants.W_OK | constants.X_OK);
     if (existsSync(record)) {
-      if (!statSync(record).isFile()) return `${shownPath(record)} is not a plain file`;
+      if (!statSync(record).isFile()) return `the record is not a plain file (${shownPath(record)})`;
       accessSync(record, constants.R_OK | constants.W_OK);
     }
     return roomIn(base) < LEAST_ROOM ? `the disk is full (${shownPath(base)})` : undefined;

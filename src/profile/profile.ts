@@ -125,8 +125,10 @@ export class Profile {
       this.#report(loaded, this.files);
     } catch (error) {
       if (!isFileFault(error)) throw error;
-      this.unreadable = `${shownPath(this.files.record)}: ${faultWords(error, 'read')}`;
-      this.problem ??= notSavingLine(this.unreadable);
+      const [words, shown] = [faultWords(error, 'read'), shownPath(this.files.record)];
+      this.unreadable = `${shown}: ${words}`;
+      // On a screen the end of the line may be cut: first why, then where.
+      this.problem ??= notSavingLine(`the record: ${words} (${shown})`);
     }
   }
 
