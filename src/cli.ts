@@ -5,12 +5,18 @@ declare const __MUDLARK_VERSION__: string;
 /** The program's version, put in by the build. */
 export const VERSION = typeof __MUDLARK_VERSION__ === 'string' ? __MUDLARK_VERSION__ : '0.0.0-source';
 
-process.stdout.on('error', ({ code, message }: NodeJS.ErrnoException) => {
+let isCutOff = false;
+process.stdout.on('error', async (error: NodeJS.ErrnoException) => {
   // A reader that closes early (`mudlark pigments | head`) is not a fault.
-  if (code === 'EPIPE') process.exit(0);
-  process.stderr.write(`mudlark: the output cannot be written (${code ?? message})\n`);
+  if (error.code === 'EPIPE') process.exit(0);
+  if (isCutOff) return;
+  isCutOff = true;
+  const { faultWords } = await import('./files/faults.js');
+  process.stderr.write(`mudlark: the output cannot be written: ${faultWords(error, 'write')}\n`);
   process.exit(1);
 });
+// Where the line of a fault cannot be said either, the exit code still tells it.
+process.stderr.on('error', () => {});
 
 async function main(argv: readonly string[]): Promise<number> {
   if (argv.length === 1 && (argv[0] === '--version' || argv[0] === '-V')) {

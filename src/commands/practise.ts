@@ -164,7 +164,8 @@ export async function practise(
     ...(profile.problem === undefined ? {} : { savingNote: profile.problem }),
     ...(options.color === false ? { noColourFlag: true } : {}),
   };
-  for (const notice of profile.notices) process.stderr.write(`mudlark: ${notice}\n`);
+  for (const notice of [...profile.notices, ...profile.cautions])
+    process.stderr.write(`mudlark: ${notice}\n`);
   const { runTui } = await import('../tui/index.js');
   return runTui(deps);
 }

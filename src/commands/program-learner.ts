@@ -36,6 +36,15 @@ async function askYes(question: string): Promise<boolean> {
   }
 }
 
+/** What comes in at standard input, as an export. @throws DataError when it is too large */
+async function readStdin(): Promise<Buffer> {
+  const [{ readInput }, { MOST_IMPORT_BYTES }] = await Promise.all([
+    import('../files/read.js'),
+    import('../profile/index.js'),
+  ]);
+  return readInput(MOST_IMPORT_BYTES);
+}
+
 async function openFor(options: { readonly learner?: string }) {
   const { openProfile } = await import('../profile/index.js');
   const profile = await openProfile(options.learner === undefined ? {} : { learner: options.learner });
@@ -85,13 +94,19 @@ function addProgress({ command, print }: Program): void {
     .option('--force', 'write over a file that is there')
     .addHelpText('after', '\nExamples:\n  mudlark progress\n  mudlark progress --learner Ana --csv ana.csv')
     .action(async (options) => {
-      const [{ progressCsv, progressJson, progressText }, { FAMILY_REFS }, { ASCII, glyphsFor }] =
-        await Promise.all([
-          import('./progress.js'),
-          import('./family-refs.js'),
-          import('../tui/kit/glyphs.js'),
-        ]);
+      const [
+        { progressCsv, progressJson, progressText },
+        { FAMILY_REFS },
+        { ASCII, glyphsFor },
+        { requireNoRecord, requireReadable },
+      ] = await Promise.all([
+        import('./progress.js'),
+        import('./family-refs.js'),
+        import('../tui/kit/glyphs.js'),
+        import('./record.js'),
+      ]);
       const profile = await openFor(options);
+      requireReadable(profile);
       const wanted = {
         families: FAMILY_REFS,
         now: new Date(),
@@ -111,6 +126,7 @@ function addProgress({ command, print }: Program): void {
         print(table);
         return;
       }
+      requireNoRecord(profile, options.csv);
       const { writeNamed } = await import('../files/named.js');
       const written = writeNamed(options.csv, table, options.force === true);
       print(isJson ? progressJson(profile, { ...wanted, written: [written] }) : `${written}\n`);
@@ -130,21 +146,26 @@ function addRecord({ command, print }: Program): void {
       const { recordExport, recordExportText } = await import('./record.js');
       const profile = await openFor(options);
       const now = new Date();
-      print(
-        file === '-'
-          ? recordExportText(profile, { now })
-          : recordExport(profile, file, { now, force: options.force === true }),
-      );
+      if (file !== '-') {
+        print(recordExport(profile, file, { now, force: options.force === true }));
+        return;
+      }
+      const { text, notes } = recordExportText(profile, { now });
+      for (const note of notes) process.stderr.write(`mudlark: ${note}\n`);
+      print(text);
     });
   record
     .command('import')
     .description('add the answers of an exported record; those already there are left out')
-    .argument('<file>', 'an exported record')
+    .argument('<file>', 'an exported record; - reads standard input')
     .option('--learner <name>', 'whose record')
-    .addHelpText('after', '\nExamples:\n  mudlark record import ana.json --learner Ana')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark record import ana.json --learner Ana\n  ssh studio mudlark record export - | mudlark record import -',
+    )
     .action(async (file: string, options) => {
-      const { recordImport } = await import('./record.js');
-      print(recordImport(await openFor(options), file, new Date()));
+      const [{ recordImport }, profile] = await Promise.all([import('./record.js'), openFor(options)]);
+      print(recordImport(profile, file, file === '-' ? await readStdin() : undefined));
     });
   record
     .command('reset')

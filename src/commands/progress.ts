@@ -36,6 +36,7 @@ function headLines(profile: Profile, report: ProgressReport, columns: number): s
           `${plural(report.earlierSets, 'set')} before were predicted by an earlier model: they count for levels and review, but not in these figures.`,
         ]),
     ...(profile.problem === undefined ? [] : [profile.problem]),
+    ...profile.cautions,
     ...(profile.foreignLines > 0 && profile.files
       ? [
           `${plural(profile.foreignLines, 'line')} of the record cannot be read and count for nothing; copies are in ${shownPath(profile.files.setAside)}.`,
@@ -131,6 +132,8 @@ export function progressJson(
     saving: profile.saving,
     ...(profile.problem !== undefined && { problem: profile.problem }),
     unreadableLines: profile.foreignLines,
+    newerLines: profile.newerLines,
+    answersAheadOfClock: profile.standing.ahead?.count ?? 0,
     ...reportOf(profile, options),
     ...(written.length > 0 && { written }),
   });

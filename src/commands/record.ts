@@ -1,92 +1,113 @@
 /** `mudlark record export | import | reset`: taking a learner's record along, and beginning anew. */
 import { existsSync } from 'node:fs';
-import { StoreError, UsageError } from '../errors.js';
-import { shownPath, withWords } from '../files/faults.js';
-import { PRIVATE, replaceWhole, writeNew } from '../files/write.js';
-import type { ExportFormat, LearnerFiles, Profile } from '../profile/index.js';
-import {
-  appendAnswers,
-  exportPieces,
-  makePlace,
-  notYetIn,
-  readImport,
-  resetRecord,
-} from '../profile/index.js';
+import { dirname } from 'node:path';
+import { StoreError } from '../errors.js';
+import { shownPath } from '../files/faults.js';
+import { requireOutside, writeNamed } from '../files/named.js';
+import { PRIVATE } from '../files/write.js';
+import type { LearnerFiles, Profile } from '../profile/index.js';
+import { bringIn, exportPieces, readContent, readImport, resetRecord } from '../profile/index.js';
 
 /** Asks a yes-or-no question. */
 export type Confirm = (question: string) => boolean | Promise<boolean>;
 
-const answers = (n: number): string => `${n.toLocaleString('en')} answer${n === 1 ? '' : 's'}`;
+const counted = (n: number, word: string): string => `${n.toLocaleString('en')} ${word}${n === 1 ? '' : 's'}`;
+
+/** Refuses to tell of a record that there is and that cannot be read. @throws StoreError saying which and why */
+export function requireReadable({ unreadable }: Profile): void {
+  if (unreadable !== undefined) throw new StoreError(unreadable);
+}
+
+/** Refuses a file to be written where records are kept. @throws DataError */
+export function requireNoRecord({ files }: Profile, path: string): void {
+  if (files !== undefined) requireOutside(path, dirname(files.folder));
+}
 
 function filesOf(profile: Profile): LearnerFiles {
+  requireReadable(profile);
   if (profile.files === undefined || !profile.saving)
     throw new StoreError(profile.problem ?? 'there is no place for a record; set HOME or XDG_DATA_HOME');
   return profile.files;
 }
 
 export interface ExportOptions {
-  readonly format?: ExportFormat;
   readonly now: Date;
   /** Write over a file that is there. */
   readonly force?: boolean;
 }
 
-/** The record as text, for standard output. */
-export function recordExportText(profile: Profile, { format = 'json', now }: ExportOptions): string {
-  return [...exportPieces(profile.files, profile.learner, format, now)].join('');
+/** What an export made, and what is to be said of it. */
+export interface Exported {
+  readonly text: string;
+  readonly notes: readonly string[];
+}
+
+function notesOn({ unread, leftOut }: { readonly unread: number; readonly leftOut: number }): string[] {
+  return [
+    ...(unread > 0
+      ? [
+          `${counted(unread, 'line')} that this version cannot read ${unread === 1 ? 'is' : 'are'} in it as ${unread === 1 ? 'it stands' : 'they stand'}.`,
+        ]
+      : []),
+    ...(leftOut > 0
+      ? [`${counted(leftOut, 'line')} of more than a megabyte ${leftOut === 1 ? 'is' : 'are'} not in it.`]
+      : []),
+  ];
+}
+
+/**
+ * The record as one JSON document, for standard output.
+ * @throws StoreError when it cannot be read
+ */
+export function recordExportText(profile: Profile, { now }: ExportOptions): Exported {
+  requireReadable(profile);
+  const content = readContent(profile.files);
+  const text = [...exportPieces(content, profile.learner, 'json', now)].join('');
+  return { text, notes: notesOn(content) };
 }
 
 /**
  * Writes the record to a file, whole or not at all.
- * @returns one line saying so
- * @throws UsageError when the file is there; StoreError when it cannot be written
+ * @returns one line saying so, and one for what could not be read
+ * @throws DataError when the file is there, or lies among the records, or cannot be written; StoreError when the record cannot be read
  */
-export function recordExport(profile: Profile, path: string, options: ExportOptions): string {
-  const { format = path.endsWith('.jsonl') ? 'jsonl' : 'json', now, force = false } = options;
-  if (!force && existsSync(path))
-    throw new UsageError(`${shownPath(path)} is there already; name another file or add --force`);
-  withWords(
-    'write',
-    () => {
-      const pieces = exportPieces(profile.files, profile.learner, format, now);
-      (force ? replaceWhole : writeNew)(path, pieces, PRIVATE);
-    },
-    (words, cause) => new StoreError(`${shownPath(path)}: ${words}; nothing was written`, cause),
+export function recordExport(profile: Profile, path: string, { now, force = false }: ExportOptions): string {
+  requireReadable(profile);
+  requireNoRecord(profile, path);
+  const content = readContent(profile.files);
+  const format = path.endsWith('.jsonl') ? 'jsonl' : 'json';
+  writeNamed(path, exportPieces(content, profile.learner, format, now), force, PRIVATE);
+  return [`The record of ${profile.shownLearner} is in ${shownPath(path)}.`, ...notesOn(content), ''].join(
+    '\n',
   );
-  return `The record of ${profile.shownLearner} is in ${shownPath(path)}.\n`;
 }
 
 /**
- * Brings a record in: answers that are not there yet are added, in order of time.
- * @returns one or two lines saying how many
+ * Brings a record in: answers that are not there yet are added, and what this version cannot read is put back as it stands.
+ * @param input what came in at standard input, where that is read in the place of the file
+ * @returns lines saying how many
  * @throws DataError when the file holds nothing that can be used; StoreError when there is no place for it
  */
-export function recordImport(profile: Profile, path: string, now: Date): string {
+export function recordImport(profile: Profile, path: string, input?: Buffer): string {
   const files = filesOf(profile);
-  const { entries, refused, firstRefused } = readImport(path, now);
-  const fresh = withWords(
-    'keep',
-    () => {
-      const missing = notYetIn(files, entries);
-      makePlace(files, profile.learner);
-      appendAnswers(files.record, missing);
-      return missing.length;
-    },
-    (words, cause) =>
-      new StoreError(
-        `${shownPath(files.record)}: ${words}; not all answers were added, bring the file in again`,
-        cause,
-      ),
-  );
+  const read = readImport(path, input);
+  const { entries, refused, firstRefused } = read;
+  const added = bringIn(files, profile.learner, read);
   profile.reload();
-  const known = entries.length - fresh;
+  const known = entries.length - added.answers;
   return [
-    `${answers(fresh)} added to the record of ${profile.shownLearner}; ${known === 0 ? 'none was' : `${known.toLocaleString('en')} ${known === 1 ? 'was' : 'were'}`} there already.`,
+    `${counted(added.answers, 'answer')} added to the record of ${profile.shownLearner}; ${known === 0 ? 'none was' : `${known.toLocaleString('en')} ${known === 1 ? 'was' : 'were'}`} there already.`,
+    ...(added.unread === 0
+      ? []
+      : [
+          `${counted(added.unread, 'line')} that this version cannot read ${added.unread === 1 ? 'was' : 'were'} put back as ${added.unread === 1 ? 'it stands' : 'they stand'}.`,
+        ]),
     ...(refused === 0
       ? []
       : [
-          `${answers(refused)} could not be used and ${refused === 1 ? 'was' : 'were'} left out; the first is number ${firstRefused}.`,
+          `${counted(refused, 'answer')} could not be used and ${refused === 1 ? 'was' : 'were'} left out; the first is number ${firstRefused}.`,
         ]),
+    ...profile.cautions,
     '',
   ].join('\n');
 }
@@ -102,7 +123,7 @@ export async function recordReset(profile: Profile, confirm: Confirm, now: Date)
   if (count === 0 && !existsSync(files.record))
     return `The record of ${profile.shownLearner} is empty already.\n`;
   const isSure = await confirm(
-    `Begin a new record for ${profile.shownLearner}? The old one, with ${answers(count)}, is kept as a copy.`,
+    `Begin a new record for ${profile.shownLearner}? The old one, with ${counted(count, 'answer')}, is kept as a copy.`,
   );
   if (!isSure) return 'Nothing was changed.\n';
   const kept = resetRecord(files, now);

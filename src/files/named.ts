@@ -1,9 +1,9 @@
 /** Output files that a person names: nothing is replaced unasked, and every fault is one line. */
 import { existsSync, realpathSync } from 'node:fs';
-import { basename, resolve } from 'node:path';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import { DataError } from '../errors.js';
 import { isFileFault, shownPath, withWords } from './faults.js';
-import { type Content, makeFolder, replaceWhole, SHARED, writeNew } from './write.js';
+import { type Content, emptyLink, makeFolder, replaceWhole, SHARED, writeNew } from './write.js';
 
 /** Where a path leads, links followed as far as they go. */
 export function realPath(path: string): string {
@@ -11,8 +11,21 @@ export function realPath(path: string): string {
     return realpathSync(path);
   } catch (error) {
     if (!isFileFault(error)) throw error;
-    return resolve(path);
+    const whole = resolve(path);
+    const target = (error as NodeJS.ErrnoException).code === 'ENOENT' ? emptyLink(whole) : undefined;
+    if (target !== undefined) return realPath(target);
+    return dirname(whole) === whole ? whole : join(realPath(dirname(whole)), basename(whole));
   }
+}
+
+/**
+ * Checks that a file to be written lies outside a folder of the program's own.
+ * @throws DataError when it lies in it, by its name or through a link
+ */
+export function requireOutside(path: string, folder: string): void {
+  const way = relative(realPath(folder), realPath(path));
+  if (way !== '' && (way.split(/[\\/]/)[0] === '..' || resolve(way) === way)) return;
+  throw new DataError(`${shownPath(path)}: records are kept there; name a file in another folder`);
 }
 
 function requireFree(path: string, replace: boolean): void {
@@ -62,9 +75,9 @@ export function replaceNamed(path: string, text: string): void {
  * @returns one line that says what was done
  * @throws DataError when the file is there already, or cannot be written
  */
-export function writeNamed(path: string, content: Content, replace: boolean): string {
+export function writeNamed(path: string, content: Content, replace: boolean, mode = SHARED): string {
   requireFree(path, replace);
   const isThere = existsSync(path);
-  told(path, () => (isThere ? replaceWhole : writeNew)(path, content, SHARED));
+  told(path, () => (replace ? replaceWhole : writeNew)(path, content, mode));
   return `${isThere ? 'replaced' : 'written'}: ${shownPath(basename(path))}`;
 }

@@ -12,11 +12,17 @@ export interface OpenFile {
 
 /**
  * Opens a plain file and hands it to `work`.
+ * @param flags how it is opened (O_RDONLY, O_APPEND ...), and the mode if it is made
  * @throws the fault of the file system; EISDIR for a folder, ENXIO for a device or a pipe
  */
-export function withFile<T>(path: string, work: (file: OpenFile) => T): T {
-  // Without O_NONBLOCK the opening of a pipe waits for somebody who writes. Windows does not know it.
-  const fd = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+export function withFile<T>(
+  path: string,
+  work: (file: OpenFile) => T,
+  flags: number = constants.O_RDONLY,
+  mode?: number,
+): T {
+  // Without O_NONBLOCK the opening of a pipe waits for somebody at its other end. Windows does not know it.
+  const fd = openSync(path, flags | (constants.O_NONBLOCK ?? 0), mode);
   try {
     const stats = fstatSync(fd);
     if (stats.isDirectory()) throw faultOf('EISDIR');
@@ -29,10 +35,16 @@ export function withFile<T>(path: string, work: (file: OpenFile) => T): T {
 
 const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1);
 
-function bytesOf({ fd, size }: OpenFile): Buffer {
+const tooLarge = (size: number, most: number): DataError =>
+  new DataError(
+    `${megabytes(size)} MB is more than the ${megabytes(most)} MB that is read; check that it is the right file`,
+  );
+
+/** The bytes of an open file from a place on; fewer where it ends before. */
+export function bytesAt({ fd }: OpenFile, from: number, size: number): Buffer {
   const bytes = Buffer.allocUnsafe(size);
   let at = 0;
-  for (let got = -1; got !== 0 && at < size; at += got) got = readSync(fd, bytes, at, size - at, at);
+  for (let got = -1; got !== 0 && at < size; at += got) got = readSync(fd, bytes, at, size - at, from + at);
   return bytes.subarray(0, at);
 }
 
@@ -48,20 +60,31 @@ export function textOf(bytes: Uint8Array): string {
 }
 
 /**
- * Reads a text whole, without a byte-order mark.
+ * Reads a file whole.
  * @param most largest size in bytes
- * @throws the fault of the file system, as {@link withFile}; DataError, without the path, when it is too large or no UTF-8
+ * @throws the fault of the file system, as {@link withFile}; DataError, without the path, when it is too large
  */
-export function readWhole(path: string, most: number): string {
-  const bytes = withFile(path, (file) => {
-    if (file.size > most)
-      throw new DataError(
-        `${megabytes(file.size)} MB is more than the ${megabytes(most)} MB that is read; check that it is the right file`,
-      );
-    return bytesOf(file);
+export function readBytes(path: string, most: number): Buffer {
+  return withFile(path, (file) => {
+    if (file.size > most) throw tooLarge(file.size, most);
+    return bytesAt(file, 0, file.size);
   });
-  return textOf(bytes);
 }
+
+/** Reads what comes in at standard input, to its end. @throws as {@link readBytes} */
+export async function readInput(most: number): Promise<Buffer> {
+  const pieces: Buffer[] = [];
+  let size = 0;
+  for await (const piece of process.stdin as AsyncIterable<Buffer>) {
+    size += piece.length;
+    if (size > most) throw tooLarge(size, most);
+    pieces.push(piece);
+  }
+  return Buffer.concat(pieces);
+}
+
+/** Reads a text whole. @throws as {@link readBytes} and {@link textOf} */
+export const readWhole = (path: string, most: number): string => textOf(readBytes(path, most));
 
 /** A text whole, as {@link readWhole}; undefined where there is none that can be used. */
 export function readUsable(path: string, most: number): string | undefined {

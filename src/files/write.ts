@@ -5,12 +5,14 @@
 import { randomBytes } from 'node:crypto';
 import {
   closeSync,
+  constants,
   existsSync,
-  fstatSync,
   fsyncSync,
   linkSync,
+  lstatSync,
   mkdirSync,
   openSync,
+  readlinkSync,
   readSync,
   realpathSync,
   renameSync,
@@ -19,8 +21,9 @@ import {
   writeFileSync,
   writeSync,
 } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { faultOf, isFileFault } from './faults.js';
+import { type OpenFile, withFile } from './read.js';
 
 /** Who may read a file: its owner alone, or as the system's own mask has it. */
 export const PRIVATE = 0o600;
@@ -56,8 +59,8 @@ function flushFolder(path: string): void {
   });
 }
 
-/** What a file is to hold: a text or bytes, whole, or a text piece by piece. */
-export type Content = string | Uint8Array | Iterable<string>;
+/** What a file is to hold: whole, or piece by piece. */
+export type Content = string | Uint8Array | Iterable<string | Uint8Array>;
 
 /** Writes a file beside the path, through to the disk, and hands its name on to be put in place. */
 function beside(path: string, content: Content, mode: number, put: (fresh: string) => void): void {
@@ -79,14 +82,25 @@ function beside(path: string, content: Content, mode: number, put: (fresh: strin
   }
 }
 
+/** Where a link points that leads to no file; undefined where there is no link. Its name must be known to lead nowhere. */
+export function emptyLink(path: string): string | undefined {
+  const isLink = lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink() === true;
+  return isLink ? resolve(realpathSync(dirname(path)), readlinkSync(path)) : undefined;
+}
+
 /**
- * Puts a text or bytes in the place of a file, or where there is none. A link stays, and the file it leads to is replaced.
+ * Puts a text or bytes in the place of a file, or where there is none. A link stays, and the file it leads to is replaced or made.
  * @throws EISDIR or ENXIO when something else than a plain file stands there; the old file is then as it was
  */
 export function replaceWhole(path: string, content: Content, mode: number): void {
   const there = statSync(path, { throwIfNoEntry: false });
   if (there?.isDirectory()) throw faultOf('EISDIR');
   if (there !== undefined && !there.isFile()) throw faultOf('ENXIO');
+  const target = there === undefined ? emptyLink(path) : undefined;
+  if (target !== undefined) {
+    replaceWhole(target, content, mode);
+    return;
+  }
   const real = there === undefined ? path : realpathSync(path);
   beside(real, content, mode, (fresh) => renameSync(fresh, real));
 }
@@ -111,28 +125,29 @@ export function writeNew(path: string, content: Content, mode: number): void {
 const NEWLINE = 10;
 
 /** Whether the file ends in the middle of a line: a program was killed, or the disk was full, while it wrote. */
-function endsTorn(fd: number): boolean {
-  const { size } = fstatSync(fd);
+function endsTorn({ fd, size }: OpenFile): boolean {
   if (size === 0) return false;
   const last = Buffer.alloc(1);
   return readSync(fd, last, 0, 1, size - 1) === 1 && last[0] !== NEWLINE;
 }
 
+const APPENDING = constants.O_RDWR | constants.O_APPEND | constants.O_CREAT;
+
 /**
  * Appends whole lines in one write, so that two programs at once lose nothing.
- * @param text one or more lines, each ending in a newline
- * @throws as the others; a part that was written stays as a torn line, which the next append closes
+ * @param lines one or more lines, each ending in a newline
+ * @throws as the others, and what {@link withFile} throws where something else than a plain file stands; a part that was
+ * written stays as a torn line, which the next append closes
  */
-export function appendLines(path: string, text: string, mode: number): void {
+export function appendLines(path: string, lines: string | Uint8Array, mode: number): void {
   const isNew = !existsSync(path);
-  const fd = openSync(path, 'a+', mode);
-  try {
-    const bytes = Buffer.from(endsTorn(fd) ? `\n${text}` : text, 'utf8');
-    if (writeSync(fd, bytes) < bytes.length) throw faultOf('ENOSPC');
-    flush(fd);
-  } finally {
-    closeSync(fd);
-  }
+  const append = (file: OpenFile): void => {
+    const given = typeof lines === 'string' ? Buffer.from(lines, 'utf8') : lines;
+    const bytes = endsTorn(file) ? Buffer.concat([Buffer.of(NEWLINE), given]) : given;
+    if (writeSync(file.fd, bytes) < bytes.length) throw faultOf('ENOSPC');
+    flush(file.fd);
+  };
+  withFile(path, append, APPENDING, mode);
   if (isNew) flushFolder(path);
 }
 

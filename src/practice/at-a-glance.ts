@@ -83,6 +83,8 @@ export function atAGlance(standing: Standing, families: readonly FamilyRef[], no
   const dueMs = ({ standing: { memory } }: Known): number => dueAt(memory);
   const [soonest] = known.toSorted((one, other) => dueMs(one) - dueMs(other));
   const inLast = known.filter(({ standing: { entered } }) => entered.set === standing.lastSet);
+  // Where no date can be believed, the latest that was written stands.
+  const lastMs = standing.lastMs || (standing.ahead?.lastMs ?? 0);
   const whole = figuresOf(standing.sets.filter(({ set }) => set === standing.lastSet));
   return {
     due: due.map(skill),
@@ -96,8 +98,8 @@ export function atAGlance(standing: Standing, families: readonly FamilyRef[], no
       }),
     ...(whole && {
       last: {
-        when: new Date(standing.lastMs).toISOString(),
-        hoursAgo: Math.max(0, Math.floor((nowMs - standing.lastMs) / HOUR_MS)),
+        when: new Date(lastMs).toISOString(),
+        hoursAgo: Math.max(0, Math.floor((nowMs - lastMs) / HOUR_MS)),
         families: inLast.map(skill),
         answers: whole.answers,
         good: whole.good,

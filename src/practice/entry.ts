@@ -2,7 +2,7 @@
 import type { Answer } from '../drills/types.js';
 import { StoreError } from '../errors.js';
 import { AIMS, type Aim, type Verdict } from '../judgement/types.js';
-import { jsonOf } from '../text/json.js';
+import { jsonOf, membersOf } from '../text/json.js';
 import type { Answered } from './answered.js';
 
 /** Longest line of a record, bytes of UTF-8 with its newline. A longer line is foreign. */
@@ -179,6 +179,12 @@ export function isEntry(x: unknown): x is HistoryEntry {
     (x['idea'] === undefined || isText(x['idea'], 100)) &&
     (x['placing'] === undefined || x['placing'] === true)
   );
+}
+
+/** Whether a line that is no entry here comes from a newer version of the program: it carries a later version of the line. */
+export function isNewer(line: string): boolean {
+  const version = membersOf(jsonOf(line))?.['v'];
+  return isCount(version, 2, Number.MAX_SAFE_INTEGER);
 }
 
 /** Reads one line of a record. @returns undefined for a torn or foreign line */

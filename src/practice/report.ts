@@ -5,7 +5,7 @@ import type { Reason } from './need.js';
 import { familyNeeds } from './need.js';
 import { nextSteps, outlookWords } from './next-steps.js';
 import type { FamilyRef } from './refs.js';
-import { dueAt } from './spacing.js';
+import { dueAt, isUndated } from './spacing.js';
 import type { Standing } from './standing.js';
 import type { Figures, Totals } from './totals.js';
 import { figuresOf, setsOfModel } from './totals.js';
@@ -84,7 +84,7 @@ export function progressReport(
         answers: known?.answers ?? 0,
         state: known === undefined ? 'new' : reason,
         recall,
-        ...(known && { due: new Date(dueAt(known.memory)).toISOString() }),
+        ...(known && !isUndated(known.memory) && { due: new Date(dueAt(known.memory)).toISOString() }),
         goodAnswersToRise: known ? levelOutlook(known.level).goodAnswers : 3,
         outlook: outlookWords(standing, family.id),
         sets: setReports(own),

@@ -20,6 +20,11 @@ export interface Memory {
   readonly lastMs: number;
 }
 
+/** Memory of what was answered at a time that cannot be believed only: due at once, and the next answer begins it. */
+export const UNDATED: Memory = { stability: 1, difficulty: 5, lastMs: 0 };
+
+export const isUndated = ({ lastMs }: Memory): boolean => lastMs === UNDATED.lastMs;
+
 const GRADE = { good: Rating.Good, fair: Rating.Hard, off: Rating.Again } as const;
 
 // Calendar days in UTC, as ts-fsrs counts them: answers of one day use the same-day formula.
@@ -29,7 +34,8 @@ const dayOf = (ms: number): number => Math.floor(ms / DAY_MS);
  * Memory after an answer: good counts as "good", fair as "hard", off as "again". "Easy" is never given: nothing we
  * measure tells easy from good. A time before the last answer counts as the same day.
  */
-export function remember(before: Memory | undefined, verdict: Verdict, atMs: number): Memory {
+export function remember(known: Memory | undefined, verdict: Verdict, atMs: number): Memory {
+  const before = known === undefined || isUndated(known) ? undefined : known;
   const days = before ? Math.max(0, dayOf(atMs) - dayOf(before.lastMs)) : 0;
   const next = model.next_state(before ?? null, days, GRADE[verdict]);
   return {

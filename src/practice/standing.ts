@@ -4,6 +4,7 @@
  */
 
 import { jsonOf, membersOf } from '../text/json.js';
+import { inOrderOfTime, noteTime, type Times } from './dated.js';
 import type { HistoryEntry } from './entry.js';
 import type { LastTime } from './last-time.js';
 import { lastTimeOf } from './last-time.js';
@@ -14,7 +15,7 @@ import { PLACING_DECISIONS, placementOf, SCORE, startLevel } from './placing.js'
 import type { Rating } from './rating.js';
 import { priorDifficulty, rate, UNRATED, usualGuess } from './rating.js';
 import type { Memory } from './spacing.js';
-import { remember } from './spacing.js';
+import { remember, UNDATED } from './spacing.js';
 import type { Totals } from './totals.js';
 import { addToSets } from './totals.js';
 
@@ -25,8 +26,6 @@ const MOST_FAMILIES = 200;
 const RECENT_WEIGHT = 0.12;
 /** `recent` before any answer: a little above weak, so that one miss tells. */
 const RECENT_START = 0.55;
-/** Clocks of two programs differ a little; answers further apart than this are out of order. */
-const ORDER_SLACK_MS = 5 * 60_000;
 
 export interface FamilyStanding {
   /** First answers. */
@@ -53,11 +52,9 @@ export interface DrillStanding {
 }
 
 /** The fold of a record. Changed in place by {@link addAnswer}. */
-export interface Standing {
+export interface Standing extends Times {
   /** All answers, later tries too. */
   answers: number;
-  /** Time of the latest answer, ms; 0 for none. */
-  lastMs: number;
   /** The drill answered last. */
   lastDrill: string;
   /** The set answered last, and how many there have been. */
@@ -65,8 +62,6 @@ export interface Standing {
   setCount: number;
   /** Decisions of the placing round, in order; eight at most. */
   placing: PlacingAnswer[];
-  /** Set when an answer came that is older than one before it: fold again in order of time. */
-  isOutOfOrder: boolean;
   overall: Rating;
   /** Evidence against guessing over all families, as in a level state. */
   evidence: number;
@@ -100,12 +95,21 @@ function thin(map: Map<string, { readonly memory: Memory }>, most: number): void
   for (const [key] of oldestFirst.slice(0, map.size - most)) map.delete(key);
 }
 
-/** Adds an answer, in place. Later tries count as answers and nothing else: the first is what was known. */
-export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
+/**
+ * Adds an answer, in place. Later tries count as answers and nothing else: the first is what was known.
+ * @param latestMs an answer dated later was given under a wrong clock: it counts, but sets no date for review
+ */
+export function addAnswer(
+  standing: Standing,
+  entry: HistoryEntry,
+  latestMs = Number.POSITIVE_INFINITY,
+): Standing {
   const atMs = Date.parse(entry.at);
+  const isAhead = atMs > latestMs;
+  const remembered = (memory: Memory | undefined): Memory =>
+    isAhead ? (memory ?? UNDATED) : remember(memory, entry.verdict, atMs);
   standing.answers += 1;
-  if (atMs < standing.lastMs - ORDER_SLACK_MS) standing.isOutOfOrder = true;
-  standing.lastMs = Math.max(standing.lastMs, atMs);
+  noteTime(standing, atMs, isAhead);
   standing.lastDrill = entry.drill;
   if (entry.try > 1) return standing;
   if (entry.set !== standing.lastSet) standing.setCount += 1;
@@ -141,7 +145,7 @@ export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
     level: placing ? before : stepLevel(before, { level, verdict, hints, set, guess, doubt }),
     recent: placing ? recent : (1 - RECENT_WEIGHT) * recent + RECENT_WEIGHT * known,
     rating: rated.family,
-    memory: remember(family?.memory, verdict, atMs),
+    memory: remembered(family?.memory),
     sets,
     last: lastTimeOf(entry),
     entered: family?.entered.set === set ? family.entered : { set, level: before.level },
@@ -152,7 +156,7 @@ export function addAnswer(standing: Standing, entry: HistoryEntry): Standing {
     wasGood: verdict === 'good',
     setNumber: standing.setCount,
     rating: rated.drill,
-    memory: remember(drill?.memory, verdict, atMs),
+    memory: remembered(drill?.memory),
   });
   if (placing) place(standing, { family: entry.family, level, verdict, guess });
   thin(standing.families, MOST_FAMILIES);
@@ -179,12 +183,10 @@ export function placingIsOpen(standing: Standing): boolean {
   return answers === standing.placing.length && placementOf(standing.placing).nextLevel !== undefined;
 }
 
-/** The standing after a list of answers, in order of time whatever the order of the list; equal times keep it. */
-export function foldSorted(entries: readonly HistoryEntry[]): Standing {
-  const timed = entries.map((entry) => ({ entry, atMs: Date.parse(entry.at) }));
-  timed.sort((a, b) => a.atMs - b.atMs);
+/** The standing after a list of answers, in order of time whatever the order of the list ({@link inOrderOfTime}). */
+export function foldSorted(entries: readonly HistoryEntry[], latestMs = Number.POSITIVE_INFINITY): Standing {
   const standing = emptyStanding();
-  for (const { entry } of timed) addAnswer(standing, entry);
+  for (const entry of inOrderOfTime(entries, latestMs)) addAnswer(standing, entry, latestMs);
   return standing;
 }
 

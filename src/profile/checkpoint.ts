@@ -11,7 +11,7 @@ import { standingFromJson, standingToJson } from '../practice/index.js';
 import { jsonOf } from '../text/json.js';
 
 /** Raise it when the fold changes: older checkpoints are then made anew. */
-const FOLD_VERSION = 4;
+const FOLD_VERSION = 5;
 const MOST_BYTES = 4_000_000;
 
 export interface Checkpoint {
@@ -22,6 +22,8 @@ export interface Checkpoint {
   /** Lines in it, and how many of them could not be read. */
   readonly lines: number;
   readonly foreign: number;
+  /** And how many a newer version of the program wrote. */
+  readonly newer: number;
   readonly standing: Standing;
 }
 
@@ -31,6 +33,7 @@ interface Head {
   readonly crc: number;
   readonly lines: number;
   readonly foreign: number;
+  readonly newer: number;
   readonly body: number;
 }
 
@@ -41,17 +44,18 @@ export function readCheckpoint(path: string): Checkpoint | undefined {
   const head = jsonOf(text.slice(0, Math.max(0, cut))) as Head | null | undefined;
   const body = text.slice(cut + 1);
   if (head?.v !== FOLD_VERSION || head.body !== crc32(body)) return undefined;
-  const { bytes, crc, lines, foreign } = head;
+  const { bytes, crc, lines, foreign, newer } = head;
   const standing = standingFromJson(body);
-  if (standing === undefined || ![bytes, crc, lines, foreign].every(Number.isSafeInteger)) return undefined;
-  return { bytes, crc, lines, foreign, standing };
+  if (standing === undefined || ![bytes, crc, lines, foreign, newer].every(Number.isSafeInteger))
+    return undefined;
+  return { bytes, crc, lines, foreign, newer, standing };
 }
 
 /** Writes a checkpoint. A fault is not worth a word: the record is read without one. */
 export function writeCheckpoint(path: string, checkpoint: Checkpoint): void {
-  const { bytes, crc, lines, foreign, standing } = checkpoint;
+  const { bytes, crc, lines, foreign, newer, standing } = checkpoint;
   const body = standingToJson(standing);
-  const head: Head = { v: FOLD_VERSION, bytes, crc, lines, foreign, body: crc32(body) };
+  const head: Head = { v: FOLD_VERSION, bytes, crc, lines, foreign, newer, body: crc32(body) };
   try {
     replaceWhole(path, `${JSON.stringify(head)}\n${body}`, PRIVATE);
   } catch (error) {

@@ -1,4 +1,6 @@
 /** Everything of a learner that is on disk: settings, record, their places. */
+
+export { exportPieces, readContent } from './export.js';
 export { learnerFolder, learnerName } from './learners.js';
 export type { ProfilePaths } from './paths.js';
 export { findPaths } from './paths.js';
@@ -13,5 +15,4 @@ export type { ResolvedSettings, SettingFlags, SettingInForce, SettingSource } fr
 export { keepSettings, resolveSettings, setSetting } from './settings.js';
 export type { SettingKey, SettingValues } from './settings-keys.js';
 export { showSetting } from './settings-keys.js';
-export type { ExportFormat, ReadImport } from './transfer.js';
-export { exportPieces, notYetIn, readImport, resetRecord } from './transfer.js';
+export { bringIn, MOST_IMPORT_BYTES, readImport, resetRecord } from './transfer.js';

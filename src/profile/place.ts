@@ -15,6 +15,8 @@ export interface LearnerFiles {
   /** The fold of the record; safe to delete. */
   readonly summary: string;
   readonly setAside: string;
+  /** There while answers are brought in or a new record is begun. */
+  readonly lock: string;
 }
 
 export function learnerFiles(dataFolder: string, learner: string): LearnerFiles {
@@ -24,6 +26,7 @@ export function learnerFiles(dataFolder: string, learner: string): LearnerFiles 
     record: join(folder, 'record.jsonl'),
     summary: join(folder, 'record.summary.json'),
     setAside: join(folder, 'record.set-aside.jsonl'),
+    lock: join(folder, 'record.lock'),
   };
 }
 
@@ -52,7 +55,7 @@ export function placeProblem({ folder, record }: LearnerFiles): string | undefin
     if (!statSync(base).isDirectory()) return `${shownPath(base)} is not a folder`;
     accessSync(base, constants.W_OK | constants.X_OK);
     if (existsSync(record)) {
-      if (!statSync(record).isFile()) return `${shownPath(record)} is not a plain file`;
+      if (!statSync(record).isFile()) return `the record is not a plain file (${shownPath(record)})`;
       accessSync(record, constants.R_OK | constants.W_OK);
     }
     return roomIn(base) < LEAST_ROOM ? `the disk is full (${shownPath(base)})` : undefined;

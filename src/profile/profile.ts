@@ -22,6 +22,11 @@ import { resolveSettings } from './settings.js';
 /** Answers held in memory while they cannot be saved, for when they can be again. */
 const MOST_UNSAVED = 10_000;
 
+/** How far an answer may be dated ahead of the clock, ms: spacing counts days. */
+const CLOCK_SLACK_MS = 86_400_000;
+
+const counted = (n: number, word: string): string => `${n.toLocaleString('en')} ${word}${n === 1 ? '' : 's'}`;
+
 /** The one line for a learner whose answers are not kept. */
 const notSavingLine = (reason: string): string =>
   `Not saving: ${reason}. Practice works, but nothing is kept.`;
@@ -45,17 +50,42 @@ export class Profile {
   standing: Standing = emptyStanding();
   /** Lines of the record that cannot be read. */
   foreignLines = 0;
+  /** Lines of the record that a newer version of the program wrote. */
+  newerLines = 0;
   /** One line to show on every screen while nothing is saved. */
   problem: string | undefined;
+  /** Why the record there is could not be read, in one line: then the standing is not the learner's. */
+  unreadable: string | undefined;
+  readonly #now: () => number;
   #unsaved: HistoryEntry[] = [];
 
-  constructor(settings: ResolvedSettings, paths: ProfilePaths) {
+  constructor(settings: ResolvedSettings, paths: ProfilePaths, now: () => number = Date.now) {
     this.settings = settings;
     this.paths = paths;
+    this.#now = now;
     this.learner = settings.values.learner;
+    const isPlaced = paths.data !== undefined && settings.learnerDoubt === undefined;
+    this.files = isPlaced ? learnerFiles(paths.data, this.learner) : undefined;
     this.notices = [...settings.notices];
-    this.files = paths.data === undefined ? undefined : learnerFiles(paths.data, this.learner);
     this.reload();
+  }
+
+  /** What to know of the record whenever it is shown: one line each. */
+  get cautions(): string[] {
+    const { ahead } = this.standing;
+    const isOne = this.newerLines === 1;
+    return [
+      ...(ahead === undefined
+        ? []
+        : [
+            `${counted(ahead.count, 'answer')} ${ahead.count === 1 ? 'is' : 'are'} dated ahead of this computer's clock (up to ${new Date(ahead.lastMs).toISOString().slice(0, 10)}); levels count them, dates for review do not. Check the clock.`,
+          ]),
+      ...(this.newerLines === 0
+        ? []
+        : [
+            `${counted(this.newerLines, 'answer')} ${isOne ? 'was' : 'were'} written by a newer version of the program; ${isOne ? 'it is' : 'they are'} kept, but not counted here. Bring the program up to date.`,
+          ]),
+    ];
   }
 
   get saving(): boolean {
@@ -73,23 +103,32 @@ export class Profile {
 
   /** Reads the record again: another program may have added to it. A record that cannot be read is a `problem`, nothing thrown. */
   reload(): void {
+    const { learnerDoubt } = this.settings;
     if (this.files === undefined) {
+      this.unreadable = learnerDoubt;
       this.problem = notSavingLine(
-        `${this.paths.problem ?? 'there is no folder for data'}, so there is no place for a record`,
+        learnerDoubt ??
+          `${this.paths.problem ?? 'there is no folder for data'}, so there is no place for a record`,
       );
       return;
     }
     const reason = placeProblem(this.files);
     this.problem = reason === undefined ? undefined : notSavingLine(reason);
     try {
-      const loaded = loadRecord(this.files.record, this.saving ? this.files.summary : undefined);
+      const latestMs = this.#now() + CLOCK_SLACK_MS;
+      const loaded = loadRecord(this.files.record, this.saving ? this.files.summary : undefined, latestMs);
+      this.unreadable = undefined;
       this.standing = loaded.standing;
       this.foreignLines = loaded.foreignCount;
+      this.newerLines = loaded.newerCount;
       for (const entry of this.#unsaved) addAnswer(this.standing, entry);
       this.#report(loaded, this.files);
     } catch (error) {
       if (!isFileFault(error)) throw error;
-      this.problem ??= notSavingLine(`${shownPath(this.files.record)}: ${faultWords(error, 'read')}`);
+      const [words, shown] = [faultWords(error, 'read'), shownPath(this.files.record)];
+      this.unreadable = `${shown}: ${words}`;
+      // On a screen the end of the line may be cut: first why, then where.
+      this.problem ??= notSavingLine(`the record: ${words} (${shown})`);
     }
   }
 
@@ -144,9 +183,10 @@ export class Profile {
 /**
  * Opens the profile of a learner.
  * @param flags texts from the command line, by setting (`learner`, `palette`, ...)
+ * @param now the clock, ms; the computer's when absent
  * @throws UsageError for a flag that its setting does not take; nothing else
  */
-export async function openProfile(flags: SettingFlags = {}): Promise<Profile> {
+export async function openProfile(flags: SettingFlags = {}, now?: () => number): Promise<Profile> {
   const paths = await findPaths();
-  return new Profile(await resolveSettings(paths.config, flags), paths);
+  return new Profile(await resolveSettings(paths.config, flags), paths, now);
 }

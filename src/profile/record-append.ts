@@ -8,6 +8,7 @@ import { entryLine } from '../practice/index.js';
 
 /** Most bytes given to one write when many answers are brought in. */
 const BATCH_BYTES = 1 << 20;
+const NEWLINE = 10;
 
 /**
  * Appends one answer; it is on disk when this returns.
@@ -17,20 +18,36 @@ export function appendAnswer(path: string, entry: HistoryEntry): void {
   appendLines(path, entryLine(entry), PRIVATE);
 }
 
-/** Appends many answers, about a megabyte a write. */
-export function appendAnswers(path: string, entries: Iterable<HistoryEntry>): void {
-  let batch: string[] = [];
+/** Appends lines, each ending in a newline, about a megabyte a write. */
+function appendMany(path: string, lines: Iterable<Buffer>): void {
+  let batch: Buffer[] = [];
   let bytes = 0;
   const write = (): void => {
-    if (batch.length > 0) appendLines(path, batch.join(''), PRIVATE);
+    if (batch.length > 0) appendLines(path, Buffer.concat(batch), PRIVATE);
     batch = [];
     bytes = 0;
   };
-  for (const entry of entries) {
-    const line = entryLine(entry);
+  for (const line of lines) {
     batch.push(line);
     bytes += line.length;
     if (bytes >= BATCH_BYTES) write();
   }
   write();
+}
+
+function* linesFor(entries: Iterable<HistoryEntry>): Generator<Buffer> {
+  for (const entry of entries) yield Buffer.from(entryLine(entry), 'utf8');
+}
+
+/** Appends many answers. @throws as {@link appendAnswer} */
+export function appendAnswers(path: string, entries: Iterable<HistoryEntry>): void {
+  appendMany(path, linesFor(entries));
+}
+
+/** Appends lines that this version cannot read, as they stand. */
+export function appendUnread(path: string, lines: readonly Buffer[]): void {
+  appendMany(
+    path,
+    lines.map((line) => Buffer.concat([line, Buffer.of(NEWLINE)])),
+  );
 }

@@ -11,8 +11,9 @@ const NEWLINE = 10;
 export interface RawLine {
   /** Without its newline; of a line that is too long only the beginning. */
   readonly bytes: Buffer;
-  /** Where it begins, bytes. */
+  /** Where it begins, and how long it is whole, bytes. */
   readonly offset: number;
+  readonly size: number;
   readonly isTooLong: boolean;
   /** False for a last line without a newline. */
   readonly isWhole: boolean;
@@ -60,7 +61,13 @@ export function* linesFrom({ fd, size }: OpenFile, from: number): Generator<RawL
       const bytes = carry.length > 0 ? Buffer.concat([carry, piece]) : piece;
       const long = isTooLong || bytes.length >= MAX_LINE_BYTES;
       if (bytes.length > 0)
-        yield { bytes: bytes.subarray(0, MAX_LINE_BYTES), offset: lineStart, isTooLong: long, isWhole: true };
+        yield {
+          bytes: bytes.subarray(0, MAX_LINE_BYTES),
+          offset: lineStart,
+          size: at + end - lineStart,
+          isTooLong: long,
+          isWhole: true,
+        };
       carry = Buffer.alloc(0);
       isTooLong = false;
       begin = end + 1;
@@ -72,5 +79,6 @@ export function* linesFrom({ fd, size }: OpenFile, from: number): Generator<RawL
     carry = Buffer.from(tail.subarray(0, MAX_LINE_BYTES));
     at += got;
   }
-  if (carry.length > 0) yield { bytes: carry, offset: lineStart, isTooLong, isWhole: false };
+  if (carry.length > 0)
+    yield { bytes: carry, offset: lineStart, size: size - lineStart, isTooLong, isWhole: false };
 }

@@ -1,22 +1,42 @@
 /** The settings: what each takes, its default, its variable in the environment. */
+import * as v from 'valibot';
 import { UsageError } from '../errors.js';
 import { cleanText } from '../text/sanitize.js';
 import { DEFAULT_LEARNER, learnerName } from './learners.js';
 
-/** Values of all settings. */
-export interface SettingValues {
-  /** Which way value counts: 1 is paper white, or 0 is black (Munsell's direction). */
-  readonly valueScale: 'paper-first' | 'black-first';
-  /** Id of a palette. */
-  readonly palette: string;
-  /** The plain form for screen readers. */
-  readonly screenReader: boolean;
-  /** How many colours are used. */
-  readonly colour: 'auto' | 'none' | '16' | '256' | 'full';
-  readonly learner: string;
-  /** Whether the welcome was shown. */
-  readonly welcomed: boolean;
+const SCALES = ['paper-first', 'black-first'] as const;
+const COLOURS = ['auto', 'none', '16', '256', 'full'] as const;
+
+/** A name as it is kept; undefined where it is none. */
+function keptName(name: string): string | undefined {
+  try {
+    return learnerName(name);
+  } catch (error) {
+    if (error instanceof UsageError) return undefined;
+    throw error;
+  }
 }
+
+/** All settings as the file holds them. Each is judged by itself; one that is not here belongs to another version. */
+const SETTINGS_SCHEMA = v.object({
+  /** Which way value counts: 1 is paper white, or 0 is black (Munsell's direction). */
+  valueScale: v.picklist(SCALES),
+  /** Id of a palette. */
+  palette: v.pipe(
+    v.string(),
+    v.check((id) => id === cleanText(id, 200) && id !== ''),
+  ),
+  /** The plain form for screen readers. */
+  screenReader: v.boolean(),
+  /** How many colours are used. */
+  colour: v.picklist(COLOURS),
+  learner: v.pipe(v.string(), v.transform(keptName), v.string()),
+  /** Whether the welcome was shown. */
+  welcomed: v.boolean(),
+});
+
+/** Values of all settings. */
+export type SettingValues = Readonly<v.InferOutput<typeof SETTINGS_SCHEMA>>;
 
 export type SettingKey = keyof SettingValues;
 
@@ -31,19 +51,26 @@ export interface SettingSpec<K extends SettingKey = SettingKey> {
   readonly variables: readonly string[];
   /** What it takes, in words. */
   readonly takes: string;
-  /** Reads a text. @returns undefined when it does not take it */
-  read(text: string): SettingValues[K] | undefined;
+  /** Words that stand for a value when they are typed, in lower case; a setting with a list of its own takes any case. */
+  readonly words?: Readonly<Record<string, SettingValues[K]>>;
 }
 
-function oneOf<T extends string>(values: readonly T[], also: Readonly<Record<string, T>> = {}) {
-  return (text: string): T | undefined => {
-    const word = text.trim().toLowerCase();
-    return values.find((value) => value === word) ?? (Object.hasOwn(also, word) ? also[word] : undefined);
-  };
+/** A value of the file. @returns undefined when the setting does not take it */
+export function settingIn<K extends SettingKey>(key: K, stored: unknown): SettingValues[K] | undefined {
+  const read = v.safeParse(SETTINGS_SCHEMA.entries[key], stored);
+  return read.success ? (read.output as SettingValues[K]) : undefined;
 }
 
-const SCALES = ['paper-first', 'black-first'] as const;
-const COLOURS = ['auto', 'none', '16', '256', 'full'] as const;
+/** A value as it is typed. @returns undefined when the setting does not take it */
+export function settingOf<K extends SettingKey>(
+  { key, words }: SettingSpec<K>,
+  text: string,
+): SettingValues[K] | undefined {
+  if (words === undefined) return settingIn(key, text);
+  const word = text.trim().toLowerCase();
+  return Object.hasOwn(words, word) ? words[word] : settingIn(key, word);
+}
+
 const YES_NO: Readonly<Record<string, boolean>> = {
   yes: true,
   on: true,
@@ -55,11 +82,6 @@ const YES_NO: Readonly<Record<string, boolean>> = {
   '0': false,
 };
 
-function yesOrNo(text: string): boolean | undefined {
-  const word = text.trim().toLowerCase();
-  return Object.hasOwn(YES_NO, word) ? YES_NO[word] : undefined;
-}
-
 export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
   valueScale: {
     key: 'valueScale',
@@ -69,7 +91,7 @@ export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
     fallback: 'paper-first',
     variables: ['MUDLARK_VALUE_SCALE'],
     takes: SCALES.join(' or '),
-    read: oneOf(SCALES, { 'paper-1': 'paper-first', munsell: 'black-first' }),
+    words: { 'paper-1': 'paper-first', munsell: 'black-first' },
   },
   palette: {
     key: 'palette',
@@ -78,7 +100,6 @@ export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
     fallback: 'twelve',
     variables: ['MUDLARK_PALETTE'],
     takes: 'the id of a palette',
-    read: (text) => (text === cleanText(text, 200) && text !== '' ? text : undefined),
   },
   screenReader: {
     key: 'screenReader',
@@ -87,7 +108,7 @@ export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
     fallback: false,
     variables: ['MUDLARK_SCREEN_READER', 'INK_SCREEN_READER'],
     takes: 'yes or no',
-    read: yesOrNo,
+    words: YES_NO,
   },
   colour: {
     key: 'colour',
@@ -96,7 +117,7 @@ export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
     fallback: 'auto',
     variables: ['MUDLARK_COLOUR'],
     takes: `${COLOURS.slice(0, -1).join(', ')} or full`,
-    read: oneOf(COLOURS, { truecolor: 'full', truecolour: 'full' }),
+    words: { truecolor: 'full', truecolour: 'full' },
   },
   learner: {
     key: 'learner',
@@ -105,14 +126,6 @@ export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
     fallback: DEFAULT_LEARNER,
     variables: ['MUDLARK_LEARNER'],
     takes: 'a name',
-    read: (text) => {
-      try {
-        return learnerName(text);
-      } catch (error) {
-        if (error instanceof UsageError) return undefined;
-        throw error;
-      }
-    },
   },
   welcomed: {
     key: 'welcomed',
@@ -121,7 +134,7 @@ export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
     fallback: false,
     variables: [],
     takes: 'yes or no',
-    read: yesOrNo,
+    words: YES_NO,
   },
 };
 
@@ -139,7 +152,7 @@ export function findSetting(name: string): SettingSpec {
 
 /** Reads a value for a setting. @throws UsageError saying what it takes */
 export function readSetting(spec: SettingSpec, text: string): SettingValues[SettingKey] {
-  const value = spec.read(text);
+  const value = settingOf(spec, text);
   if (value === undefined)
     throw new UsageError(`${spec.name} cannot be "${cleanText(text, 60)}"; it takes ${spec.takes}`);
   return value;

@@ -1,9 +1,9 @@
 /** Settings in force, and where each comes from: flag, environment, settings file, default, in this order. */
 import { StoreError, UsageError } from '../errors.js';
 import { cleanText } from '../text/sanitize.js';
-import { readStored, type StoredSettings, settingsPath, writeStored } from './settings-file.js';
+import { NONE_STORED, readStored, type StoredSettings, settingsPath, writeStored } from './settings-file.js';
 import type { SettingKey, SettingSpec, SettingValues } from './settings-keys.js';
-import { findSetting, readSetting, SETTING_KEYS, SETTINGS, showSetting } from './settings-keys.js';
+import { findSetting, readSetting, SETTING_KEYS, SETTINGS, settingOf, showSetting } from './settings-keys.js';
 
 export type SettingSource = 'flag' | 'environment' | 'settings file' | 'default';
 
@@ -27,6 +27,8 @@ export interface ResolvedSettings {
   /** Path of the settings file; absent when there is no place for one. */
   readonly file?: string;
   readonly notices: readonly string[];
+  /** Why it is not known whose record is to be kept, in one line without a full stop. */
+  readonly learnerDoubt?: string;
 }
 
 type Env = Readonly<Record<string, string | undefined>>;
@@ -49,7 +51,7 @@ function fromEnvironment(
   for (const variable of spec.variables) {
     const text = env[variable];
     if (text === undefined || text === '') continue;
-    const value = spec.read(text);
+    const value = settingOf(spec, text);
     if (value !== undefined) return { value, source: 'environment', variable };
     notices.push(`${variable} is "${cleanText(text, 60)}"; it takes ${spec.takes}, so it is not used.`);
   }
@@ -74,6 +76,9 @@ function resolveOne(
   return { ...common, value: spec.fallback, source: 'default' };
 }
 
+const LEARNER_DOUBT =
+  'the settings do not say whose record to keep; name the learner with --learner or "mudlark settings set learner"';
+
 /**
  * Resolves all settings.
  * @throws UsageError for a flag that a setting does not take; a wrong variable is a notice
@@ -83,13 +88,23 @@ export async function resolveSettings(
   flags: SettingFlags = {},
   env: Env = process.env,
 ): Promise<ResolvedSettings> {
-  const stored: StoredSettings = configFolder === undefined ? { values: {} } : await readStored(configFolder);
-  const notices = stored.notice === undefined ? [] : [stored.notice];
+  const stored: StoredSettings = configFolder === undefined ? NONE_STORED : await readStored(configFolder);
+  const notices = [...stored.notices];
   const list = SETTING_KEYS.map((key) =>
     resolveOne(SETTINGS[key] as SettingSpec, flags, env, stored.values, notices),
   );
   const values = Object.fromEntries(list.map(({ key, value }) => [key, value])) as unknown as SettingValues;
-  return { values, list, ...(configFolder !== undefined && { file: settingsPath(configFolder) }), notices };
+  // Named here and now, whatever the file says: then there is no doubt.
+  const isNamed = list.some(
+    ({ key, source }) => key === 'learner' && (source === 'flag' || source === 'environment'),
+  );
+  return {
+    values,
+    list,
+    notices,
+    ...(configFolder !== undefined && { file: settingsPath(configFolder) }),
+    ...(stored.hidesLearner && !isNamed && { learnerDoubt: LEARNER_DOUBT }),
+  };
 }
 
 /**

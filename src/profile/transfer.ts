@@ -1,98 +1,140 @@
-/** Bringing a record out and in, and beginning a new one. */
-import { createHash } from 'node:crypto';
+/** Bringing a record in, and beginning a new one. */
+import { isUtf8 } from 'node:buffer';
+import { hash } from 'node:crypto';
 import { existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { DataError, StoreError } from '../errors.js';
 import { shownPath, withWords } from '../files/faults.js';
-import { readText } from '../files/read.js';
+import { withLock } from '../files/lock.js';
+import { readBytes, textOf } from '../files/read.js';
 import { moveAside } from '../files/write.js';
 import type { HistoryEntry } from '../practice/index.js';
-import { isEntry, MAX_LINE_BYTES, parseEntry } from '../practice/index.js';
+import { isEntry, isNewer, MAX_LINE_BYTES, parseEntry } from '../practice/index.js';
 import { jsonOf, membersOf } from '../text/json.js';
-import { escapeInvisible } from '../text/sanitize.js';
+import { KIND, MOST_CARRIED_BYTES } from './export.js';
 import type { LearnerFiles } from './place.js';
-import { MAX_LINES, readEntries } from './record-load.js';
+import { makePlace } from './place.js';
+import { appendAnswers, appendUnread } from './record-append.js';
+import { withRecord } from './record-lines.js';
+import { distinctLines, MAX_LINES } from './record-load.js';
 
 /** Largest file that is brought in, bytes. */
-const MOST_IMPORT_BYTES = 256_000_000;
-const KIND = 'mudlark-record';
-const DAY_MS = 86_400_000;
-
-export type ExportFormat = 'json' | 'jsonl';
-
-/**
- * The record as text, piece by piece: one JSON document, or the lines as they are kept.
- * @throws the fault of the file system when the record cannot be read
- */
-export function* exportPieces(
-  files: LearnerFiles | undefined,
-  learner: string,
-  format: ExportFormat,
-  now: Date,
-): Generator<string> {
-  const entries = files === undefined ? [] : readEntries(files.record);
-  if (format === 'jsonl') {
-    for (const entry of entries) yield `${JSON.stringify(entry)}\n`;
-    return;
-  }
-  const head = escapeInvisible(
-    JSON.stringify({ schemaVersion: 1, kind: KIND, learner, exported: now.toISOString() }),
-  );
-  yield `${head.slice(0, -1)},"answers":[`;
-  for (const [place, entry] of entries.entries()) yield `${place === 0 ? '' : ','}\n${JSON.stringify(entry)}`;
-  yield `${entries.length > 0 ? '\n' : ''}]}\n`;
-}
+export const MOST_IMPORT_BYTES = 256_000_000;
+const NEWLINE = 10;
+const BLANK = 32;
+const BYTE_ORDER_MARK = Buffer.of(0xef, 0xbb, 0xbf);
 
 /** What a file to be brought in holds. */
 export interface ReadImport {
   readonly entries: readonly HistoryEntry[];
+  /** Lines that this version cannot read and keeps as they stand: a newer version wrote them, or an export carried them. */
+  readonly unread: readonly Buffer[];
   /** How many of its answers cannot be used, and where the first of them stands (from 1). */
   readonly refused: number;
   readonly firstRefused?: number;
 }
 
-/** The candidates of a file: members of the document, or lines. */
-function candidates(text: string, shown: string): unknown[] {
-  const first = text.slice(0, MAX_LINE_BYTES).split('\n', 1)[0] ?? '';
-  if (parseEntry(first) === undefined && text.trimStart().startsWith('{')) {
-    // Where it is not one document: perhaps lines, of which the first is damaged.
-    const { kind, schemaVersion, answers } = membersOf(jsonOf(text)) ?? {};
-    if (kind === KIND && schemaVersion !== 1)
-      throw new DataError(
-        `${shown}: it was written by a newer version of the program; bring the program up to date`,
-      );
-    if (kind === KIND && Array.isArray(answers)) return answers;
+/** Lines of a text, blank ones left out. */
+function linesOf(bytes: Buffer): Buffer[] {
+  const lines: Buffer[] = [];
+  for (let from = 0; from < bytes.length; ) {
+    const found = bytes.indexOf(NEWLINE, from);
+    const end = found < 0 ? bytes.length : found;
+    const line = bytes.subarray(from, end);
+    if (line.some((byte) => byte > BLANK)) lines.push(line);
+    from = end + 1;
   }
-  return text
-    .split('\n')
-    .filter((line) => line.trim() !== '')
-    .map((line) => parseEntry(line));
+  return lines;
+}
+
+/** An unread line as an export document carries it; undefined where it is none. */
+function carried(x: unknown): Buffer | undefined {
+  const base64 = membersOf(x)?.['base64'];
+  const bytes =
+    typeof x === 'string'
+      ? Buffer.from(x, 'utf8')
+      : typeof base64 === 'string'
+        ? Buffer.from(base64, 'base64')
+        : Buffer.alloc(0);
+  const isLine = bytes.length > 0 && bytes.length <= MOST_CARRIED_BYTES && !bytes.includes(NEWLINE);
+  return isLine ? bytes : undefined;
+}
+
+const fits = (x: unknown): x is HistoryEntry =>
+  isEntry(x) && Buffer.byteLength(JSON.stringify(x)) < MAX_LINE_BYTES;
+
+interface Parts {
+  readonly answers: readonly unknown[];
+  readonly unread: readonly (Buffer | undefined)[];
+}
+
+/** The parts of an export document; undefined where the file is none. */
+function documentIn(bytes: Buffer): Parts | undefined {
+  const [first = ''] = bytes.subarray(0, MAX_LINE_BYTES).toString('utf8').trimStart().split('\n', 1);
+  // Where it is not one document: perhaps lines, of which the first is damaged.
+  if (parseEntry(first) !== undefined || !first.startsWith('{') || !isUtf8(bytes)) return undefined;
+  const { kind, schemaVersion, answers, unread = [] } = membersOf(jsonOf(textOf(bytes))) ?? {};
+  if (kind !== KIND) return undefined;
+  if (schemaVersion !== 1)
+    throw new DataError('it was written by a newer version of the program; bring the program up to date');
+  if (!Array.isArray(answers) || !Array.isArray(unread)) return undefined;
+  return { answers, unread: unread.map(carried) };
+}
+
+/** Lines as a record keeps them: what is no answer stays as it stands, where there is any that a record would hold. */
+function partsOf(bytes: Buffer): Parts {
+  const lines = linesOf(bytes);
+  const answers: HistoryEntry[] = [];
+  const unread: Buffer[] = [];
+  let isRecord = false;
+  for (const line of lines) {
+    const text = line.length < MAX_LINE_BYTES ? line.toString('utf8') : '';
+    const entry = parseEntry(text);
+    isRecord ||= entry !== undefined || isNewer(text);
+    if (entry === undefined) unread.push(line);
+    else answers.push(entry);
+  }
+  if (!isRecord) return { answers: lines.map(() => undefined), unread: [] };
+  return { answers, unread: unread.map((line) => (line.length <= MOST_CARRIED_BYTES ? line : undefined)) };
+}
+
+function checked(file: Buffer): ReadImport {
+  const bytes = file.subarray(0, 3).equals(BYTE_ORDER_MARK) ? file.subarray(3) : file;
+  const { answers, unread } = documentIn(bytes) ?? partsOf(bytes);
+  const count = answers.length + unread.length;
+  if (count > MAX_LINES)
+    throw new DataError(`it has more than ${MAX_LINES.toLocaleString('en')} answers; split it`);
+  const entries = answers.filter(fits);
+  const kept = unread.filter((line) => line !== undefined);
+  const refused = count - entries.length - kept.length;
+  // What an older version could not read, this one perhaps can.
+  const read = kept.map((line) => parseEntry(line.toString('utf8')));
+  entries.push(...read.filter((entry) => entry !== undefined));
+  if (refused === count && count > 0)
+    throw new DataError('there is no answer in it that can be used; give a file made by "record export"');
+  const firstRefused = answers.findIndex((x) => !fits(x));
+  return {
+    entries,
+    unread: kept.filter((_, place) => read[place] === undefined),
+    refused,
+    ...(refused > 0 && {
+      firstRefused: 1 + (firstRefused >= 0 ? firstRefused : answers.length + unread.indexOf(undefined)),
+    }),
+  };
 }
 
 /**
  * Reads an exported record and checks every answer.
+ * @param input what came in at standard input, where that is read in the place of the file
  * @throws DataError when the file cannot be read or holds no answer that can be used
  */
-export function readImport(path: string, now: Date): ReadImport {
-  const shown = shownPath(path);
-  const found = candidates(readText(path, MOST_IMPORT_BYTES), shown);
-  if (found.length > MAX_LINES)
-    throw new DataError(`${shown}: it has more than ${MAX_LINES.toLocaleString('en')} answers; split it`);
-  const latest = now.getTime() + DAY_MS;
-  // An answer from the future would keep everything from falling due.
-  const fits = (x: unknown): x is HistoryEntry =>
-    isEntry(x) && Date.parse(x.at) <= latest && Buffer.byteLength(JSON.stringify(x)) < MAX_LINE_BYTES;
-  const entries = found.filter(fits);
-  if (entries.length === 0 && found.length > 0)
-    throw new DataError(
-      `${shown}: there is no answer in it that can be used; give a file made by "record export"`,
-    );
-  const firstRefused = found.findIndex((x) => !fits(x));
-  return {
-    entries,
-    refused: found.length - entries.length,
-    ...(firstRefused >= 0 && { firstRefused: firstRefused + 1 }),
-  };
+export function readImport(path: string, input?: Buffer): ReadImport {
+  const shown = input === undefined ? shownPath(path) : 'standard input';
+  return withWords(
+    'read',
+    () => checked(input ?? readBytes(path, MOST_IMPORT_BYTES)),
+    (words, options) => new DataError(`${shown}: ${words}`, options),
+  );
 }
 
 /** The same answer gives the same key, whatever the order of its members. */
@@ -105,19 +147,52 @@ function keyOf(entry: HistoryEntry): string {
             .sort(([a], [b]) => (a < b ? -1 : 1))
             .map(([key, value]) => [key, sorted(value)])
         : x;
-  return createHash('sha1')
-    .update(JSON.stringify(sorted(entry)))
-    .digest('base64');
+  return hash('sha1', JSON.stringify(sorted(entry)), 'base64');
 }
 
-/** Those of `incoming` that the record does not hold yet, each once, in order of time. */
-export function notYetIn(files: LearnerFiles, incoming: readonly HistoryEntry[]): HistoryEntry[] {
-  const seen = new Set(readEntries(files.record).map(keyOf));
-  const fresh = incoming.filter((entry) => {
-    const key = keyOf(entry);
-    return seen.has(key) ? false : seen.add(key);
+const lineKey = (line: Buffer): string => hash('sha1', line, 'base64');
+
+/** What the record does not hold yet, each once, in the order of the file. */
+function missingFrom(files: LearnerFiles, { entries, unread }: ReadImport) {
+  const seen = new Set<string>();
+  const isNew = (key: string): boolean => seen.size < seen.add(key).size;
+  withRecord(files.record, (file) => {
+    for (const { entry, bytes } of distinctLines(file)) seen.add(entry ? keyOf(entry) : lineKey(bytes));
   });
-  return fresh.sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  return {
+    entries: entries.filter((entry) => isNew(keyOf(entry))),
+    unread: unread.filter((line) => isNew(lineKey(line.subarray(0, MAX_LINE_BYTES)))),
+  };
+}
+
+/**
+ * Adds what the record does not hold yet, while no other program brings anything in.
+ * @returns how many answers, and how many lines that cannot be read, were added
+ * @throws StoreError when the record cannot be read or written
+ */
+export function bringIn(
+  files: LearnerFiles,
+  learner: string,
+  read: ReadImport,
+): { readonly answers: number; readonly unread: number } {
+  const told = (words: string, cause: ErrorOptions): StoreError =>
+    new StoreError(
+      `${shownPath(files.record)}: ${words}; not all answers were added, bring the file in again`,
+      cause,
+    );
+  return withWords(
+    'keep',
+    () => {
+      makePlace(files, learner);
+      return withLock(files.lock, () => {
+        const { entries, unread } = missingFrom(files, read);
+        appendAnswers(files.record, entries);
+        appendUnread(files.record, unread);
+        return { answers: entries.length, unread: unread.length };
+      });
+    },
+    told,
+  );
 }
 
 /**
@@ -132,11 +207,12 @@ export function resetRecord(files: LearnerFiles, now: Date): string | undefined 
     join(files.folder, `record.until-${stamp}${n === 1 ? '' : `-${n}`}.jsonl`);
   return withWords(
     'keep',
-    () => {
-      const kept = moveAside(files.record, name);
-      rmSync(files.summary, { force: true });
-      return kept;
-    },
+    () =>
+      withLock(files.lock, () => {
+        const kept = moveAside(files.record, name);
+        rmSync(files.summary, { force: true });
+        return kept;
+      }),
     (words, options) => new StoreError(`${shownPath(files.record)}: ${words}; nothing was changed`, options),
   );
 }

@@ -68,6 +68,19 @@ describe('replacing a file', () => {
     ).toBe(true);
   });
 
+  it('writes through a link that leads to nothing yet, and to a link, and leaves them', () => {
+    const [one, two] = [join(folder, 'one'), join(folder, 'two')];
+    symlinkSync('two', one);
+    symlinkSync(path, two);
+    replaceWhole(one, 'new', PRIVATE);
+    expect(text()).toBe('new');
+    const links = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isSymbolicLink());
+    expect(links.map(({ name }) => name).sort()).toEqual(['one', 'two']);
+    symlinkSync(join(folder, 'b'), join(folder, 'a'));
+    symlinkSync(join(folder, 'a'), join(folder, 'b'));
+    expect(() => replaceWhole(join(folder, 'a'), 'x', PRIVATE)).toThrow('ELOOP');
+  });
+
   it('takes the place of nothing but a plain file', () => {
     mkdirSync(path);
     expect(() => replaceWhole(path, 'x', PRIVATE)).toThrow('EISDIR');

@@ -15,7 +15,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { UsageError } from '../../src/errors.js';
 import { learnerFolder, learnerName, openProfile, readEntries } from '../../src/profile/index.js';
-import { answerNo, freshHome } from './helpers.js';
+import { answerNo, freshHome, whileFailing } from './helpers.js';
 
 const home = freshHome();
 
@@ -162,28 +162,64 @@ describe('where nothing can be saved, practice goes on and one line says so', ()
     expect(profile.problem).toContain('.local is not a folder');
   });
 
-  it('a record that is not a plain file', async () => {
+  const inPlace: Readonly<Record<string, (record: string) => void>> = {
+    'a folder': (record) => mkdirSync(record),
+    'a pipe that nobody reads': (record) => execFileSync('mkfifo', [record]),
+    'a device that swallows all': (record) => symlinkSync('/dev/null', record),
+    'a device that is full': (record) => symlinkSync('/dev/full', record),
+    'links that lead in a circle': (record) => symlinkSync(record, record),
+    'a socket': (record) =>
+      execFileSync(
+        process.execPath,
+        [
+          '-e',
+          // Killed before it can clean up, so that the socket stays.
+          `require('node:net').createServer().listen(${JSON.stringify(record)}, () => process.kill(process.pid, 'SIGKILL'))`,
+        ],
+        { stdio: 'ignore' },
+      ),
+  };
+  it.each(Object.keys(inPlace))('a record that is %s', async (kind) => {
+    const { folder = '', record = '' } = (await openProfile()).files ?? {};
+    mkdirSync(folder, { recursive: true });
+    try {
+      inPlace[kind]?.(record);
+    } catch (error) {
+      if ((error as { signal?: string }).signal !== 'SIGKILL') throw error;
+    }
     const profile = await openProfile();
-    mkdirSync(profile.files?.record ?? '', { recursive: true });
-    const again = await openProfile();
-    isOneLine(again.problem);
-    expect(again.save(answerNo(1)).saved).toBe(false);
+    isOneLine(profile.problem);
+    expect(profile.unreadable).toContain('record.jsonl: ');
+    expect(profile.save(answerNo(1)).saved).toBe(false);
+    expect(profile.standing.answers).toBe(1);
+    isOneLine(profile.problem);
+  });
+
+  it('a record that the disk cannot give back', async () => {
+    const profile = await openProfile();
+    profile.save(answerNo(1));
+    whileFailing('readSync', 'EIO', () => profile.reload());
+    isOneLine(profile.problem);
+    expect(profile.unreadable).toMatch(/record\.jsonl: the disk reports an error$/);
+    profile.reload();
+    expect([profile.saving, profile.unreadable, profile.standing.answers]).toEqual([true, undefined, 1]);
   });
 
   it('a disk that is full, and saves all of it when there is room again', async () => {
     const profile = await openProfile();
     const record = profile.files?.record ?? '';
     mkdirSync(profile.files?.folder ?? '', { recursive: true });
-    symlinkSync('/dev/full', record);
-    const result = profile.save(answerNo(1));
-    expect(result.saved).toBe(false);
-    isOneLine(result.problem);
-    expect(result.problem).toContain('the disk is full');
-    expect(profile.saving).toBe(false);
-    expect(profile.save(answerNo(2)).saved).toBe(false);
-    expect(profile.standing.answers).toBe(2);
+    writeFileSync(join(profile.files?.folder ?? '', 'learner.json'), '{}');
+    whileFailing('writeSync', 'ENOSPC', () => {
+      const result = profile.save(answerNo(1));
+      expect(result.saved).toBe(false);
+      isOneLine(result.problem);
+      expect(result.problem).toContain('the disk is full');
+      expect(profile.saving).toBe(false);
+      expect(profile.save(answerNo(2)).saved).toBe(false);
+      expect(profile.standing.answers).toBe(2);
+    });
 
-    rmSync(record);
     expect(profile.save(answerNo(3))).toEqual({ saved: true });
     expect(profile.saving).toBe(true);
     expect(readEntries(record)).toEqual([answerNo(1), answerNo(2), answerNo(3)]);

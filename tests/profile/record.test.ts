@@ -78,11 +78,11 @@ describe('the record', () => {
       Buffer.from(entryLine(answerNo(1))),
     ]);
     writeFileSync(record, bytes);
-    const { standing, foreign, foreignCount, lines } = loadRecord(record);
-    expect([standing.answers, foreignCount, lines]).toEqual([2, 5, 7]);
-    expect(foreign.map(({ why }) => why)).toEqual(['foreign', 'foreign', 'foreign', 'foreign', 'too-long']);
-    expect(foreign[3]?.base64).toBe(Buffer.from([0xff, 0xfe, 0x00]).toString('base64'));
-    expect(foreign[4]?.text.length).toBeLessThanOrEqual(16_384);
+    const { standing, foreign, foreignCount, newerCount, lines } = loadRecord(record);
+    expect([standing.answers, foreignCount, newerCount, lines]).toEqual([2, 4, 1, 7]);
+    expect(foreign.map(({ why }) => why)).toEqual(['foreign', 'foreign', 'foreign', 'too-long']);
+    expect(foreign[2]?.base64).toBe(Buffer.from([0xff, 0xfe, 0x00]).toString('base64'));
+    expect(foreign[3]?.text.length).toBeLessThanOrEqual(16_384);
     expect(readFileSync(record).equals(bytes)).toBe(true);
   });
 
@@ -103,6 +103,25 @@ describe('the record', () => {
     writeFileSync(record, line + line + entryLine(answerNo(1)));
     expect(loadRecord(record).standing.answers).toBe(2);
     expect(readEntries(record)).toHaveLength(2);
+  });
+
+  it('counts a line once, wherever it stands again, before a checkpoint and after it', () => {
+    const lines = many(700).map(entryLine);
+    writeFileSync(record, [...lines, ...lines, ...lines].join(''));
+    const once = standingToJson(foldSorted(many(700)));
+    expect(standingToJson(loadRecord(record, summary).standing)).toBe(once);
+    expect(readEntries(record)).toEqual(many(700));
+    appendFileSync(record, lines.slice(300, 320).join(''));
+    expect(existsSync(summary)).toBe(true);
+    expect(standingToJson(loadRecord(record, summary).standing)).toBe(once);
+    appendAnswers(record, many(3, 700));
+    expect(loadRecord(record, summary).standing.answers).toBe(703);
+  });
+
+  it('tells answers apart that two programs gave at the same moment', () => {
+    const { at } = answerNo(1);
+    appendAnswers(record, [answerNo(0), answerNo(1), answerNo(2, { at }), answerNo(3, { at })]);
+    expect(loadRecord(record).standing.answers).toBe(4);
   });
 
   it('reads lines that lie across the pieces in which the file is read', () => {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { settingsJson, settingsSet, settingsText } from '../../src/commands/settings.js';
 import { StoreError, UsageError } from '../../src/errors.js';
 import { keepSettings, openProfile, resolveSettings, setSetting } from '../../src/profile/index.js';
-import { freshHome } from './helpers.js';
+import { answerNo, freshHome } from './helpers.js';
 
 const home = freshHome();
 const config = (): string => join(home.path, '.config', 'mudlark');
@@ -89,8 +89,6 @@ describe('settings', () => {
   it.each([
     ['not JSON', '{"palette": "tw'],
     ['empty', ''],
-    ['of wrong type', '{"palette": 7}'],
-    ['of a value that is not taken', '{"colour": "blue"}'],
     ['an array', '[1, 2]'],
   ])('keep a damaged file aside and say so: %s', async (_, text) => {
     mkdirSync(config(), { recursive: true });
@@ -104,6 +102,46 @@ describe('settings', () => {
       expect(readFileSync(join(config(), aside), 'utf8')).toBe(text);
     }
     expect((await resolveSettings(config())).notices).toEqual([]);
+  });
+
+  it.each([
+    [
+      'a word of a newer version',
+      { colour: 'vivid' },
+      /colour takes auto, none, 16, 256 or full; .* left as it is/,
+    ],
+    ['a wrong type', { palette: 7 }, /palette takes the id of a palette/],
+    ['a form of a newer version', { valueScale: { from: 1, to: 12 } }, /value-scale takes paper-first or/],
+  ])('are judged one by one: %s leaves the others and the file alone', async (_, odd, notice) => {
+    mkdirSync(config(), { recursive: true });
+    const all = { learner: 'Ada', screenReader: true, brushes: 3, ...odd };
+    const path = join(config(), 'settings.json');
+    writeFileSync(path, JSON.stringify(all));
+    const profile = await openProfile();
+    expect(profile).toMatchObject({ learner: 'Ada', saving: true });
+    expect(profile.settings.values).toMatchObject({ screenReader: true, colour: 'auto', palette: 'twelve' });
+    expect(profile.notices).toHaveLength(1);
+    expect(profile.notices[0]).toMatch(notice);
+    await keepSettings(config(), { welcomed: true });
+    expect(JSON.parse(readFileSync(path, 'utf8'))).toEqual({ ...all, welcomed: true });
+    expect(readdirSync(config())).toEqual(['settings.json']);
+  });
+
+  it.each([
+    ['the learner in a form of a newer version', '{"learner": {"name": "Ada"}}'],
+    ['a learner without a name', '{"learner": ""}'],
+    ['a damaged file', '{"learner": "Ada", "pal'],
+  ])("keep no other learner's record: %s", async (_, text) => {
+    mkdirSync(config(), { recursive: true });
+    writeFileSync(join(config(), 'settings.json'), text);
+    const profile = await openProfile();
+    expect(profile.save(answerNo(1)).saved).toBe(false);
+    expect(profile.problem).toMatch(
+      /^Not saving: the settings do not say whose record to keep; name the learner with --learner .* nothing is kept\.$/,
+    );
+    expect(existsSync(join(home.path, '.local'))).toBe(false);
+    writeFileSync(join(config(), 'settings.json'), text);
+    expect(await openProfile({ learner: 'Ada' })).toMatchObject({ learner: 'Ada', saving: true });
   });
 
   it('take a file of a newer version: what it does not know stays', async () => {

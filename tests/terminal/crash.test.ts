@@ -1,5 +1,4 @@
 /** A fault put into the built program: it is reported, the terminal is as it was, and the record holds what it held. */
-import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
@@ -56,17 +55,4 @@ describe('a fault of the program', () => {
     expect(terminal.isCursorShown).toBe(true);
     expect(terminal.text).toMatch(/mudlark: this is a fault of the program, please report it: injected/);
   });
-});
-
-it.skipIf(process.platform !== 'linux')('output that cannot be written is one line and exit code 1', () => {
-  const { status, stderr } = spawnSync(
-    '/bin/sh',
-    ['-c', '"$0" dist/cli.js pigments > /dev/full', process.execPath],
-    {
-      env: cleanEnv(),
-      encoding: 'utf8',
-    },
-  );
-  expect(status).toBe(1);
-  expect(stderr).toBe('mudlark: the output cannot be written (ENOSPC)\n');
 });
