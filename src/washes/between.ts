@@ -1,7 +1,7 @@
 /** The best between the amounts: the scales of what is open find the hills, the best of them are climbed. */
 import type { ColourReading } from '../colour/reading.js';
 import { perStudio, type Studio } from '../paints/index.js';
-import { climb } from './climb.js';
+import { type Climb, climb } from './climb.js';
 import type { FirstWash } from './mixture.js';
 import { combinations, type Found, linesOf, type Merit, mixtureOf, type Open, scalesOf } from './search.js';
 import { type Line, type Trial, trialOf } from './trial.js';
@@ -50,14 +50,15 @@ export function survey(studio: Studio, opens: readonly Open[]): Survey {
   );
 }
 
-/** Peaks of the scale that are climbed from: for each line, and for each number of paints in each way. */
-const PEAKS = { ofLine: 2, ofSort: 24 } as const;
-/** Of these the tops that are climbed to the end, for each number of paints in each way. */
+/** Peaks of the scale that are climbed from, of each line. */
+const PEAKS_OF_LINE = 2;
+/** Tops that are climbed to the end, of each number of paints in each way; so many times as many are climbed on rough paper. */
 const TOPS_OF_SORT = 8;
-/** First and last step of the climb on rough paper, and of the one to the end, in doublings. */
-const ROUGH_STEPS = [0.5, 1 / 16] as const;
-const LAST_STEPS = [1 / 8, 2 ** -10] as const;
-const FINEST_STEPS = [2 ** -10, 2 ** -14] as const;
+const ROUGH_TIMES = 2;
+/** A climb: its steps in doublings and its least gain in merit. On rough paper, then to where no one sees more, then to the end. */
+const ROUGH = { steps: [0.5, 1 / 16], gain: 0.02 } as const;
+const NEAR = { steps: [1 / 8, 2 ** -8], gain: 1e-3 } as const;
+const END = { steps: [2 ** -6, 2 ** -14], gain: 1e-9 } as const;
 
 interface Peak {
   readonly at: Surveyed;
@@ -69,11 +70,11 @@ interface Peak {
 function peaksOf(at: Surveyed, merit: Merit): Peak[] {
   const best: Peak[] = [];
   for (const { amounts, colour } of at.samples) {
-    const of = merit(colour, at.line);
-    if (best.length === PEAKS.ofLine && of <= (best.at(-1) as Peak).merit) continue;
+    const of = merit(colour, at.line, amounts);
+    if (best.length === PEAKS_OF_LINE && of <= (best.at(-1) as Peak).merit) continue;
     best.push({ at, amounts, merit: of });
     best.sort((a, b) => b.merit - a.merit);
-    best.length = Math.min(best.length, PEAKS.ofLine);
+    best.length = Math.min(best.length, PEAKS_OF_LINE);
   }
   return best;
 }
@@ -91,13 +92,13 @@ function bestOfSorts(peaks: readonly Peak[], most: number): Peak[] {
   return [...sorts.values()].flatMap((sort) => sort.sort((a, b) => b.merit - a.merit).slice(0, most));
 }
 
-function climbed(peak: Peak, trial: Trial, merit: Merit, steps: readonly [number, number]): Peak {
+function climbed(peak: Peak, trial: Trial, merit: Merit, how: Pick<Climb, 'steps' | 'gain'>): Peak {
   const { at, amounts } = peak;
   const { line, ranges } = at;
-  const top = climb((there) => merit(trial(there), line), amounts, {
+  const top = climb((there) => merit(trial(there), line, there), amounts, {
     ranges,
     shares: line.way === 'strokes' ? line.ids.length : 0,
-    steps,
+    ...how,
   });
   return { at, amounts: top.at, merit: top.height };
 }
@@ -112,27 +113,31 @@ function bestOfLines(peaks: readonly Peak[]): Peak[] {
   return [...lines.values()];
 }
 
-/** The best mixtures of a survey with any amounts between the least and the most, best first, one for each line at most. */
-export function bestOf(known: Survey, merit: Merit, count = 1): Found[] {
+/**
+ * The best mixtures of a survey with any amounts between the least and the most, best first, one for each line at most, and of
+ * each number of paints in each way some; the best `finest` of them to a ten-thousandth of a doubling, the others to a hundredth.
+ * @param ofSort tops of each number of paints in each way
+ */
+export function bestOf(known: Survey, merit: Merit, finest = 1, ofSort = TOPS_OF_SORT): Found[] {
   const peaks = bestOfSorts(
     known.flatMap((at) => peaksOf(at, merit)),
-    Math.max(PEAKS.ofSort, PEAKS.ofLine * count),
+    ROUGH_TIMES * ofSort,
   );
-  const rough = bestOfLines(peaks.map((peak) => climbed(peak, peak.at.rough, merit, ROUGH_STEPS)));
-  const tops = bestOfSorts(rough, Math.max(TOPS_OF_SORT, count))
-    .map((peak) => climbed(peak, peak.at.exact(), merit, LAST_STEPS))
-    .sort((a, b) => b.merit - a.merit)
-    .slice(0, count)
-    .map((peak) => climbed(peak, peak.at.exact(), merit, FINEST_STEPS))
+  const rough = bestOfLines(peaks.map((peak) => climbed(peak, peak.at.rough, merit, ROUGH)));
+  const near = bestOfSorts(rough, ofSort)
+    .map((peak) => climbed(peak, peak.at.exact(), merit, NEAR))
     .sort((a, b) => b.merit - a.merit);
-  return tops.map(({ at: { first, line, exact }, amounts, merit: height }) => ({
-    first,
-    line,
-    amounts,
-    mixture: mixtureOf(line, amounts),
-    colour: exact()(amounts),
-    merit: height,
-  }));
+  const ends = near.slice(0, finest).map((peak) => climbed(peak, peak.at.exact(), merit, END));
+  return [...ends, ...near.slice(finest)]
+    .sort((a, b) => b.merit - a.merit)
+    .map(({ at: { first, line, exact }, amounts, merit: height }) => ({
+      first,
+      line,
+      amounts,
+      mixture: mixtureOf(line, amounts),
+      colour: exact()(amounts),
+      merit: height,
+    }));
 }
 
 /**
@@ -140,5 +145,5 @@ export function bestOf(known: Survey, merit: Merit, count = 1): Found[] {
  * `count` of them; climbed to a ten-thousandth of a doubling.
  */
 export function bestBetween(studio: Studio, open: Open, merit: Merit, count = 1): Found[] {
-  return bestOf(survey(studio, [open]), merit, count);
+  return bestOf(survey(studio, [open]), merit, count, Math.max(TOPS_OF_SORT, count)).slice(0, count);
 }

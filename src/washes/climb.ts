@@ -22,6 +22,8 @@ export interface Climb {
   readonly shares?: number;
   /** First and last length of a step, in doublings. */
   readonly steps?: readonly [number, number];
+  /** Less than this is no gain. */
+  readonly gain?: number;
 }
 
 const FINEST = 2 ** -(ROUNDS + 1);
@@ -39,33 +41,43 @@ function movesOf(count: number): number[][] {
 
 /**
  * The top near a start, by pattern search over the logarithms of the amounts: each step is tried both ways in every
- * amount and along both diagonals of every two, and halved when nothing is higher.
+ * amount and along both diagonals of every two, and halved when nothing is higher. Where all of these together led, as far
+ * again is tried as well: so a ridge is followed in strides.
  */
 export function climb(
   hill: Hill,
   start: readonly number[],
-  { ranges, shares = 0, steps: [longest, finest] = [0.5, FINEST] }: Climb,
+  { ranges, shares = 0, steps: [longest, finest] = [0.5, FINEST], gain = 1e-12 }: Climb,
 ): Top {
-  let at = [...start];
+  let at: readonly number[] = [...start];
   let height = hill(at);
   if (ranges.every(([least, most]) => most <= least)) return { at, height };
   const moves = movesOf(start.length);
   const fits = (next: readonly number[]): boolean =>
     shares === 0 || next.slice(0, shares).reduce((sum, share) => sum + share, 0) < 1;
+  /** Goes there if it is higher. @param doublings of each amount from here */
+  const go = (doublings: (index: number) => number): boolean => {
+    const next = at.map((amount, i) => {
+      const [least, most] = ranges[i] as readonly [number, number];
+      return Math.min(most, Math.max(least, amount * 2 ** doublings(i)));
+    });
+    if (next.every((amount, i) => amount === at[i]) || !fits(next)) return false;
+    const there = hill(next);
+    if (!(there > height + gain)) return false;
+    [at, height] = [next, there];
+    return true;
+  };
   for (let step = longest; step >= finest; step /= 2) {
     for (let moved = true; moved; ) {
       moved = false;
+      const from = at;
       for (const move of moves) {
-        for (const sign of [1, -1]) {
-          const next = at.map((amount, i) => {
-            const [least, most] = ranges[i] as readonly [number, number];
-            return Math.min(most, Math.max(least, amount * 2 ** (sign * step * (move[i] as number))));
-          });
-          if (next.every((amount, i) => amount === at[i]) || !fits(next)) continue;
-          const there = hill(next);
-          if (there > height + 1e-12) [at, height, moved] = [next, there, true];
-        }
+        const way = (sign: number) => (i: number) => sign * step * (move[i] as number);
+        if (go(way(1)) || go(way(-1))) moved = true;
       }
+      if (!moved) break;
+      const led = at.map((amount, i) => Math.log2(amount / (from[i] as number)));
+      for (let stride = 1; go((i) => stride * (led[i] as number)); ) stride *= 2;
     }
   }
   return { at, height };

@@ -50,7 +50,7 @@ export interface Found {
 }
 
 /** How good a colour is that these paints gave: the higher the better. */
-export type Merit = (colour: ColourReading, line: Line) => number;
+export type Merit = (colour: ColourReading, line: Line, amounts: readonly number[]) => number;
 
 /** Sets of one or two paints of the tray; both orders of two where order matters. */
 function paintSets(tray: readonly string[], most: 0 | 1 | 2, ordered: boolean): string[][] {
@@ -161,7 +161,7 @@ export function* everyMixture(
 export function bestOnScale(studio: Studio, open: Open, merit: Merit): Found | undefined {
   let best: { line: Line; amounts: number[]; colour: ColourReading; merit: number } | undefined;
   for (const { line, amounts, colour } of everyMixture(studio, open)) {
-    const of = merit(colour, line);
+    const of = merit(colour, line, amounts);
     if (best === undefined || of > best.merit + 1e-9) best = { line, amounts, colour, merit: of };
   }
   return best === undefined

@@ -197,3 +197,24 @@ export function trialOf(studio: Studio, first: FirstWash, { way, ids, strength, 
     ? puddleTrial(studio, loads, paints.map(atMasstone), madeUpShare(ids.length))
     : puddleTrial(studio, loads, paints, stirredShare(loads, ids.length, thin, last === 'water'));
 }
+
+/** Strength of a puddle that is stirred into, before the water, for the amounts along a line; of one made up it is the last amount. */
+export function strengthAlong(
+  studio: Studio,
+  first: FirstWash,
+  { ids, last }: Line,
+): (amounts: readonly number[]) => number {
+  if (last === 'strength') return (amounts) => amounts[ids.length] as number;
+  const loads = madeUp(partsOf(studio, first.paints), first.strength);
+  const [strength, paint] = [strengthOf(loads), paintIn(loads)];
+  const thick = ids.map((id) => paint / paintOf(studio, id).fullStrength);
+  return (amounts) => {
+    let ratio = 0;
+    let sum = strength;
+    for (let at = 0; at < ids.length; at++) {
+      ratio += amounts[at] as number;
+      sum += (amounts[at] as number) * (thick[at] as number);
+    }
+    return sum * leftOfFirst(strength, ratio);
+  };
+}

@@ -147,7 +147,7 @@ function bestOfRandom(open: Open, merit: Merit, tries: number, seed: number): nu
     const [low, high] = [Math.log(scale[0] as number), Math.log(scale.at(-1) as number)];
     const amounts = line.ids.map(() => Math.exp(low + ((high - low) * draw(1e6)) / 1e6));
     if (line.way === 'strokes' && amounts.reduce((sum, share) => sum + share, 0) >= 1) continue;
-    best = Math.max(best, merit(trial(amounts), line));
+    best = Math.max(best, merit(trial(amounts), line, amounts));
   }
   return best;
 }
