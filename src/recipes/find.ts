@@ -3,34 +3,60 @@ import { deltaE00 } from '../colour/difference.js';
 import { chromaOf, hueDifference, hueOf, type Lab, labToXyz } from '../colour/lab.js';
 import { type ColourReading, readXyz } from '../colour/reading.js';
 import { whiteOf } from '../colour/xyz.js';
-import { chromaAsked, GOOD_MARK, type Judged, RECIPE, scoreColour } from '../judgement/index.js';
+import {
+  CHROMATIC_START,
+  chromaAsked,
+  GOOD_MARK,
+  type Judged,
+  RECIPE,
+  scoreColour,
+} from '../judgement/index.js';
 import { evidenceOf, paintOf, type Studio } from '../paints/index.js';
 import {
   bestOf,
   type FirstWash,
   type Found,
+  type Line,
   type Merit,
   seeLaid,
   strengthAlong,
   survey,
 } from '../washes/index.js';
 import { type Candidate, differentOnes } from './different.js';
-import { brightness, costOf, goalEdge, goalFor, goalMerit } from './goal.js';
+import { brightness, costOf, goalEdge, goalFor, goalMerit, WAY_COST } from './goal.js';
 import { openFrom, openFromNothing } from './open.js';
 import { recipeOf } from './recipe.js';
 import type { Means, Recipe, RecipeAim, Recipes, Wish } from './types.js';
 
 /** What a paint less is worth in the choice of the further ones: marks, CIEDE2000. */
-const SIMPLER = { mark: 1, deltaE00: 0.5 } as const;
+const SIMPLER = { mark: 1, deltaE00: 1 } as const;
 /** Further recipes are at most so much worse than the best: marks, CIEDE2000. */
 const MOST_WORSE = { mark: 15, deltaE00: 2 } as const;
+/**
+ * CIEDE2000 is made for small differences: far from every paint it finds a grey nearer to a magenta than a violet. A target that is a
+ * colour is not answered by another hue: so much is taken for each degree beyond `within`.
+ */
+const OTHER_HUE = { withinDeg: 45, perDeg: 0.5 } as const;
+
+function otherHue(to: Lab, hue: number): number {
+  if (chromaOf(to) < CHROMATIC_START) return 0;
+  const turned = Math.abs(hueDifference(hueOf(to), hue));
+  return OTHER_HUE.perDeg * Math.max(0, turned - OTHER_HUE.withinDeg);
+}
+
 /** CIEDE2000 that each paint more has to be worth. */
 const PAINT_COST = 0.05;
 /** Merit taken for a puddle beyond the masstone, for each doubling: no painter stirs one. */
 const TOO_THICK = 50;
 
+/** Tops of each sort that the brightest is looked for among. */
+const BRIGHT_TOPS = 3;
+
+/** What a mixture takes, in merit. */
+type Cost = (line: Line, amounts: readonly number[]) => number;
+
 /** A merit that keeps puddles as thick as a masstone at most, and takes off the costs. */
-function within(studio: Studio, first: FirstWash | undefined, merit: Merit, cost: typeof costOf): Merit {
+function within(studio: Studio, first: FirstWash | undefined, merit: Merit, cost: Cost): Merit {
   const strengths = new Map<object, (amounts: readonly number[]) => number>();
   return (colour, line, amounts) => {
     let thick = 0;
@@ -56,12 +82,14 @@ function changed(
   const goal = goalFor(aim, darker, start);
   const known = survey(studio, openFrom(from, means));
   const free = { goal, start };
-  const inReach = (merit: Merit, cost: typeof costOf): Merit => within(studio, from, merit, cost);
+  const inReach = (merit: Merit, cost: Cost): Merit => within(studio, from, merit, cost);
   const [bright] =
     aim === 'rich'
       ? bestOf(
           known,
           inReach(brightness(free), () => 0),
+          1,
+          BRIGHT_TOPS,
         )
       : [];
   const judged: Judged = { ...free, reach: { best: bright?.colour.chroma ?? start.chroma, dullest: 0 } };
@@ -104,8 +132,8 @@ function matched(studio: Studio, to: Lab, from: FirstWash | undefined, means: Me
   const merit = within(
     studio,
     from,
-    ({ lab }) => -deltaE00(lab, to),
-    ({ ids }) => PAINT_COST * ids.length,
+    ({ lab, hue }) => -deltaE00(lab, to) - otherHue(to, hue),
+    ({ ids, way }) => PAINT_COST * ids.length + WAY_COST[way],
   );
   const target = readXyz(labToXyz(to, whiteOf('D65-2')));
   const candidates = bestOf(survey(studio, open), merit).map((one: Found): Candidate => {

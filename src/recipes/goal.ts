@@ -16,7 +16,7 @@ import {
   scoreColour,
 } from '../judgement/index.js';
 import { type Evidence, evidenceOf, paintOf, type Studio } from '../paints/index.js';
-import type { FirstWash, Line, Merit } from '../washes/index.js';
+import type { FirstWash, Line, Merit, Way } from '../washes/index.js';
 import type { Edge, RecipeAim } from './types.js';
 
 /** Steps darker where none are asked. */
@@ -52,16 +52,21 @@ export function hueOutside(judged: Pick<Judged, 'goal' | 'start'>, { hue }: Colo
 }
 
 /** Marks that each further paint has to be worth. */
-const PAINT_COST = 0.05;
+const PAINT_COST = 0.15;
 /** Marks for a doubling of the water: of two equal puddles the one that wastes less. */
 const WATER_COST = 0.01;
-/** Marks for a unit of C* where the more the better. */
-const BRIGHT = 0.02;
+/** Marks, or CIEDE2000, that a way has to be worth: of equal ones the plainer. */
+export const WAY_COST: Readonly<Record<Way, number>> = { puddle: 0, glaze: 0.02, strokes: 0.04 };
+/**
+ * Where the more chroma the better: marks for a unit of C*, and for lying at the edge of the value asked. So little that a paint more has
+ * to bring 15 C*: beyond what counts as rich, a wash that is painted over with the brightest is another colour, not a better answer.
+ */
+const BRIGHT = { chroma: 0.01, offValue: 0.2 } as const;
 
 /** Cost of what a mixture takes, in marks. */
-export function costOf({ ids, last }: Line, amounts: readonly number[]): number {
+export function costOf({ ids, last, way }: Line, amounts: readonly number[]): number {
   const water = last === 'water' ? Math.log2(amounts[ids.length] ?? 1) : 0;
-  return PAINT_COST * ids.length + WATER_COST * water;
+  return PAINT_COST * ids.length + WATER_COST * water + WAY_COST[way];
 }
 
 /** Brightest first within value and hue: what a rich colour is measured by. */
@@ -82,10 +87,14 @@ export function goalMerit(studio: Studio, first: FirstWash, judged: Judged): Mer
     }
     return grade;
   };
-  const isBright = judged.goal.aim === 'rich';
+  const [light, dark] = judged.goal.value;
+  const brightened = ({ chroma, step }: ColourReading): number =>
+    BRIGHT.chroma * chroma -
+    BRIGHT.offValue * Math.min(1, Math.abs(2 * step - light - dark) / (dark - light));
   return (colour, line) => {
     const { exact, mark, merit } = scoreColour(judged, colour, { evidence: evidence(line), isNew: false });
-    return exact + (isBright ? BRIGHT * colour.chroma + Math.min(0, merit - mark) : merit - mark);
+    const fine = merit - mark;
+    return exact + (judged.goal.aim === 'rich' ? brightened(colour) + Math.min(0, fine) : fine);
   };
 }
 
