@@ -37,11 +37,13 @@ function knownBy(studio: Studio, candidate: Candidate, start: readonly string[] 
     .filter((id) => start?.includes(id) !== true)
     .toSorted((a, b) => strengthIn(seen, b) - strengthIn(seen, a));
   const leads = brought.slice(0, start === undefined ? 2 : 1).sort();
+  // More of its own paint is a stronger wash, in whatever way it goes on.
+  const lead = leads.length === 0 ? 'own' : `${recipe.way} ${leads.join(' ')}`;
   const isPlain = recipe.parts.every(({ pigment }) => shows.includes(pigment));
   return {
     candidate,
-    shows: `${recipe.way} ${shows.sort().join(' ')}`,
-    leads: `${recipe.way} ${leads.join(' ')}`,
+    shows: leads.length === 0 ? lead : `${recipe.way} ${shows.sort().join(' ')}`,
+    leads: lead,
     isPlain,
   };
 }

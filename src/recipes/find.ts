@@ -29,7 +29,7 @@ import { recipeOf } from './recipe.js';
 import type { Means, Recipe, RecipeAim, Recipes, Wish } from './types.js';
 
 /** What a paint less is worth in the choice of the further ones: marks, CIEDE2000. */
-const SIMPLER = { mark: 1, deltaE00: 1 } as const;
+const SIMPLER = { mark: 0.15, deltaE00: 1 } as const;
 /** Further recipes are at most so much worse than the best: marks, CIEDE2000. */
 const MOST_WORSE = { mark: 15, deltaE00: 2 } as const;
 /**

@@ -52,16 +52,19 @@ export function hueOutside(judged: Pick<Judged, 'goal' | 'start'>, { hue }: Colo
 }
 
 /** Marks that each further paint has to be worth. */
-const PAINT_COST = 0.15;
+const PAINT_COST = 0.08;
 /** Marks for a doubling of the water: of two equal puddles the one that wastes less. */
 const WATER_COST = 0.01;
 /** Marks, or CIEDE2000, that a way has to be worth: of equal ones the plainer. */
 export const WAY_COST: Readonly<Record<Way, number>> = { puddle: 0, glaze: 0.02, strokes: 0.04 };
 /**
  * Where the more chroma the better: marks for a unit of C*, and for lying at the edge of the value asked. So little that a paint more has
- * to bring 15 C*: beyond what counts as rich, a wash that is painted over with the brightest is another colour, not a better answer.
+ * to bring 16 C*: beyond what counts as rich, a wash that is painted over with the brightest is another colour, not a better answer.
  */
-const BRIGHT = { chroma: 0.01, offValue: 0.2 } as const;
+const BRIGHT = { chroma: 0.005, offValue: 0.1 } as const;
+
+/** Of what tells equal marks apart in judging, so much counts; and marks for a hue at the edge of what is asked, where it is to hold. */
+const FINE = { share: 0.5, hue: 0.1 } as const;
 
 /** Cost of what a mixture takes, in marks. */
 export function costOf({ ids, last, way }: Line, amounts: readonly number[]): number {
@@ -91,10 +94,17 @@ export function goalMerit(studio: Studio, first: FirstWash, judged: Judged): Mer
   const brightened = ({ chroma, step }: ColourReading): number =>
     BRIGHT.chroma * chroma -
     BRIGHT.offValue * Math.min(1, Math.abs(2 * step - light - dark) / (dark - light));
+  const hue = hueAsked(judged);
+  const turned = (colour: ColourReading): number =>
+    hue === undefined
+      ? 0
+      : FINE.hue * Math.min(1, Math.abs(hueDifference(hue.near, colour.hue)) / hue.within);
   return (colour, line) => {
     const { exact, mark, merit } = scoreColour(judged, colour, { evidence: evidence(line), isNew: false });
-    const fine = merit - mark;
-    return exact + (judged.goal.aim === 'rich' ? brightened(colour) + Math.min(0, fine) : fine);
+    const fine = FINE.share * (merit - mark);
+    return (
+      exact + (judged.goal.aim === 'rich' ? brightened(colour) + Math.min(0, fine) : fine - turned(colour))
+    );
   };
 }
 
