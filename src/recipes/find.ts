@@ -50,7 +50,7 @@ const PAINT_COST = 0.05;
 const TOO_THICK = 50;
 
 /** Tops of each sort that the brightest is looked for among. */
-const BRIGHT_TOPS = 3;
+const BRIGHT_TOPS = 2;
 
 /** What a mixture takes, in merit. */
 type Cost = (line: Line, amounts: readonly number[]) => number;

@@ -46,7 +46,7 @@ export function goalFor(aim: RecipeAim, darker: number, start: ColourReading): G
 }
 
 /** Degrees that a hue lies outside what is asked; 0 where none is. */
-export function hueOutside(judged: Pick<Judged, 'goal' | 'start'>, { hue }: ColourReading): number {
+function hueOutside(judged: Pick<Judged, 'goal' | 'start'>, { hue }: ColourReading): number {
   const asked = hueAsked(judged);
   return asked === undefined ? 0 : Math.max(0, Math.abs(hueDifference(asked.near, hue)) - asked.within);
 }

@@ -6,17 +6,17 @@ import type { Means } from './types.js';
 export const MOST_PAINTS = 3;
 
 /** Stirred in: parts to one part of the paint of the wash. */
-const RATIOS = [1 / 32, 1 / 8, 1 / 2, 2];
+const RATIOS = [1 / 32, 1 / 4, 2];
 /** Water after stirring, one part in so many. */
 const WATERS = [1, 3, 10];
 /** Strengths of a glaze. */
-const GLAZES = [0.03, 0.08, 0.2, 0.5];
+const GLAZES = [0.03, 0.12, 0.5];
 /** Share of the paper in strokes. */
 const SHARES = [0.1, 0.25, 0.5];
 /** Strengths of strokes beside a wash that is there. */
 const STROKES = [0.15, 0.3, 0.6, 1];
 /** Made up from nothing: in strengths to one of the first paint, and the strength of the whole. */
-const BALANCES = [1 / 32, 1 / 3, 3, 32];
+const BALANCES = [1 / 32, 1, 32];
 const STRENGTHS = [0.015, 0.12, 1];
 
 const strokesAt = (strengths: readonly number[]): StrokeAmount[] =>

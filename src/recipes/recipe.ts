@@ -25,7 +25,7 @@ const rounded = (amount: number): number => Number(amount.toPrecision(DIGITS));
 const NO_WATER = 1.02;
 
 /** What a mixture lays, its amounts as they are told. */
-export function laidOf(studio: Studio, { first, line, amounts }: Found): Laid {
+function laidOf(studio: Studio, { first, line, amounts }: Found): Laid {
   const kept = amounts.map((amount, at) =>
     line.last === 'water' && at === line.ids.length && amount < NO_WATER ? 1 : rounded(amount),
   );

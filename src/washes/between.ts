@@ -53,7 +53,7 @@ export function survey(studio: Studio, opens: readonly Open[]): Survey {
 /** Peaks of the scale that are climbed from, of each line. */
 const PEAKS_OF_LINE = 2;
 /** Tops that are climbed to the end, of each number of paints in each way; so many times as many are climbed on rough paper. */
-const TOPS_OF_SORT = 8;
+const TOPS_OF_SORT = 6;
 const ROUGH_TIMES = 2;
 /** A climb: its steps in doublings and its least gain in merit. On rough paper, then to where no one sees more, then to the end. */
 const ROUGH = { steps: [0.5, 1 / 16], gain: 0.02 } as const;
