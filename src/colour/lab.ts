@@ -29,6 +29,21 @@ export function xyzToLab(xyz: Xyz, white: Xyz): Lab {
   return { l: 116 * fy - 16, a: 500 * (fx - fy), b: 200 * (fy - fz) };
 }
 
+function expand(f: number): number {
+  const cubed = f * f * f;
+  return cubed > EPSILON ? cubed : (116 * f - 16) / KAPPA;
+}
+
+/** Tristimulus values from CIELAB: the inverse of {@link xyzToLab}. */
+export function labToXyz(lab: Lab, white: Xyz): Xyz {
+  const fy = (lab.l + 16) / 116;
+  return {
+    x: white.x * expand(fy + lab.a / 500),
+    y: white.y * expand(fy),
+    z: white.z * expand(fy - lab.b / 200),
+  };
+}
+
 /** L* from luminance factor Y, both 0-100. */
 export function lightnessFromY(y: number): number {
   return 116 * compress(y / 100) - 16;

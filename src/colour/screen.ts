@@ -45,6 +45,15 @@ export function toScreen(xyz: Xyz): ScreenColour {
   return { hex: formatHex(inScreenGamut ? colour : clampChroma(colour, 'lch65', 'rgb')), inScreenGamut };
 }
 
+/** Tristimulus values (D65, 2 degrees, 0-100) of a screen colour given in culori's: white matched to white, as {@link toScreen} has it. */
+export function xyzOfScreen({ x, y, z }: Xyz): Xyz {
+  return {
+    x: (x / SCREEN_WHITE.x) * WHITE.x,
+    y: (y / SCREEN_WHITE.y) * WHITE.y,
+    z: (z / SCREEN_WHITE.z) * WHITE.z,
+  };
+}
+
 /** Screen grey of a Munsell value, 0 black to 10 white: '#rrggbb'. */
 export function greyOfValue(value: number): string {
   const y = yFromMunsellValue(value) / WHITE.y;

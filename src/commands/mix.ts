@@ -3,8 +3,7 @@ import type { ColourDescription } from '../colour/describe.js';
 import { describeColour } from '../colour/describe.js';
 import { UsageError } from '../errors.js';
 import { type Spectrum, WAVELENGTHS_NM } from '../optics/index.js';
-import { evidenceOf, findPaint, type Studio } from '../paints/index.js';
-import { nearestNames } from '../text/nearest.js';
+import { evidenceOf, type Studio } from '../paints/index.js';
 import {
   glazeReflectance,
   type Load,
@@ -20,6 +19,7 @@ import {
   type Way,
 } from '../washes/index.js';
 import { cautionLines } from './cautions.js';
+import { readNumber, readParts } from './read-parts.js';
 import { document, usage } from './run.js';
 
 /** Options as typed. */
@@ -33,35 +33,7 @@ export interface MixOptions {
   readonly json?: boolean;
 }
 
-/** Most paints in one mixture. */
-const MOST_PAINTS = 12;
-
-/** A number written in decimal digits; "1e308", "0x10", "" and "Infinity" are refused with their own words. */
-function readNumber(text: string, what: string): number {
-  const value = text.trim() === '' ? Number.NaN : Number(text);
-  if (!Number.isFinite(value) || !/^[-+]?[0-9.]+(e[-+]?[0-9]+)?$/i.test(text.trim())) {
-    throw new UsageError(`${what} must be a number, got "${text.slice(0, 40)}"`);
-  }
-  return value;
-}
-
-/** Reads `burnt-sienna=4`. */
-function readPart(studio: Studio, text: string): Part {
-  const at = text.lastIndexOf('=');
-  if (at <= 0)
-    throw new UsageError(`"${text.slice(0, 60)}" must be written paint=parts, like burnt-sienna=4`);
-  const id = text.slice(0, at);
-  const pigment = findPaint(studio, id);
-  if (pigment === undefined) {
-    throw new UsageError(
-      `no paint is called "${id.slice(0, 60)}".${nearestNames(
-        id,
-        studio.paints.map((paint) => paint.id),
-      )} See: mudlark pigments`,
-    );
-  }
-  return { pigment, parts: readNumber(text.slice(at + 1), `parts of ${id}`) };
-}
+const EXAMPLE = 'mudlark mix burnt-sienna=4 ultramarine-blue=1';
 
 /** Reads the way of applying. */
 function readWay(text: string | undefined): Way {
@@ -69,19 +41,6 @@ function readWay(text: string | undefined): Way {
   if (way === undefined)
     throw new UsageError(`--apply takes ${WAYS.join(', ')}; not "${String(text).slice(0, 40)}"`);
   return way;
-}
-
-function readParts(studio: Studio, texts: readonly string[]): Part[] {
-  if (texts.length === 0)
-    throw new UsageError('name at least one paint, like: mudlark mix burnt-sienna=4 ultramarine-blue=1');
-  if (texts.length > MOST_PAINTS)
-    throw new UsageError(`a mixture takes at most ${MOST_PAINTS} paints, got ${texts.length}`);
-  const parts = texts.map((text) => readPart(studio, text));
-  const twice = parts.find(
-    ({ pigment }, index) => parts.findIndex((part) => part.pigment === pigment) !== index,
-  );
-  if (twice !== undefined) throw new UsageError(`${twice.pigment.id} is named twice; add its parts together`);
-  return parts;
 }
 
 /** The reflectance of loads laid in a way, and of nothing else. */
@@ -117,8 +76,9 @@ interface MixRequest {
 
 function readRequest(studio: Studio, texts: readonly string[], options: MixOptions): MixRequest {
   const way = readWay(options.apply);
-  const first = readParts(studio, texts);
-  const added = options.add === undefined || options.add.length === 0 ? [] : readParts(studio, options.add);
+  const first = readParts(studio, texts, EXAMPLE);
+  const added =
+    options.add === undefined || options.add.length === 0 ? [] : readParts(studio, options.add, EXAMPLE);
   if (added.length > 0 && way !== 'puddle')
     throw new UsageError(`--add stirs into the puddle; leave out --apply ${way}`);
   const strength = options.strength === undefined ? 1 : readNumber(options.strength, '--strength');

@@ -69,7 +69,57 @@ function addPigments({ command, print }: Program): void {
     });
 }
 
-/** Adds pigments, accuracy, mix, grade and drills. */
+function addRecipe({ command, print }: Program): void {
+  command
+    .command('recipe')
+    .description('the best few mixtures that take a wash where it is wanted, or that match a colour')
+    .option('--from <paint=parts>', 'paint of the wash that is there; may be repeated', collect, [])
+    .option('--strength <0..1>', 'how strong that wash is: near 0 water, 1 masstone (default 0.3)')
+    .option('--goal <goal>', 'shade, rich, dull or distance')
+    .option('--darker <steps>', "painter's steps darker (default: shade and rich 1, dull 0)")
+    .option('--lighter <steps>', 'steps lighter (default: distance 1)')
+    .option('--to <colour>', "a colour to reach: '#6b4a2f', 'lab(40 10 20)' (D65, 2 degrees), '7.5YR 4/4'")
+    .option('--within <paints>', 'only these paints, by id with commas between', collect, [])
+    .option('--palette <id>', 'only the paints of this box (default: the one of your settings)')
+    .option('--ways <ways>', 'puddle, glaze, strokes, with commas between (default all)')
+    .option('--most <n>', 'so many recipes at most, 1 to 6 (default 3)')
+    .option('--learner <name>', 'whose settings hold')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      `
+From a wash one or two paints more are brought to it, its own as well: at most twice as much as the wash holds, and no
+thicker than a masstone. Without --from a colour is made up: in a puddle of up to three paints, or as a glaze or strokes of two.
+
+Examples:
+  mudlark recipe --from burnt-sienna=1 --strength 0.3 --darker 2 --goal rich
+  mudlark recipe --from cadmium-red=1 --strength 0.4 --lighter 1 --goal distance --ways puddle,glaze
+  mudlark recipe --from sap-green=1 --goal shade --within sap-green,prussian-blue,alizarin-crimson
+  mudlark recipe --to '#6b4a2f' --palette harbour
+  mudlark recipe --to '7.5YR 4/4' --from burnt-sienna=1 --json`,
+    )
+    .action(async (options, self: Command) => {
+      const [{ recipeCommand }, { openProfile }, studio] = await Promise.all([
+        import('./recipe.js'),
+        import('../profile/index.js'),
+        openStudio(),
+      ]);
+      const { learner } = options;
+      const profile = await openProfile(learner === undefined ? {} : { learner });
+      for (const notice of profile.notices) process.stderr.write(`mudlark: ${notice}\n`);
+      const { valueScale, palette, screenReader } = profile.settings.values;
+      print(
+        recipeCommand(studio, options, {
+          voice: { scale: valueScale, spoken: screenReader },
+          columns: process.stdout.columns ?? 80,
+          colour: !screenReader && (await mayColour(self.optsWithGlobals()['color'] === false)),
+          palette,
+        }),
+      );
+    });
+}
+
+/** Adds pigments, accuracy, mix, recipe, grade and drills. */
 export function addPaintCommands(program: Program): void {
   const { command, print, exit } = program;
   addPigments(program);
@@ -102,6 +152,7 @@ Examples:
       print(await mixCommand(studio, parts, options));
     });
 
+  addRecipe(program);
   command
     .command('grade')
     .description('grade an answer to a drill without the screens')

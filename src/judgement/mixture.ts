@@ -132,9 +132,13 @@ export function judgeHue(
  * Held at 84 while any part is only fair, so that no mark of 85 hides a dull colour or a missed value.
  */
 export function markOf(value: number, chroma: number, isNewPaint: boolean): number {
+  return Math.round(exactMark(value, chroma, isNewPaint));
+}
+
+function exactMark(value: number, chroma: number, isNewPaint: boolean): number {
   const sum = 35 * value + 35 * chroma + 30 * value * chroma - (isNewPaint ? COHESION_COST : 0);
   const most = value === 1 && chroma === 1 ? 100 : GOOD_MARK - 1;
-  return Math.max(0, Math.min(most, Math.round(sum)));
+  return Math.max(0, Math.min(most, sum));
 }
 
 /** A colour with its mark. */
@@ -142,6 +146,8 @@ export interface Scored {
   readonly mark: number;
   /** Finer than the mark: which of two full marks is the better answer. */
   readonly merit: number;
+  /** The mark before rounding: even enough for a search to climb. */
+  readonly exact: number;
 }
 
 /** Marks one colour. @param second the paints that made it: their evidence, and whether one is new to the painting */
@@ -153,9 +159,11 @@ export function scoreColour(
   const value = judgeValue(judged, colour, evidence);
   const chroma = judgeChroma(judged, colour, evidence);
   const hue = judgeHue(judged, colour);
-  const mark = markOf(value.score, chroma.score * (hue?.score ?? 1), isNew);
+  const exact = exactMark(value.score, chroma.score * (hue?.score ?? 1), isNew);
+  const mark = Math.round(exact);
   const onEdge = value.result.tooCloseToCall || chroma.result.tooCloseToCall ? 0.5 : 0;
-  return { mark, merit: mark + 0.5 * centredness(judged.goal.value, colour, chroma.result.asked) - onEdge };
+  const merit = mark + 0.5 * centredness(judged.goal.value, colour, chroma.result.asked) - onEdge;
+  return { mark, merit, exact };
 }
 
 /** 0-1 within one mark: brighter is better where a rich colour is asked, else nearer the middle of what is asked. */

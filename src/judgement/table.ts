@@ -129,3 +129,10 @@ export const DRYING_LOSS = { clear: 0.1, room: 0.01, roomSteps: 0.1 } as const;
 export const PLAN_HUE_FALL = 40;
 /** Staining, 0-4, from which a paint holds on to the paper. */
 export const STAINS = 3;
+
+/**
+ * What a recipe is held to. `value`: steps that it may lie from the value asked, half of what still shares a value; `dulled`: shares of
+ * the start's chroma between which a colour is dulled and still a colour; `reached`: CIEDE2000 up to which a target is reached,
+ * about what is just noticed side by side; `matters`: CIEDE2000 from which a paint has a part in what a mixture gives, for anyone to see.
+ */
+export const RECIPE = { value: SAME_VALUE / 2, dulled: [0.35, 0.65], reached: 1, matters: 2 } as const;

@@ -6,7 +6,7 @@ const ROUNDS = 13;
 const STEPS_PER_DOUBLING = 4;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-/** A height over one or two amounts. */
+/** A height over some amounts. */
 export type Hill = (amounts: readonly number[]) => number;
 
 export interface Top {
@@ -14,46 +14,70 @@ export interface Top {
   readonly height: number;
 }
 
+/** Where a climb may go, and how. */
+export interface Climb {
+  /** Least and most of each amount. */
+  readonly ranges: readonly (readonly [number, number])[];
+  /** So many amounts, the first ones, are shares that must together stay below 1. */
+  readonly shares?: number;
+  /** First and last length of a step, in doublings. */
+  readonly steps?: readonly [number, number];
+  /** Less than this is no gain. */
+  readonly gain?: number;
+}
+
+const FINEST = 2 ** -(ROUNDS + 1);
+
+/** Directions of a climb over so many amounts: along each, and along both diagonals of every two. */
+function movesOf(count: number): number[][] {
+  const move = (at: number, other = -1, sign = 0): number[] =>
+    Array.from({ length: count }, (_, i) => (i === at ? 1 : i === other ? sign : 0));
+  const moves: number[][] = [];
+  for (let at = 0; at < count; at++) moves.push(move(at));
+  for (let at = 0; at < count; at++)
+    for (let other = at + 1; other < count; other++) moves.push(move(at, other, 1), move(at, other, -1));
+  return moves;
+}
+
 /**
  * The top near a start, by pattern search over the logarithms of the amounts: each step is tried both ways in every
- * amount and along both diagonals, and halved when nothing is higher.
- * @param range least and most of every amount
- * @param isShare amounts together must stay below 1
+ * amount and along both diagonals of every two, and halved when nothing is higher. Where all of these together led, as far
+ * again is tried as well: so a ridge is followed in strides.
  */
 export function climb(
   hill: Hill,
   start: readonly number[],
-  [least, most]: readonly [number, number],
-  isShare: boolean,
+  { ranges, shares = 0, steps: [longest, finest] = [0.5, FINEST], gain = 1e-12 }: Climb,
 ): Top {
-  let at = [...start];
+  let at: readonly number[] = [...start];
   let height = hill(at);
-  if (most <= least) return { at, height };
-  const moves =
-    start.length === 1
-      ? [[1]]
-      : [
-          [1, 0],
-          [0, 1],
-          [1, 1],
-          [1, -1],
-        ];
+  if (ranges.every(([least, most]) => most <= least)) return { at, height };
+  const moves = movesOf(start.length);
   const fits = (next: readonly number[]): boolean =>
-    !isShare || next.reduce((sum, share) => sum + share, 0) < 1;
-  let step = 0.5;
-  for (let round = 0; round <= ROUNDS; step /= 2, round++) {
+    shares === 0 || next.slice(0, shares).reduce((sum, share) => sum + share, 0) < 1;
+  /** Goes there if it is higher. @param doublings of each amount from here */
+  const go = (doublings: (index: number) => number): boolean => {
+    const next = at.map((amount, i) => {
+      const [least, most] = ranges[i] as readonly [number, number];
+      return Math.min(most, Math.max(least, amount * 2 ** doublings(i)));
+    });
+    if (next.every((amount, i) => amount === at[i]) || !fits(next)) return false;
+    const there = hill(next);
+    if (!(there > height + gain)) return false;
+    [at, height] = [next, there];
+    return true;
+  };
+  for (let step = longest; step >= finest; step /= 2) {
     for (let moved = true; moved; ) {
       moved = false;
+      const from = at;
       for (const move of moves) {
-        for (const sign of [1, -1]) {
-          const next = at.map((amount, i) =>
-            Math.min(most, Math.max(least, amount * 2 ** (sign * step * (move[i] as number)))),
-          );
-          if (!fits(next)) continue;
-          const there = hill(next);
-          if (there > height + 1e-12) [at, height, moved] = [next, there, true];
-        }
+        const way = (sign: number) => (i: number) => sign * step * (move[i] as number);
+        if (go(way(1)) || go(way(-1))) moved = true;
       }
+      if (!moved) break;
+      const led = at.map((amount, i) => Math.log2(amount / (from[i] as number)));
+      for (let stride = 1; go((i) => stride * (led[i] as number)); ) stride *= 2;
     }
   }
   return { at, height };

@@ -1,3 +1,4 @@
+export * from './between.js';
 export * from './climb.js';
 export * from './film.js';
 export * from './mixture.js';

@@ -1,12 +1,14 @@
 /**
  * The one search over what is left open: which further paints, one or two of them, how much, in which way, in what order,
- * with how much water. Drills search the amounts of one further paint (`bestOnScale`); `bestBetween` is for any two.
+ * with how much water. Drills search the amounts of one further paint on their scales (`bestOnScale`); what lies between the
+ * amounts is in between.ts.
  */
 import type { ColourReading } from '../colour/reading.js';
-import type { Studio } from '../paints/index.js';
-import { climb } from './climb.js';
-import type { FirstWash, Mixture } from './mixture.js';
+import { paintOf, type Studio } from '../paints/index.js';
+import { type FirstWash, layMixture, type Mixture } from './mixture.js';
+import { madeUp, paintIn, partsOf } from './puddle.js';
 import { type Line, type Trial, trialOf } from './trial.js';
+import type { Laid } from './types.js';
 
 /** Strokes of a further paint: their share of the paper and their strength. */
 export interface StrokeAmount {
@@ -20,7 +22,7 @@ export interface Open {
   /** Ids of the further paints to choose from. */
   readonly tray: readonly string[];
   /** Most further paints in one mixture. */
-  readonly most: 1 | 2;
+  readonly most: 0 | 1 | 2;
   /** Stirred in: parts to one part of the paint of the first wash. */
   readonly ratios: readonly number[];
   /** Strengths of a glaze. */
@@ -28,20 +30,31 @@ export interface Open {
   readonly strokes: readonly StrokeAmount[];
   /** Water after stirring, one part in so many. */
   readonly thins: readonly number[];
+  /** Water after stirring where any amount between the least and the most is open; `thins` is of no account then. */
+  readonly waters?: readonly number[];
+  /**
+   * Set where the first wash is not made up yet: its strength is open between the least and the most of these. In a puddle all
+   * paints are then made up together, and `ratios` count in strengths: 1 is as much as would be a wash as strong by itself.
+   */
+  readonly strengths?: readonly number[];
 }
 
 /** A mixture, its colour, and how good it is. */
 export interface Found {
+  readonly first: FirstWash;
+  readonly line: Line;
+  readonly amounts: readonly number[];
   readonly mixture: Mixture;
   readonly colour: ColourReading;
   readonly merit: number;
 }
 
 /** How good a colour is that these paints gave: the higher the better. */
-export type Merit = (colour: ColourReading, line: Line) => number;
+export type Merit = (colour: ColourReading, line: Line, amounts: readonly number[]) => number;
 
 /** Sets of one or two paints of the tray; both orders of two where order matters. */
-function paintSets(tray: readonly string[], most: 1 | 2, ordered: boolean): string[][] {
+function paintSets(tray: readonly string[], most: 0 | 1 | 2, ordered: boolean): string[][] {
+  if (most === 0) return [];
   const singles = tray.map((id) => [id]);
   if (most === 1) return singles;
   const pairs = tray.flatMap((a, i) => tray.filter((_, j) => (ordered ? i !== j : i < j)).map((b) => [a, b]));
@@ -49,21 +62,35 @@ function paintSets(tray: readonly string[], most: 1 | 2, ordered: boolean): stri
 }
 
 /** All lines of what is open: what remains to be chosen along each is the amounts. */
-export function linesOf({ tray, most, ratios, glazes, strokes, thins }: Open): Line[] {
+export function linesOf({ tray, most, ratios, glazes, strokes, thins, waters, strengths }: Open): Line[] {
+  const last = strengths !== undefined ? 'strength' : waters !== undefined ? 'water' : undefined;
+  const more: Pick<Line, 'last'> = last === undefined ? {} : { last };
+  // Where water or strength is open, the first wash by itself is an answer too.
+  const alone = last === undefined ? [] : [[]];
   const stirred =
     ratios.length === 0
       ? []
-      : paintSets(tray, most, false).flatMap((ids) =>
-          thins.map((thin): Line => ({ way: 'puddle', ids, strength: 0, thin })),
+      : [...alone, ...paintSets(tray, most, false)].flatMap((ids) =>
+          (last === undefined ? thins : [1]).map(
+            (thin): Line => ({ way: 'puddle', ids, strength: 0, thin, ...more }),
+          ),
         );
+  const made = strengths === undefined ? {} : more;
   const glazed =
     glazes.length === 0
       ? []
-      : paintSets(tray, most, true).map((ids): Line => ({ way: 'glaze', ids, strength: 0, thin: 1 }));
-  const strengths = [...new Set(strokes.map(({ strength }) => strength))];
-  const stroked = strengths.flatMap((strength) =>
-    paintSets(tray, most, false).map((ids): Line => ({ way: 'strokes', ids, strength, thin: 1 })),
-  );
+      : paintSets(tray, most, true).map(
+          (ids): Line => ({ way: 'glaze', ids, strength: 0, thin: 1, ...made }),
+        );
+  const sorts = strengths === undefined ? [...new Set(strokes.map(({ strength }) => strength))] : [0];
+  const stroked =
+    strokes.length === 0
+      ? []
+      : sorts.flatMap((strength) =>
+          paintSets(tray, most, false).map(
+            (ids): Line => ({ way: 'strokes', ids, strength, thin: 1, ...made }),
+          ),
+        );
   return [...stirred, ...glazed, ...stroked];
 }
 
@@ -74,22 +101,42 @@ export function amountsOf({ ratios, glazes, strokes }: Open, { way, strength }: 
       ? ratios
       : way === 'glaze'
         ? glazes
-        : strokes.filter((stroke) => stroke.strength === strength).map(({ share }) => share);
-  return [...open].sort((a, b) => a - b);
+        : strokes
+            .filter((stroke) => strength === 0 || stroke.strength === strength)
+            .map(({ share }) => share);
+  return [...new Set(open)].sort((a, b) => a - b);
 }
 
-/** Every choice of one amount for each paint; strokes that would cover more than the paper are left out. */
-function combinations({ way, ids }: Line, amounts: readonly number[]): number[][] {
-  const all = ids.reduce<number[][]>(
-    (sets, _) => sets.flatMap((set) => amounts.map((amount) => [...set, amount])),
+/** The scale of every amount along a line, least first: of each further paint, then of the water or the strength where it is open. */
+export function scalesOf(open: Open, line: Line): number[][] {
+  const scale = amountsOf(open, line);
+  const paints = line.ids.map(() => scale);
+  if (line.last === undefined) return paints;
+  const last = line.last === 'water' ? open.waters : open.strengths;
+  return [...paints, [...(last ?? [])].sort((a, b) => a - b)];
+}
+
+/** Every choice of one amount from each scale; strokes that would cover more than the paper are left out. */
+export function combinations({ way, ids }: Line, scales: readonly (readonly number[])[]): number[][] {
+  const all = scales.reduce<number[][]>(
+    (sets, scale) => sets.flatMap((set) => scale.map((amount) => [...set, amount])),
     [[]],
   );
-  return way === 'strokes' ? all.filter((set) => set.reduce((sum, share) => sum + share, 0) < 1) : all;
+  const covered = (set: readonly number[]): number =>
+    set.slice(0, ids.length).reduce((sum, share) => sum + share, 0);
+  return way === 'strokes' ? all.filter((set) => covered(set) < 1) : all;
 }
 
 /** A line with amounts, as a mixture. */
-function mixtureOf({ ids, ...rest }: Line, amounts: readonly number[]): Mixture {
-  return { ...rest, added: ids.map((id, at) => ({ id, amount: amounts[at] as number })) };
+export function mixtureOf({ way, ids, strength, thin, last }: Line, amounts: readonly number[]): Mixture {
+  const added = ids.map((id, at) => ({ id, amount: amounts[at] as number }));
+  const more = last === undefined ? undefined : (amounts[ids.length] as number);
+  return {
+    way,
+    added,
+    strength: last === 'strength' && more !== undefined ? more : strength,
+    thin: last === 'water' && more !== undefined ? more : thin,
+  };
 }
 
 /** Every mixture on the scales of what is open, with its colour, line by line. */
@@ -104,7 +151,7 @@ export function* everyMixture(
 }> {
   for (const line of linesOf(open)) {
     const trial = trialOf(studio, open.first, line);
-    for (const amounts of combinations(line, amountsOf(open, line))) {
+    for (const amounts of combinations(line, scalesOf(open, line))) {
       yield { line, amounts, colour: trial(amounts), trial };
     }
   }
@@ -114,45 +161,34 @@ export function* everyMixture(
 export function bestOnScale(studio: Studio, open: Open, merit: Merit): Found | undefined {
   let best: { line: Line; amounts: number[]; colour: ColourReading; merit: number } | undefined;
   for (const { line, amounts, colour } of everyMixture(studio, open)) {
-    const of = merit(colour, line);
+    const of = merit(colour, line, amounts);
     if (best === undefined || of > best.merit + 1e-9) best = { line, amounts, colour, merit: of };
   }
   return best === undefined
     ? undefined
-    : { mixture: mixtureOf(best.line, best.amounts), colour: best.colour, merit: best.merit };
+    : {
+        first: open.first,
+        line: best.line,
+        amounts: best.amounts,
+        mixture: mixtureOf(best.line, best.amounts),
+        colour: best.colour,
+        merit: best.merit,
+      };
 }
 
-/** Peaks of the scale that are climbed from, for each line at most, and over all. */
-const PEAKS_OF_LINE = 2;
-const PEAKS = 48;
-
-/**
- * The best mixtures with any amounts between the least and the most that are open, best first, one for each line at most
- * `count` of them. The scales find the hills, each of the best is then climbed to a ten-thousandth of a doubling.
- */
-export function bestBetween(studio: Studio, open: Open, merit: Merit, count = 1): Found[] {
-  const starts: { line: Line; amounts: number[]; merit: number; trial: Trial }[] = [];
-  for (const line of linesOf(open)) {
-    const trial = trialOf(studio, open.first, line);
-    const tried = combinations(line, amountsOf(open, line)).map((amounts) => ({
-      line,
-      amounts,
-      trial,
-      merit: merit(trial(amounts), line),
-    }));
-    tried.sort((a, b) => b.merit - a.merit);
-    starts.push(...tried.slice(0, PEAKS_OF_LINE));
-  }
-  starts.sort((a, b) => b.merit - a.merit);
-  const found = new Map<string, Found>();
-  for (const { line, amounts, trial } of starts.slice(0, Math.max(PEAKS, PEAKS_OF_LINE * count))) {
-    const scale = amountsOf(open, line);
-    const range = [scale[0] as number, scale.at(-1) as number] as const;
-    const top = climb((at) => merit(trial(at), line), amounts, range, line.way === 'strokes');
-    const key = `${line.way} ${line.ids.join(' ')} ${line.strength} ${line.thin}`;
-    const known = found.get(key);
-    if (known !== undefined && known.merit >= top.height) continue;
-    found.set(key, { mixture: mixtureOf(line, top.at), colour: trial(top.at), merit: top.height });
-  }
-  return [...found.values()].sort((a, b) => b.merit - a.merit).slice(0, count);
+/** What a line lays with such amounts. @throws RangeError for unknown paints */
+export function layAmounts(studio: Studio, first: FirstWash, line: Line, amounts: readonly number[]): Laid {
+  const mixture = mixtureOf(line, amounts);
+  if (line.last !== 'strength') return layMixture(first, mixture);
+  const { strength, added } = mixture;
+  if (line.way !== 'puddle') return layMixture({ ...first, strength }, mixture);
+  // Counted in strengths along the line, in parts in a puddle.
+  const loads = madeUp(partsOf(studio, first.paints), 1);
+  const paints: Record<string, number> = {};
+  for (const { pigment, load } of loads) paints[pigment.id] = load;
+  for (const { id, amount } of added)
+    paints[id] = (paints[id] ?? 0) + amount * paintOf(studio, id).fullStrength;
+  const whole = paintIn(loads);
+  for (const id of Object.keys(paints)) paints[id] = (paints[id] as number) / whole;
+  return { paints, strength };
 }

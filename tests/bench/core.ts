@@ -5,8 +5,9 @@ import { solve } from '../../src/drills/kinds/mix/solve.js';
 import { readPictures } from '../../src/files/pictures.js';
 import { findPalette, libraryStudio, type Pigment, paintOf } from '../../src/paints/index.js';
 import { type Picture, painted, pixelsOf } from '../../src/pictures/index.js';
+import { type Means, recipesFor, type Wish } from '../../src/recipes/index.js';
 import { halfBlocks } from '../../src/tui/kit/half-blocks.js';
-import { bestBetween, madeUp, type Open, puddleReflectance } from '../../src/washes/index.js';
+import { bestBetween, madeUp, type Open, puddleReflectance, WAYS } from '../../src/washes/index.js';
 import { against, type BenchRow } from './base.js';
 import { bareLoop, LOOPS_PER_MS, msEquivalent } from './film-loop.js';
 
@@ -14,6 +15,8 @@ import { bareLoop, LOOPS_PER_MS, msEquivalent } from './film-loop.js';
 function bareFilms(a: Pigment, b: Pigment, tooth: readonly number[], out: Float64Array): void {
   for (const thickness of tooth) bareLoop(a, b, 0.2 * thickness, 0.1 * thickness, 0.9, out);
 }
+
+const BASE = 'the bare loop of one film';
 
 const TOUCHES = [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1];
 
@@ -69,9 +72,32 @@ export function benchCore(): BenchRow[] {
     5_000,
     9,
   );
+  const fromSienna: Wish = { from: drill.start, aim: 'rich', darker: 2 };
+  const toBrown: Wish = { to: { l: 40, a: 10, b: 20 } };
+  const many = [...new Set(studio.palettes.flatMap(({ pigments }) => pigments))].slice(0, 24);
+  const recipe = (wish: Wish, paints: readonly string[], ways: Means['ways']) =>
+    against(() => recipesFor(studio, wish, { paints, ways, most: 3 }), 1, bare, 5_000, 7);
+  const recipes = (
+    [
+      ['recipes for a rich dark, every way', fromSienna, WAYS],
+      ['recipes for a colour, in a puddle', toBrown, ['puddle'] as const],
+      ['recipes for a colour, every way', toBrown, WAYS],
+    ] as const
+  ).flatMap(([name, wish, ways]) =>
+    (
+      [
+        [12, tray, 100],
+        [24, many, 1000],
+      ] as const
+    ).map(([count, paints, most]): BenchRow => {
+      const { ratio } = recipe(wish, paints, ways);
+      const atMost = most * LOOPS_PER_MS;
+      return { name: `${name}, ${count} paints`, ratio, base: BASE, atMost, note: msEquivalent(ratio) };
+    }),
+  );
   const scene = painted(studio, readPictures(studio, 'exercises')[0] as Picture);
   const drawn = against(() => halfBlocks(pixelsOf(scene, 48, 28)), 20, bare, 5_000, 9);
-  const base = 'the bare loop of one film';
+  const base = BASE;
   return [
     {
       name: 'one prediction',
@@ -95,6 +121,7 @@ export function benchCore(): BenchRow[] {
       atMost: 100 * LOOPS_PER_MS,
       note: msEquivalent(three.ratio),
     },
+    ...recipes,
     {
       name: 'a picture drawn anew, 48 by 14 cells',
       ratio: drawn.ratio,

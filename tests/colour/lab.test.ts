@@ -5,12 +5,12 @@ import {
   hueDifference,
   hueOf,
   type Lab,
+  labToXyz,
   lightnessFromY,
   reflectanceToLab,
   xyzToLab,
 } from '../../src/colour/lab.js';
 import { whiteOf } from '../../src/colour/xyz.js';
-import { labToXyz } from './helpers/lab-to-xyz.js';
 import { anyReflectance, flat, OBSERVER_IDS } from './helpers/spectra.js';
 
 const WHITE = whiteOf('D65-2');

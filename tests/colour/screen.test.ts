@@ -2,10 +2,9 @@ import { converter, lab65 } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { deltaE00 } from '../../src/colour/difference.js';
-import { chromaOf, hueDifference, hueOf, xyzToLab } from '../../src/colour/lab.js';
+import { chromaOf, hueDifference, hueOf, labToXyz, xyzToLab } from '../../src/colour/lab.js';
 import { toScreen } from '../../src/colour/screen.js';
 import { reflectanceToXyz, whiteOf } from '../../src/colour/xyz.js';
-import { labToXyz } from './helpers/lab-to-xyz.js';
 import { anyReflectance, flat } from './helpers/spectra.js';
 
 const WHITE = whiteOf('D65-2');

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { labToXyz } from '../../src/colour/lab.js';
 import type { ColourReading } from '../../src/colour/reading.js';
 import { readXyz } from '../../src/colour/reading.js';
 import { whiteOf } from '../../src/colour/xyz.js';
 import { lookAt } from '../../src/drills/look.js';
 import { readDrillFolder } from '../../src/files/exercises.js';
 import { GOOD_MARK, isSeenApart } from '../../src/judgement/index.js';
-import { labToXyz } from '../colour/helpers/lab-to-xyz.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { roof } from './sample.js';
 

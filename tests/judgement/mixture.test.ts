@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { labToXyz } from '../../src/colour/lab.js';
 import { type ColourReading, readXyz } from '../../src/colour/reading.js';
 import { whiteOf } from '../../src/colour/xyz.js';
 import {
@@ -16,7 +17,6 @@ import {
   type Reach,
   scoreStep,
 } from '../../src/judgement/index.js';
-import { labToXyz } from '../colour/helpers/lab-to-xyz.js';
 
 const colour = (l: number, chroma: number, hue = 50): ColourReading =>
   readXyz(

@@ -2,9 +2,8 @@
 // B. MacEvoy, handprint.com HP/WCL/color11.html, for the lightness of the grey.
 import { describe, expect, it } from 'vitest';
 import { shadingLine } from '../../src/colour/chroma.js';
-import { chromaOf, lightnessFromY, xyzToLab } from '../../src/colour/lab.js';
+import { chromaOf, labToXyz, lightnessFromY, xyzToLab } from '../../src/colour/lab.js';
 import { whiteOf } from '../../src/colour/xyz.js';
-import { labToXyz } from '../colour/helpers/lab-to-xyz.js';
 
 const WHITE = whiteOf('D65-2');
 

@@ -147,7 +147,7 @@ function bestOfRandom(open: Open, merit: Merit, tries: number, seed: number): nu
     const [low, high] = [Math.log(scale[0] as number), Math.log(scale.at(-1) as number)];
     const amounts = line.ids.map(() => Math.exp(low + ((high - low) * draw(1e6)) / 1e6));
     if (line.way === 'strokes' && amounts.reduce((sum, share) => sum + share, 0) >= 1) continue;
-    best = Math.max(best, merit(trial(amounts), line));
+    best = Math.max(best, merit(trial(amounts), line, amounts));
   }
   return best;
 }
@@ -212,21 +212,28 @@ describe('the best between the scales', () => {
 });
 
 describe('climbing', () => {
+  const both = (least: number, most: number): [number, number][] => [
+    [least, most],
+    [least, most],
+  ];
+
   test('finds the top of a hill of one and of two amounts', () => {
-    const one = climb(([x = 0]) => -((Math.log2(x) + 2.3) ** 2), [1], [1 / 32, 4], false);
+    const one = climb(([x = 0]) => -((Math.log2(x) + 2.3) ** 2), [1], { ranges: [[1 / 32, 4]] });
     expect(Math.log2(one.at[0] ?? 0)).toBeCloseTo(-2.3, 3);
     // A ridge that lies across both amounts.
     const ridge = ([x = 0, y = 0]: readonly number[]): number =>
       -((Math.log2(x * y) + 3) ** 2) - 0.05 * (Math.log2(x / y) - 0.7) ** 2;
-    const two = climb(ridge, [1, 1 / 32], [1 / 32, 4], false);
+    const two = climb(ridge, [1, 1 / 32], { ranges: both(1 / 32, 4) });
     expect(two.height).toBeGreaterThan(-1e-6);
   });
 
   test('stays between the ends, and shares below the whole', () => {
     const up = ([x = 0, y = 0]: readonly number[]): number => x + y;
-    expect(climb(up, [0.1, 0.1], [0.05, 0.8], true).at.reduce((a, b) => a + b, 0)).toBeLessThan(1);
-    expect(climb(up, [0.1, 0.1], [0.05, 0.8], false).at).toEqual([0.8, 0.8]);
-    expect(climb(up, [0.3], [0.3, 0.3], false).at).toEqual([0.3]);
+    expect(
+      climb(up, [0.1, 0.1], { ranges: both(0.05, 0.8), shares: 2 }).at.reduce((a, b) => a + b, 0),
+    ).toBeLessThan(1);
+    expect(climb(up, [0.1, 0.1], { ranges: both(0.05, 0.8) }).at).toEqual([0.8, 0.8]);
+    expect(climb(up, [0.3], { ranges: [[0.3, 0.3]] }).at).toEqual([0.3]);
   });
 
   test('the most and the least along one amount, where it counts', () => {

@@ -1,0 +1,7 @@
+import { describe, test } from 'vitest';
+import { goalCase, targetCase } from './brute.js';
+
+describe('against brute force on a fine grid', () => {
+  test.each([1, 2, 3, 4])('an aim, seed %i: within half a mark', goalCase, 60_000);
+  test.each([1, 2, 3])('a target, seed %i: within CIEDE2000 0.2', targetCase, 60_000);
+});
