@@ -129,7 +129,7 @@ export async function roomCommand(path: string, options: ScreenOptions): Promise
     handout,
     ...(found === undefined ? {} : { found: { file: shownFile(found.path), counts: found.counts } }),
     fresh: shownFile(fresh.path),
-    ...(note === undefined ? {} : { note: `${note}; it stays as it is` }),
+    ...(note === undefined ? {} : { note }),
     save: (counts, toFound) => (toFound && found !== undefined ? found : fresh).save(counts),
   });
   if (lines.length > 0) process.stdout.write(`${lines.join('\n')}\n`);

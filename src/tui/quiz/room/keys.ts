@@ -57,7 +57,9 @@ function stageKeys(world: RoomWorld, state: RoomState): Binding[] {
   const moving = [letter('n', 'next', 'next'), letter('p', 'previous', 'before')];
   switch (stage.name) {
     case 'begin':
-      return [enter('go on with them'), letter('n', 'restart', 'begin anew'), back('leave')];
+      return world.found === undefined
+        ? [enter('begin'), back('leave')]
+        : [enter('go on with them'), letter('n', 'restart', 'begin anew'), back('leave')];
     case 'question': {
       const { isAll } = slideLayout(world, state);
       return [

@@ -23,7 +23,7 @@ export interface RoomRequest {
   readonly found?: { readonly file: string; readonly counts: RoomCounts };
   /** Name of the file for a new room. */
   readonly fresh: string;
-  /** Told at the beginning. */
+  /** Why a file that is there cannot be gone on with. */
   readonly note?: string;
   /** Must have the counts on disk when it returns. @param goesOn whether in the file that was found */
   save(counts: RoomCounts, goesOn: boolean): void;
@@ -54,6 +54,7 @@ export function roomProgram(
   const room = roomWorld(handout, quizWorld(handout, deps), voiceOf(deps.settings), {
     fresh: { file: request.fresh, counts },
     ...(found === undefined ? {} : { found }),
+    ...(note === undefined ? {} : { note }),
   });
   // What is on the disk, or needs no saving yet.
   let saved: readonly RoomCounts[] = [counts, ...(found === undefined ? [] : [found.counts])];
@@ -63,11 +64,10 @@ export function roomProgram(
     world: room.world,
     initial: {
       ...quizStage(deps, room.world, size),
-      ...(note === undefined ? {} : { notice: note }),
       place: 0,
       isOver: false,
       selected: 0,
-      stage: found === undefined ? { name: 'question', at: 0 } : { name: 'begin' },
+      stage: found === undefined && note === undefined ? { name: 'question', at: 0 } : { name: 'begin' },
       turn: 'first',
       inGrey: false,
       counts,

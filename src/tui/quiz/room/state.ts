@@ -20,6 +20,8 @@ export interface RoomWorld {
   readonly letters: readonly (readonly LetteredAnswer[])[];
   /** The file of an earlier hour that can be gone on with. */
   readonly found?: { readonly file: string; readonly counts: RoomCounts };
+  /** Why the last file that is there cannot be gone on with. */
+  readonly note?: string;
   /** The file of a new one. */
   readonly fresh: { readonly file: string; readonly counts: RoomCounts };
 }
@@ -33,7 +35,7 @@ export interface GradedStage extends Omit<Judged, 'answered'> {
 
 /** Where the lesson is with the question in front. */
 export type RoomStage =
-  /** Whether to go on with counts that are there. */
+  /** Counts are there: whether to go on with them, or why not. */
   | { readonly name: 'begin' }
   /** `at`: the answer in front, where they do not all fit. */
   | { readonly name: 'question'; readonly at: number }
@@ -69,7 +71,7 @@ export function roomWorld(
   handout: Handout,
   world: World,
   voice: Voice,
-  files: Pick<RoomWorld, 'found' | 'fresh'>,
+  files: Pick<RoomWorld, 'found' | 'note' | 'fresh'>,
 ): RoomWorld {
   return {
     handout,

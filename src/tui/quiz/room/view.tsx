@@ -108,7 +108,13 @@ function overlayView(world: RoomWorld, room: RoomState): View | undefined {
   }
 }
 
-function beginView({ found, fresh, handout }: RoomWorld): View {
+function beginView({ found, note, fresh, handout }: RoomWorld): View {
+  if (note !== undefined)
+    return textView(handout.title, [
+      `${note}. That file stays as it is.`,
+      '',
+      `The counts of this class are kept in ${fresh.file}.`,
+    ]);
   const count = found?.counts.questions.length ?? 0;
   const held = new Date(found?.counts.held ?? 0).toLocaleString('en-GB', {
     dateStyle: 'long',
