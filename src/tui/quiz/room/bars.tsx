@@ -110,7 +110,7 @@ export function Hands(props: RoomProps): React.JSX.Element {
   const letterColumns = LETTER_ROOM[size].columns;
   const labelColumns =
     turns.length === 0
-      ? columns - letterColumns
+      ? columns - letterColumns - 2
       : Math.min(64, Math.max(22, Math.floor((columns - letterColumns) * 0.45)));
   const barRows = Math.max(1, Math.min(MOST_BAR_ROWS, Math.floor(inner / Math.max(1, turns.length))));
   const look = {
