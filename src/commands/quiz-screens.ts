@@ -3,6 +3,7 @@ import { DataError } from '../errors.js';
 import { readText } from '../files/read.js';
 import { libraryStudio } from '../paints/index.js';
 import { readHandout, shownFile } from '../quiz/files/read-files.js';
+import { openRoom } from '../quiz/files/room-file.js';
 import { openSitting } from '../quiz/files/sitting-file.js';
 import { createGrader, markSitting } from '../quiz/marking.js';
 import { shownPoints } from '../quiz/report-words.js';
@@ -115,9 +116,28 @@ export async function roomCommand(path: string, options: ScreenOptions): Promise
     process.stderr.write(`${fault}\n`);
     return 2;
   }
+  const { found, fresh, note } = openRoom(path, handout);
   const deps = await depsFor(options);
   const { runRoom } = await import('../tui/quiz/room/program.js');
-  const { code, lines } = await runRoom(handout, deps);
+  const {
+    code,
+    lines,
+    goesOn,
+    fault: unsaved,
+  } = await runRoom({
+    deps,
+    handout,
+    ...(found === undefined ? {} : { found: { file: shownFile(found.path), counts: found.counts } }),
+    fresh: shownFile(fresh.path),
+    ...(note === undefined ? {} : { note }),
+    save: (counts, toFound) => (toFound && found !== undefined ? found : fresh).save(counts),
+  });
   if (lines.length > 0) process.stdout.write(`${lines.join('\n')}\n`);
+  const file = shownFile((goesOn && found !== undefined ? found : fresh).path);
+  if (unsaved !== undefined) process.stderr.write(`mudlark: not saved: ${unsaved}\n`);
+  else if (lines.length > 0)
+    process.stdout.write(
+      `The counts are kept in ${file}. See: mudlark quiz mark ${shownFile(path)} ${file}\n`,
+    );
   return code;
 }

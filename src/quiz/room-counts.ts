@@ -13,7 +13,7 @@ import { parseJson } from './json-source.js';
 const ROOM_FORMAT = 1;
 
 /** Largest file, in characters. */
-const MOST_ROOM = 500_000;
+export const MOST_ROOM = 500_000;
 
 /** Most whole answers offered for one question; the screen letters six. */
 const MOST_OFFERED = 12;

@@ -50,8 +50,10 @@ describe('the program in a terminal', () => {
     await terminal.type('w', 'the mixture');
     await terminal.type(ENTER, /of 100/);
     await terminal.type('t', /try 2/);
+    await terminal.type(ESC, /of 100/);
+    await terminal.type(ENTER, /2 of 8/);
     await terminal.type(ESC, 'Leave this set?');
-    await terminal.type(ESC, DRILL);
+    await terminal.type(ESC, /2 of 8/);
     await terminal.type('q', 'Leave this set?');
     await terminal.type(ENTER, 'The set so far');
     await terminal.type(ENTER, /of 100/);

@@ -1,5 +1,5 @@
 /** Sitting and room of the built program in a real pseudo-terminal. */
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -101,20 +101,49 @@ describe('quiz sit in a terminal', () => {
 });
 
 describe('quiz room in a terminal', () => {
-  it('goes from the question over the hands to the result, and prints the counts after leaving', async () => {
+  it('counts out of sight, keeps the counts after each vote, goes on with them, and mark reads them', async () => {
+    const file = join(folder, 'week3.room.json');
+    const counts = () =>
+      JSON.parse(readFileSync(file, 'utf8')).questions as { offered: { first: number }[] }[];
     const terminal = new Terminal({ args: ['quiz', 'room', handout] });
     await terminal.shows('Enter count hands');
-    await terminal.type(ENTER, 'SECOND PAINT');
-    await terminal.type('12', /alizarin crimson +12 +█/);
-    await terminal.type(ENTER, 'ADDED PAINT TO WASH');
-    await terminal.type(`${DOWN}9`, /1:16 +9/);
-    await terminal.type(ENTER, 'Enter show what it gives');
-    await terminal.type(ENTER, /of 100/);
+    await terminal.type(ENTER, 'Hands for A:');
+    await terminal.type('12', /Hands for A: ●●/);
+    expect(terminal.text).not.toMatch(/\b12\b|█/);
+    await terminal.type(`${ENTER}9${ENTER}`, 'Hands for C:');
+    expect(existsSync(file)).toBe(false);
+    await terminal.type(ENTER.repeat(10), /Most hands: 12 of 21 for A/);
+    expect(
+      counts()[0]
+        ?.offered.slice(0, 3)
+        .map(({ first }) => first),
+    ).toEqual([12, 9, 0]);
+    await terminal.type('b', /of 100/);
     await terminal.type(ENTER, /2 of 3/);
     await terminal.type(ESC, 'Leave the quiz?');
     await terminal.type(ENTER, 'program ended with 0');
-    expect(terminal.text).toMatch(/second paint: alizarin crimson 12/);
+    expect(terminal.text).toMatch(/The counts are kept in week3\.room\.json/);
     expect(terminal.isAlternate).toBe(false);
+
+    const again = new Terminal({ args: ['quiz', 'room', handout] });
+    await again.shows(/week3\.room\.json has the counts of 1 of 3 questions/);
+    await again.type(ENTER, /2 of 3/);
+    await again.type(CTRL_C, 'program ended with 130');
+    const other = new Terminal({ args: ['quiz', 'room', handout] });
+    await other.shows('has the counts');
+    await other.type('n', /1 of 3/);
+    await other.type(`${ENTER}5${ENTER}`, 'Hands for B:');
+    await other.type(ENTER.repeat(10), /5 of 5 for A/);
+    await other.type(CTRL_C, 'program ended with 130');
+    expect(readdirSync(folder).filter((name) => name.endsWith('.room.json'))).toEqual([
+      'week3.2.room.json',
+      'week3.room.json',
+    ]);
+    expect(counts()[0]?.offered[0]?.first).toBe(12);
+
+    const marked = mudlark(['quiz', 'mark', handout, file]);
+    expect([marked.code, marked.err]).toEqual([0, '']);
+    expect(marked.out).toMatch(/of 21/);
   });
 });
 

@@ -41,7 +41,8 @@ export type Command =
   | 'overview'
   | 'finish'
   | 'time'
-  | 'recount';
+  | 'recount'
+  | 'open';
 
 /** One row of a table: keys with their commands, how they are written and what they do. */
 export interface Binding {

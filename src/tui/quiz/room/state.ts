@@ -1,46 +1,46 @@
-/** The state of a quiz in the room: one question at a time, a count for each choice, the result, then the next. */
-import { firstAnswer } from '../../../drills/answers.js';
-import { kindOf } from '../../../drills/kinds/index.js';
-import type { Answer, Field, Grade } from '../../../drills/types.js';
-import type { Handout, Question } from '../../../quiz/handout.js';
-import type { Grader } from '../../../quiz/marking.js';
-import {
-  type Binding,
-  back,
-  close,
-  digits,
-  enter,
-  KEYS,
-  leftRight,
-  letter,
-  stop,
-  upDown,
-} from '../../kit/keys.js';
+/** The state of a quiz in the room: one question at a time, its votes, the answers explained, then the next. */
+import type { Answer } from '../../../drills/types.js';
+import type { Handout, Question as HandoutQuestion } from '../../../quiz/handout.js';
+import { type LetteredAnswer, letteredHandout } from '../../../quiz/lettered.js';
+import { createGrader, type Grader } from '../../../quiz/marking.js';
+import type { RoomCounts } from '../../../quiz/room-counts.js';
+import { countedIn, leading, type Turn, type Vote, votesOf } from '../../../quiz/room-votes.js';
+import type { Voice } from '../../../words/voice.js';
+import type { Question } from '../../drill/question.js';
 import type { Stage, World } from '../../kit/stage.js';
 import type { Judged } from '../../result/judged.js';
-import { showingKeys } from '../../result/keys.js';
-import { panelKeys, type SheetPanel } from '../../sheet/keys.js';
+import type { SheetPanel } from '../../sheet/keys.js';
 
 /** Fixed for the lesson. */
 export interface RoomWorld {
   readonly handout: Handout;
   readonly grader: Grader;
   readonly world: World;
+  /** By place. */
+  readonly letters: readonly (readonly LetteredAnswer[])[];
+  /** The file of an earlier hour that can be gone on with. */
+  readonly found?: { readonly file: string; readonly counts: RoomCounts };
+  /** Why the last file that is there cannot be gone on with. */
+  readonly note?: string;
+  /** The file of a new one. */
+  readonly fresh: { readonly file: string; readonly counts: RoomCounts };
 }
 
-/** Counts of one question: by row of choices and option, 0 where none was typed. */
-export type Counts = readonly (readonly number[])[];
-
-/** The result of the answer with most hands. */
+/** The result of one of the lettered answers. */
 export interface GradedStage extends Omit<Judged, 'answered'> {
   readonly name: 'result';
+  /** Place among the letters. */
+  readonly at: number;
 }
 
 /** Where the lesson is with the question in front. */
 export type RoomStage =
-  | { readonly name: 'question' }
-  /** Hands are counted for one row of choices. */
-  | { readonly name: 'count'; readonly field: number; readonly option: number }
+  /** Counts are there: whether to go on with them, or why not. */
+  | { readonly name: 'begin' }
+  /** `at`: the answer in front, where they do not all fit. */
+  | { readonly name: 'question'; readonly at: number }
+  /** Hands are typed out of sight: a number for each letter, then one for none of them; the last is being typed. */
+  | { readonly name: 'count'; readonly typed: readonly string[] }
   | { readonly name: 'shown' }
   | GradedStage;
 
@@ -52,129 +52,82 @@ export interface RoomState extends Stage {
   readonly isOver: boolean;
   readonly selected: number;
   readonly stage: RoomStage;
-  readonly counts: readonly Counts[];
+  /** The vote that is asked for or being counted. */
+  readonly turn: Turn;
+  /** The picture of the question in greys. */
+  readonly inGrey: boolean;
+  readonly counts: RoomCounts;
+  /** Whether they go to the file that was found. */
+  readonly goesOn: boolean;
+  /** What the timer is set to, seconds, and when it ends; without an end it does not run. Milliseconds since 1970. */
+  readonly timerSeconds: number;
+  readonly timerEnd?: number;
+  readonly now: number;
   readonly overlay?: RoomOverlay;
 }
 
-const STOP = stop('stop at once');
-
-export const questionIn = ({ handout }: RoomWorld, place: number): Question =>
-  handout.questions[place] as Question;
-
-export const fieldsIn = ({ grader }: RoomWorld, place: number): readonly Field[] =>
-  grader.fields[place] ?? [];
-
-/** Counts of nothing. */
-export function emptyCounts(grader: Grader): Counts[] {
-  return grader.fields.map((fields) => fields.map(({ options }) => options.map(() => 0)));
+/** What is fixed, from a handout. @param voice of whoever reads the answers */
+export function roomWorld(
+  handout: Handout,
+  world: World,
+  voice: Voice,
+  files: Pick<RoomWorld, 'found' | 'note' | 'fresh'>,
+): RoomWorld {
+  return {
+    handout,
+    grader: createGrader(handout),
+    world,
+    letters: letteredHandout(handout, voice),
+    ...files,
+  };
 }
 
-export const countsOf = (
+export const questionIn = ({ handout }: RoomWorld, place: number): HandoutQuestion =>
+  handout.questions[place] as HandoutQuestion;
+
+export const lettersIn = ({ letters }: RoomWorld, place: number): readonly LetteredAnswer[] =>
+  letters[place] ?? [];
+
+/** The votes on a question that are kept. */
+export const votesAt = (
+  world: RoomWorld,
   { counts }: Pick<RoomState, 'counts'>,
   place: number,
-  field: number,
-): readonly number[] => counts[place]?.[field] ?? [];
+): Partial<Record<Turn, Vote>> => votesOf(countedIn(counts, questionIn(world, place).drill.id));
 
-const sum = (numbers: readonly number[]): number => numbers.reduce((total, each) => total + each, 0);
-
-/** Whether anything was counted for a question. */
-export function isCounted(state: Pick<RoomState, 'counts'>, place: number): boolean {
-  return (state.counts[place] ?? []).some((row) => sum(row) > 0);
+/** Place of the letter with most hands in the last vote; undefined in a tie, without hands, or when it is none of them. */
+export function mostVoted(
+  world: RoomWorld,
+  state: Pick<RoomState, 'counts'>,
+  place: number,
+): number | undefined {
+  const { first = [], second } = votesAt(world, state, place);
+  const [lead, ...others] = leading(second ?? first);
+  return others.length > 0 || lead === lettersIn(world, place).length ? undefined : lead;
 }
 
-/**
- * The answer of the room: in each row the choice with most hands, the first of them where two are equal; where no hand was
- * counted in a row, the best choice, so that the result speaks of what was asked.
- */
-export function roomAnswer(world: RoomWorld, state: Pick<RoomState, 'counts'>, place: number): Answer {
+/** What the timer shows; undefined where it does not run. */
+export const secondsLeft = ({ timerEnd, now }: Pick<RoomState, 'timerEnd' | 'now'>): number | undefined =>
+  timerEnd === undefined ? undefined : Math.max(0, Math.ceil((timerEnd - now) / 1000));
+
+/** The question in front, as the screens of a drill read it. Nothing is chosen. */
+export function shownQuestion(world: RoomWorld, state: RoomState): Question {
+  const { place, inGrey } = state;
   const { drill } = questionIn(world, place);
-  const fields = fieldsIn(world, place);
-  const best = kindOf(world.handout.studio, drill).best(drill);
-  const chosen = fields.map(({ id, options }, index) => {
-    const hands = countsOf(state, place, index);
-    const most = Math.max(0, ...hands);
-    return [id, most === 0 ? (best[id] ?? '') : (options[hands.indexOf(most)]?.id ?? '')] as const;
-  });
-  return { ...firstAnswer(fields), ...Object.fromEntries(chosen) };
+  return {
+    drill,
+    fields: world.grader.fields[place] ?? [],
+    answer: {},
+    focus: 0,
+    inGrey,
+    hint: world.handout.rules.hints ? 'shown' : 'hidden',
+  };
 }
 
-/** The room's answer, graded. */
-export function roomGrade(world: RoomWorld, state: Pick<RoomState, 'counts'>, place: number): Grade {
-  return world.grader.grade(place, roomAnswer(world, state, place));
-}
-
-/** "7 of 12, 5 of 11": hands for the room's answer, row by row; rows without hands are left out. */
-export function handsWords(world: RoomWorld, state: Pick<RoomState, 'counts'>, place: number): string {
-  return fieldsIn(world, place)
-    .flatMap((_, index) => {
-      const hands = countsOf(state, place, index);
-      return sum(hands) === 0 ? [] : [`${Math.max(0, ...hands)} of ${sum(hands)}`];
-    })
-    .join(', ');
-}
-
-/** The room's result, as it is drawn. */
-export function judgedIn(world: RoomWorld, state: RoomState, stage: GradedStage): Judged {
-  const { drill } = questionIn(world, state.place);
-  const answer = roomAnswer(world, state, state.place);
-  const grade = world.grader.grade(state.place, answer);
+/** One of the lettered answers, as its result is drawn. */
+export function judgedIn(world: RoomWorld, { place }: RoomState, stage: GradedStage): Judged {
+  const { drill } = questionIn(world, place);
+  const answer: Answer = lettersIn(world, place)[stage.at]?.answer ?? {};
+  const grade = world.grader.grade(place, answer);
   return { ...stage, answered: { drill, answer, grade, mark: grade.mark } };
-}
-
-function stageKeys(world: RoomWorld, state: RoomState): Binding[] {
-  const { stage, place } = state;
-  const fields = fieldsIn(world, place);
-  const moving = [letter('n', 'next', 'next question'), letter('p', 'previous', 'question before')];
-  switch (stage.name) {
-    case 'question':
-      return [enter('count hands'), ...moving, back('leave')];
-    case 'count': {
-      const last = stage.field === fields.length - 1;
-      return [
-        digits('0', 'how many', false),
-        upDown('choice'),
-        enter(last ? 'show' : 'next row'),
-        leftRight('one less, more'),
-        { keys: { erase: 'erase' }, show: 'Backspace', does: 'take the last figure back', quiet: true },
-        {
-          keys: { tab: 'next-field', 'back-tab': 'previous-field' },
-          show: 'Tab',
-          does: 'another row',
-          quiet: true,
-        },
-        back('back'),
-      ];
-    }
-    case 'shown':
-      return [enter('show what it gives'), letter('c', 'recount', 'count again'), ...moving, back('leave')];
-    case 'result':
-      return [
-        enter('next question'),
-        ...showingKeys(state, world.world, judgedIn(world, state, stage)),
-        letter('p', 'previous', 'question before'),
-        back('back'),
-      ];
-  }
-}
-
-/** The keys that work now, most used first. */
-export function roomKeys(world: RoomWorld, state: RoomState): Binding[] {
-  const { overlay } = state;
-  switch (overlay?.name) {
-    case 'leave':
-      return [enter('leave'), back('stay'), STOP];
-    case 'keys':
-      return [close(), STOP];
-    case 'sheet':
-    case 'scene':
-      return [
-        ...(state.stage.name === 'result'
-          ? panelKeys(state, world.world, judgedIn(world, state, state.stage), overlay)
-          : []),
-        STOP,
-      ];
-    default:
-      if (state.isOver) return [upDown('move'), enter('open a result'), back('close'), KEYS, STOP];
-      return [...stageKeys(world, state), KEYS, STOP];
-  }
 }

@@ -1,121 +1,184 @@
-/** What keys do while a quiz is held in the room. Pure. */
+/** What keys and the clock do while a quiz is held in the room. Pure: the time comes with each action. */
 import { MOST_HANDS } from '../../../quiz/room-counts.js';
+import { withVote } from '../../../quiz/room-votes.js';
 import { type Command, commandIn } from '../../kit/keys.js';
 import { step } from '../../kit/moves.js';
 import type { Happening } from '../../kit/program.js';
 import { INTERRUPTED } from '../../kit/stage.js';
 import { onShowing } from '../../result/update.js';
+import { onSheet, type SheetPanel } from '../../sheet/keys.js';
 import { onPanel } from '../../sheet/panel.js';
+import { clockText } from '../sit/state.js';
+import { picturedIn, roomKeys } from './keys.js';
+import { slideLayout } from './layout.js';
 import {
-  countsOf,
-  fieldsIn,
   type GradedStage,
-  isCounted,
   judgedIn,
+  lettersIn,
+  mostVoted,
+  questionIn,
   type RoomStage,
   type RoomState,
   type RoomWorld,
-  roomKeys,
+  secondsLeft,
+  shownQuestion,
+  votesAt,
 } from './state.js';
 
+/** The timer goes by half minutes, up to half an hour. */
+const TIMER_STEP = 30;
+const MOST_TIMER = 1800;
+
 const at = (state: RoomState, stage: RoomStage): RoomState => ({ ...state, stage });
+const ask = (state: RoomState, turn: RoomState['turn']): RoomState =>
+  at({ ...state, turn }, { name: 'question', at: 0 });
 
+/** A question that was counted opens with its hands. */
 function openQuestion(world: RoomWorld, state: RoomState, place: number): RoomState {
-  if (place >= world.handout.questions.length) return { ...state, isOver: true, selected: 0 };
-  return {
-    ...state,
-    isOver: false,
-    place: Math.max(0, place),
-    stage: isCounted(state, Math.max(0, place)) ? { name: 'shown' } : { name: 'question' },
-  };
+  const { timerEnd: _ended, ...still } = state;
+  if (place >= world.handout.questions.length) return { ...still, isOver: true, selected: 0 };
+  const next = { ...still, isOver: false, place: Math.max(0, place), inGrey: false };
+  const isCounted = votesAt(world, next, next.place).first !== undefined;
+  return isCounted ? at({ ...next, turn: 'first' }, { name: 'shown' }) : ask(next, 'first');
 }
 
-/** The number of hands after a key, kept to what a room holds. */
-function handsAfter(hands: number, command: Command, key: string): number {
-  const next =
-    command === 'digit'
-      ? hands * 10 + Number(key)
-      : command === 'erase'
-        ? Math.floor(hands / 10)
-        : command === 'more'
-          ? hands + 1
-          : command === 'less'
-            ? hands - 1
-            : hands;
-  // One figure too many starts the number anew: a slip, not a thousand hands.
-  if (next > MOST_HANDS) return command === 'digit' ? Number(key) : MOST_HANDS;
-  return Math.max(0, next);
+function setTimer(state: RoomState, command: Command): RoomState {
+  const { timerEnd, timerSeconds, now, ...rest } = state;
+  if (command === 'time')
+    return timerEnd === undefined
+      ? { ...state, timerEnd: now + timerSeconds * 1000 }
+      : { ...rest, timerSeconds, now };
+  const by = command === 'more' ? TIMER_STEP : -TIMER_STEP;
+  const seconds = Math.min(MOST_TIMER, Math.max(TIMER_STEP, timerSeconds + by));
+  if (timerEnd === undefined)
+    return {
+      ...state,
+      timerSeconds: seconds,
+      notice: `The timer is set to ${clockText(seconds)}; t starts it.`,
+    };
+  // One that has run out is given time from now.
+  const end = Math.min(now + MOST_TIMER * 1000, Math.max(now, timerEnd) + by * 1000);
+  return { ...state, timerSeconds: seconds, timerEnd: Math.max(now, end) };
 }
 
-function withHands(state: RoomState, field: number, option: number, hands: number): RoomState {
-  return {
-    ...state,
-    counts: state.counts.map((rows, place) =>
-      place === state.place
-        ? rows.map((row, index) =>
-            index === field ? row.map((each, which) => (which === option ? hands : each)) : row,
-          )
-        : rows,
-    ),
-  };
+/** Takes a vote whose numbers are all there. */
+function takeVote(world: RoomWorld, state: RoomState, typed: readonly string[]): RoomState {
+  const { place, turn } = state;
+  const { drill } = questionIn(world, place);
+  const vote = typed.map(Number);
+  const order = world.handout.questions.map((each) => each.drill.id);
+  const letters = lettersIn(world, place);
+  const counts = withVote(state.counts, order, { drill: drill.id, letters, turn, vote });
+  const { timerEnd: _ended, ...still } = state;
+  return at({ ...still, counts }, { name: 'shown' });
 }
 
 function onCount(
   world: RoomWorld,
   state: RoomState,
-  stage: Extract<RoomStage, { name: 'count' }>,
+  { typed }: Extract<RoomStage, { name: 'count' }>,
   command: Command,
   key: string,
 ): RoomState {
-  const fields = fieldsIn(world, state.place);
-  const options = fields[stage.field]?.options.length ?? 0;
-  const toField = (field: number): RoomState =>
-    at(state, { name: 'count', field: Math.min(fields.length - 1, Math.max(0, field)), option: 0 });
+  const now = typed.at(-1) ?? '';
+  const done = typed.slice(0, -1);
+  const count = (numbers: readonly string[]): RoomState => at(state, { name: 'count', typed: numbers });
   switch (command) {
-    case 'up':
-      return at(state, { ...stage, option: Math.max(0, stage.option - 1) });
-    case 'down':
-      return at(state, { ...stage, option: Math.min(options - 1, stage.option + 1) });
-    case 'next-field':
-      return toField(stage.field + 1);
-    case 'previous-field':
-      return toField(stage.field - 1);
-    case 'confirm':
-      return stage.field < fields.length - 1 ? toField(stage.field + 1) : at(state, { name: 'shown' });
+    case 'digit':
+      return Number(now + key) > MOST_HANDS ? state : count([...done, now + key]);
+    case 'erase':
+      return count([...done, now.slice(0, -1)]);
     case 'back':
-      return stage.field > 0 ? toField(stage.field - 1) : at(state, { name: 'question' });
+      // What cannot be seen cannot be mended: the number before is typed anew.
+      return done.length === 0 ? ask(state, state.turn) : count([...done.slice(0, -1), '']);
+    case 'confirm':
+      return typed.length > lettersIn(world, state.place).length
+        ? takeVote(world, state, typed)
+        : count([...typed, '']);
+    default:
+      return state;
+  }
+}
+
+const startCount = (state: RoomState, turn = state.turn): RoomState =>
+  at({ ...state, turn }, { name: 'count', typed: [''] });
+
+function openLetter(state: RoomState, letter: number): RoomState {
+  return at(state, { name: 'result', at: letter, top: 0 });
+}
+
+const withPanel = (state: RoomState, panel: SheetPanel | undefined): RoomState =>
+  panel === undefined ? state : { ...state, overlay: panel };
+
+function onQuestion(
+  world: RoomWorld,
+  state: RoomState,
+  stage: Extract<RoomStage, { name: 'question' }>,
+  command: Command,
+): RoomState {
+  const answers = lettersIn(world, state.place).length;
+  switch (command) {
+    case 'confirm':
+      return startCount(state);
+    case 'up':
+    case 'down':
+      return at(state, { ...stage, at: step(stage.at, command === 'up' ? -1 : 1, answers) });
+    case 'overview':
+      return at(state, { name: 'shown' });
+    case 'time':
+    case 'more':
+    case 'less':
+      return setTimer(state, command);
     default: {
-      const hands = countsOf(state, state.place, stage.field)[stage.option] ?? 0;
-      return withHands(state, stage.field, stage.option, handsAfter(hands, command, key));
+      const shown = shownQuestion(world, state);
+      const look = onSheet(shown, command, () => slideLayout(world, state).sheet !== undefined);
+      return look === undefined
+        ? state
+        : withPanel({ ...state, inGrey: look.shown.inGrey === true }, look.panel);
     }
   }
 }
 
-function onResult(world: RoomWorld, state: RoomState, stage: GradedStage, command: Command): RoomState {
-  if (command === 'confirm') return openQuestion(world, state, state.place + 1);
-  if (command === 'back') return at(state, { name: 'shown' });
-  if (command === 'previous') return openQuestion(world, state, state.place - 1);
-  const { shown, panel } = onShowing(state, world.world, judgedIn(world, state, stage), command);
-  const { answered: _same, ...how } = shown;
-  const next = at(state, { ...stage, ...how });
-  return panel === undefined ? next : { ...next, overlay: panel };
-}
-
-function onQuestion(world: RoomWorld, state: RoomState, command: Command): RoomState {
-  const isShown = state.stage.name === 'shown';
+function onShown(world: RoomWorld, state: RoomState, command: Command, key: string): RoomState {
+  const letters = lettersIn(world, state.place);
+  const { second } = votesAt(world, state, state.place);
   switch (command) {
     case 'confirm':
-      return at(state, isShown ? { name: 'result', top: 0 } : { name: 'count', field: 0, option: 0 });
+      return openLetter(state, mostVoted(world, state, state.place) ?? 0);
+    case 'open':
+      return openLetter(
+        state,
+        letters.findIndex(({ letter }) => letter === key.toUpperCase()),
+      );
+    case 'again':
+      return ask(state, 'second');
     case 'recount':
-      return at(state, { name: 'count', field: 0, option: 0 });
-    case 'next':
-      return openQuestion(world, state, state.place + 1);
-    case 'previous':
-      return openQuestion(world, state, state.place - 1);
-    case 'back':
-      return { ...state, overlay: { name: 'leave' } };
+      return startCount(state, second === undefined ? 'first' : 'second');
+    case 'time':
+    case 'more':
+    case 'less':
+      return setTimer(state, command);
     default:
       return state;
+  }
+}
+
+function onResult(world: RoomWorld, state: RoomState, stage: GradedStage, command: Command): RoomState {
+  switch (command) {
+    case 'confirm':
+      return openQuestion(world, state, state.place + 1);
+    case 'back':
+      return at(state, { name: 'shown' });
+    case 'less':
+    case 'more': {
+      const { length } = lettersIn(world, state.place);
+      return openLetter(state, (stage.at + (command === 'more' ? 1 : length - 1)) % length);
+    }
+    default: {
+      const { shown, panel } = onShowing(state, world.world, judgedIn(world, state, stage), command);
+      const { answered: _same, ...how } = shown;
+      return withPanel(at(state, { ...stage, ...how }), panel);
+    }
   }
 }
 
@@ -123,41 +186,72 @@ function onList(world: RoomWorld, state: RoomState, command: Command): RoomState
   const count = world.handout.questions.length;
   switch (command) {
     case 'up':
-      return { ...state, selected: step(state.selected, -1, count) };
     case 'down':
-      return { ...state, selected: step(state.selected, 1, count) };
+      return { ...state, selected: step(state.selected, command === 'up' ? -1 : 1, count) };
     case 'confirm':
-      return { ...state, isOver: false, place: state.selected, stage: { name: 'result', top: 0 } };
-    case 'back':
+      return openQuestion(world, state, state.selected);
+    default:
       return { ...state, ending: 0 };
+  }
+}
+
+function onBegin(world: RoomWorld, state: RoomState, command: Command): RoomState {
+  if (command === 'back') return { ...state, ending: 0 };
+  const { found } = world;
+  if (command !== 'confirm' || found === undefined) return ask(state, 'first');
+  const going = { ...state, goesOn: true, counts: found.counts };
+  const open = world.handout.questions.findIndex(
+    (_, place) => votesAt(world, going, place).first === undefined,
+  );
+  return openQuestion(world, going, open < 0 ? 0 : open);
+}
+
+function onOverlay(world: RoomWorld, before: RoomState, command: Command): RoomState {
+  const { overlay, ...state } = before;
+  if (overlay?.name === 'leave') return command === 'confirm' ? { ...state, ending: 0 } : state;
+  if (overlay?.name !== 'sheet' && overlay?.name !== 'scene') return state;
+  const { shown, panel } = onPanel(state, world.world, picturedIn(world, state), overlay, command);
+  if ('answered' in shown) {
+    const { answered: _same, ...how } = shown;
+    return withPanel(at(state, { ...(state.stage as GradedStage), ...how }), panel);
+  }
+  return withPanel({ ...state, inGrey: shown.inGrey === true }, panel);
+}
+
+function onKey(world: RoomWorld, before: RoomState, key: string, now: number): RoomState {
+  const command = commandIn(roomKeys(world, before), key);
+  if (command === undefined) return before;
+  const { notice: _read, ...rest } = before;
+  const state = { ...rest, now };
+  if (command === 'stop') return { ...state, ending: INTERRUPTED };
+  if (state.overlay !== undefined) return onOverlay(world, state, command);
+  if (command === 'keys') return { ...state, overlay: { name: 'keys' } };
+  if (state.isOver) return onList(world, state, command);
+  const { stage } = state;
+  if (stage.name === 'begin') return onBegin(world, state, command);
+  if (stage.name === 'count') return onCount(world, state, stage, command, key);
+  if (stage.name === 'result') return onResult(world, state, stage, command);
+  if (command === 'next') return openQuestion(world, state, state.place + 1);
+  if (command === 'previous') return openQuestion(world, state, state.place - 1);
+  if (command === 'back') return { ...state, overlay: { name: 'leave' } };
+  return stage.name === 'question'
+    ? onQuestion(world, state, stage, command)
+    : onShown(world, state, command, key);
+}
+
+/** The state after what came to it. */
+export function updateRoom(world: RoomWorld, state: RoomState, action: Happening): RoomState {
+  switch (action.type) {
+    case 'resize':
+      return { ...state, size: action.size };
+    case 'tick':
+      return { ...state, now: action.at };
+    case 'key':
+      return onKey(world, state, action.key, action.at);
     default:
       return state;
   }
 }
 
-function onKey(world: RoomWorld, before: RoomState, key: string): RoomState {
-  const command = commandIn(roomKeys(world, before), key);
-  if (command === undefined) return before;
-  const { notice: _read, overlay, ...state } = before;
-  if (command === 'stop') return { ...state, ending: INTERRUPTED };
-  if ((overlay?.name === 'sheet' || overlay?.name === 'scene') && state.stage.name === 'result') {
-    const { stage } = state;
-    const { shown, panel } = onPanel(state, world.world, judgedIn(world, state, stage), overlay, command);
-    const { answered: _same, ...how } = shown;
-    const next = at(state, { ...stage, ...how });
-    return panel === undefined ? next : { ...next, overlay: panel };
-  }
-  if (overlay !== undefined)
-    return overlay.name === 'leave' && command === 'confirm' ? { ...state, ending: 0 } : state;
-  if (command === 'keys') return { ...state, overlay: { name: 'keys' } };
-  if (state.isOver) return onList(world, state, command);
-  const { stage } = state;
-  if (stage.name === 'count') return onCount(world, state, stage, command, key);
-  return stage.name === 'result' ? onResult(world, state, stage, command) : onQuestion(world, state, command);
-}
-
-/** The state after what came to it. */
-export function updateRoom(world: RoomWorld, state: RoomState, action: Happening): RoomState {
-  if (action.type === 'resize') return { ...state, size: action.size };
-  return action.type === 'key' ? onKey(world, state, action.key) : state;
-}
+/** Whether the clock has to be watched. */
+export const timerRuns = (state: RoomState): boolean => (secondsLeft(state) ?? 0) > 0;

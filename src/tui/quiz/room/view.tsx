@@ -1,143 +1,43 @@
 /** The screens of a quiz in the room. */
-
-import { Box } from 'ink';
 import type { ReactNode } from 'react';
-import { kindOf } from '../../../drills/kinds/index.js';
+import { leading, voteWords } from '../../../quiz/room-votes.js';
 import { cleanText } from '../../../text/sanitize.js';
-import { wrapText } from '../../../text/wrap.js';
-import { sayAll } from '../../../words/tell.js';
 import type { Glyphs } from '../../kit/glyphs.js';
-import { innerColumns, isAiry } from '../../kit/layout.js';
 import { ItemList, type ListItem } from '../../kit/list.js';
-import { voiceOf } from '../../kit/look.js';
-import { bodyRows } from '../../kit/notes.js';
 import { keysView, textView } from '../../kit/panels.js';
 import type { View } from '../../kit/program.js';
-import { type Piece, Rows } from '../../kit/row.js';
-import { useSurroundings } from '../../kit/surroundings.js';
 import { Result } from '../../result/view.js';
 import { panelView } from '../../sheet/panel.js';
-import { FieldCounts, LargePatches, letterOf } from './parts.js';
+import { clockText } from '../sit/state.js';
+import { Hands } from './bars.js';
+import { picturedIn, roomKeys } from './keys.js';
+import { Slide } from './slide.js';
 import {
-  countsOf,
-  fieldsIn,
-  handsWords,
-  isCounted,
   judgedIn,
+  lettersIn,
+  mostVoted,
   questionIn,
   type RoomState,
   type RoomWorld,
-  roomGrade,
-  roomKeys,
+  secondsLeft,
+  votesAt,
 } from './state.js';
 
-interface RoomProps {
-  readonly world: RoomWorld;
-  readonly room: RoomState;
-}
-
-function useQuestionLines({ world, room }: RoomProps, withScene: boolean): Piece[][] {
-  const { state } = useSurroundings();
-  const columns = innerColumns(state.size);
-  const { drill } = questionIn(world, room.place);
-  const lines = (text: string, role: Piece['role']): Piece[][] =>
-    wrapText(cleanText(text, 600), columns).map((part): Piece[] => [{ text: part, ...(role && { role }) }]);
-  const scene = withScene ? lines(drill.scene, 'plain') : [];
-  const most = state.settings.screenReader ? scene.length : isAiry(state.size) ? 4 : 2;
-  const shown = scene.slice(0, most);
-  const last = shown.at(-1);
-  if (shown.length < scene.length && last !== undefined)
-    shown[shown.length - 1] = [...last, { text: ' ...' }];
-  const goal = sayAll(kindOf(world.handout.studio, drill).goalLines(drill), voiceOf(state.settings)).flatMap(
-    (line) => lines(line, 'plain'),
-  );
-  return [...shown, ...lines(drill.ask, 'label'), ...(withScene ? goal : [])];
-}
-
-function AskScreen(props: RoomProps): React.JSX.Element {
-  const { world, room } = props;
-  const { drill } = questionIn(world, room.place);
-  const lines = useQuestionLines(props, true);
-  const rows = bodyRows(room);
-  return (
-    <>
-      <Rows lines={lines} />
-      <Rows lines={[[]]} />
-      <LargePatches
-        swatches={kindOf(world.handout.studio, drill).given(drill)}
-        rows={Math.max(4, rows - lines.length - 1)}
-      />
-    </>
-  );
-}
-
-function CountScreen(props: RoomProps): React.JSX.Element | null {
-  const { world, room } = props;
-  const lines = useQuestionLines(props, false);
-  const rows = bodyRows(room);
-  if (room.stage.name !== 'count') return null;
-  const { field: at, option } = room.stage;
-  const field = fieldsIn(world, room.place)[at];
-  if (field === undefined) return null;
-  return (
-    <>
-      <Rows lines={[...lines, []]} />
-      <FieldCounts
-        field={field}
-        hands={countsOf(room, room.place, at)}
-        option={option}
-        rows={rows - lines.length - 1}
-      />
-    </>
-  );
-}
-
-/** All rows of choices with their hands; where they do not all fit, choices without hands are left out. */
-function ShownScreen(props: RoomProps): React.JSX.Element {
-  const { world, room } = props;
-  const { state } = useSurroundings();
-  const lines = useQuestionLines(props, false);
-  const rows = bodyRows(room) - lines.length - 1;
-  const fields = fieldsIn(world, room.place);
-  const wanted = fields.reduce((sum, { options }) => sum + options.length + 1, 0);
-  const isTight = !state.settings.screenReader && wanted > rows;
-  const kept = fields.map(({ options }, index) =>
-    options.map((_, at) => at).filter((at) => !isTight || (countsOf(room, room.place, index)[at] ?? 0) > 0),
-  );
-  const choices = kept.reduce((sum, each) => sum + each.length, 0);
-  const tall = Math.max(1, Math.floor((rows - fields.length) / Math.max(1, choices)));
-  return (
-    <>
-      <Rows lines={[...lines, []]} />
-      <Box flexDirection="column" flexShrink={0} height={rows} overflowY="hidden">
-        {fields.map((field, index) => {
-          const shown = kept[index] ?? [];
-          const hands = countsOf(room, room.place, index);
-          return (
-            <FieldCounts
-              key={field.id}
-              field={{ ...field, options: shown.flatMap((at) => field.options[at] ?? []) }}
-              hands={shown.map((at) => hands[at] ?? 0)}
-              letters={shown.map(letterOf)}
-              rows={shown.length * tall + 1}
-            />
-          );
-        })}
-      </Box>
-    </>
-  );
-}
-
 function roomItems(world: RoomWorld, state: RoomState, glyphs: Glyphs): ListItem[] {
-  return world.handout.questions.map(({ drill }, place) => {
+  return world.handout.questions.map(({ drill }, place): ListItem => {
     const text = `${place + 1}. ${cleanText(drill.title, 80)}`;
-    if (!isCounted(state, place)) return { key: drill.id, lead: { text: '  -  ' }, text, side: 'no hands' };
-    const { mark, verdict } = roomGrade(world, state, place);
+    const { first = [], second } = votesAt(world, state, place);
+    const most = mostVoted(world, state, place);
+    const answer = most === undefined ? undefined : lettersIn(world, place)[most]?.answer;
+    const lead = leading(second ?? first);
+    const side = lead.length > 1 ? 'a tie' : voteWords(lettersIn(world, place), second ?? first);
+    if (answer === undefined) return { key: drill.id, lead: { text: '  -  ' }, text, side };
+    const { mark, verdict } = world.grader.grade(place, answer);
     return {
       key: drill.id,
       lead: { text: `${String(mark).padStart(3)}  ` },
       text,
-      side: `${glyphs[verdict]} ${verdict}, ${handsWords(world, state, place)}`,
+      side: `${glyphs[verdict]} ${verdict}, ${side}`,
     };
   });
 }
@@ -146,31 +46,44 @@ function roomBody(world: RoomWorld, room: RoomState, glyphs: Glyphs): ReactNode 
   if (room.isOver)
     return (
       <ItemList
-        head={['Marks of the answers with most hands. Open one to talk about it.', '']}
+        head={[
+          'Marks of the answers with most hands in the last vote. Open a question to talk about it.',
+          '',
+        ]}
         items={roomItems(world, room, glyphs)}
         selected={room.selected}
       />
     );
   switch (room.stage.name) {
-    case 'question':
-      return <AskScreen world={world} room={room} />;
-    case 'count':
-      return <CountScreen world={world} room={room} />;
     case 'shown':
-      return <ShownScreen world={world} room={room} />;
+      return <Hands world={world} room={room} />;
     case 'result':
       return <Result screen={judgedIn(world, room, room.stage)} />;
+    default:
+      return <Slide world={world} room={room} />;
   }
 }
 
 function roomTitle(world: RoomWorld, room: RoomState): string {
   if (room.isOver) return world.handout.title;
-  const { drill } = questionIn(world, room.place);
-  const title = cleanText(drill.title, 80);
-  if (room.stage.name !== 'result') return title;
-  return isCounted(room, room.place)
-    ? `Most hands (${handsWords(world, room, room.place)}): ${title}`
-    : `The best answer: ${title}`;
+  const { stage, place, turn } = room;
+  const title = cleanText(questionIn(world, place).drill.title, 80);
+  if (stage.name === 'result') {
+    const { first, second } = votesAt(world, room, place);
+    const hands = [first, second].flatMap((vote) => (vote === undefined ? [] : [vote[stage.at] ?? 0]));
+    const letter = lettersIn(world, place)[stage.at]?.letter ?? '';
+    return `${letter}${hands.length === 0 ? '' : ` (hands: ${hands.join(', then ')})`}: ${title}`;
+  }
+  return turn === 'second' && stage.name !== 'shown' ? `Second vote: ${title}` : title;
+}
+
+/** The timer and the number of the question. Read aloud, a clock would speak each second: only its end is told. */
+function roomSide(world: RoomWorld, room: RoomState): string {
+  if (room.isOver) return '';
+  const left = secondsLeft(room);
+  const clock = left === 0 ? 'time is up' : room.settings.screenReader ? 'timer runs' : clockText(left ?? 0);
+  const place = `${room.place + 1} of ${world.handout.questions.length}`;
+  return left === undefined ? place : `${clock}   ${place}`;
 }
 
 function overlayView(world: RoomWorld, room: RoomState): View | undefined {
@@ -179,26 +92,46 @@ function overlayView(world: RoomWorld, room: RoomState): View | undefined {
       const { overlay: _closed, ...behind } = room;
       return keysView(roomKeys(world, behind));
     }
-    case 'leave':
+    case 'leave': {
+      const { file } = (room.goesOn ? world.found : undefined) ?? world.fresh;
+      const isCounted = room.counts.questions.length > 0;
       return textView('Leave', [
         'Leave the quiz?',
-        '',
-        'The counts are not kept; they are printed once after leaving.',
+        ...(isCounted ? ['', `The counts are kept in ${file}; start again to go on.`] : []),
       ]);
+    }
     case 'sheet':
     case 'scene':
-      return room.stage.name === 'result'
-        ? panelView(room, world.world, judgedIn(world, room, room.stage), room.overlay)
-        : undefined;
+      return panelView(room, world.world, picturedIn(world, room), room.overlay);
     default:
       return undefined;
   }
 }
 
+function beginView({ found, note, fresh, handout }: RoomWorld): View {
+  if (note !== undefined)
+    return textView(handout.title, [
+      `${note}. That file stays as it is.`,
+      '',
+      `The counts of this class are kept in ${fresh.file}.`,
+    ]);
+  const count = found?.counts.questions.length ?? 0;
+  const held = new Date(found?.counts.held ?? 0).toLocaleString('en-GB', {
+    dateStyle: 'long',
+    timeStyle: 'short',
+  });
+  return textView(handout.title, [
+    `${found?.file} has the counts of ${count} of ${handout.questions.length} questions, begun ${held}.`,
+    '',
+    'Enter: go on with this class.',
+    `n: another class, kept in ${fresh.file}; the counts that are there stay.`,
+  ]);
+}
+
 /** The screen in front, or the panel over it. */
-export const roomView = (world: RoomWorld, room: RoomState, glyphs: Glyphs): View =>
-  overlayView(world, room) ?? {
-    title: roomTitle(world, room),
-    side: room.isOver ? '' : `${room.place + 1} of ${world.handout.questions.length}`,
-    body: roomBody(world, room, glyphs),
-  };
+export function roomView(world: RoomWorld, room: RoomState, glyphs: Glyphs): View {
+  const overlay = overlayView(world, room);
+  if (overlay !== undefined) return overlay;
+  if (room.stage.name === 'begin') return beginView(world);
+  return { title: roomTitle(world, room), side: roomSide(world, room), body: roomBody(world, room, glyphs) };
+}

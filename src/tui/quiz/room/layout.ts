@@ -1,0 +1,253 @@
+/** How the lines of the question slide are shared out: texts, the picture, the patches, the lettered answers. Pure. */
+import type { ResultSwatch } from '../../../drills/types.js';
+import type { Spectrum } from '../../../optics/index.js';
+import { cleanText } from '../../../text/sanitize.js';
+import { wrapText } from '../../../text/wrap.js';
+import { lookOf, swatchWords } from '../../../words/look.js';
+import { isToldOf, sceneTexts } from '../../drill/scene.js';
+import { moreInAscii } from '../../kit/glyphs.js';
+import { innerColumns, textColumns } from '../../kit/layout.js';
+import { voiceOf } from '../../kit/look.js';
+import { bodyRows } from '../../kit/notes.js';
+import type { Piece } from '../../kit/row.js';
+import { patchNames } from '../../kit/swatch.js';
+import { windowOfLines } from '../../kit/window.js';
+import { type SheetRoom, sheetRoom } from '../../sheet/view.js';
+import { LETTER_ROOM, type LetterSize } from './large.js';
+import { lettersIn, type RoomState, type RoomWorld, secondsLeft, shownQuestion } from './state.js';
+
+/** An answer as it stands on a slide. */
+export interface Offered {
+  readonly letter: string;
+  readonly label: string;
+  /** The colour of what is chosen, where it has one. */
+  readonly swatch?: Spectrum;
+}
+
+/** The lettered answers of the question in front; a colour that no name tells is told in words where none can be seen. */
+export function offeredIn(world: RoomWorld, { place, colourLevel, settings }: RoomState): Offered[] {
+  const fields = world.grader.fields[place] ?? [];
+  const isTold = colourLevel === 0 || settings.screenReader;
+  return lettersIn(world, place).map(({ letter, label, answer }) => {
+    const option = fields
+      .flatMap(({ id, options }) => options.filter((each) => each.id === answer[id]))
+      .find(({ swatch }) => swatch !== undefined);
+    if (option?.swatch === undefined) return { letter, label };
+    const words = option.pigment === undefined && isTold ? ` (${lookOf(option.swatch).words})` : '';
+    return { letter, label: `${label}${words}`, swatch: option.swatch };
+  });
+}
+
+/** Lines of an answer in so many columns; signs that ASCII writes out have room. */
+export const labelLines = (label: string, columns: number): string[] =>
+  wrapText(label, columns - moreInAscii(label));
+
+export interface SlideLayout {
+  readonly top: readonly Piece[][];
+  /** Whether the scene is left out: its key is told. */
+  readonly isCut: boolean;
+  /** Columns of picture and patches beside the answers; 0: the patches stand above them. */
+  readonly leftColumns: number;
+  readonly sheet?: SheetRoom;
+  /** Lines of the patches; 0: there are none, or they stand in the lines of the goal. */
+  readonly givenRows: number;
+  readonly size: LetterSize;
+  /** Columns of an answer's patch with its gap, and of its words. */
+  readonly patchColumns: number;
+  readonly labelColumns: number;
+  /** Lines of each answer. */
+  readonly heights: readonly number[];
+  /** Blank lines between answers. */
+  readonly gap: number;
+  readonly rows: number;
+  /** The answers that are seen, and whether that is all of them. */
+  readonly from: number;
+  readonly to: number;
+  readonly isAll: boolean;
+}
+
+const GAP = 3;
+/** Parts of the columns that the picture is tried in, and cells where parts are too few. */
+const SHARES = [0.6, 0.55, 0.5, 0.45, 0.4, 0.35, 0.3];
+const LEAST_LEFT = 24;
+const MORE = '  more: s';
+/** Lines between answers are worth more than larger letters. */
+const MOST_GAP = 2;
+
+/** Lines that patches need at least: name, colour, words. */
+function leastGiven(room: RoomState, given: readonly ResultSwatch[], columns: number): number {
+  if (given.length === 0) return 0;
+  const voice = voiceOf(room.settings);
+  if (room.colourLevel === 0) return given.flatMap((swatch) => wordsOf(swatch, columns, voice)).length;
+  const each = Math.floor((columns + 1) / given.length) - 1;
+  const { nameRows } = patchNames(given, { columns: each, rows: 2, level: room.colourLevel, cut: '~' });
+  const words = given.map((swatch) => wrapText(swatchWords(swatch, voice), each).length);
+  return nameRows + 1 + Math.min(2, Math.max(...words));
+}
+
+export const wordsOf = (swatch: ResultSwatch, columns: number, voice: Parameters<typeof swatchWords>[1]) =>
+  wrapText(`${cleanText(swatch.label, 60)}: ${swatchWords(swatch, voice)}`, columns);
+
+/** Lines kept for what is being typed. */
+const ENTRY_ROWS = 2;
+
+/** Cells of the timer drawn large. */
+export const TIMER_ROOM = { columns: 34, rows: 5 } as const;
+
+/** Whether the timer is drawn large. */
+export const hasLargeTimer = (room: RoomState): boolean =>
+  secondsLeft(room) !== undefined && innerColumns(room.size) >= 100 && bodyRows(room) >= 30;
+
+interface Top {
+  readonly lines: Piece[][];
+  readonly isCut: boolean;
+  readonly given: readonly ResultSwatch[];
+}
+
+/** The texts, fullest first: patches may stand in the lines of the goal, and the scene may go. */
+function topsOf(world: RoomWorld, room: RoomState): Top[] {
+  const columns = Math.min(
+    textColumns(room.size),
+    innerColumns(room.size) - (hasLargeTimer(room) ? TIMER_ROOM.columns : 0),
+  );
+  const question = shownQuestion(world, room);
+  const voice = voiceOf(room.settings);
+  const given = world.world.kindOf(question.drill).given(question.drill);
+  const flat = room.colourLevel === 0;
+  const texts = (width: number, isInline: boolean) =>
+    sceneTexts(question, world.world, width, voice, { given: isInline ? given : [], flat });
+  const topOf = (isCut: boolean, isInline: boolean): Top => {
+    const { scene, ask, goal, hint } = texts(columns, isInline);
+    const asked = isCut ? texts(columns - MORE.length, isInline).ask : ask;
+    const marked = asked.map((line, at): Piece[] =>
+      at === asked.length - 1 ? [...line, { text: MORE, role: 'key' }] : line,
+    );
+    const lines = isCut ? [...marked, ...goal] : [...scene, ...ask, ...goal, ...hint];
+    return { lines, isCut, given: isInline ? [] : given };
+  };
+  const inline = isToldOf(world.world, question, given, voice) ? [true] : [];
+  return [false, true].flatMap((isCut) => [false, ...inline].map((isInline) => topOf(isCut, isInline)));
+}
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, each) => total + each, 0);
+
+interface Answers extends Pick<SlideLayout, 'size' | 'patchColumns' | 'labelColumns' | 'heights' | 'gap'> {}
+
+/** The answers in a size of letters; undefined where they do not all fit. */
+function answersIn(
+  offered: readonly Offered[],
+  size: LetterSize,
+  columns: number,
+  rows: number,
+  hasColour: boolean,
+): Answers | undefined {
+  const { columns: letterColumns, rows: least } = LETTER_ROOM[size];
+  const hasPatch = hasColour && offered.some(({ swatch }) => swatch !== undefined);
+  const patchColumns = hasPatch ? (size === 'text' ? 7 : 12) : 0;
+  const labelColumns = columns - letterColumns - 2 - patchColumns;
+  if (labelColumns < 18) return undefined;
+  const heights = offered.map(({ label }) => Math.max(least, labelLines(label, labelColumns).length));
+  const spare = rows - sum(heights);
+  if (spare < 0 || (size !== 'text' && spare < offered.length - 1)) return undefined;
+  return {
+    size,
+    patchColumns,
+    labelColumns,
+    heights,
+    gap: Math.min(MOST_GAP, Math.floor(spare / Math.max(1, offered.length - 1))),
+  };
+}
+
+/** Fullest first: the picture before the scene, the texts before large letters, the larger picture before the smaller. */
+export function slideLayout(
+  world: RoomWorld,
+  room: RoomState,
+  sizes: readonly LetterSize[] = ['text'],
+): SlideLayout {
+  const columns = innerColumns(room.size);
+  const body = bodyRows(room) - (room.stage.name === 'count' ? ENTRY_ROWS : 0);
+  const offered = offeredIn(world, room);
+  const hasColour = room.colourLevel > 0;
+  const tops = topsOf(world, room);
+  const question = shownQuestion(world, room);
+  const all = { from: 0, to: offered.length, isAll: true };
+  const rowsUnder = ({ lines }: Top): number =>
+    body - Math.max(lines.length, hasLargeTimer(room) ? TIMER_ROOM.rows : 0) - 1;
+
+  const beside = (top: Top, size: LetterSize, left: number, withSheet: boolean): SlideLayout | undefined => {
+    const rows = rowsUnder(top);
+    const answers = answersIn(offered, size, columns - left - GAP, rows, hasColour);
+    if (answers === undefined) return undefined;
+    const given = leastGiven(room, top.given, left);
+    if (!withSheet)
+      return given > 0 && given <= rows
+        ? { top: top.lines, isCut: top.isCut, leftColumns: left, givenRows: rows, rows, ...answers, ...all }
+        : undefined;
+    const sheet = sheetRoom(room, world.world, question, left, rows - (given > 0 ? given + 1 : 0));
+    if (sheet === undefined) return undefined;
+    const givenRows = given > 0 ? rows - sheet.lines - sheet.captionRows - 1 : 0;
+    return {
+      top: top.lines,
+      isCut: top.isCut,
+      leftColumns: left,
+      sheet,
+      givenRows,
+      rows,
+      ...answers,
+      ...all,
+    };
+  };
+  const above = (top: Top, size: LetterSize): SlideLayout | undefined => {
+    const given = leastGiven(room, top.given, columns);
+    const rows = rowsUnder(top) - (given > 0 ? given + 1 : 0);
+    const answers = answersIn(offered, size, columns, rows, hasColour);
+    const base = { top: top.lines, isCut: top.isCut, leftColumns: 0, rows };
+    return answers && { ...base, givenRows: given, ...answers, ...all };
+  };
+
+  const lefts = [...SHARES.map((share) => Math.floor(columns * share)), LEAST_LEFT].filter(
+    (left) => left >= LEAST_LEFT,
+  );
+  for (const withSheet of [true, false])
+    for (const top of tops)
+      for (const size of sizes) {
+        const fits = lefts.flatMap((left) => beside(top, size, left, withSheet) ?? []);
+        // Of equal pictures the one with more room for the answers.
+        const [first] = fits.sort(
+          (a, b) => (b.sheet?.lines ?? 0) - (a.sheet?.lines ?? 0) || a.leftColumns - b.leftColumns,
+        );
+        const best = first ?? (withSheet ? undefined : above(top, size));
+        if (best !== undefined) return best;
+      }
+  return scrolling(world, room, offered, tops.at(-1) as Top);
+}
+
+/** Where not even the answers all fit: those around the one in front. */
+function scrolling(world: RoomWorld, room: RoomState, offered: readonly Offered[], top: Top): SlideLayout {
+  const columns = innerColumns(room.size);
+  const body = bodyRows(room) - (room.stage.name === 'count' ? ENTRY_ROWS : 0);
+  const given = leastGiven(room, top.given, columns);
+  // A line tells that there is more.
+  const rows = Math.max(3, body - top.lines.length - 1 - (given > 0 ? given + 1 : 0) - 1);
+  const { stage } = room;
+  const at = stage.name === 'question' ? stage.at : stage.name === 'count' ? stage.typed.length - 1 : 0;
+  const answers = answersIn(offered, 'text', columns, Number.POSITIVE_INFINITY, room.colourLevel > 0);
+  const { heights = [], patchColumns = 0, labelColumns = columns } = answers ?? {};
+  const { from, to } = windowOfLines(heights, Math.min(at, lettersIn(world, room.place).length - 1), rows);
+  const { lines, isCut } = top;
+  return {
+    top: lines,
+    isCut,
+    leftColumns: 0,
+    givenRows: given,
+    rows,
+    size: 'text',
+    patchColumns,
+    labelColumns,
+    heights,
+    gap: 0,
+    from,
+    to,
+    isAll: false,
+  };
+}
