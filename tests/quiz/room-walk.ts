@@ -1,5 +1,4 @@
 /** The room at every size and in every form: nothing is cut or out of sight, and every key is told. */
-import { widthOf } from '../../src/text/wrap.js';
 import { inAscii } from '../../src/tui/kit/glyphs.js';
 import type { Size } from '../../src/tui/kit/stage.js';
 import { letterSizes } from '../../src/tui/quiz/room/large.js';
@@ -68,10 +67,8 @@ export function faultsOf(size: Size, form: Form, places: readonly number[], stil
     Object.entries(stagesOf(program, place)).flatMap(([name, state]) => {
       const still = stills.of(state, program);
       const faults = frameFaults(still, state, form.env);
-      const cut = still.lines.filter((line) => widthOf(line) > state.size.columns);
       return [
         ...faults,
-        ...cut,
         ...(form.isSpoken === true ? [] : keyFaults({ program, stills, env: form.env }, state, still.lines)),
         ...(name === 'asked' && form.isSpoken !== true
           ? unsaid(program, state, stills).map((one) => `not said: ${one}`)

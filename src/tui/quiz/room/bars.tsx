@@ -34,7 +34,7 @@ export function outcome(world: RoomWorld, state: RoomState): string[] {
 
 const NUMBER_COLUMNS = 4;
 const NAMES: Readonly<Record<Turn, string>> = { first: '1st', second: '2nd' };
-const MOST_BAR_ROWS = 2;
+const MOST_BAR_ROWS = 3;
 
 /** One vote on one answer. */
 interface Bar {
@@ -143,7 +143,7 @@ export function Hands(props: RoomProps): React.JSX.Element {
       inner,
       lead.includes(at),
     ),
-    ...Array.from({ length: gap }, (): Piece[] => []),
+    ...Array.from({ length: Math.min(2, each - inner) }, (): Piece[] => []),
   ]);
   const none =
     noneRows === 0
