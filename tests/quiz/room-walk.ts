@@ -2,7 +2,8 @@
 import { inAscii } from '../../src/tui/kit/glyphs.js';
 import type { Size } from '../../src/tui/kit/stage.js';
 import { letterSizes } from '../../src/tui/quiz/room/large.js';
-import { offeredIn, slideLayout } from '../../src/tui/quiz/room/layout.js';
+import { slideLayout } from '../../src/tui/quiz/room/layout.js';
+import { offeredIn } from '../../src/tui/quiz/room/offered.js';
 import type { RoomState } from '../../src/tui/quiz/room/state.js';
 import { frameFaults, keyFaults } from '../tui/fits.js';
 import type { Stills } from '../tui/still.js';
@@ -53,7 +54,9 @@ function unsaid(program: RoomProgram, state: RoomState, stills: Stills): string[
   const seen = offered.map((_, at) => {
     const moved = { ...state, stage: { name: 'question', at } as const };
     const { labelColumns } = slideLayout(program.room, moved, letterSizes(program.glyphs));
-    const text = stills.of(moved, program).lines.map((line) => line.slice(-labelColumns - 1));
+    const text = stills
+      .of(moved, program)
+      .lines.map((line) => line.slice(state.size.columns - 1 - labelColumns));
     return squeezed(text.join(' '));
   });
   return offered

@@ -9,7 +9,7 @@ import { bodyRows } from '../../kit/notes.js';
 import { type Piece, Rows } from '../../kit/row.js';
 import { useSurroundings } from '../../kit/surroundings.js';
 import { LETTER_ROOM, largeText, letterSizes } from './large.js';
-import { labelLines, offeredIn } from './layout.js';
+import { labelLines, offeredIn } from './offered.js';
 import type { RoomProps } from './slide.js';
 import { lettersIn, questionIn, type RoomState, type RoomWorld, votesAt } from './state.js';
 
@@ -20,7 +20,7 @@ export function handsBar(hands: number, most: number, columns: number, sign: str
 }
 
 /** What came out, a line a vote. */
-export function outcome(world: RoomWorld, state: RoomState): string[] {
+function outcome(world: RoomWorld, state: RoomState): string[] {
   const { first, second } = votesAt(world, state, state.place);
   const letters = lettersIn(world, state.place);
   if (first === undefined) return ['No hands were counted. Type a letter to open its answer.'];
@@ -112,7 +112,13 @@ export function Hands(props: RoomProps): React.JSX.Element {
     turns.length === 0
       ? columns - letterColumns - 2
       : Math.min(64, Math.max(22, Math.floor((columns - letterColumns) * 0.45)));
-  const barRows = Math.max(1, Math.min(MOST_BAR_ROWS, Math.floor(inner / Math.max(1, turns.length))));
+  const barRows = Math.max(
+    1,
+    Math.min(
+      MOST_BAR_ROWS,
+      Math.floor((inner - (each > inner || inner < 2 ? 0 : 1)) / Math.max(1, turns.length)),
+    ),
+  );
   const look = {
     most: Math.max(0, ...turns.flatMap((turn) => votes[turn] as Vote)),
     columns: columns - letterColumns - labelColumns - 2,

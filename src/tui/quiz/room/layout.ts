@@ -1,10 +1,6 @@
 /** How the lines of the question slide are shared out: texts, the picture, the patches, the lettered answers. Pure. */
 import type { ResultSwatch } from '../../../drills/types.js';
-import type { Spectrum } from '../../../optics/index.js';
-import { wrapText } from '../../../text/wrap.js';
-import { lookOf } from '../../../words/look.js';
 import { isToldOf, sceneTexts } from '../../drill/scene.js';
-import { moreInAscii } from '../../kit/glyphs.js';
 import { innerColumns, textColumns } from '../../kit/layout.js';
 import { voiceOf } from '../../kit/look.js';
 import { bodyRows } from '../../kit/notes.js';
@@ -12,37 +8,9 @@ import type { Piece } from '../../kit/row.js';
 import { windowOfLines } from '../../kit/window.js';
 import { type SheetRoom, sheetRoom } from '../../sheet/view.js';
 import { LETTER_ROOM, type LetterSize } from './large.js';
+import { labelLines, type Offered, offeredIn } from './offered.js';
 import { inLines, leastGiven } from './patches.js';
 import { lettersIn, type RoomState, type RoomWorld, secondsLeft, shownQuestion } from './state.js';
-
-/** An answer as it stands on a slide. */
-export interface Offered {
-  readonly letter: string;
-  readonly label: string;
-  /** The colour of what is chosen, where it has one. */
-  readonly swatch?: Spectrum;
-  /** Whether its words name that colour's paint. */
-  readonly isNamed?: boolean;
-}
-
-/** The lettered answers of the question in front; a colour that no name tells is told in words where none can be seen. */
-export function offeredIn(world: RoomWorld, { place, colourLevel, settings }: RoomState): Offered[] {
-  const fields = world.grader.fields[place] ?? [];
-  const isTold = colourLevel === 0 || settings.screenReader;
-  return lettersIn(world, place).map(({ letter, label, answer }) => {
-    const option = fields
-      .flatMap(({ id, options }) => options.filter((each) => each.id === answer[id]))
-      .find(({ swatch }) => swatch !== undefined);
-    if (option?.swatch === undefined) return { letter, label };
-    const words = option.pigment === undefined && isTold ? ` (${lookOf(option.swatch).words})` : '';
-    const isNamed = option.pigment !== undefined;
-    return { letter, label: `${label}${words}`, swatch: option.swatch, isNamed };
-  });
-}
-
-/** Lines of an answer in so many columns; signs that ASCII writes out have room. */
-export const labelLines = (label: string, columns: number): string[] =>
-  wrapText(label, columns - moreInAscii(label));
 
 export interface SlideLayout {
   readonly top: readonly Piece[][];
@@ -77,7 +45,7 @@ const MORE = '  more: s';
 const MOST_GAP = 2;
 
 /** Lines kept for what is being typed. */
-export const ENTRY_ROWS = 2;
+const ENTRY_ROWS = 2;
 
 /** Cells of the timer drawn large. */
 export const TIMER_ROOM = { columns: 34, rows: 5 } as const;
@@ -214,9 +182,11 @@ export function slideLayout(
     for (const top of tops)
       for (const size of sizes) {
         const fits = lefts.flatMap((left) => beside(top, size, left, withSheet) ?? []);
-        // Of equal pictures the one with more room for the answers.
-        const [first] = fits.sort(
-          (a, b) => (b.sheet?.lines ?? 0) - (a.sheet?.lines ?? 0) || a.leftColumns - b.leftColumns,
+        // The larger picture; of equal ones the more room for answers; without any their fewest lines, then the larger patches.
+        const [first] = fits.sort((a, b) =>
+          withSheet
+            ? (b.sheet?.lines ?? 0) - (a.sheet?.lines ?? 0) || a.leftColumns - b.leftColumns
+            : sum(a.heights) - sum(b.heights) || b.leftColumns - a.leftColumns,
         );
         if (first !== undefined) return first;
         if (withSheet) continue;

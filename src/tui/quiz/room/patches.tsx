@@ -2,7 +2,7 @@
 import { Box } from 'ink';
 import type { ResultSwatch } from '../../../drills/types.js';
 import { cleanText } from '../../../text/sanitize.js';
-import { wrapText } from '../../../text/wrap.js';
+import { fitWords, widthOf, wrapText } from '../../../text/wrap.js';
 import { lookOf, swatchWords } from '../../../words/look.js';
 import { voiceOf } from '../../kit/look.js';
 import { type Piece, Rows } from '../../kit/row.js';
@@ -51,11 +51,15 @@ export function LargePatches({
   if (rows < leastGiven(state, swatches, columns))
     return (
       <Rows
-        lines={swatches.map((swatch): Piece[] => [
-          { text: `${cleanText(swatch.label, 60).toUpperCase()} `, role: 'label' },
-          ...(patchLines(lookOf(swatch.reflectance).hex, 8, 1)[0] ?? []),
-          { text: `  ${swatchWords(swatch, voice)}` },
-        ])}
+        lines={swatches.map((swatch): Piece[] => {
+          const name = fitWords(cleanText(swatch.label, 60).toUpperCase(), columns - 20, '');
+          const room = columns - widthOf(name) - 11;
+          return [
+            { text: `${name} `, role: 'label' },
+            ...(patchLines(lookOf(swatch.reflectance).hex, 8, 1)[0] ?? []),
+            { text: `  ${fitWords(swatchWords(swatch, voice), room, '')}` },
+          ];
+        })}
       />
     );
   const each = Math.floor((columns + 1) / swatches.length) - 1;

@@ -12,15 +12,8 @@ import { patchStyle } from '../../kit/theme.js';
 import { Sheet, sceneLines } from '../../sheet/view.js';
 import { clockText } from '../sit/state.js';
 import { LETTER_ROOM, largeText, letterSizes } from './large.js';
-import {
-  hasLargeTimer,
-  labelLines,
-  type Offered,
-  offeredIn,
-  type SlideLayout,
-  slideLayout,
-  TIMER_ROOM,
-} from './layout.js';
+import { hasLargeTimer, type SlideLayout, slideLayout, TIMER_ROOM } from './layout.js';
+import { labelLines, type Offered, offeredIn } from './offered.js';
 import { LargePatches } from './patches.js';
 import {
   lettersIn,

@@ -29,7 +29,7 @@ const ask = (state: RoomState, turn: RoomState['turn']): RoomState =>
   at({ ...state, turn }, { name: 'question', at: 0 });
 
 /** A question that was counted opens with its hands. */
-export function openQuestion(world: RoomWorld, state: RoomState, place: number): RoomState {
+function openQuestion(world: RoomWorld, state: RoomState, place: number): RoomState {
   const { timerEnd: _ended, ...still } = state;
   if (place >= world.handout.questions.length) return { ...still, isOver: true, selected: 0 };
   const next = { ...still, isOver: false, place: Math.max(0, place), inGrey: false };
