@@ -1,9 +1,9 @@
 /** The room at every size and in every form: nothing is cut or out of sight, and every key is told. */
-import { widthOf } from '../../src/text/wrap.js';
 import { inAscii } from '../../src/tui/kit/glyphs.js';
 import type { Size } from '../../src/tui/kit/stage.js';
 import { letterSizes } from '../../src/tui/quiz/room/large.js';
-import { offeredIn, slideLayout } from '../../src/tui/quiz/room/layout.js';
+import { slideLayout } from '../../src/tui/quiz/room/layout.js';
+import { offeredIn } from '../../src/tui/quiz/room/offered.js';
 import type { RoomState } from '../../src/tui/quiz/room/state.js';
 import { frameFaults, keyFaults } from '../tui/fits.js';
 import type { Stills } from '../tui/still.js';
@@ -54,7 +54,9 @@ function unsaid(program: RoomProgram, state: RoomState, stills: Stills): string[
   const seen = offered.map((_, at) => {
     const moved = { ...state, stage: { name: 'question', at } as const };
     const { labelColumns } = slideLayout(program.room, moved, letterSizes(program.glyphs));
-    const text = stills.of(moved, program).lines.map((line) => line.slice(-labelColumns - 1));
+    const text = stills
+      .of(moved, program)
+      .lines.map((line) => line.slice(state.size.columns - 1 - labelColumns));
     return squeezed(text.join(' '));
   });
   return offered
@@ -68,10 +70,8 @@ export function faultsOf(size: Size, form: Form, places: readonly number[], stil
     Object.entries(stagesOf(program, place)).flatMap(([name, state]) => {
       const still = stills.of(state, program);
       const faults = frameFaults(still, state, form.env);
-      const cut = still.lines.filter((line) => widthOf(line) > state.size.columns);
       return [
         ...faults,
-        ...cut,
         ...(form.isSpoken === true ? [] : keyFaults({ program, stills, env: form.env }, state, still.lines)),
         ...(name === 'asked' && form.isSpoken !== true
           ? unsaid(program, state, stills).map((one) => `not said: ${one}`)

@@ -9,7 +9,7 @@ import { bodyRows } from '../../kit/notes.js';
 import { type Piece, Rows } from '../../kit/row.js';
 import { useSurroundings } from '../../kit/surroundings.js';
 import { LETTER_ROOM, largeText, letterSizes } from './large.js';
-import { labelLines, offeredIn } from './layout.js';
+import { labelLines, offeredIn } from './offered.js';
 import type { RoomProps } from './slide.js';
 import { lettersIn, questionIn, type RoomState, type RoomWorld, votesAt } from './state.js';
 
@@ -34,7 +34,7 @@ function outcome(world: RoomWorld, state: RoomState): string[] {
 
 const NUMBER_COLUMNS = 4;
 const NAMES: Readonly<Record<Turn, string>> = { first: '1st', second: '2nd' };
-const MOST_BAR_ROWS = 2;
+const MOST_BAR_ROWS = 3;
 
 /** One vote on one answer. */
 interface Bar {
@@ -112,7 +112,13 @@ export function Hands(props: RoomProps): React.JSX.Element {
     turns.length === 0
       ? columns - letterColumns - 2
       : Math.min(64, Math.max(22, Math.floor((columns - letterColumns) * 0.45)));
-  const barRows = Math.max(1, Math.min(MOST_BAR_ROWS, Math.floor(inner / Math.max(1, turns.length))));
+  const barRows = Math.max(
+    1,
+    Math.min(
+      MOST_BAR_ROWS,
+      Math.floor((inner - (each > inner || inner < 2 ? 0 : 1)) / Math.max(1, turns.length)),
+    ),
+  );
   const look = {
     most: Math.max(0, ...turns.flatMap((turn) => votes[turn] as Vote)),
     columns: columns - letterColumns - labelColumns - 2,
@@ -143,7 +149,7 @@ export function Hands(props: RoomProps): React.JSX.Element {
       inner,
       lead.includes(at),
     ),
-    ...Array.from({ length: gap }, (): Piece[] => []),
+    ...Array.from({ length: Math.min(2, each - inner) }, (): Piece[] => []),
   ]);
   const none =
     noneRows === 0

@@ -1,46 +1,16 @@
 /** How the lines of the question slide are shared out: texts, the picture, the patches, the lettered answers. Pure. */
 import type { ResultSwatch } from '../../../drills/types.js';
-import type { Spectrum } from '../../../optics/index.js';
-import { cleanText } from '../../../text/sanitize.js';
-import { wrapText } from '../../../text/wrap.js';
-import { lookOf, swatchWords } from '../../../words/look.js';
 import { isToldOf, sceneTexts } from '../../drill/scene.js';
-import { moreInAscii } from '../../kit/glyphs.js';
 import { innerColumns, textColumns } from '../../kit/layout.js';
 import { voiceOf } from '../../kit/look.js';
 import { bodyRows } from '../../kit/notes.js';
 import type { Piece } from '../../kit/row.js';
-import { patchNames } from '../../kit/swatch.js';
 import { windowOfLines } from '../../kit/window.js';
 import { type SheetRoom, sheetRoom } from '../../sheet/view.js';
 import { LETTER_ROOM, type LetterSize } from './large.js';
+import { labelLines, type Offered, offeredIn } from './offered.js';
+import { inLines, leastGiven } from './patches.js';
 import { lettersIn, type RoomState, type RoomWorld, secondsLeft, shownQuestion } from './state.js';
-
-/** An answer as it stands on a slide. */
-export interface Offered {
-  readonly letter: string;
-  readonly label: string;
-  /** The colour of what is chosen, where it has one. */
-  readonly swatch?: Spectrum;
-}
-
-/** The lettered answers of the question in front; a colour that no name tells is told in words where none can be seen. */
-export function offeredIn(world: RoomWorld, { place, colourLevel, settings }: RoomState): Offered[] {
-  const fields = world.grader.fields[place] ?? [];
-  const isTold = colourLevel === 0 || settings.screenReader;
-  return lettersIn(world, place).map(({ letter, label, answer }) => {
-    const option = fields
-      .flatMap(({ id, options }) => options.filter((each) => each.id === answer[id]))
-      .find(({ swatch }) => swatch !== undefined);
-    if (option?.swatch === undefined) return { letter, label };
-    const words = option.pigment === undefined && isTold ? ` (${lookOf(option.swatch).words})` : '';
-    return { letter, label: `${label}${words}`, swatch: option.swatch };
-  });
-}
-
-/** Lines of an answer in so many columns; signs that ASCII writes out have room. */
-export const labelLines = (label: string, columns: number): string[] =>
-  wrapText(label, columns - moreInAscii(label));
 
 export interface SlideLayout {
   readonly top: readonly Piece[][];
@@ -73,20 +43,6 @@ const LEAST_LEFT = 24;
 const MORE = '  more: s';
 /** Lines between answers are worth more than larger letters. */
 const MOST_GAP = 2;
-
-/** Lines that patches need at least: name, colour, words. */
-function leastGiven(room: RoomState, given: readonly ResultSwatch[], columns: number): number {
-  if (given.length === 0) return 0;
-  const voice = voiceOf(room.settings);
-  if (room.colourLevel === 0) return given.flatMap((swatch) => wordsOf(swatch, columns, voice)).length;
-  const each = Math.floor((columns + 1) / given.length) - 1;
-  const { nameRows } = patchNames(given, { columns: each, rows: 2, level: room.colourLevel, cut: '~' });
-  const words = given.map((swatch) => wrapText(swatchWords(swatch, voice), each).length);
-  return nameRows + 1 + Math.min(2, Math.max(...words));
-}
-
-export const wordsOf = (swatch: ResultSwatch, columns: number, voice: Parameters<typeof swatchWords>[1]) =>
-  wrapText(`${cleanText(swatch.label, 60)}: ${swatchWords(swatch, voice)}`, columns);
 
 /** Lines kept for what is being typed. */
 const ENTRY_ROWS = 2;
@@ -135,6 +91,21 @@ interface Answers extends Pick<SlideLayout, 'size' | 'patchColumns' | 'labelColu
 
 /** The answers in a size of letters; undefined where they do not all fit. */
 function answersIn(
+  offered: readonly Offered[],
+  size: LetterSize,
+  columns: number,
+  rows: number,
+  hasColour: boolean,
+): Answers | undefined {
+  const answers = answersWith(offered, size, columns, rows, hasColour);
+  // Patches that touch are misjudged: where names tell the paints they go.
+  const mayGo = offered.every(({ swatch, isNamed }) => swatch === undefined || isNamed);
+  return answers?.gap === 0 && mayGo && answers.patchColumns > 0
+    ? answersWith(offered, size, columns, rows, false)
+    : answers;
+}
+
+function answersWith(
   offered: readonly Offered[],
   size: LetterSize,
   columns: number,
@@ -197,8 +168,7 @@ export function slideLayout(
       ...all,
     };
   };
-  const above = (top: Top, size: LetterSize): SlideLayout | undefined => {
-    const given = leastGiven(room, top.given, columns);
+  const above = (top: Top, size: LetterSize, given: number): SlideLayout | undefined => {
     const rows = rowsUnder(top) - (given > 0 ? given + 1 : 0);
     const answers = answersIn(offered, size, columns, rows, hasColour);
     const base = { top: top.lines, isCut: top.isCut, leftColumns: 0, rows };
@@ -212,11 +182,16 @@ export function slideLayout(
     for (const top of tops)
       for (const size of sizes) {
         const fits = lefts.flatMap((left) => beside(top, size, left, withSheet) ?? []);
-        // Of equal pictures the one with more room for the answers.
-        const [first] = fits.sort(
-          (a, b) => (b.sheet?.lines ?? 0) - (a.sheet?.lines ?? 0) || a.leftColumns - b.leftColumns,
+        // The larger picture; of equal ones the more room for answers; without any their fewest lines, then the larger patches.
+        const [first] = fits.sort((a, b) =>
+          withSheet
+            ? (b.sheet?.lines ?? 0) - (a.sheet?.lines ?? 0) || a.leftColumns - b.leftColumns
+            : sum(a.heights) - sum(b.heights) || b.leftColumns - a.leftColumns,
         );
-        const best = first ?? (withSheet ? undefined : above(top, size));
+        if (first !== undefined) return first;
+        if (withSheet) continue;
+        const patches = leastGiven(room, top.given, columns);
+        const best = above(top, size, patches) ?? above(top, size, inLines(top.given, patches));
         if (best !== undefined) return best;
       }
   return scrolling(world, room, offered, tops.at(-1) as Top);
@@ -226,7 +201,7 @@ export function slideLayout(
 function scrolling(world: RoomWorld, room: RoomState, offered: readonly Offered[], top: Top): SlideLayout {
   const columns = innerColumns(room.size);
   const body = bodyRows(room) - (room.stage.name === 'count' ? ENTRY_ROWS : 0);
-  const given = leastGiven(room, top.given, columns);
+  const given = inLines(top.given, leastGiven(room, top.given, columns));
   // A line tells that there is more.
   const rows = Math.max(3, body - top.lines.length - 1 - (given > 0 ? given + 1 : 0) - 1);
   const { stage } = room;

@@ -12,7 +12,8 @@ import type { Size } from '../../kit/stage.js';
 import { type QuizDeps, quizStage, quizWorld } from '../classroom.js';
 import { roomKeys } from './keys.js';
 import { lettersIn, mostVoted, type RoomState, type RoomWorld, roomWorld, votesAt } from './state.js';
-import { timerRuns, updateRoom } from './update.js';
+import { timerRuns } from './timer.js';
+import { updateRoom } from './update.js';
 import { roomView } from './view.js';
 
 /** A quiz to be held in the room. */

@@ -1,30 +1,20 @@
 /** The question slide: texts, the picture, large patches and lettered answers. While hands are counted it stays, with a line for the number. */
 import { Box } from 'ink';
-import type { ResultSwatch } from '../../../drills/types.js';
 import { NONE } from '../../../quiz/room-votes.js';
 import { cleanText } from '../../../text/sanitize.js';
-import { wrapText } from '../../../text/wrap.js';
 import { lookOf, swatchWords } from '../../../words/look.js';
 import { sayAll } from '../../../words/tell.js';
 import { innerColumns } from '../../kit/layout.js';
 import { voiceOf } from '../../kit/look.js';
 import { type Piece, Row, Rows } from '../../kit/row.js';
 import { useSurroundings } from '../../kit/surroundings.js';
-import { patchLines, patchNames } from '../../kit/swatch.js';
 import { patchStyle } from '../../kit/theme.js';
 import { Sheet, sceneLines } from '../../sheet/view.js';
 import { clockText } from '../sit/state.js';
 import { LETTER_ROOM, largeText, letterSizes } from './large.js';
-import {
-  hasLargeTimer,
-  labelLines,
-  type Offered,
-  offeredIn,
-  type SlideLayout,
-  slideLayout,
-  TIMER_ROOM,
-  wordsOf,
-} from './layout.js';
+import { hasLargeTimer, type SlideLayout, slideLayout, TIMER_ROOM } from './layout.js';
+import { labelLines, type Offered, offeredIn } from './offered.js';
+import { LargePatches } from './patches.js';
 import {
   lettersIn,
   questionIn,
@@ -37,51 +27,6 @@ import {
 export interface RoomProps {
   readonly world: RoomWorld;
   readonly room: RoomState;
-}
-
-/** Patches as large as the room for them, words under each. */
-function LargePatches({
-  swatches,
-  columns,
-  rows,
-}: {
-  readonly swatches: readonly ResultSwatch[];
-  readonly columns: number;
-  readonly rows: number;
-}): React.JSX.Element {
-  const { state, glyphs } = useSurroundings();
-  const voice = voiceOf(state.settings);
-  if (state.colourLevel === 0)
-    return (
-      <Rows
-        lines={swatches
-          .flatMap((swatch) => wordsOf(swatch, columns, voice))
-          .slice(0, rows)
-          .map((text): Piece[] => [{ text }])}
-      />
-    );
-  const each = Math.floor((columns + 1) / swatches.length) - 1;
-  const look = { columns: each, rows: 2, level: state.colourLevel, cut: glyphs.cut };
-  const { names, nameRows } = patchNames(swatches, look);
-  const texts = swatches.map((swatch) => wrapText(swatchWords(swatch, voice), each));
-  const wordRows = Math.min(rows - nameRows - 1, Math.max(...texts.map(({ length }) => length)));
-  return (
-    <Box height={rows} flexShrink={0} overflowY="hidden">
-      {swatches.map(({ label, reflectance }, at) => (
-        <Box key={label} flexDirection="column" width={each} marginRight={1} flexShrink={0}>
-          <Rows
-            lines={[
-              ...Array.from({ length: nameRows }, (_, row): Piece[] => [
-                { text: (names[at]?.[row] ?? ' ').toUpperCase(), role: 'label' },
-              ]),
-              ...patchLines(lookOf(reflectance).hex, each, rows - nameRows - wordRows),
-              ...(texts[at] ?? []).slice(0, wordRows).map((text): Piece[] => [{ text }]),
-            ]}
-          />
-        </Box>
-      ))}
-    </Box>
-  );
 }
 
 /** Lines of one answer: its letter, the colour of what is chosen, its words. */

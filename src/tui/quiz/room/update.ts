@@ -8,7 +8,6 @@ import { INTERRUPTED } from '../../kit/stage.js';
 import { onShowing } from '../../result/update.js';
 import { onSheet, type SheetPanel } from '../../sheet/keys.js';
 import { onPanel } from '../../sheet/panel.js';
-import { clockText } from '../sit/state.js';
 import { picturedIn, roomKeys } from './keys.js';
 import { slideLayout } from './layout.js';
 import {
@@ -20,14 +19,10 @@ import {
   type RoomStage,
   type RoomState,
   type RoomWorld,
-  secondsLeft,
   shownQuestion,
   votesAt,
 } from './state.js';
-
-/** The timer goes by half minutes, up to half an hour. */
-const TIMER_STEP = 30;
-const MOST_TIMER = 1800;
+import { setTimer } from './timer.js';
 
 const at = (state: RoomState, stage: RoomStage): RoomState => ({ ...state, stage });
 const ask = (state: RoomState, turn: RoomState['turn']): RoomState =>
@@ -40,25 +35,6 @@ function openQuestion(world: RoomWorld, state: RoomState, place: number): RoomSt
   const next = { ...still, isOver: false, place: Math.max(0, place), inGrey: false };
   const isCounted = votesAt(world, next, next.place).first !== undefined;
   return isCounted ? at({ ...next, turn: 'first' }, { name: 'shown' }) : ask(next, 'first');
-}
-
-function setTimer(state: RoomState, command: Command): RoomState {
-  const { timerEnd, timerSeconds, now, ...rest } = state;
-  if (command === 'time')
-    return timerEnd === undefined
-      ? { ...state, timerEnd: now + timerSeconds * 1000 }
-      : { ...rest, timerSeconds, now };
-  const by = command === 'more' ? TIMER_STEP : -TIMER_STEP;
-  const seconds = Math.min(MOST_TIMER, Math.max(TIMER_STEP, timerSeconds + by));
-  if (timerEnd === undefined)
-    return {
-      ...state,
-      timerSeconds: seconds,
-      notice: `The timer is set to ${clockText(seconds)}; t starts it.`,
-    };
-  // One that has run out is given time from now.
-  const end = Math.min(now + MOST_TIMER * 1000, Math.max(now, timerEnd) + by * 1000);
-  return { ...state, timerSeconds: seconds, timerEnd: Math.max(now, end) };
 }
 
 /** Takes a vote whose numbers are all there. */
@@ -252,6 +228,3 @@ export function updateRoom(world: RoomWorld, state: RoomState, action: Happening
       return state;
   }
 }
-
-/** Whether the clock has to be watched. */
-export const timerRuns = (state: RoomState): boolean => (secondsLeft(state) ?? 0) > 0;

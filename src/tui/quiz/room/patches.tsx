@@ -1,0 +1,87 @@
+/** The colours of the question in the room: as large as there is space, words under each; at the tightest in a line. */
+import { Box } from 'ink';
+import type { ResultSwatch } from '../../../drills/types.js';
+import { cleanText } from '../../../text/sanitize.js';
+import { fitWords, widthOf, wrapText } from '../../../text/wrap.js';
+import { lookOf, swatchWords } from '../../../words/look.js';
+import { voiceOf } from '../../kit/look.js';
+import { type Piece, Rows } from '../../kit/row.js';
+import type { Stage } from '../../kit/stage.js';
+import { useSurroundings } from '../../kit/surroundings.js';
+import { patchLines, patchNames } from '../../kit/swatch.js';
+
+/** Lines that patches need at least: name, colour, words. */
+export function leastGiven(room: Stage, given: readonly ResultSwatch[], columns: number): number {
+  if (given.length === 0) return 0;
+  const voice = voiceOf(room.settings);
+  if (room.colourLevel === 0) return given.flatMap((swatch) => wordsOf(swatch, columns, voice)).length;
+  const each = Math.floor((columns + 1) / given.length) - 1;
+  const { nameRows } = patchNames(given, { columns: each, rows: 2, level: room.colourLevel, cut: '~' });
+  const words = given.map((swatch) => wrapText(swatchWords(swatch, voice), each).length);
+  return nameRows + 1 + Math.min(2, Math.max(...words));
+}
+
+const wordsOf = (swatch: ResultSwatch, columns: number, voice: Parameters<typeof swatchWords>[1]) =>
+  wrapText(`${cleanText(swatch.label, 60)}: ${swatchWords(swatch, voice)}`, columns);
+
+/** Lines of patches where each stands in a line with its words, if that is fewer. */
+export const inLines = (given: readonly ResultSwatch[], rows: number): number => Math.min(rows, given.length);
+
+/** Patches as large as the room for them, words under each. */
+export function LargePatches({
+  swatches,
+  columns,
+  rows,
+}: {
+  readonly swatches: readonly ResultSwatch[];
+  readonly columns: number;
+  readonly rows: number;
+}): React.JSX.Element {
+  const { state, glyphs } = useSurroundings();
+  const voice = voiceOf(state.settings);
+  if (state.colourLevel === 0)
+    return (
+      <Rows
+        lines={swatches
+          .flatMap((swatch) => wordsOf(swatch, columns, voice))
+          .slice(0, rows)
+          .map((text): Piece[] => [{ text }])}
+      />
+    );
+  if (rows < leastGiven(state, swatches, columns))
+    return (
+      <Rows
+        lines={swatches.map((swatch): Piece[] => {
+          const name = fitWords(cleanText(swatch.label, 60).toUpperCase(), columns - 20, '');
+          const room = columns - widthOf(name) - 11;
+          return [
+            { text: `${name} `, role: 'label' },
+            ...(patchLines(lookOf(swatch.reflectance).hex, 8, 1)[0] ?? []),
+            { text: `  ${fitWords(swatchWords(swatch, voice), room, '')}` },
+          ];
+        })}
+      />
+    );
+  const each = Math.floor((columns + 1) / swatches.length) - 1;
+  const look = { columns: each, rows: 2, level: state.colourLevel, cut: glyphs.cut };
+  const { names, nameRows } = patchNames(swatches, look);
+  const texts = swatches.map((swatch) => wrapText(swatchWords(swatch, voice), each));
+  const wordRows = Math.min(rows - nameRows - 1, Math.max(...texts.map(({ length }) => length)));
+  return (
+    <Box height={rows} flexShrink={0} overflowY="hidden">
+      {swatches.map(({ label, reflectance }, at) => (
+        <Box key={label} flexDirection="column" width={each} marginRight={1} flexShrink={0}>
+          <Rows
+            lines={[
+              ...Array.from({ length: nameRows }, (_, row): Piece[] => [
+                { text: (names[at]?.[row] ?? ' ').toUpperCase(), role: 'label' },
+              ]),
+              ...patchLines(lookOf(reflectance).hex, each, rows - nameRows - wordRows),
+              ...(texts[at] ?? []).slice(0, wordRows).map((text): Piece[] => [{ text }]),
+            ]}
+          />
+        </Box>
+      ))}
+    </Box>
+  );
+}
