@@ -35,9 +35,14 @@ it('fills in as much as has been left of it', () => {
   expect(plain(filledIn(mark.slice(0, 12)))).toBe(`value ${' '.repeat(6)}`);
 });
 
+it('keeps apart two that touch', () => {
+  const [one, other] = [standIn(line('#111111')) as string, standIn(line('#222222')) as string];
+  expect(plain(filledIn(one + other))).toBe(`value ${' '.repeat(10)}▀value ${' '.repeat(10)}▀`);
+});
+
 it('leaves short lines to Ink, and marks that stand for nothing as they are', () => {
   expect(standIn([{ text: 'x', style: { color: '#000000' } }])).toBeUndefined();
-  expect(filledIn('~|zzz|~~')).toBe('~|zzz|~~');
+  expect(filledIn('~|zzz|__')).toBe('~|zzz|__');
 });
 
 it('knows the lines of the last thousands whatever came before them', () => {

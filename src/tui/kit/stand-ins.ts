@@ -12,7 +12,7 @@ import { styleOf } from './theme.js';
  * run in two halves, so that those of the frame before stay known. A text that happened to hold such a mark would be drawn as that line.
  */
 const HALF = 3000;
-const MARK = /~\|([0-9a-z]{3})\|(~*)/g;
+const MARK = /~\|([0-9a-z]{3})\|_*/g;
 /** Columns of the mark: a shorter line is left to Ink. */
 const LEAST = 6;
 
@@ -61,7 +61,7 @@ export function standIn(pieces: readonly Piece[]): string | undefined {
   if (columns < LEAST) return undefined;
   const key = pieces.map(({ text, role, style }) => `${role}|${JSON.stringify(style)}|${text}`).join('\n');
   const code = codeOf(key, { pieces, columns }).toString(36).padStart(3, '0');
-  return `~|${code}|`.padEnd(columns, '~');
+  return `~|${code}|`.padEnd(columns, '_');
 }
 
 function coloured({ text, role = 'plain', style = styleOf(role) }: Piece): string {
