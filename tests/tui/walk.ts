@@ -1,14 +1,13 @@
 /** Walks drills over the screens of practice at every size and in every form, and gathers what does not fit. */
 import { firstAnswer } from '../../src/drills/answers.js';
 import type { Drill } from '../../src/drills/kinds/index.js';
-import { GENERATED_FAMILIES, generateDrill } from '../../src/drills/make/index.js';
 import type { Answer } from '../../src/drills/types.js';
 import type { Answered } from '../../src/practice/index.js';
 import type { Size } from '../../src/tui/kit/stage.js';
 import type { DrillScreen, ResultScreen } from '../../src/tui/practice/state.js';
 import { sayAll } from '../../src/words/tell.js';
 import { WRITTEN } from '../../src/words/voice.js';
-import { kindOf, STUDIO } from '../studio.js';
+import { kindOf } from '../studio.js';
 import { SHIPPED } from '../words/answers.js';
 import { Bench, fakeDeps } from './fakes.js';
 import { drillFaults, frameFaults, keyFaults, resultFaults } from './fits.js';
@@ -57,14 +56,6 @@ export const fullest = (kind: Drill['kind'], count: number): Drill[] =>
   SHIPPED.filter((drill) => drill.kind === kind)
     .sort((one, other) => burdenOf(other) - burdenOf(one))
     .slice(0, count);
-
-/** Drills made up for every family, one a level. */
-export function madeDrills(levels: readonly number[], families = GENERATED_FAMILIES): Drill[] {
-  const palette = STUDIO.palettes.find(({ id }) => id === 'twelve')?.pigments ?? [];
-  return families.flatMap((family) =>
-    levels.map((level) => generateDrill(STUDIO, { seed: 11 + level, family, level, palette })),
-  );
-}
 
 /** The result of an answer, with all that a result may have to say. */
 export function resultOf({ world }: Bench, drill: Drill, answer: Answer, hints: 0 | 1 = 0): ResultScreen {
