@@ -18,14 +18,6 @@ import { STANDS, standAt } from './states.js';
 import type { Stills } from './still.js';
 
 export const SMALL: Size = { columns: 60, rows: 20 };
-export const FIVE: readonly Size[] = [
-  SMALL,
-  { columns: 80, rows: 24 },
-  { columns: 100, rows: 30 },
-  { columns: 120, rows: 40 },
-  { columns: 200, rows: 60 },
-];
-
 /** A form of the screens: what the terminal can, and whether it is read aloud. */
 export interface Form {
   readonly name: string;
