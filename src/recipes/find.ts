@@ -8,6 +8,7 @@ import {
   chromaAsked,
   GOOD_MARK,
   type Judged,
+  NO_HUE_CHROMA,
   RECIPE,
   scoreColour,
 } from '../judgement/index.js';
@@ -165,7 +166,9 @@ function matched(studio: Studio, to: Lab, from: FirstWash | undefined, means: Me
 const apart = (best: ColourReading, target: ColourReading, to: Lab) => ({
   steps: best.step - target.step,
   chroma: best.chroma - target.chroma,
-  hueDeg: hueDifference(hueOf(to), best.hue),
+  // A grey is off in no hue.
+  hueDeg:
+    Math.min(best.chroma, target.chroma) < NO_HUE_CHROMA ? 0 : hueDifference(hueOf(to), best.hue),
 });
 
 /**

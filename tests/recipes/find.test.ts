@@ -125,6 +125,11 @@ describe('out of reach', () => {
     expect(recipes[0]?.colour.chroma).toBeGreaterThan(30);
   });
 
+  test('of a grey no hue is missed', () => {
+    const { edge } = find({ to: { l: 21, a: 0, b: 0 } }, ['burnt-sienna', 'ultramarine-blue']);
+    expect(edge).toMatchObject({ kind: 'target', hueDeg: 0 });
+  });
+
   test('a yellow cannot be rich three steps darker, whatever is in the box', () => {
     const yellow = { paints: { 'lemon-yellow': 1 }, strength: 0.5 };
     const { reach, edge } = find({ from: yellow, aim: 'rich', darker: 4 }, ['lemon-yellow', 'ivory-black']);
