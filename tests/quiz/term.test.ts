@@ -3,6 +3,7 @@ import type { Answer } from '../../src/drills/types.js';
 import { parseSitting, sittingText } from '../../src/quiz/answers.js';
 import { type ClassResult, markClass } from '../../src/quiz/class.js';
 import { parseClassList } from '../../src/quiz/class-list.js';
+import { REPORT_STYLE } from '../../src/quiz/report-style.js';
 import { changeOf, type TermQuiz, termFrom } from '../../src/quiz/term/term.js';
 import { termCsv, termJson } from '../../src/quiz/term/term-data.js';
 import { isTermFile, parseTermFile } from '../../src/quiz/term/term-file.js';
@@ -134,6 +135,14 @@ describe('reports of a term', () => {
       JSON.stringify(termJson('T', term2, compared, true)),
     ])
       expect(output).not.toMatch(/changed after|doubt/);
+  });
+
+  it('show before and after on a narrow screen too', () => {
+    const hidden = /@media \(max-width[^@]*?\.(\w+) \{ display: none; \} \}/.exec(REPORT_STYLE.markup)?.[1];
+    expect(hidden).toBe('optional');
+    const page = termHtml('Autumn', quizzes, term);
+    expect(page).toMatch(/<th[^>]*>Before<\/th><th[^>]*>After<\/th>/);
+    expect(page).not.toContain(`class="n ${hidden}"`);
   });
 
   it('keep to their columns', () => {

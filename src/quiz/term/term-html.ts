@@ -19,13 +19,13 @@ import {
 
 function changeRow({ change, asked }: ChangeTable['rows'][number]): Markup {
   const { name, before, after, difference, rose, fell, students } = change;
-  return html`<tr><th scope="row"><bdi>${name}</bdi></th><td class="n optional">${before.toFixed(0)}</td><td class="n optional">${after.toFixed(0)}</td><td class="n">${signed(difference)}</td><td class="n">${rangeWords(change)}</td><td>${verdictWords(change)}</td><td class="n">${rose}</td><td class="n">${fell}</td><td class="n">${students}</td><td>${asked}</td></tr>`;
+  return html`<tr><th scope="row"><bdi>${name}</bdi></th><td class="n">${before.toFixed(0)}</td><td class="n">${after.toFixed(0)}</td><td class="n">${signed(difference)}</td><td class="n">${rangeWords(change)}</td><td>${verdictWords(change)}</td><td class="n">${rose}</td><td class="n">${fell}</td><td class="n">${students}</td><td>${asked}</td></tr>`;
 }
 
 function changeTable({ caption, first, rows }: ChangeTable): Markup {
   return html`<div class="wide"><table class="grid">
 <caption>${caption}</caption>
-<thead><tr><th scope="col">${first}</th><th scope="col" class="n optional">Before</th><th scope="col" class="n optional">After</th><th scope="col" class="n">Change</th><th scope="col" class="n">Interval</th><th scope="col">That is</th><th scope="col" class="n">Rose</th><th scope="col" class="n">Fell</th><th scope="col" class="n">Students</th><th scope="col">Asked</th></tr></thead>
+<thead><tr><th scope="col">${first}</th><th scope="col" class="n">Before</th><th scope="col" class="n">After</th><th scope="col" class="n">Change</th><th scope="col" class="n">Interval</th><th scope="col">That is</th><th scope="col" class="n">Rose</th><th scope="col" class="n">Fell</th><th scope="col" class="n">Students</th><th scope="col">Asked</th></tr></thead>
 <tbody>
 ${join(rows.map(changeRow))}
 </tbody>
