@@ -36,23 +36,14 @@ const oneOf = (options: readonly string[]) => (answer: string) =>
 const emptyOr = (check: (answer: string) => string | undefined) => (answer: string) =>
   answer === '' ? undefined : check(answer);
 
-function familyFault(known: readonly string[]): (answer: string) => string | undefined {
+/** Ids with commas between, all of them known. */
+function idsFault(what: string, known: readonly string[]): Line['fault'] {
   return (answer) => {
-    const wrong = answer.split(',').find((id) => id.trim() !== '' && !known.includes(id.trim()));
-    return wrong === undefined ? undefined : `there is no family "${cleanText(wrong, 40)}" with drills`;
-  };
-}
-
-function drillFault(drills: readonly Drill[]): (answer: string) => string | undefined {
-  const ids = drills.map(({ id }) => id);
-  return (answer) => {
-    const wrong = answer
-      .split(',')
-      .map((id) => id.trim())
-      .find((id) => id !== '' && !ids.includes(id));
+    const ids = answer.split(',').map((id) => id.trim());
+    const wrong = ids.find((id) => id !== '' && !known.includes(id));
     return wrong === undefined
       ? undefined
-      : `there is no drill "${cleanText(wrong, 60)}".${didYouMean(wrong, ids)}`;
+      : `there is no ${what} "${cleanText(wrong, 60)}".${didYouMean(wrong, known)}`;
   };
 }
 
@@ -73,14 +64,17 @@ function lines(known: readonly string[], drills: readonly Drill[], replace: bool
       key: 'drills',
       ask: 'Drills by their ids (mudlark drills lists them), with commas between; empty to choose by family',
       usual: '',
-      fault: drillFault(drills),
+      fault: idsFault(
+        'drill',
+        drills.map(({ id }) => id),
+      ),
     },
     {
       key: 'families',
       isForFamilies: true,
       ask: 'Families, with commas between; empty for all',
       usual: '',
-      fault: familyFault(known),
+      fault: idsFault('family with drills', known),
     },
     {
       key: 'count',

@@ -72,7 +72,9 @@ function named({ drills: ids = [], count }: QuizWish, drills: readonly Drill[]):
 function knownFamilies(wish: QuizWish, drills: readonly Drill[]): readonly string[] {
   for (const id of wish.families) {
     if (findFamily(id) === undefined)
-      throw new InputError(`no family is called "${id.slice(0, 60)}".${didYouMean(id, FAMILY_IDS)}`);
+      throw new InputError(
+        `no family is called "${id.slice(0, 60)}"; there are: ${FAMILY_IDS.join(', ')}.${didYouMean(id, FAMILY_IDS)}`,
+      );
   }
   if (wish.families.length > 0) return [...new Set(wish.families)];
   return FAMILY_IDS.filter((id) => drills.some((drill) => drill.family === id));

@@ -86,12 +86,21 @@ export const isWholeLine = (line: string): boolean => CELLS.test(line);
 
 const unquoted = (cell: string): string => cell.trim().replace(/^"(.*)"$/su, '$1');
 
-/** Name and cells of a line. Commas part cells too where there are as many as questions: what stands before them is the name. */
+/**
+ * Name and cells of a line. Commas part cells too: the name, which may hold commas itself, ends where nothing but single signs and
+ * empty cells is left, or where as many cells as questions are. Empty cells past the last question are no cells.
+ */
 function cellsOf(line: string, questions: number): readonly string[] | undefined {
   if (CELLS.test(line)) return line.split(CELLS).map(unquoted);
   const parts = line.split(',');
-  if (parts.length <= questions) return undefined;
-  return [parts.slice(0, -questions).join(','), ...parts.slice(-questions)].map(unquoted);
+  const isSign = (part: string): boolean => [...unquoted(part)].length <= 1;
+  const start = Math.max(1, parts.findLastIndex((part) => !isSign(part)) + 1);
+  while (parts.length - start > questions && unquoted(parts.at(-1) ?? '') === '') parts.pop();
+  const isShort = parts.length - start < questions;
+  const from = isShort && parts.length > questions ? parts.length - questions : start;
+  return from === parts.length
+    ? undefined
+    : [parts.slice(0, from).join(','), ...parts.slice(from)].map(unquoted);
 }
 
 /** "Ann Lee; A C B D", or a row of a table with a letter in each cell. All questions have to be there. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { FAMILY_IDS } from '../../src/drills/families.js';
 import { paintsIn } from '../../src/drills/paint-names.js';
 import { chooseQuestions } from '../../src/quiz/choose.js';
 import { someDrill } from './fixture.js';
@@ -59,6 +60,10 @@ describe('choosing questions', () => {
     );
     expect(() => chooseQuestions({ ...wish, families: ['darken-brite'] }, drills)).toThrow(
       /Did you mean darken-bright/,
+    );
+    // Of an id that is near none, the ids are said all the same.
+    expect(() => chooseQuestions({ ...wish, families: ['glazing'] }, drills)).toThrow(
+      `no family is called "glazing"; there are: ${FAMILY_IDS.join(', ')}.`,
     );
     for (const count of [0, 61, 1.5, Number.NaN])
       expect(() => chooseQuestions({ ...wish, count }, drills)).toThrow(/1 to 60/);

@@ -73,6 +73,21 @@ describe('letters as they are typed', () => {
     expect(readLine(' ; ABCABC', letters)).toEqual({ fault: 'a name needs a letter or a figure' });
   });
 
+  it('in cells parted by commas are counted: too few and too many are said so, and none moves to another question', () => {
+    const fault = (line: string) => readLine(line, letters);
+    const few = { fault: '3 letters for 6 questions; write - for each blank one' };
+    for (const line of ['Ann Lee,A,B,C', '"Lee, Ann",A,B,C', 'Lee, Ann, a, b, -'])
+      expect(fault(line)).toEqual(few);
+    expect(fault('Ann,A')).toEqual({ fault: expect.stringMatching(/^1 letter for 6 questions/) });
+    expect(fault('Ann,A,B,C,D,A,B,C')).toEqual({
+      fault: '7 letters are more than the 6 questions of the sheet',
+    });
+    expect(fault('Ann,A,BB,C,A,A,A')).toEqual({ fault: expect.stringMatching(/^question 2 .*not "BB"$/) });
+    expect(taken(readLine('Ann,A,B,C,,A,B,,', letters)).letters.join('')).toBe('ABC-AB');
+    for (const line of ['Lee, Ann', 'Ann Lee,ABCABC'])
+      expect(fault(line)).toEqual({ fault: expect.stringContaining('semicolon') });
+  });
+
   it('of a class come line by line; a bad line does not stop the others', () => {
     const text = 'Name;1;2;3;4;5;6\r\nAnn;A;A;A;A;A;A\r\n\r\nBo;A;A\r\nANN;B;B;B;B;B;B\r\nCy; ------';
     const { entries, faults } = readLines(text, letters);

@@ -1,14 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/drills/types.js';
+import { parseSitting, sittingText } from '../../src/quiz/answers.js';
 import { type ClassResult, markClass } from '../../src/quiz/class.js';
 import { parseClassList } from '../../src/quiz/class-list.js';
+import { REPORT_STYLE } from '../../src/quiz/report-style.js';
 import { changeOf, type TermQuiz, termFrom } from '../../src/quiz/term/term.js';
 import { termCsv, termJson } from '../../src/quiz/term/term-data.js';
 import { isTermFile, parseTermFile } from '../../src/quiz/term/term-file.js';
 import { termHtml } from '../../src/quiz/term/term-html.js';
 import { termText } from '../../src/quiz/term/term-text.js';
 import published from '../outside/data/quiz-intervals.json' with { type: 'json' };
-import { bestAnswers, sittingOf, someHandout, someHandoutText } from './fixture.js';
+import { bestAnswers, SECRET, sittingOf, someHandout, someHandoutText } from './fixture.js';
 
 const handout = someHandout(4);
 const best = bestAnswers(handout);
@@ -106,6 +108,41 @@ describe('reports of a term', () => {
     const rows = termCsv(term).slice(1).split('\r\n');
     expect(rows[0]).toMatch(/^Name,Number,Group,1\. Before,2\. Between,3\. After,Change,Change: /);
     expect(rows[1]).toMatch(/^Ann Marlow,7,aurora,\d+(\.\d)?,,100,/);
+  });
+
+  it('name a file that was changed after it was written, as the report of one quiz does, and not to the class', () => {
+    const sealed = someHandout(2, {}, SECRET);
+    const written = sittingText(sittingOf(sealed, 'Ann Marlow', bestAnswers(sealed)), SECRET);
+    const forged = written.replace(/"amount":"[^"]*"/, '"amount":"1:3"');
+    expect(forged).not.toBe(written);
+    const term2 = [written, forged].map((text, at): TermQuiz => {
+      const sitting = parseSitting(text, 'ann.json');
+      return { title: `Week ${at + 1}`, result: markClass(sealed, [{ file: 'ann.json', sitting }]) };
+    });
+    const compared = termFrom(term2);
+    const said = 'the file was changed after it was written: answer 1';
+    for (const output of [termText('T', term2, compared, look), termHtml('T', term2, compared)]) {
+      const plain = output.replace(/\s+/g, ' ');
+      expect(plain).toContain(`Quiz 2. Ann Marlow (ann.json): ${said}`);
+      expect(plain).not.toContain('Quiz 1. Ann');
+    }
+    expect(termJson('T', term2, compared)).toMatchObject({
+      quizzes: [{ doubts: [] }, { doubts: [{ name: 'Ann Marlow', file: 'ann.json', why: said }] }],
+    });
+    for (const output of [
+      termText('T', term2, compared, look, true),
+      termHtml('T', term2, compared, { isAnonymous: true }),
+      JSON.stringify(termJson('T', term2, compared, true)),
+    ])
+      expect(output).not.toMatch(/changed after|doubt/);
+  });
+
+  it('show before and after on a narrow screen too', () => {
+    const hidden = /@media \(max-width[^@]*?\.(\w+) \{ display: none; \} \}/.exec(REPORT_STYLE.markup)?.[1];
+    expect(hidden).toBe('optional');
+    const page = termHtml('Autumn', quizzes, term);
+    expect(page).toMatch(/<th[^>]*>Before<\/th><th[^>]*>After<\/th>/);
+    expect(page).not.toContain(`class="n ${hidden}"`);
   });
 
   it('keep to their columns', () => {

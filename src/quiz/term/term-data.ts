@@ -20,13 +20,17 @@ export function termJson(
     groups: shownChanges(term.groups, isAnonymous),
     quizzes: term.quizzes.map((quiz, at) => {
       const result = quizzes[at]?.result;
-      const { calledOver, setAside = [] } = result ?? {};
+      const { calledOver, setAside = [], students: sat = [] } = result ?? {};
       return {
         ...quiz,
         handoutDigest: result?.handout.digest,
         ...(isAnonymous
           ? { missing: calledOver?.missing.length, setAside: setAside.length }
-          : { ...calledOver, setAside }),
+          : {
+              ...calledOver,
+              setAside,
+              doubts: sat.flatMap(({ name, file, doubts }) => doubts.map((why) => ({ name, file, why }))),
+            }),
       };
     }),
     ...(isAnonymous

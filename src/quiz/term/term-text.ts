@@ -2,13 +2,13 @@
 import { fitWords, padText } from '../../text/wrap.js';
 import { plural } from '../report-words.js';
 import { indented, NAME_COLUMNS, type TextLook } from '../text-parts.js';
-import type { Change, Term, TermQuiz } from './term.js';
+import type { Term, TermQuiz } from './term.js';
 import {
-  absenceLines,
-  askedWords,
+  type ChangeTable,
+  changeTables,
   quizWords,
   rangeWords,
-  shownChanges,
+  remarkLists,
   signed,
   TERM_NOTES,
   verdictWords,
@@ -28,7 +28,7 @@ const CHANGE_HEAD = [
   right('fell', CELL_COLUMNS),
 ].join('');
 
-function changeLines(name: string, change: Change, asked: string, look: TextLook): string[] {
+function changeLines({ change, asked }: ChangeTable['rows'][number], look: TextLook): string[] {
   const figures = [
     right(change.before.toFixed(0), COUNT_COLUMNS),
     right(change.after.toFixed(0), CELL_COLUMNS),
@@ -37,9 +37,9 @@ function changeLines(name: string, change: Change, asked: string, look: TextLook
     right(change.fell, CELL_COLUMNS),
   ].join('');
   return [
-    `  ${padText(fitWords(name, NAME_COLUMNS), NAME_COLUMNS)}${figures}`,
+    `  ${padText(fitWords(change.name, NAME_COLUMNS), NAME_COLUMNS)}${figures}`,
     ...indented(
-      [`${verdictWords(change)}, ${rangeWords(change)}; ${plural(change.students, 'student')}${asked}`],
+      [`${verdictWords(change)}, ${rangeWords(change)}; ${plural(change.students, 'student')}; ${asked}`],
       look,
       4,
     ),
@@ -77,32 +77,16 @@ export function termText(
   look: TextLook,
   isAnonymous = false,
 ): string {
-  const groups = shownChanges(term.groups, isAnonymous);
-  const skills = shownChanges(term.skills, isAnonymous);
-  const absent = absenceLines(quizzes, isAnonymous);
   const blocks = [
     [title, ...indented([wholeWords(term)], look, 0)],
     ['Quizzes', ...term.quizzes.flatMap((quiz, at) => indented([`${at + 1}. ${quizWords(quiz)}`], look))],
-    ...(skills.length === 0
-      ? []
-      : [
-          [
-            'Skills, the least change first',
-            `  ${padText('skill', NAME_COLUMNS)}${CHANGE_HEAD}`,
-            ...skills.flatMap((skill) => changeLines(skill.name, skill, `; ${askedWords(skill)}`, look)),
-          ],
-        ]),
-    ...(groups.length === 0
-      ? []
-      : [
-          [
-            'Groups, in percent of the points',
-            `  ${padText('group', NAME_COLUMNS)}${CHANGE_HEAD}`,
-            ...groups.flatMap((group) => changeLines(group.name, group, '', look)),
-          ],
-        ]),
+    ...changeTables(term, isAnonymous).map(({ caption, first, rows }) => [
+      caption,
+      `  ${padText(first.toLowerCase(), NAME_COLUMNS)}${CHANGE_HEAD}`,
+      ...rows.flatMap((row) => changeLines(row, look)),
+    ]),
     ...(isAnonymous ? [] : [['Students, percent in each quiz', ...studentTables(term, look)]]),
-    ...(absent.length === 0 ? [] : [['Not there', ...indented(absent, look)]]),
+    ...remarkLists(quizzes, isAnonymous).map(({ title: head, lines }) => [head, ...indented(lines, look)]),
     indented(TERM_NOTES, look),
   ];
   return `${blocks.map((block) => block.join('\n')).join('\n\n')}\n`;

@@ -1,4 +1,5 @@
 /** Words and figures that the reports of a term share. */
+import type { ClassResult } from '../class.js';
 import { asideWords, calledOverLines, FEWEST_ANONYMOUS, plural } from '../report-words.js';
 import type { Change, SkillChange, Term, TermQuiz } from './term.js';
 
@@ -49,15 +50,56 @@ export const TERM_NOTES: readonly string[] = [
 export const shownChanges = <T extends Change>(changes: readonly T[], isAnonymous: boolean): readonly T[] =>
   isAnonymous ? changes.filter(({ students }) => students >= FEWEST_ANONYMOUS) : changes;
 
-/** Who was missing, not matched or set aside in each quiz, a line each. */
-export function absenceLines(quizzes: readonly TermQuiz[], isAnonymous: boolean): string[] {
-  return quizzes.flatMap(({ result: { calledOver, setAside } }, at) => {
-    const lines = [
-      ...(calledOver === undefined || calledOver.missing.length + calledOver.unmatched.length === 0
-        ? []
-        : calledOverLines(calledOver, isAnonymous)),
-      ...(isAnonymous ? [] : setAside.map((each) => `Set aside: ${asideWords(each)}`)),
-    ];
-    return lines.map((line) => `Quiz ${at + 1}. ${line}`);
-  });
+/** Changes under one heading. */
+export interface ChangeTable {
+  readonly caption: string;
+  /** What its rows are. */
+  readonly first: string;
+  readonly rows: readonly { readonly change: Change & { readonly name: string }; readonly asked: string }[];
+}
+
+/** The tables of changes that have something to show. */
+export function changeTables({ skills, groups, compared }: Term, isAnonymous: boolean): ChangeTable[] {
+  const tables: ChangeTable[] = [
+    {
+      caption: 'Skills, the least change first',
+      first: 'Skill',
+      rows: shownChanges(skills, isAnonymous).map((change) => ({ change, asked: askedWords(change) })),
+    },
+    {
+      caption: 'Groups, in percent of the points',
+      first: 'Group',
+      rows: shownChanges(groups, isAnonymous).map((change) => ({
+        change,
+        asked: `quiz ${compared[0]} to ${compared[1]}`,
+      })),
+    },
+  ];
+  return tables.filter(({ rows }) => rows.length > 0);
+}
+
+/** Lines about each quiz, with its number in front. */
+const ofEach = (
+  quizzes: readonly TermQuiz[],
+  linesOf: (result: ClassResult) => readonly string[],
+): string[] => quizzes.flatMap(({ result }, at) => linesOf(result).map((line) => `Quiz ${at + 1}. ${line}`));
+
+/** Lines under headings, without those that have none: who was missing, not matched or set aside, and whose file is in doubt. */
+export function remarkLists(
+  quizzes: readonly TermQuiz[],
+  isAnonymous: boolean,
+): { readonly title: string; readonly lines: readonly string[] }[] {
+  const absent = ofEach(quizzes, ({ calledOver, setAside }) => [
+    ...(calledOver === undefined || calledOver.missing.length + calledOver.unmatched.length === 0
+      ? []
+      : calledOverLines(calledOver, isAnonymous)),
+    ...(isAnonymous ? [] : setAside.map((each) => `Set aside: ${asideWords(each)}`)),
+  ]);
+  const doubtful = ofEach(isAnonymous ? [] : quizzes, ({ students }) =>
+    students.flatMap(({ name, file, doubts }) => doubts.map((doubt) => `${name} (${file}): ${doubt}`)),
+  );
+  return [
+    { title: 'Not there', lines: absent },
+    { title: 'In doubt, and counted all the same', lines: doubtful },
+  ].filter(({ lines }) => lines.length > 0);
 }
