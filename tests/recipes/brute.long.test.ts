@@ -1,7 +1,7 @@
 import { describe, test } from 'vitest';
 import { goalCase, targetCase } from './brute.js';
 
-const SEEDS = Array.from({ length: 20 }, (_, at) => 100 + at);
+const SEEDS = Array.from({ length: 50 }, (_, at) => 100 + at);
 
 describe('against brute force on a fine grid', () => {
   test.each(SEEDS)('an aim, seed %i: within half a mark', goalCase);
