@@ -6,8 +6,14 @@ import stringWidth from 'string-width';
 
 const SEGMENTER = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
+/** Latin letters, punctuation, arrows, lines, blocks and braille: most of what is shown, and one column each. */
+const NARROW = /^[ -~\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027\u2190-\u2193\u2500-\u259f\u2800-\u28ff]*$/;
+
+/** Whether every sign of a text is known to take one column. */
+export const isNarrow = (text: string): boolean => NARROW.test(text);
+
 /** Columns that a text takes. */
-export const widthOf = (text: string): number => stringWidth(text);
+export const widthOf = (text: string): number => (isNarrow(text) ? text.length : stringWidth(text));
 
 /** The longest beginning of a text that fits, in whole characters. */
 function headOf(text: string, room: number, widthOfText = widthOf): string {
@@ -24,7 +30,7 @@ function headOf(text: string, room: number, widthOfText = widthOf): string {
 /** The text, cut to the columns given with a mark at the cut. */
 export function fitText(text: string, columns: number, mark = '…'): string {
   if (columns <= 0) return '';
-  return stringWidth(text) <= columns ? text : `${headOf(text, columns - 1).trimEnd()}${mark}`;
+  return widthOf(text) <= columns ? text : `${headOf(text, columns - 1).trimEnd()}${mark}`;
 }
 
 /** What must not end a text whose last words are gone. */
@@ -33,7 +39,7 @@ const DANGLING =
 
 /** The text shortened to the whole words that fit, no bracket left open; a first word longer than that is cut with a mark. */
 export function fitWords(text: string, columns: number, mark = '…'): string {
-  if (stringWidth(text) <= columns) return text;
+  if (widthOf(text) <= columns) return text;
   const head = headOf(text, columns);
   const words = text.charAt(head.length) === ' ' ? head : head.slice(0, head.lastIndexOf(' ') + 1);
   const bracket = words.lastIndexOf('(');
@@ -60,7 +66,7 @@ export function nameLines(names: readonly string[], columns: number, rows: numbe
 /** The text cut or filled with blanks to exactly the columns given. */
 export function padText(text: string, columns: number, side: 'left' | 'right' = 'right'): string {
   const fitted = fitText(text, columns);
-  const blanks = ' '.repeat(Math.max(0, columns - stringWidth(fitted)));
+  const blanks = ' '.repeat(Math.max(0, columns - widthOf(fitted)));
   return side === 'right' ? fitted + blanks : blanks + fitted;
 }
 

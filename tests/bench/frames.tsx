@@ -1,10 +1,10 @@
 /** From a key to the frame that it draws, on every screen of practice and on the bench, with the shipped drills and pictures. */
-import { EventEmitter } from 'node:events';
 import { render } from 'ink';
 import { Shells } from '../../src/tui/kit/shell.js';
 import { writtenTo } from '../../src/tui/kit/written.js';
 import { switching } from '../../src/tui/practice/run.js';
 import { startedState, worldOf } from '../../src/tui/practice/start.js';
+import { FakeIn, FakeOut } from '../fake-terminal.js';
 import { loopTimer, withPorts } from './answer.js';
 import { type BenchRow, median } from './base.js';
 import { LOOPS_PER_MS, msEquivalent } from './film-loop.js';
@@ -28,39 +28,14 @@ const SCREENS: readonly (readonly [name: string, way: readonly string[], one: st
 const PICTURED = { drillId: 'harbour-roof-shade', feedback: 'each', why: '' } as const;
 const ROUNDS = 12;
 
-class Out extends EventEmitter {
-  readonly isTTY = true;
-  readonly columns = SIZE.columns;
-  readonly rows = SIZE.rows;
-  frames = 0;
-  write = (): boolean => {
-    this.frames += 1;
-    return true;
-  };
-}
-
-class In extends EventEmitter {
-  readonly isTTY = true;
-  private waiting: string[] = [];
-  type(text: string): void {
-    this.waiting.push(text);
-    this.emit('readable');
-  }
-  read = (): string | null => this.waiting.shift() ?? null;
-  setEncoding(): void {}
-  setRawMode(): void {}
-  ref(): void {}
-  unref(): void {}
-}
-
 const turn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
 /** Types a key and waits for its frame. @returns ms until it is written @throws Error when none comes */
-async function framed(stdin: In, out: Out, key: string): Promise<number> {
-  const before = out.frames;
+async function framed(stdin: FakeIn, out: FakeOut, key: string): Promise<number> {
+  const before = out.frames.length;
   const from = performance.now();
   stdin.type(key);
-  while (out.frames === before) {
+  while (out.frames.length === before) {
     if (performance.now() - from > 2_000) throw new Error(`no frame after ${JSON.stringify(key)}`);
     await turn();
   }
@@ -68,9 +43,9 @@ async function framed(stdin: In, out: Out, key: string): Promise<number> {
 }
 
 /** Until nothing more is drawn: what a key asked for may be shown a little later. */
-async function settled(out: Out): Promise<void> {
-  for (let frames = -1; frames !== out.frames; ) {
-    frames = out.frames;
+async function settled(out: FakeOut): Promise<void> {
+  for (let frames = -1; frames !== out.frames.length; ) {
+    frames = out.frames.length;
     await new Promise((resolve) => setTimeout(resolve, 40));
   }
 }
@@ -84,7 +59,7 @@ export const benchFrames = (): Promise<BenchRow[]> =>
       const deps = { ...ports(), env: ENV, nextSet: () => [PICTURED] };
       const world = worldOf(deps);
       const { first, after } = switching(deps, world, startedState(deps, world, SIZE));
-      const [out, stdin] = [new Out(), new In()];
+      const [out, stdin] = [new FakeOut(SIZE), new FakeIn()];
       const app = render(<Shells first={first} after={after} onEnd={() => {}} />, {
         stdout: writtenTo(out as unknown as NodeJS.WriteStream),
         stdin: stdin as unknown as NodeJS.ReadStream,

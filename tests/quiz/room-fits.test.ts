@@ -19,9 +19,7 @@ describe('the room', () => {
 
   it.each(OTHER_FORMS)('has room with $name', (form) => {
     stills = new Stills(form.isSpoken);
-    // Known: in ASCII at 60 by 18 two answers of one drill stand in part only; their letters open them.
-    const faults = faultsOf(TIGHTEST, form, FULLEST.slice(0, 4), stills);
-    expect(faults.filter((fault) => !fault.includes('layers-cold-order asked: not said'))).toEqual([]);
+    expect(faultsOf(TIGHTEST, form, FULLEST.slice(0, 4), stills)).toEqual([]);
   });
 
   it('shows most pictures from 80 columns on, and at 200 by 60 letters and pictures that fill it', () => {
@@ -40,6 +38,6 @@ describe('the room', () => {
       expect(size).toBe('full');
     }
     const small = pictured({ columns: 80, rows: 24 });
-    expect(small.filter(({ sheet }) => sheet !== undefined).length / small.length).toBeGreaterThan(0.3);
+    expect(small.filter(({ sheet }) => sheet !== undefined).length / small.length).toBeGreaterThan(0.5);
   });
 });

@@ -7,13 +7,14 @@ import { offeredIn } from '../../src/tui/quiz/room/offered.js';
 import type { RoomState } from '../../src/tui/quiz/room/state.js';
 import { frameFaults, keyFaults } from '../tui/fits.js';
 import type { Stills } from '../tui/still.js';
-import type { Form } from '../tui/walk.js';
+import { FIVE, type Form } from '../tui/walk.js';
 import { everyKindHandout } from './fixture.js';
 import { counted, press, type RoomProgram, roomOn } from './room-stands.js';
 
 export const { handout } = everyKindHandout();
 const { room: world } = roomOn(handout);
 export const TIGHTEST: Size = { columns: 60, rows: 18 };
+export const SIZES = [TIGHTEST, ...FIVE];
 
 /** The question of each kind with the longest answers. */
 export const FULLEST: readonly number[] = [...new Set(handout.questions.map(({ drill }) => drill.kind))].map(
@@ -50,9 +51,12 @@ const squeezed = (text: string): string => inAscii(text).replace(/\s+/g, '');
 /** Answers of the slide that do not stand on it in full, nor on one of the slides that the arrow leads to. */
 function unsaid(program: RoomProgram, state: RoomState, stills: Stills): string[] {
   const offered = offeredIn(program.room, state);
-  const seen = offered.map((_, at) => {
-    const moved = { ...state, stage: { name: 'question', at } as const };
-    const { labelColumns } = slideLayout(program.room, moved, letterSizes(program.glyphs));
+  const layoutAt = (at: number) => {
+    const moved: RoomState = { ...state, stage: { name: 'question', at } };
+    return { moved, ...slideLayout(program.room, moved, letterSizes(program.glyphs)) };
+  };
+  const slides = layoutAt(0).isAll ? [layoutAt(0)] : offered.map((_, at) => layoutAt(at));
+  const seen = slides.map(({ moved, labelColumns }) => {
     const text = stills
       .of(moved, program)
       .lines.map((line) => line.slice(state.size.columns - 1 - labelColumns));
@@ -65,19 +69,26 @@ function unsaid(program: RoomProgram, state: RoomState, stills: Stills): string[
 
 export function faultsOf(size: Size, form: Form, places: readonly number[], stills: Stills): string[] {
   const program = roomOn(handout, size, form);
+  // Many stages have the same keys: each table is looked at once.
+  const tables = new Set<string>();
+  const keysOf = (state: RoomState, lines: readonly string[]): string[] => {
+    const table = JSON.stringify([program.keys(state), state.stage.name]);
+    if (tables.has(table) || form.isSpoken === true) return [];
+    tables.add(table);
+    return keyFaults({ program, stills, env: form.env }, state, lines);
+  };
   return places.flatMap((place) =>
     Object.entries(stagesOf(program, place)).flatMap(([name, state]) => {
       const still = stills.of(state, program);
-      const faults = frameFaults(still, state, form.env);
       return [
-        ...faults,
-        ...(form.isSpoken === true ? [] : keyFaults({ program, stills, env: form.env }, state, still.lines)),
+        ...frameFaults(still, state, form.env),
+        ...keysOf(state, still.lines),
         ...(name === 'asked' && form.isSpoken !== true
           ? unsaid(program, state, stills).map((one) => `not said: ${one}`)
           : []),
       ].map(
         (fault) =>
-          `${state.size.columns}x${state.size.rows} ${handout.questions[place]?.drill.id} ${name}: ${fault}`,
+          `${size.columns}x${size.rows}, ${form.name}, ${handout.questions[place]?.drill.id} ${name}: ${fault}`,
       );
     }),
   );

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import { cleanText, printable } from '../../src/text/sanitize.js';
-import { fitText, fitWords, nameLines, padText, wrapText } from '../../src/text/wrap.js';
+import { fitText, fitWords, isNarrow, nameLines, padText, wrapText } from '../../src/text/wrap.js';
 
 /** Anything a file may hold: all of Unicode, with escapes and direction marks often enough to matter. */
 const anyText = fc.string({
@@ -64,6 +64,13 @@ describe('printable', () => {
 });
 
 describe('fitting text into columns', () => {
+  // Source: string-width, after Unicode Standard Annex 11, East Asian Width.
+  it('takes for one column wide only signs that are', () => {
+    const signs = Array.from({ length: 0xfffe }, (_, code) => String.fromCharCode(code)).filter(isNarrow);
+    expect(signs.length).toBeGreaterThan(1000);
+    expect(signs.filter((sign) => stringWidth(sign) !== 1)).toEqual([]);
+  });
+
   it('breaks at blanks', () => {
     expect(wrapText('one two three', 8)).toEqual(['one two', 'three']);
     expect(wrapText('', 8)).toEqual([]);

@@ -1,5 +1,4 @@
 /** The app on a stage of any size: a fake terminal that can be typed into and resized. */
-import { EventEmitter } from 'node:events';
 import { type Instance, render } from 'ink';
 import { vi } from 'vitest';
 import { Shells } from '../../src/tui/kit/shell.js';
@@ -7,37 +6,8 @@ import type { Stage as LastState, Size } from '../../src/tui/kit/stage.js';
 import { writtenTo } from '../../src/tui/kit/written.js';
 import { switching } from '../../src/tui/practice/run.js';
 import { startedState, worldOf } from '../../src/tui/practice/start.js';
+import { FakeIn, FakeOut } from '../fake-terminal.js';
 import { type FakeDeps, fakeDeps } from './fakes.js';
-
-export class FakeOut extends EventEmitter {
-  frames: string[] = [];
-  isTTY = true;
-  columns: number;
-  rows: number;
-  constructor({ columns, rows }: Size) {
-    super();
-    this.columns = columns;
-    this.rows = rows;
-  }
-  write = (frame: string): boolean => {
-    this.frames.push(frame);
-    return true;
-  };
-}
-
-export class FakeIn extends EventEmitter {
-  isTTY = true;
-  private waiting: string[] = [];
-  type(text: string): void {
-    this.waiting.push(text);
-    this.emit('readable');
-  }
-  read = (): string | null => this.waiting.shift() ?? null;
-  setEncoding(): void {}
-  setRawMode(): void {}
-  ref(): void {}
-  unref(): void {}
-}
 
 const escapes = /\u001b\[[0-9;?]*[A-Za-z]/g;
 

@@ -5,7 +5,7 @@ import { type Instance, render } from 'ink';
 import { type AnyProgram, Scene } from '../../src/tui/kit/shell.js';
 import type { Stage } from '../../src/tui/kit/stage.js';
 import { writtenTo } from '../../src/tui/kit/written.js';
-import { FakeIn, FakeOut } from './stage.js';
+import { FakeIn, FakeOut } from '../fake-terminal.js';
 
 const escapes = /\u001b\[[0-9;?]*[A-Za-z]/g;
 
@@ -20,6 +20,7 @@ export interface Still {
 export class Stills {
   private readonly out = new FakeOut({ columns: 80, rows: 24 });
   private app: Instance | undefined;
+  private drawn = 0;
   private readonly isSpoken: boolean;
 
   constructor(isSpoken = false) {
@@ -30,11 +31,12 @@ export class Stills {
     chalk.level = state.settings.screenReader ? 0 : state.colourLevel;
     this.out.columns = state.size.columns;
     this.out.rows = state.size.rows;
-    const view = <Scene program={program} state={state} />;
     this.out.frames.length = 0;
-    this.app?.unmount();
-    this.app?.cleanup();
-    this.app = render(view, {
+    // A key of its own each time: nothing is left of the state before.
+    this.drawn += 1;
+    const view = <Scene key={this.drawn} program={program} state={state} />;
+    if (this.app !== undefined) this.app.rerender(view);
+    this.app ??= render(view, {
       stdout: writtenTo(this.out as unknown as NodeJS.WriteStream),
       stdin: new FakeIn() as unknown as NodeJS.ReadStream,
       debug: true,

@@ -1,13 +1,14 @@
 /** Walks drills over the screens of practice at every size and in every form, and gathers what does not fit. */
 import { firstAnswer } from '../../src/drills/answers.js';
 import type { Drill } from '../../src/drills/kinds/index.js';
+import { type GENERATED_FAMILIES, generateDrill } from '../../src/drills/make/index.js';
 import type { Answer } from '../../src/drills/types.js';
 import type { Answered } from '../../src/practice/index.js';
 import type { Size } from '../../src/tui/kit/stage.js';
 import type { DrillScreen, ResultScreen } from '../../src/tui/practice/state.js';
 import { sayAll } from '../../src/words/tell.js';
 import { WRITTEN } from '../../src/words/voice.js';
-import { kindOf } from '../studio.js';
+import { kindOf, STUDIO } from '../studio.js';
 import { SHIPPED } from '../words/answers.js';
 import { Bench, fakeDeps } from './fakes.js';
 import { drillFaults, frameFaults, keyFaults, resultFaults } from './fits.js';
@@ -18,6 +19,14 @@ import { STANDS, standAt } from './states.js';
 import type { Stills } from './still.js';
 
 export const SMALL: Size = { columns: 60, rows: 20 };
+export const FIVE: readonly Size[] = [
+  SMALL,
+  { columns: 80, rows: 24 },
+  { columns: 100, rows: 30 },
+  { columns: 120, rows: 40 },
+  { columns: 200, rows: 60 },
+];
+
 /** A form of the screens: what the terminal can, and whether it is read aloud. */
 export interface Form {
   readonly name: string;
@@ -46,8 +55,16 @@ function burdenOf(drill: Drill): number {
 /** The written drills of a kind with the most to show, the fullest first. */
 export const fullest = (kind: Drill['kind'], count: number): Drill[] =>
   SHIPPED.filter((drill) => drill.kind === kind)
-    .sort((one, other) => burdenOf(other) - burdenOf(one))
-    .slice(0, count);
+    .map((drill) => ({ drill, burden: burdenOf(drill) }))
+    .sort((one, other) => other.burden - one.burden)
+    .slice(0, count)
+    .map(({ drill }) => drill);
+
+/** Drills made up for a family, one a level. */
+export function madeDrills(levels: readonly number[], family: (typeof GENERATED_FAMILIES)[number]): Drill[] {
+  const palette = STUDIO.palettes.find(({ id }) => id === 'twelve')?.pigments ?? [];
+  return levels.map((level) => generateDrill(STUDIO, { seed: 11 + level, family, level, palette }));
+}
 
 /** The result of an answer, with all that a result may have to say. */
 export function resultOf({ world }: Bench, drill: Drill, answer: Answer, hints: 0 | 1 = 0): ResultScreen {

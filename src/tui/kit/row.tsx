@@ -1,5 +1,6 @@
 /** One line made of pieces. A line is one Text with pieces inside it: many cells as one Text each draw at half the speed. */
 import { Box, Text } from 'ink';
+import { isNarrow } from '../../text/wrap.js';
 import { inAscii } from './glyphs.js';
 import { standIn } from './stand-ins.js';
 import { useSurroundings } from './surroundings.js';
@@ -24,27 +25,24 @@ function styled(pieces: readonly Piece[]): React.JSX.Element[] {
 
 /** A line of so many colours, all in signs of one column, is kept from Ink. */
 const MANY = 2;
-const NARROW = /^[ -~\u2500-\u259f\u2800-\u28ff]*$/;
 const isPainted = (pieces: readonly Piece[]): boolean =>
   pieces.filter(({ style }) => style !== undefined).length >= MANY &&
-  pieces.every(({ text }) => NARROW.test(text));
+  pieces.every(({ text }) => isNarrow(text));
 
 /** Pieces one after another on one line; what does not fit is cut, but never in the form that is read aloud. */
 export function Row({ pieces }: { readonly pieces: readonly Piece[] }): React.JSX.Element {
   const { glyphs, state } = useSurroundings();
-  const standing =
-    state.colourLevel > 0 && !state.settings.screenReader && isPainted(pieces) ? standIn(pieces) : undefined;
+  const spoken = state.settings.screenReader;
+  const shown = glyphs.plainTexts ? pieces.map((piece) => ({ ...piece, text: inAscii(piece.text) })) : pieces;
+  const standing = state.colourLevel > 0 && !spoken && isPainted(shown) ? standIn(shown) : undefined;
   if (standing !== undefined) return <Text wrap="truncate">{standing}</Text>;
-  if (!glyphs.plainTexts)
-    return <Text wrap={state.settings.screenReader ? 'wrap' : 'truncate'}>{styled(pieces)}</Text>;
+  if (spoken || !glyphs.plainTexts) return <Text wrap={spoken ? 'wrap' : 'truncate'}>{styled(shown)}</Text>;
   // Ink marks a cut with a sign that is not ASCII, so here the line keeps its length and its box is cut instead.
-  const plain = pieces.map((piece) => ({ ...piece, text: inAscii(piece.text) }));
-  if (state.settings.screenReader) return <Text>{styled(plain)}</Text>;
-  const width = plain.reduce((sum, { text }) => sum + text.length, 0);
+  const width = shown.reduce((sum, { text }) => sum + text.length, 0);
   return (
     <Box overflowX="hidden" height={1} flexShrink={0}>
       <Box width={width} flexShrink={0}>
-        <Text>{styled(plain)}</Text>
+        <Text>{styled(shown)}</Text>
       </Box>
     </Box>
   );
