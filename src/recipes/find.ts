@@ -167,8 +167,7 @@ const apart = (best: ColourReading, target: ColourReading, to: Lab) => ({
   steps: best.step - target.step,
   chroma: best.chroma - target.chroma,
   // A grey is off in no hue.
-  hueDeg:
-    Math.min(best.chroma, target.chroma) < NO_HUE_CHROMA ? 0 : hueDifference(hueOf(to), best.hue),
+  hueDeg: Math.min(best.chroma, target.chroma) < NO_HUE_CHROMA ? 0 : hueDifference(hueOf(to), best.hue),
 });
 
 /**
