@@ -31,7 +31,7 @@ interface Known {
 function knownBy(studio: Studio, candidate: Candidate, start: readonly string[] | undefined): Known {
   const { recipe } = candidate;
   const seen = seeLaid(studio, recipe.laid);
-  const shows = matteringPaints(studio, recipe, RECIPE.matters);
+  const shows = matteringPaints(studio, seen, RECIPE.matters);
   const brought = recipe.parts
     .map(({ pigment }) => pigment)
     .filter((id) => start?.includes(id) !== true)
@@ -61,7 +61,7 @@ export function differentOnes(
   most: number,
   simpler: number,
   start?: readonly string[],
-): Candidate[] {
+): Recipe[] {
   const [best, ...rest] = candidates.map((candidate) => knownBy(studio, candidate, start));
   if (best === undefined) return [];
   const plain = ({ candidate: { merit, recipe } }: Known): number => merit - simpler * recipe.parts.length;
@@ -77,5 +77,8 @@ export function differentOnes(
     isSeenApart(other.candidate.recipe.colour, one.candidate.recipe.colour);
   take((one, other) => one.leads !== other.leads || differ(one, other));
   take((one, other) => one.shows !== other.shows || differ(one, other));
-  return taken.map(({ candidate }) => candidate).sort((a, b) => b.merit - a.merit);
+  return taken
+    .map(({ candidate }) => candidate)
+    .sort((a, b) => b.merit - a.merit)
+    .map(({ recipe }) => recipe);
 }

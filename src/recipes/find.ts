@@ -16,7 +16,6 @@ import { evidenceOf, paintOf, type Studio } from '../paints/index.js';
 import {
   bestOf,
   type FirstWash,
-  type Found,
   type Line,
   type Merit,
   seeLaid,
@@ -27,7 +26,7 @@ import { type Candidate, differentOnes } from './different.js';
 import { brightness, costOf, goalEdge, goalFor, goalMerit, WAY_COST } from './goal.js';
 import { openFrom, openFromNothing } from './open.js';
 import { recipeOf } from './recipe.js';
-import type { Means, Recipe, RecipeAim, Recipes, Wish } from './types.js';
+import type { Means, RecipeAim, Recipes, Wish } from './types.js';
 
 /** What a paint less is worth in the choice of the further ones: marks, CIEDE2000. */
 const SIMPLER = { mark: 0.15, deltaE00: 1 } as const;
@@ -89,13 +88,12 @@ function changed(
       ? bestOf(
           known,
           inReach(brightness(free), () => 0),
-          1,
-          BRIGHT_TOPS,
+          { ofSort: BRIGHT_TOPS },
         )
       : [];
   const judged: Judged = { ...free, reach: { best: bright?.colour.chroma ?? start.chroma, dullest: 0 } };
   const merit = goalMerit(studio, from, judged);
-  const found = bestOf(known, inReach(merit, costOf));
+  const found = bestOf(known, inReach(merit, costOf), { worse: MOST_WORSE.mark });
   const candidates = found.map((one): Candidate => {
     const recipe = recipeOf(studio, one, start.chroma);
     const paints = recipe.parts.map(({ pigment }) => paintOf(studio, pigment));
@@ -105,26 +103,13 @@ function changed(
   const best = candidates[0]?.recipe;
   const isGood = (best?.mark ?? 0) >= GOOD_MARK;
   const edge = best && goalEdge(judged, best.colour, chromaAsked(judged, best.colour), isGood);
-  const least = (candidates[0]?.merit ?? 0) - MOST_WORSE.mark;
   return {
     start,
     goal,
     reach: best !== undefined && edge === undefined ? 'in' : 'out',
     ...(edge === undefined ? {} : { edge }),
-    recipes: chosen(studio, candidates, least, means, SIMPLER.mark, Object.keys(from.paints)),
+    recipes: differentOnes(studio, candidates, means.most, SIMPLER.mark, Object.keys(from.paints)),
   };
-}
-
-function chosen(
-  studio: Studio,
-  candidates: readonly Candidate[],
-  least: number,
-  { most }: Means,
-  simpler: number,
-  start?: readonly string[],
-): Recipe[] {
-  const near = candidates.filter(({ merit }) => merit >= least);
-  return differentOnes(studio, near, most, simpler, start).map(({ recipe }) => recipe);
 }
 
 /** A colour, from nothing or from a wash that is there. */
@@ -137,21 +122,15 @@ function matched(studio: Studio, to: Lab, from: FirstWash | undefined, means: Me
     ({ ids, way }) => PAINT_COST * ids.length + WAY_COST[way],
   );
   const target = readXyz(labToXyz(to, whiteOf('D65-2')));
-  const candidates = bestOf(survey(studio, open), merit).map((one: Found): Candidate => {
+  const found = bestOf(survey(studio, open), merit, { worse: MOST_WORSE.deltaE00 });
+  const candidates = found.map((one): Candidate => {
     const recipe = recipeOf(studio, one, chromaOf(to));
     return { recipe: { ...recipe, deltaE00: deltaE00(recipe.colour.lab, to) }, merit: one.merit };
   });
   const best = candidates[0]?.recipe;
   const isIn = best !== undefined && (best.deltaE00 ?? 0) <= RECIPE.reached;
   const start = from && seeLaid(studio, { ...from }).colour;
-  const recipes = chosen(
-    studio,
-    candidates,
-    (candidates[0]?.merit ?? 0) - MOST_WORSE.deltaE00,
-    means,
-    SIMPLER.deltaE00,
-    from && Object.keys(from.paints),
-  );
+  const own = from && Object.keys(from.paints);
   return {
     ...(start === undefined ? {} : { start }),
     target,
@@ -159,7 +138,7 @@ function matched(studio: Studio, to: Lab, from: FirstWash | undefined, means: Me
     ...(isIn || best === undefined
       ? {}
       : { edge: { kind: 'target' as const, ...apart(best.colour, target, to) } }),
-    recipes,
+    recipes: differentOnes(studio, candidates, means.most, SIMPLER.deltaE00, own),
   };
 }
 

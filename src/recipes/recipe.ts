@@ -106,16 +106,15 @@ function without(studio: Studio, { laid, loads }: Seen, id: string): ColourReadi
   );
 }
 
-/** Paints of a recipe that have a part in its colour for anyone to see. @param least CIEDE2000 */
-export function matteringPaints(studio: Studio, { laid, colour }: Recipe, least: number): string[] {
-  const seen = seeLaid(studio, laid);
+/** Paints that have a part in the colour of what is laid for anyone to see. @param least CIEDE2000 */
+export function matteringPaints(studio: Studio, seen: Seen, least: number): string[] {
   const ids = [
     ...new Set(
-      washesOf(laid).flatMap(({ paints, add }) => [...Object.keys(paints), ...Object.keys(add ?? {})]),
+      washesOf(seen.laid).flatMap(({ paints, add }) => [...Object.keys(paints), ...Object.keys(add ?? {})]),
     ),
   ];
   return ids.filter((id) => {
     const rest = without(studio, seen, id);
-    return rest === undefined || deltaE00(rest.lab, colour.lab) >= least;
+    return rest === undefined || deltaE00(rest.lab, seen.colour.lab) >= least;
   });
 }

@@ -14,6 +14,9 @@ const roughStudio = perStudio((studio) => ({
   paper: { ...studio.paper, tooth: studio.paper.tooth.length > 2 ? ROUGH_TOOTH : studio.paper.tooth },
 }));
 
+/** Lines of one way and one number of paints. */
+const sortOf = ({ way, ids }: Line): string => `${way} ${ids.length}`;
+
 /** A line with the colours on its scales. */
 interface Surveyed {
   readonly first: FirstWash;
@@ -28,11 +31,27 @@ interface Surveyed {
 /** What is open with its colours, roughly: several merits can be searched on one survey. */
 export type Survey = readonly Surveyed[];
 
+/** Scales and the choices on them, made once for all lines of a sort. */
+function scaled(open: Open): (line: Line) => { readonly scales: number[][]; readonly choices: number[][] } {
+  const known = new Map<string, { scales: number[][]; choices: number[][] }>();
+  return (line) => {
+    const sort = `${sortOf(line)} ${line.strength}`;
+    let found = known.get(sort);
+    if (found === undefined) {
+      const scales = scalesOf(open, line);
+      found = { scales, choices: combinations(line, scales) };
+      known.set(sort, found);
+    }
+    return found;
+  };
+}
+
 /** Lays every mixture on the scales of what is open, roughly. */
 export function survey(studio: Studio, opens: readonly Open[]): Survey {
-  return opens.flatMap((open) =>
-    linesOf(open).map((line): Surveyed => {
-      const scales = scalesOf(open, line);
+  return opens.flatMap((open) => {
+    const on = scaled(open);
+    return linesOf(open).map((line): Surveyed => {
+      const { scales, choices } = on(line);
       const rough = trialOf(roughStudio(studio), open.first, line);
       let exact: Trial | undefined;
       return {
@@ -44,10 +63,10 @@ export function survey(studio: Studio, opens: readonly Open[]): Survey {
           exact ??= trialOf(studio, open.first, line);
           return exact;
         },
-        samples: combinations(line, scales).map((amounts) => ({ amounts, colour: rough(amounts) })),
+        samples: choices.map((amounts) => ({ amounts, colour: rough(amounts) })),
       };
-    }),
-  );
+    });
+  });
 }
 
 /** Peaks of the scale that are climbed from, of each line. */
@@ -55,6 +74,8 @@ const PEAKS_OF_LINE = 2;
 /** Tops that are climbed to the end, of each number of paints in each way; so many times as many are climbed on rough paper. */
 const TOPS_OF_SORT = 6;
 const ROUGH_TIMES = 2;
+/** On rough paper a top may lie so many times as far below the best as it may in the end: it is seen there to a part of that only. */
+const ROUGH_WORSE = 2;
 /** A climb: its steps in doublings and its least gain in merit. On rough paper, then to where no one sees more, then to the end. */
 const ROUGH = { steps: [0.5, 1 / 16], gain: 0.02 } as const;
 const NEAR = { steps: [1 / 8, 2 ** -8], gain: 1e-3 } as const;
@@ -83,8 +104,7 @@ function peaksOf(at: Surveyed, merit: Merit): Peak[] {
 function bestOfSorts(peaks: readonly Peak[], most: number): Peak[] {
   const sorts = new Map<string, Peak[]>();
   for (const peak of peaks) {
-    const { way, ids } = peak.at.line;
-    const sort = `${way} ${ids.length}`;
+    const sort = sortOf(peak.at.line);
     const known = sorts.get(sort);
     if (known === undefined) sorts.set(sort, [peak]);
     else known.push(peak);
@@ -113,22 +133,41 @@ function bestOfLines(peaks: readonly Peak[]): Peak[] {
   return [...lines.values()];
 }
 
+/** Those that are worse than the best by no more than so much. */
+function atMostWorse(peaks: readonly Peak[], worse: number): Peak[] {
+  const most = peaks.reduce((best, peak) => Math.max(best, peak.merit), Number.NEGATIVE_INFINITY);
+  return peaks.filter(({ merit }) => merit >= most - worse);
+}
+
+/** How many are climbed to, and how far. */
+interface Wanted {
+  /** So many of the best are found to a ten-thousandth of a doubling, the others to a hundredth. */
+  readonly finest?: number;
+  /** Tops of each number of paints in each way. */
+  readonly ofSort?: number;
+  /** By how much one may be worse than the best, in merit. */
+  readonly worse?: number;
+}
+
 /**
  * The best mixtures of a survey with any amounts between the least and the most, best first, one for each line at most, and of
- * each number of paints in each way some; the best `finest` of them to a ten-thousandth of a doubling, the others to a hundredth.
- * @param ofSort tops of each number of paints in each way
+ * each number of paints in each way some.
  */
-export function bestOf(known: Survey, merit: Merit, finest = 1, ofSort = TOPS_OF_SORT): Found[] {
+export function bestOf(
+  known: Survey,
+  merit: Merit,
+  { finest = 1, ofSort = TOPS_OF_SORT, worse = Number.POSITIVE_INFINITY }: Wanted = {},
+): Found[] {
   const peaks = bestOfSorts(
     known.flatMap((at) => peaksOf(at, merit)),
     ROUGH_TIMES * ofSort,
   );
   const rough = bestOfLines(peaks.map((peak) => climbed(peak, peak.at.rough, merit, ROUGH)));
-  const near = bestOfSorts(rough, ofSort)
+  const near = bestOfSorts(atMostWorse(rough, ROUGH_WORSE * worse), ofSort)
     .map((peak) => climbed(peak, peak.at.exact(), merit, NEAR))
     .sort((a, b) => b.merit - a.merit);
   const ends = near.slice(0, finest).map((peak) => climbed(peak, peak.at.exact(), merit, END));
-  return [...ends, ...near.slice(finest)]
+  return atMostWorse([...ends, ...near.slice(finest)], worse)
     .sort((a, b) => b.merit - a.merit)
     .map(({ at: { first, line, exact }, amounts, merit: height }) => ({
       first,
@@ -145,5 +184,8 @@ export function bestOf(known: Survey, merit: Merit, finest = 1, ofSort = TOPS_OF
  * `count` of them; climbed to a ten-thousandth of a doubling.
  */
 export function bestBetween(studio: Studio, open: Open, merit: Merit, count = 1): Found[] {
-  return bestOf(survey(studio, [open]), merit, count, Math.max(TOPS_OF_SORT, count)).slice(0, count);
+  return bestOf(survey(studio, [open]), merit, {
+    finest: count,
+    ofSort: Math.max(TOPS_OF_SORT, count),
+  }).slice(0, count);
 }

@@ -51,6 +51,11 @@ export function climb(
 ): Top {
   let at: readonly number[] = [...start];
   let height = hill(at);
+  // Where it has been once it never goes again: no place there is higher. Rounded, as a step there and back may end beside the start.
+  const been = new Set<string>();
+  const isNew = (place: readonly number[]): boolean =>
+    been.size < been.add(place.map(Math.fround).join()).size;
+  isNew(at);
   if (ranges.every(([least, most]) => most <= least)) return { at, height };
   const moves = movesOf(start.length);
   const fits = (next: readonly number[]): boolean =>
@@ -61,7 +66,7 @@ export function climb(
       const [least, most] = ranges[i] as readonly [number, number];
       return Math.min(most, Math.max(least, amount * 2 ** doublings(i)));
     });
-    if (next.every((amount, i) => amount === at[i]) || !fits(next)) return false;
+    if (!fits(next) || !isNew(next)) return false;
     const there = hill(next);
     if (!(there > height + gain)) return false;
     [at, height] = [next, there];

@@ -116,10 +116,13 @@ export function scalesOf(open: Open, line: Line): number[][] {
   return [...paints, [...(last ?? [])].sort((a, b) => a - b)];
 }
 
-/** Every choice of one amount from each scale; strokes that would cover more than the paper are left out. */
+/**
+ * Every choice of one amount from each scale, the last amount changing most seldom; strokes that would cover more than the paper are
+ * left out.
+ */
 export function combinations({ way, ids }: Line, scales: readonly (readonly number[])[]): number[][] {
   const all = scales.reduce<number[][]>(
-    (sets, scale) => sets.flatMap((set) => scale.map((amount) => [...set, amount])),
+    (sets, scale) => scale.flatMap((amount) => sets.map((set) => [...set, amount])),
     [[]],
   );
   const covered = (set: readonly number[]): number =>

@@ -123,9 +123,14 @@ function glazeTrial(
   const first = sumOf(loads);
   const below = tooth.map(() => new Float64Array(GRID.count));
   if (!isStrengthOpen) dryInto(below, paper, first);
+  let known = Number.NaN;
   const out = new Float64Array(GRID.count);
   return (amounts) => {
-    if (isStrengthOpen) dryInto(below, paper, first, amounts[paints.length] as number);
+    const open = amounts[paints.length] as number;
+    if (isStrengthOpen && open !== known) {
+      dryInto(below, paper, first, open);
+      known = open;
+    }
     for (let band = 0; band < GRID.count; band++) {
       let sum = 0;
       for (let node = 0; node < tooth.length; node++) {
