@@ -79,7 +79,7 @@ describe('the staircase', () => {
     // Step 4 is Munsell value 6.5: between the cells 7 and 6.
     expect(marks.indexOf('▲')).toBeGreaterThanOrEqual(3 * 3);
     expect(marks.indexOf('▲')).toBeLessThanOrEqual(5 * 3);
-    expect(text(legend(UNICODE, 'black-first'))).toMatch(/10 white, 0 black/);
+    expect(text(legend(UNICODE, 'black-first', 40))).toMatch(/10 white, 0 black/);
   });
 
   it('has one half line of height to a step where it has five lines', () => {

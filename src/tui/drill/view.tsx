@@ -68,13 +68,16 @@ interface BandProps {
   readonly isBrief: boolean;
 }
 
+/** Lines from which a patch and its figures leave three for its name. */
+const TALL_BAND = 7;
+
 /** Patches side by side. */
 function PatchBand({ swatches, columns, rows, isBrief }: BandProps): React.JSX.Element {
   const { state, glyphs } = useSurroundings();
   const flat = state.colourLevel === 0;
   const { names, nameRows } = patchNames(swatches, {
     columns,
-    rows: 2,
+    rows: rows < TALL_BAND ? 2 : 3,
     level: state.colourLevel,
     cut: glyphs.cut,
   });
@@ -115,7 +118,7 @@ function GoalPicture({ screen, layout }: PartProps): React.JSX.Element | null {
     <Box flexDirection="column" flexShrink={0}>
       <Rows lines={staircase(view, options)} />
       <Row pieces={chromaBar(view, { columns: Math.min(columns, 50), glyphs })} />
-      <Row pieces={legend(glyphs, state.settings.valueScale)} />
+      <Row pieces={legend(glyphs, state.settings.valueScale, columns)} />
     </Box>
   );
 }

@@ -103,15 +103,17 @@ export function chromaBar(picture: GoalPicture, options: { columns: number; glyp
   ];
 }
 
-/** What the marks mean, and which end of the value scale is light. */
-export function legend(glyphs: Glyphs, scale: ValueScaleId): Piece[] {
+/** What the marks mean, and where there is room which end of the value scale is light. */
+export function legend(glyphs: Glyphs, scale: ValueScaleId, columns: number): Piece[] {
   const ends = scale === 'paper-first' ? '1 paper, 10 dark' : '10 white, 0 black';
-  return [
+  const marks: Piece[] = [
     { text: glyphs.upMark, role: 'here' },
     { text: ' now  ', role: 'muted' },
     { text: glyphs.band.repeat(2), role: 'goal' },
-    { text: ` goal  ${ends}`, role: 'muted' },
+    { text: ' goal', role: 'muted' },
   ];
+  const whole: Piece[] = [...marks, { text: `  ${ends}`, role: 'muted' }];
+  return whole.reduce((sum, { text }) => sum + text.length, 0) <= columns ? whole : marks;
 }
 
 /** Greys of a strip, light first: the welcome's ramp. */
