@@ -1,7 +1,14 @@
 /** Ports that remember what they were asked, and a bench to press keys on. */
 import type { Answered, Feedback } from '../../src/practice/index.js';
+import { carriedOut, type MixtureShelf } from '../../src/tui/bench/outside.js';
 import { benchProgram } from '../../src/tui/bench/program.js';
-import { type BenchState, freshBench } from '../../src/tui/bench/state.js';
+import {
+  type BenchAction,
+  type BenchEffect,
+  type BenchState,
+  freshBench,
+  type KeptMixture,
+} from '../../src/tui/bench/state.js';
 import type { Happening, Program } from '../../src/tui/kit/program.js';
 import type { Stage } from '../../src/tui/kit/stage.js';
 import type { SetItem, TuiDeps } from '../../src/tui/practice/deps.js';
@@ -114,12 +121,41 @@ export class Pressed<S extends Stage<E>, A = never, E = unknown> {
   }
 }
 
-/** The mixing bench, with the paints that were last laid. */
-export function mixingBench(lastPaints?: readonly string[], deps = fakeDeps()): Pressed<BenchState> {
+/** Mixtures that are kept in memory. */
+function heldMixtures(): MixtureShelf {
+  let kept: readonly KeptMixture[] = [];
+  const held = (told: string) => ({ kept, told });
+  return {
+    all: () => kept,
+    keep: (mixture) => {
+      kept = [...kept.filter(({ name }) => name !== mixture.name), mixture];
+      return held(`Kept as ${mixture.name}.`);
+    },
+    remove: (gone) => {
+      kept = kept.filter(({ name }) => name !== gone);
+      return held(`${gone} is taken away.`);
+    },
+  };
+}
+
+/** The mixing bench, with the paints that were last laid; what it asks for is done at once. */
+export function mixingBench(
+  lastPaints?: readonly string[],
+  deps: FakeDeps = fakeDeps(),
+): Pressed<BenchState, BenchAction, BenchEffect> {
   const world = worldOf(deps);
   const { settings, colourLevel } = startedState(deps, world, SIZE);
   const stage = { size: SIZE, settings, colourLevel, cautioned: [] };
-  return new Pressed(benchProgram(deps, world, { ...freshBench(world, lastPaints), ...stage }));
+  const mixtures = heldMixtures();
+  return new (class extends Pressed<BenchState, BenchAction, BenchEffect> {
+    override send(action: BenchAction | Happening): this {
+      super.send(action);
+      const { effects = [], ...rest } = this.state;
+      this.state = rest;
+      for (const effect of effects) this.send(carriedOut(effect, world, rest.settings, mixtures));
+      return this;
+    }
+  })(benchProgram({ ...deps, mixtures }, world, { ...freshBench(world, lastPaints), ...stage }));
 }
 
 /** Practice under test: carries out what it asks for. */

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { AMOUNTS, type BenchState, benchLaid } from '../../src/tui/bench/state.js';
 import { homeMenu } from '../../src/tui/home/screen.js';
-import { Bench, fakeDeps, items, mixingBench, type Pressed } from './fakes.js';
+import { Bench, fakeDeps, items } from './fakes.js';
 
 describe('home and settings', () => {
   it('leads to every screen and back', () => {
@@ -143,87 +142,5 @@ describe('the welcome', () => {
       expect(bench.state.screen.name).toBe('home');
       expect(bench.asked.at(-1)).toMatchObject({ type: 'save-settings', patch: { welcomed: true } });
     }
-  });
-});
-
-describe('the bench', () => {
-  const bench = () => mixingBench(['cadmium-yellow', 'cadmium-red']);
-  const screen = (from: Pressed<BenchState>): BenchState => from.state;
-  const paints = (lastPaints?: readonly string[]) =>
-    mixingBench(lastPaints).state.slots.map(({ pigment }) => pigment);
-
-  it('starts with the paints that were last laid, else with the example of the README', () => {
-    expect(paints(['cadmium-yellow', 'cadmium-red'])).toEqual(['cadmium-yellow', 'cadmium-red', undefined]);
-    expect(paints()).toEqual(['burnt-sienna', 'alizarin-crimson', undefined]);
-    expect(benchLaid(mixingBench().state)).toEqual({
-      paints: { 'burnt-sienna': 1 },
-      strength: 0.3,
-      add: { 'alizarin-crimson': 0.5 },
-    });
-    const practised = new Bench().set(items(['one'])).keys('enter');
-    expect(practised.state.lastPaints).toEqual(
-      practised.result.answered.grade.laid?.map(({ pigment }) => pigment),
-    );
-  });
-
-  it('goes back to practice', () => {
-    expect(bench().keys('escape').state.ending).toBe('practice');
-  });
-
-  it('changes strength, amounts, way and water in the row in focus', () => {
-    const changed = screen(
-      bench().keys('right', 'down', 'right', 'right', 'down', 'left', 'down', 'down', 'right'),
-    );
-    expect(changed).toMatchObject({ strength: 35, way: 'puddle', thin: 2, focus: 4 });
-    // 1:4 is the fourth place of its scale: two more, and one less.
-    expect(changed.slots.slice(1).map(({ amount }) => AMOUNTS.puddle[amount])).toEqual([1, 1 / 8]);
-    expect(screen(bench().keys('down', 'down', 'down', 'right'))).toMatchObject({ way: 'glaze', focus: 3 });
-  });
-
-  it('keeps strength between 5 and 100', () => {
-    const at = bench().keys(...Array<string>(30).fill('right'));
-    expect(screen(at).strength).toBe(100);
-    expect(screen(at.keys(...Array<string>(40).fill('left'))).strength).toBe(5);
-  });
-
-  it('lays what its rows say: stirred in, glazed, in strokes; water only where paint is stirred', () => {
-    const at = bench();
-    expect(benchLaid(screen(at))).toEqual({
-      paints: { 'cadmium-yellow': 1 },
-      strength: 0.3,
-      add: { 'cadmium-red': 0.25 },
-    });
-    at.keys('down', 'down', 'down', 'down', 'right');
-    expect(benchLaid(screen(at))).toMatchObject({ thin: 2 });
-    expect(benchLaid(screen(at.keys('up', 'right')))).toEqual({
-      layers: [
-        { paints: { 'cadmium-yellow': 1 }, strength: 0.3 },
-        { paints: { 'cadmium-red': 1 }, strength: 0.2 },
-      ],
-    });
-    expect(benchLaid(screen(at.keys('right')))).toEqual({
-      strokes: [
-        { paints: { 'cadmium-yellow': 1 }, strength: 0.3, share: 0.8 },
-        { paints: { 'cadmium-red': 1 }, strength: 0.3, share: 0.2 },
-      ],
-    });
-    // The water is in the strength of each wash there: its row does nothing.
-    expect(screen(at.keys('down', 'right'))).toMatchObject({ way: 'strokes', thin: 2 });
-  });
-
-  it('picks a paint, with its caution the first time, and can empty a slot', () => {
-    const at = bench().keys('enter');
-    expect(screen(at).picking, 'the paint that is there').toBe(1);
-    expect(screen(at.keys('down', 'down', 'enter')).slots[0]?.pigment).toBe('alizarin-crimson');
-    at.keys('enter', 'up', 'enter');
-    expect(at.state.overlay).toMatchObject({ name: 'caution', pigments: ['cadmium-red'] });
-    at.keys('enter', 'enter', 'up', 'up', 'up', 'enter');
-    expect(screen(at).slots[0]?.pigment).toBeUndefined();
-  });
-
-  it('keeps what was there on Esc', () => {
-    expect(screen(bench().keys('enter', 'down', 'escape'))).toMatchObject({
-      slots: [{ pigment: 'cadmium-yellow' }, {}, {}],
-    });
   });
 });

@@ -64,10 +64,40 @@ const WAYS: Readonly<Record<string, Way>> = {
   ],
 };
 
+/** A paint in each slot. */
+const FOUR = ['down', 'down', 'enter', 'down', 'down', 'enter', 'down', 'enter', 'down', 'enter'];
+
 /** The mixing bench is a program of its own. */
 const BENCHES: Readonly<Record<string, readonly string[]>> = {
   bench: ['down', 'right'],
+  'bench with the path': ['down', 'p'],
+  'bench with the path of water': ['down', 'down', 'down', 'down', 'down', 'p'],
+  'bench in three ways': ['down', 'w'],
+  'bench in a glaze': ['down', 'down', 'down', 'down', 'right', 'up', 'up', 'up', 's'],
+  'bench of four paints': [...FOUR],
+  'keys of the bench': [...FOUR, 's', 'n', ...'my dark', 'enter', '?'],
   'bench picker': ['enter', 'down'],
+  'bench picker, searched': ['enter', ...'red'],
+  'bench, set aside': [
+    ...FOUR,
+    's',
+    'up',
+    'right',
+    's',
+    'right',
+    's',
+    'right',
+    's',
+    'right',
+    's',
+    'right',
+    's',
+    'v',
+  ],
+  'bench, recipes asked': ['r', 'down'],
+  'bench, recipes': ['r', 'enter'],
+  'bench, a name': ['n', ...'harbour shade'],
+  'bench, kept': ['n', ...'harbour shade', 'enter', 'right', 'n', ...'tar', 'enter', 'l'],
 };
 
 export const STANDS = [...Object.keys(WAYS), ...Object.keys(BENCHES)];

@@ -1,100 +1,113 @@
-/** The mixing bench: a first wash and up to two paints brought to it, and what lies there. Pure. */
-import { type Laid, layMixture, type Way } from '../../washes/index.js';
-import { ratioWords, strengthWords, thinWords } from '../../words/laid.js';
+/** The mixing bench: what lies there, what is being done to it and what was set aside. Pure. */
+import { type Pigment, paintOf, type Studio } from '../../paints/index.js';
+import type { RecipeAim, Recipes, Wish } from '../../recipes/index.js';
+import type { Laid } from '../../washes/index.js';
 import type { Stage, World } from '../kit/stage.js';
+import { type Mixture, SLOTS, washOf, withPaint } from './mixture.js';
 
-export interface BenchSlot {
-  /** Absent for an empty slot. */
-  readonly pigment?: string;
-  /** Place on the scale of the way; of no account for the wash itself. */
-  readonly amount: number;
+/** Rows: the paints, way, water. */
+export const WAY_ROW = SLOTS;
+export const WATER_ROW = SLOTS + 1;
+export const ROWS = SLOTS + 2;
+/** Swatches that can be set aside. */
+export const MOST_PINS = 6;
+/** Changes that can be taken back. */
+export const MOST_PAST = 100;
+/** Letters of a name. */
+export const MOST_NAME = 40;
+
+/** What stands beside the mixture: its colour, the way it moves, or the three ways of bringing the same paint. */
+export const PANELS = ['colour', 'path', 'ways'] as const;
+export type Panel = (typeof PANELS)[number];
+
+/** A mixture that was kept under a name. */
+export interface KeptMixture {
+  readonly name: string;
+  readonly laid: Laid;
 }
 
-/** What lies on the bench. */
-export interface Mixture {
-  /** The wash, then two further paints. */
-  readonly slots: readonly BenchSlot[];
-  /** Of the wash and of strokes, hundredths, 5-100. */
-  readonly strength: number;
-  readonly way: Way;
-  /** Water after stirring: one part in so many. */
-  readonly thin: number;
-}
+/** What is being done beside changing the mixture. */
+export type Doing =
+  /** A paint is picked; `at` counts those that the typed text leaves, 0 is "no paint". */
+  | { readonly name: 'picking'; readonly at: number; readonly text: string }
+  | { readonly name: 'pins'; readonly at: number }
+  /** What recipes are to be looked for: row 0 the aim, row 1 the steps. */
+  | { readonly name: 'asking'; readonly row: number; readonly aim: RecipeAim; readonly darker: number }
+  /** Absent `found`: still looking. */
+  | { readonly name: 'recipes'; readonly at: number; readonly wish: Wish; readonly found?: Recipes }
+  | { readonly name: 'naming'; readonly text: string }
+  | { readonly name: 'kept'; readonly at: number };
 
-export interface BenchState extends Stage, Mixture {
-  /** 0-2 the slots, then way, then water. */
+export type BenchEffect =
+  | { readonly type: 'find'; readonly wish: Wish }
+  | { readonly type: 'keep'; readonly mixture: KeptMixture }
+  | { readonly type: 'remove'; readonly name: string };
+
+export type BenchAction =
+  /** @remarks `told`: why nothing could be looked for */
+  | {
+      readonly type: 'found';
+      readonly wish: Wish;
+      readonly found: Recipes | undefined;
+      readonly told?: string;
+    }
+  | { readonly type: 'kept'; readonly kept: readonly KeptMixture[]; readonly told: string };
+
+export interface BenchState extends Stage<BenchEffect> {
+  readonly mixture: Mixture;
+  /** Mixtures before it, the last one last. */
+  readonly past: readonly Mixture[];
+  readonly pins: readonly Mixture[];
+  /** Undefined where nothing can be kept. */
+  readonly kept?: readonly KeptMixture[];
   readonly focus: number;
-  /** Set while a paint is picked from the list: the highlighted index, 0 is "no paint". */
-  readonly picking?: number;
+  readonly panel: Panel;
+  readonly doing?: Doing;
   readonly overlay?:
     | { readonly name: 'keys' }
     | { readonly name: 'caution' | 'about'; readonly pigments: readonly string[] };
 }
 
-/** Amounts of a further paint in each way: parts to one of the wash's paint, strength of the glaze, share of the paper. */
-export const AMOUNTS: Readonly<Record<Way, readonly number[]>> = {
-  puddle: [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2],
-  glaze: [0.05, 0.1, 0.15, 0.2, 0.3, 0.5, 0.8],
-  strokes: [0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4],
-};
-/** Water after stirring, one part in so many. */
-export const THINS = [1, 2, 3, 4, 8] as const;
-export const STRENGTH_STEP = 5;
-/** Rows: the wash, two further paints, way, water. */
-export const WAY_ROW = 3;
-export const WATER_ROW = 4;
-
 /** The example of the README: burnt sienna with half as much alizarin crimson. */
 const EXAMPLE = ['burnt-sienna', 'alizarin-crimson'];
-const EXAMPLE_AMOUNT = 4;
+const FIRST_STRENGTH = 0.3;
 
 /** The bench with the paints that were last laid, or with an example. */
 export function freshBench(
   { studio }: Pick<World, 'studio'>,
   lastPaints: readonly string[] = EXAMPLE,
 ): Omit<BenchState, keyof Stage> {
-  const known = lastPaints.filter((id) => studio.paints.some((pigment) => pigment.id === id));
-  const amount = lastPaints === EXAMPLE ? EXAMPLE_AMOUNT : 3;
-  return {
-    slots: [0, 1, 2].map((slot) => ({
-      ...(known[slot] && { pigment: known[slot] }),
-      amount: slot === 1 ? amount : 3,
-    })),
-    strength: 30,
-    way: 'puddle',
-    thin: 1,
-    focus: 0,
-  };
-}
-
-/** What lies on the bench, or undefined with no wash in the first place. */
-export function benchLaid({ slots, strength, way, thin }: Mixture): Laid | undefined {
-  const [wash, ...others] = slots;
-  if (wash?.pigment === undefined) return undefined;
-  const first = { paints: { [wash.pigment]: 1 }, strength: strength / 100 };
-  const added = others.flatMap(({ pigment, amount }) =>
-    pigment === undefined ? [] : [{ id: pigment, amount: AMOUNTS[way][amount] ?? 0 }],
-  );
-  if (added.length === 0) return way === 'puddle' && thin > 1 ? { ...first, thin } : first;
-  return layMixture(first, { way, added, strength: strength / 100, thin: way === 'puddle' ? thin : 1 });
-}
-
-/** The value of a paint's row: the wash by its strength, the others by how much of them goes on. */
-export function slotWords({ strength, way, slots }: Mixture, row: number): string {
-  if (row === 0) return `at ${strength} %`;
-  const amount = AMOUNTS[way][slots[row]?.amount ?? 0] ?? 0;
-  if (way === 'puddle') return ratioWords(amount);
-  return way === 'glaze' ? `at ${strengthWords(amount)}` : `on ${strengthWords(amount)} of it`;
-}
-
-/** The water row in words. */
-export function waterWords({ way, thin }: Mixture): string {
-  return way === 'puddle' ? thinWords(thin) : 'in the strength of each wash';
+  const known = lastPaints.filter((id) => studio.paints.some((pigment) => pigment.id === id)).slice(0, SLOTS);
+  const wash = washOf(known[0], FIRST_STRENGTH);
+  const mixture = known.slice(1).reduce((mixed, id, at) => withPaint(mixed, at + 1, id), wash);
+  return { mixture, past: [], pins: [], focus: 0, panel: 'colour' };
 }
 
 /** Paints in the order the picker lists them: the learner's palette first. */
-export function benchOrder({ studio }: Pick<World, 'studio'>, palette: string): readonly string[] {
+function benchOrder({ studio }: Pick<World, 'studio'>, palette: string): readonly string[] {
   const box = studio.palettes.find(({ id }) => id === palette)?.pigments ?? [];
   const known = box.filter((id) => studio.paints.some((pigment) => pigment.id === id));
   return [...known, ...studio.paints.map(({ id }) => id).filter((id) => !known.includes(id))];
+}
+
+const wordsOf = ({ name, ci }: Pigment): string => `${name} ${ci.join(' ')}`.toLowerCase();
+
+/** What can be picked: no paint, then those whose name or code holds each word that was typed. */
+export function pickable(world: World, palette: string, text: string): readonly (string | undefined)[] {
+  const words = text.toLowerCase().split(' ').filter(Boolean);
+  const order = benchOrder(world, palette).filter((id) => {
+    const paint = wordsOf(paintOf(world.studio, id));
+    return words.every((word) => paint.includes(word));
+  });
+  return words.length === 0 ? [undefined, ...order] : order;
+}
+
+/** Paints on the bench, each once. */
+export const benchPaints = ({ slots }: Mixture): string[] => [
+  ...new Set(slots.flatMap(({ pigment }) => pigment ?? [])),
+];
+
+/** Paints that recipes may bring: the learner's palette, or where it is not known all. */
+export function paintsAtHand(studio: Studio, palette: string): readonly string[] {
+  return studio.palettes.find(({ id }) => id === palette)?.pigments ?? studio.paints.map(({ id }) => id);
 }

@@ -42,7 +42,17 @@ export type Command =
   | 'finish'
   | 'time'
   | 'recount'
-  | 'open';
+  | 'open'
+  | 'undo'
+  | 'path'
+  | 'ways'
+  | 'aside'
+  | 'asides'
+  | 'recipes'
+  | 'sooner'
+  | 'name'
+  | 'names'
+  | 'type';
 
 /** One row of a table: keys with their commands, how they are written and what they do. */
 export interface Binding {
@@ -117,6 +127,26 @@ export const letter = (key: string, command: Command, does: string, quiet = fals
   does,
   ...(quiet ? { quiet } : {}),
 });
+/** Text is typed: every sign of an ASCII keyboard; what lies beyond is text where this row is. */
+export const typing = (does: string): Binding => ({
+  keys: {
+    ...Object.fromEntries(
+      Array.from({ length: 94 }, (_, at) => [String.fromCharCode(33 + at), 'type' as const]),
+    ),
+    space: 'type',
+    erase: 'erase',
+  },
+  show: 'a-z',
+  does,
+});
+
+/** Text after a key of `typing`, at most so many signs. */
+export function typed(text: string, key: KeyName, most: number): string {
+  if (key === 'erase') return [...text].slice(0, -1).join('');
+  const sign = key === 'space' ? ' ' : key;
+  return [...sign].length === 1 && [...text].length < most ? text + sign : text;
+}
+
 /** Enter or any other way out of a panel that only tells something. */
 export const close = (does = 'close'): Binding => ({
   keys: { enter: 'confirm', escape: 'back', q: 'back', '?': 'back' },

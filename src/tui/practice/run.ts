@@ -31,7 +31,7 @@ export function switching(deps: TuiDeps, world: PracticeWorld, started: State) {
     first: practiceProgram(deps, world, started),
     /** The program to go on with after another. */
     after: (last: Stage): AnyProgram => {
-      if ('slots' in last) {
+      if ('mixture' in last) {
         const { ending: _left, notice: _read, ...left } = last as BenchState;
         bench = left;
       } else practice = last as State;

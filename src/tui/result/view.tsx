@@ -7,6 +7,7 @@ import { lookOf, spokenLook } from '../../words/look.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
+import { planePicture } from '../kit/plane-picture.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn, patchNames } from '../kit/swatch.js';
@@ -26,7 +27,6 @@ import {
   verdictRows,
 } from './layout.js';
 import { PART_GAP } from './places.js';
-import { planePicture } from './plane-picture.js';
 
 function markPieces(graded: Graded, label: string, columns: number, glyphs: Glyphs): Piece[] {
   const { mark, grade } = graded;
@@ -54,7 +54,14 @@ function Plane({
   const { drill, answer } = screen.answered;
   const view = world.kindOf(drill).plane?.(drill, answer);
   if (view === undefined) return null;
-  const lines = planePicture(view, { columns, rows: rows - 1, glyphs, scale: state.settings.valueScale });
+  const letters = [
+    [view.start, 'S'],
+    [view.best, 'B'],
+    [view.yours, 'Y'],
+  ] as const;
+  // From the start on: no second paint yet.
+  const plane = { path: [view.start, ...view.path], letters, goal: view.goal };
+  const lines = planePicture(plane, { columns, rows: rows - 1, glyphs, scale: state.settings.valueScale });
   const captions = [
     'S start  Y yours  B best  box goal  dots other amounts',
     'S start  Y yours  B best  box goal',

@@ -1,10 +1,20 @@
 /** The value-chroma plane: chroma grows to the right, value goes down to the dark. */
 import { VALUE_SCALES, type ValueScaleId, valueFromStep } from '../../colour/index.js';
 import type { PlanePoint, PlaneView } from '../../drills/types.js';
-import type { Run } from '../kit/canvas.js';
-import { Canvas } from '../kit/canvas.js';
-import type { Glyphs } from '../kit/glyphs.js';
-import type { Role } from '../kit/theme.js';
+import { Canvas, type Run } from './canvas.js';
+import type { Glyphs } from './glyphs.js';
+import type { Role } from './theme.js';
+
+type Point = Pick<PlanePoint, 'step' | 'chroma'>;
+
+/** What is drawn on the plane. */
+export interface Plane {
+  /** From the first to the last, joined. */
+  readonly path: readonly Point[];
+  /** Points with the letters that they are told by, the last over the others. */
+  readonly letters: readonly (readonly [point: Point, letter: string])[];
+  readonly goal?: PlaneView['goal'];
+}
 
 const LIGHTEST = 0.5;
 const DARKEST = 10.5;
@@ -12,17 +22,16 @@ const DARKEST = 10.5;
 const AXIS = 3;
 
 /** Chroma at the right edge: a round number beyond everything shown. */
-function widest(view: PlaneView): number {
-  const known = [view.start, view.yours, view.best, ...view.path].map(({ chroma }) => chroma);
-  const low = view.goal.chroma[0];
-  return Math.max(40, Math.ceil((Math.max(...known, low) + 8) / 20) * 20);
+function widest({ path, letters, goal }: Plane): number {
+  const known = [...path, ...letters.map(([point]) => point)].map(({ chroma }) => chroma);
+  return Math.max(40, Math.ceil((Math.max(...known, goal?.chroma[0] ?? 0) + 8) / 20) * 20);
 }
 
 /**
- * Lines of the plane: start S, yours Y, best B, dots for the mixture as its amount grows, a box for the goal.
+ * Lines of the plane: letters for points, dots for a mixture as its amount grows, a box for the goal.
  */
 export function planePicture(
-  view: PlaneView,
+  view: Plane,
   options: { columns: number; rows: number; glyphs: Glyphs; scale: ValueScaleId },
 ): Run<Role>[][] {
   const { columns, rows, glyphs, scale } = options;
@@ -30,27 +39,17 @@ export function planePicture(
   const canvas = new Canvas<Role>(columns - AXIS, rows - 1, { braille: glyphs.braille, role: 'plain' });
   const x = (chroma: number): number => Math.min(1, chroma / most);
   const y = (step: number): number => (step - LIGHTEST) / (DARKEST - LIGHTEST);
-  const place = ({ step, chroma }: PlanePoint): [number, number] => [x(chroma), y(step)];
+  const place = ({ step, chroma }: Point): [number, number] => [x(chroma), y(step)];
 
-  drawBox(canvas, view, x, y, glyphs);
-  // From the start on: no second paint yet.
-  let from = place(view.start);
-  for (const point of view.path) {
-    const to = place(point);
-    canvas.line(...from, ...to, 'muted');
-    from = to;
-  }
+  if (view.goal !== undefined) drawBox(canvas, view.goal, x, y, glyphs);
+  for (const [at, point] of view.path.slice(1).entries())
+    canvas.line(...place(view.path[at] as Point), ...place(point), 'muted');
   for (const point of view.path) {
     const [column, row] = canvas.cellAt(...place(point));
     canvas.write(column, row, glyphs.open, 'muted');
   }
-  const letters: [PlanePoint, string][] = [
-    [view.start, 'S'],
-    [view.best, 'B'],
-    [view.yours, 'Y'],
-  ];
   const taken = new Set<string>();
-  for (const [point, letter] of letters) {
+  for (const [point, letter] of view.letters) {
     const [column, row] = canvas.cellAt(...place(point));
     // Two points in one cell stand side by side rather than hide each other.
     const at = taken.has(`${column},${row}`) ? column + 1 : column;
@@ -76,18 +75,18 @@ function wholeNumber(step: number, scale: ValueScaleId): string {
 
 function drawBox(
   canvas: Canvas<Role>,
-  view: PlaneView,
+  goal: PlaneView['goal'],
   x: (chroma: number) => number,
   y: (step: number) => number,
   glyphs: Glyphs,
 ): void {
   const [[left, top], [right, bottom]] = [
-    canvas.cellAt(x(view.goal.chroma[0]), y(view.goal.step[0])),
-    canvas.cellAt(x(view.goal.chroma[1]), y(view.goal.step[1])),
+    canvas.cellAt(x(goal.chroma[0]), y(goal.step[0])),
+    canvas.cellAt(x(goal.chroma[1]), y(goal.step[1])),
   ];
   const [tl, tr, bl, br] = glyphs.corners;
   const inside = Math.max(0, right - left - 1);
-  const open = view.goal.chroma[1] >= 120 || !Number.isFinite(view.goal.chroma[1]);
+  const open = goal.chroma[1] >= 120 || !Number.isFinite(goal.chroma[1]);
   if (bottom === top) {
     canvas.write(left, top, `[${glyphs.line.repeat(inside)}${open ? glyphs.line : ']'}`, 'goal');
     return;
