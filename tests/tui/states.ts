@@ -65,7 +65,7 @@ const WAYS: Readonly<Record<string, Way>> = {
 };
 
 /** A paint in each slot. */
-const FOUR = ['down', 'down', 'enter', 'down', 'down', 'enter', 'down', 'enter', 'down', 'enter'];
+const FOUR = ['down', 'down', 'enter', ...'pb29', 'enter', 'down', 'enter', ...'py42', 'enter'];
 
 /** The mixing bench is a program of its own. */
 const BENCHES: Readonly<Record<string, readonly string[]>> = {

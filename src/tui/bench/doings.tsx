@@ -62,6 +62,9 @@ function Picking({ doing, columns, rows }: Of<'picking'>): React.JSX.Element {
   return <Rows lines={[search, ...lines]} />;
 }
 
+/** Columns of "chroma 54". */
+const LEAST_CHROMA = 9;
+
 function Pins({ screen, doing, columns, rows }: Of<'pins'>): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   const { pins } = screen;
@@ -90,6 +93,7 @@ function Pins({ screen, doing, columns, rows }: Of<'pins'>): React.JSX.Element {
               patchRows={patches - grey}
               greyRows={grey}
               wordRows={words}
+              valueOnly={each < LEAST_CHROMA}
             />
           );
         })}

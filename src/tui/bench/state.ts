@@ -7,7 +7,6 @@ import { type Mixture, SLOTS, washOf, withPaint } from './mixture.js';
 
 /** Rows: the paints, way, water. */
 export const WAY_ROW = SLOTS;
-export const WATER_ROW = SLOTS + 1;
 export const ROWS = SLOTS + 2;
 /** Swatches that can be set aside. */
 export const MOST_PINS = 6;
@@ -17,8 +16,7 @@ export const MOST_PAST = 100;
 export const MOST_NAME = 40;
 
 /** What stands beside the mixture: its colour, the way it moves, or the three ways of bringing the same paint. */
-export const PANELS = ['colour', 'path', 'ways'] as const;
-export type Panel = (typeof PANELS)[number];
+export type Panel = 'colour' | 'path' | 'ways';
 
 /** A mixture that was kept under a name. */
 export interface KeptMixture {

@@ -9,7 +9,7 @@ import { type Voice, valueWords } from '../../words/voice.js';
 import { benchLaid, type Mixture, SLOTS } from './mixture.js';
 import { type BenchState, benchPaints, type Doing, WAY_ROW } from './state.js';
 
-export const WAY_WORDS: Readonly<Record<Way, string>> = {
+const WAY_WORDS: Readonly<Record<Way, string>> = {
   puddle: 'stirred into the wash',
   glaze: 'glazed over the dry wash',
   strokes: 'strokes beside the wash',

@@ -11,6 +11,8 @@ import { SpokenBench } from './spoken.js';
 import type { BenchState } from './state.js';
 
 const LEAST_LEFT = 44;
+/** Columns from which the path stands beside the rows. */
+const ROOM_FOR_PATH = 110;
 
 export function Bench({ screen }: { readonly screen: BenchState }): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
@@ -19,7 +21,7 @@ export function Bench({ screen }: { readonly screen: BenchState }): React.JSX.El
   const body = bodyRows(state);
   if (screen.doing !== undefined)
     return <Doings screen={screen} doing={screen.doing} columns={columns} rows={body} />;
-  const isBeside = isWide(state.size);
+  const isBeside = isWide(state.size) && (screen.panel !== 'path' || state.size.columns >= ROOM_FOR_PATH);
   const sight = { ...glyphs, flat: state.colourLevel === 0 };
   // Under the path and the ways only the row in focus has room on a narrow screen.
   const seen = isBeside || screen.panel === 'colour' ? rowsInSight(screen) : [screen.focus];

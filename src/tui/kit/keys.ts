@@ -150,7 +150,7 @@ export function typed(text: string, key: KeyName, most: number): string {
 /** Enter or any other way out of a panel that only tells something. */
 export const close = (does = 'close'): Binding => ({
   keys: { enter: 'confirm', escape: 'back', q: 'back', '?': 'back' },
-  show: 'Enter',
+  show: 'Esc',
   does,
   stays: true,
 });

@@ -1,6 +1,6 @@
 /** The reducer of practice: panels first, then keys that work everywhere, then the screen in front. Pure. */
 import { lay } from '../drill/update.js';
-import { type Binding, commandIn, enter, KEYS, stop } from '../kit/keys.js';
+import { type Binding, close, commandIn, enter, KEYS, stop } from '../kit/keys.js';
 import type { Happening } from '../kit/program.js';
 import { INTERRUPTED, type Size } from '../kit/stage.js';
 import { panelKeys } from '../sheet/keys.js';
@@ -40,10 +40,7 @@ export function practiceKeys(state: State, world: PracticeWorld): readonly Bindi
     case 'scene':
       return [...(isPictured(screen) ? panelKeys(state, world, screen, overlay) : []), STOP];
     case 'keys':
-      return [
-        { keys: { escape: 'back', enter: 'back', '?': 'back', q: 'back' }, show: 'Esc', does: 'close' },
-        STOP,
-      ];
+      return [close(), STOP];
     default: {
       const isLaying = screen.name === 'drill' && screen.laying;
       return [...screenOf(screen).keys(state, world, screen), KEYS, isLaying ? LAYING : STOP];
