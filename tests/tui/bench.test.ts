@@ -82,7 +82,7 @@ describe('the bench', () => {
     expect(state(at).overlay, 'it lay there before').toBeUndefined();
     at.keys('enter', ...'pb28', 'enter');
     expect(state(at).overlay).toMatchObject({ name: 'caution', pigments: ['cobalt-aluminate-blue'] });
-    at.keys('enter', 'enter', ...times(40, 'up'), 'enter');
+    at.keys('enter', 'enter', ...times(90, 'up'), 'enter');
     expect(state(at).mixture.slots[0]?.pigment).toBeUndefined();
   });
 
