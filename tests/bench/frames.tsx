@@ -16,6 +16,8 @@ const SCREENS: readonly (readonly [name: string, way: readonly string[], one: st
   ['home', [], '\u001b[B', '\u001b[A'],
   ['families', ['2'], '\u001b[B', '\u001b[A'],
   ['bench', ['3'], '\u001b[C', '\u001b[D'],
+  ['bench with the path', ['3', '\u001b[B', 'p'], '\u001b[C', '\u001b[D'],
+  ['bench in three ways', ['3', '\u001b[B', 'w'], '\u001b[C', '\u001b[D'],
   ['bench, picking a paint', ['3', '\r'], '\u001b[B', '\u001b[A'],
   ['settings', ['5'], '\u001b[B', '\u001b[A'],
   ['help', ['6'], '\u001b[B', '\u001b[A'],
