@@ -1,5 +1,13 @@
 /** The classroom's files on the built program: folders, patterns, lists, terms, and nothing replaced unasked. */
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -47,7 +55,15 @@ describe('quiz mark', () => {
       path('class.yaml'),
     ]);
     expect([run.code, run.err]).toEqual([0, '']);
-    expect(run.out).toMatch(/2 sittings counted, 1 set aside/);
+    expect(run.out).toMatch(/2 sittings counted, 0 set aside/);
+    expect(run.out.match(/week2.*/g)).toEqual(['week2.quiz.yaml).']);
+    expect(run.out).toContain('1 file belongs to another quiz (Week 4, week2.quiz.yaml).');
+    rmSync(path('week2.quiz.yaml'));
+    const unknown = mudlark(['quiz', 'mark', path('week1.quiz.yaml'), path('answers')]);
+    expect([unknown.code, unknown.out.replace(/\s+/g, ' ')]).toEqual([
+      0,
+      expect.stringContaining('or to this one before it was changed: week2.ann.answers.json.'),
+    ]);
     expect(run.out).toContain('Missing (1): Cai Thorne');
     expect(run.out).toMatch(/Ben Quill +1\/2/);
     const pattern = mudlark(['quiz', 'mark', path('week1.quiz.yaml'), path('answers/week1.*.json')]);
@@ -136,6 +152,11 @@ describe('quiz class and quiz term', () => {
     );
     expect(whole.students).toBe(1);
     expect(students.map(({ name }) => name)).toEqual(['Ann Marlow', 'Ben Quill']);
+    const alone = mudlark(['quiz', 'term', path('week1.quiz.yaml'), path('answers')]);
+    expect([alone.code, alone.out]).toEqual([
+      0,
+      expect.stringMatching(/1 file belongs to another quiz, or to one of these before it was changed/),
+    ]);
     const twice = mudlark([
       'quiz',
       'term',
