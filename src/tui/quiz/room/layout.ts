@@ -205,7 +205,7 @@ function scrolling(world: RoomWorld, room: RoomState, offered: readonly Offered[
   // A line tells that there is more.
   const rows = Math.max(3, body - top.lines.length - 1 - (given > 0 ? given + 1 : 0) - 1);
   const { stage } = room;
-  const at = stage.name === 'question' ? stage.at : stage.name === 'count' ? stage.typed.length - 1 : 0;
+  const at = stage.name === 'question' || stage.name === 'count' ? stage.at : 0;
   const answers = answersIn(offered, 'text', columns, Number.POSITIVE_INFINITY, room.colourLevel > 0);
   const { heights = [], patchColumns = 0, labelColumns = columns } = answers ?? {};
   const { from, to } = windowOfLines(heights, Math.min(at, lettersIn(world, room.place).length - 1), rows);

@@ -62,7 +62,7 @@ function Answers({ world, room, layout }: RoomProps & { readonly layout: SlideLa
   const offered = offeredIn(world, room);
   const here =
     room.stage.name === 'count'
-      ? room.stage.typed.length - 1
+      ? room.stage.at
       : room.stage.name === 'question' && !isAll
         ? room.stage.at
         : -1;
@@ -88,9 +88,9 @@ function Answers({ world, room, layout }: RoomProps & { readonly layout: SlideLa
 /** What is being typed: how many figures, never which. */
 function entryWords({ world, room }: RoomProps, dot: string): string {
   if (room.stage.name !== 'count') return '';
-  const { typed } = room.stage;
-  const letter = lettersIn(world, room.place)[typed.length - 1]?.letter ?? NONE;
-  const figures = typed.at(-1)?.length ?? 0;
+  const { typed, at } = room.stage;
+  const letter = lettersIn(world, room.place)[at]?.letter ?? NONE;
+  const figures = typed[at]?.length ?? 0;
   const shown = room.settings.screenReader
     ? `${figures === 0 ? 'nothing' : figures === 1 ? 'one figure' : `${figures} figures`} typed`
     : dot.repeat(figures);
