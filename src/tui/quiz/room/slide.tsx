@@ -66,11 +66,11 @@ function Answers({ world, room, layout }: RoomProps & { readonly layout: SlideLa
       : room.stage.name === 'question' && !isAll
         ? room.stage.at
         : -1;
+  const lettersOf = (some: readonly Offered[]): string =>
+    some.length === 1 ? `${some[0]?.letter}` : `${some[0]?.letter} to ${some.at(-1)?.letter}`;
   const more = [
-    ...(from > 0 ? [`${glyphs.upMark} ${offered[0]?.letter} to ${offered[from - 1]?.letter}`] : []),
-    ...(to < offered.length
-      ? [`${glyphs.downMark} ${offered[to]?.letter} to ${offered.at(-1)?.letter}`]
-      : []),
+    ...(from > 0 ? [`${glyphs.upMark} ${lettersOf(offered.slice(0, from))}`] : []),
+    ...(to < offered.length ? [`${glyphs.downMark} ${lettersOf(offered.slice(to))}`] : []),
   ];
   return (
     <>
