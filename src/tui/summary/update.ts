@@ -21,9 +21,10 @@ export function updateSummary(
   const count = set?.answers.length ?? 0;
   switch (command) {
     case 'up':
-      return { ...state, screen: { ...screen, selected: step(screen.selected, -1, count) } };
-    case 'down':
-      return { ...state, screen: { ...screen, selected: step(screen.selected, 1, count) } };
+    case 'down': {
+      const selected = step(screen.selected, command === 'up' ? -1 : 1, count);
+      return { ...state, screen: { ...screen, selected } };
+    }
     case 'confirm':
       return showResult(state, screen.selected, 'summary');
     case 'restart':
