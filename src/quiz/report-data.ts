@@ -41,7 +41,7 @@ function studentsJson({ students, handout }: ClassResult): object[] {
 }
 
 /** How many files belong to other quizzes. */
-export const countElsewhere = ({ elsewhere }: ClassResult): number =>
+const countElsewhere = ({ elsewhere }: ClassResult): number =>
   elsewhere.reduce((sum, { files }) => sum + files.length, 0);
 
 /** Body of the JSON document. @param isAnonymous without names, files and what is a single student's */

@@ -7,14 +7,13 @@ import { offeredIn } from '../../src/tui/quiz/room/offered.js';
 import type { RoomState } from '../../src/tui/quiz/room/state.js';
 import { frameFaults, keyFaults } from '../tui/fits.js';
 import type { Stills } from '../tui/still.js';
-import { FIVE, type Form } from '../tui/walk.js';
+import type { Form } from '../tui/walk.js';
 import { everyKindHandout } from './fixture.js';
 import { counted, press, type RoomProgram, roomOn } from './room-stands.js';
 
 export const { handout } = everyKindHandout();
 const { room: world } = roomOn(handout);
 export const TIGHTEST: Size = { columns: 60, rows: 18 };
-export const SIZES = [TIGHTEST, ...FIVE];
 
 /** The question of each kind with the longest answers. */
 export const FULLEST: readonly number[] = [...new Set(handout.questions.map(({ drill }) => drill.kind))].map(

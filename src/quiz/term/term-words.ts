@@ -22,7 +22,7 @@ export function verdictWords({ interval }: Change): string {
 }
 
 /** "quiz 1 to 3, level 2 to 3"; of the same questions that they are. */
-export function askedWords({ quizzes, levels, isSame }: SkillChange): string {
+function askedWords({ quizzes, levels, isSame }: SkillChange): string {
   const [before, after] = levels.map((level) => level.toFixed(1).replace(/\.0$/, ''));
   return `quiz ${quizzes[0]} to ${quizzes[1]}, ${isSame ? 'the same questions' : `level ${before} to ${after}`}`;
 }

@@ -15,7 +15,7 @@ import {
   stop,
   upDown,
 } from '../kit/keys.js';
-import { step, turn } from '../kit/moves.js';
+import { step, stepBy, turn } from '../kit/moves.js';
 import type { Happening } from '../kit/program.js';
 import { INTERRUPTED, type World } from '../kit/stage.js';
 import {
@@ -85,7 +85,7 @@ function onPicker(state: BenchState, world: World, command: Command): BenchState
   switch (command) {
     case 'up':
     case 'down':
-      return { ...state, picking: step(picking, command === 'up' ? -1 : 1, last + 1) };
+      return { ...state, picking: stepBy(command, picking, last + 1) };
     case 'confirm':
       return pick(state, world);
     default:

@@ -2,7 +2,7 @@
 import { MOST_HANDS } from '../../../quiz/room-counts.js';
 import { withVote } from '../../../quiz/room-votes.js';
 import { type Command, commandIn } from '../../kit/keys.js';
-import { step } from '../../kit/moves.js';
+import { stepBy } from '../../kit/moves.js';
 import type { Happening } from '../../kit/program.js';
 import { INTERRUPTED } from '../../kit/stage.js';
 import { onShowing } from '../../result/update.js';
@@ -115,7 +115,7 @@ function onQuestion(
     }
     case 'up':
     case 'down':
-      return at(state, { ...stage, at: step(stage.at, command === 'up' ? -1 : 1, answers) });
+      return at(state, { ...stage, at: stepBy(command, stage.at, answers) });
     case 'overview':
       return at(state, { name: 'shown' });
     case 'time':
@@ -180,7 +180,7 @@ function onList(world: RoomWorld, state: RoomState, command: Command): RoomState
   switch (command) {
     case 'up':
     case 'down':
-      return { ...state, selected: step(state.selected, command === 'up' ? -1 : 1, count) };
+      return { ...state, selected: stepBy(command, state.selected, count) };
     case 'confirm':
       return openQuestion(world, state, state.selected);
     default:

@@ -11,7 +11,7 @@ import { drillLayout } from '../../drill/layout.js';
 import { moveIn } from '../../drill/question.js';
 import { chosenPaints, NO_PAINT } from '../../drill/update.js';
 import { type Command, commandIn } from '../../kit/keys.js';
-import { step } from '../../kit/moves.js';
+import { stepBy } from '../../kit/moves.js';
 import type { Happening } from '../../kit/program.js';
 import { INTERRUPTED } from '../../kit/stage.js';
 import { onShowing } from '../../result/update.js';
@@ -135,10 +135,8 @@ function onList(
   const count = world.order.length;
   switch (command) {
     case 'up':
-    case 'down': {
-      const selected = step(screen.selected, command === 'up' ? -1 : 1, count);
-      return { ...state, screen: { ...screen, selected } };
-    }
+    case 'down':
+      return { ...state, screen: { ...screen, selected: stepBy(command, screen.selected, count) } };
     case 'confirm':
       if (screen.name === 'overview') return openPlace(world, state, screen.selected);
       return show(state, { name: 'result', place: screen.selected, top: 0, from: 'done' });
