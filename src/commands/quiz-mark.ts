@@ -7,7 +7,6 @@ import { makeNamedFolder, requireOutputs, writeNamed } from '../files/named.js';
 import { libraryStudio } from '../paints/index.js';
 import { analyseClass } from '../quiz/analysis.js';
 import { type ClassResult, markClass } from '../quiz/class.js';
-import { filesElsewhere } from '../quiz/elsewhere.js';
 import { quizzesAbout } from '../quiz/files/other-quizzes.js';
 import { readAnswers, readClassList, readHandout, shownFile } from '../quiz/files/read-files.js';
 import { handoutStem, studentFile } from '../quiz/files/sitting-file.js';
@@ -56,12 +55,10 @@ export function markFiles(
   const handout: Handout = readHandout(studio, handoutPath);
   const list = classPath === undefined ? undefined : readClassList(classPath);
   const { paths, submitted, rooms, unreadable } = readAnswers(answerPaths);
-  // Handouts are read only where one of theirs may lie among the answers.
-  const isMixed = filesElsewhere(new Set([handout.digest]), submitted, rooms).length > 0;
   const result = markClass(handout, submitted, {
     unreadable,
     rooms,
-    ...(isMixed ? { otherQuizzes: quizzesAbout(studio, [handoutPath, ...paths]) } : {}),
+    otherQuizzes: () => quizzesAbout(studio, [handoutPath, ...paths]),
     locale: localeHere(),
     ...(list === undefined ? {} : { list }),
     ...(due === undefined ? {} : { due: fromInstant(due) }),

@@ -8,7 +8,7 @@ import { libraryStudio } from '../paints/index.js';
 import { markClass, type Submitted } from '../quiz/class.js';
 import type { ClassList } from '../quiz/class-list.js';
 import { type Elsewhere, filesElsewhere } from '../quiz/elsewhere.js';
-import { isHandoutName } from '../quiz/files/other-quizzes.js';
+import { isHandoutName, quizzesAbout } from '../quiz/files/other-quizzes.js';
 import { isAnswersName, readAnswers, readClassList, readFound, shownFile } from '../quiz/files/read-files.js';
 import { type Handout, parseHandout } from '../quiz/handout.js';
 import { fromInstant } from '../quiz/instant.js';
@@ -76,7 +76,12 @@ function fromFiles(
   return {
     quizzes,
     inputs: read,
-    elsewhere: filesElsewhere(digests, submitted, rooms),
+    elsewhere: filesElsewhere(digests, submitted, rooms, () =>
+      quizzesAbout(
+        libraryStudio(),
+        found.map(({ path }) => path),
+      ),
+    ),
     passedRooms: rooms
       .filter((room) => isUnnamed(room) && digests.has(room.counts.handoutDigest))
       .map(({ file }) => file),
@@ -118,6 +123,7 @@ function fromTermFile(path: string, file: TermFile, list: ClassList | undefined)
       digests,
       entries.flatMap(({ submitted }) => submitted),
       rooms,
+      () => quizzesAbout(libraryStudio(), [path, ...entries.flatMap(({ from, paths }) => [from, ...paths])]),
     ),
     passedRooms: filesOf(rooms.filter(isUnnamed)),
     strayFiles: filesOf(rooms.filter((room) => !isUnnamed(room))).map((name) => `${name}: ${OF_A_ROOM}`),

@@ -4,7 +4,7 @@ import type { Sitting } from './answers.js';
 import { byPerson, type CalledOver, callOver, type Known } from './calling-over.js';
 import type { ClassList, Enrolled } from './class-list.js';
 import { canonicalJson } from './digest.js';
-import { type Elsewhere, filesElsewhere, type OtherQuiz } from './elsewhere.js';
+import { type Elsewhere, filesElsewhere, type OtherQuizzes } from './elsewhere.js';
 import type { Handout } from './handout.js';
 import { fromInstant } from './instant.js';
 import { createGrader, type Grader, type MarkedSitting, markSitting } from './marking.js';
@@ -169,8 +169,8 @@ export interface MarkOptions {
   readonly unreadable?: readonly { readonly file: string; readonly why: string }[];
   readonly list?: ClassList;
   readonly rooms?: readonly RoomFile[];
-  /** Other quizzes, by digest: files of theirs in a folder are told of by title. */
-  readonly otherQuizzes?: ReadonlyMap<string, OtherQuiz>;
+  /** Files of theirs in a folder are told of by title. */
+  readonly otherQuizzes?: OtherQuizzes;
   /** Whose order names are put in, a BCP 47 tag. */
   readonly locale?: string;
 }

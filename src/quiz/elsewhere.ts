@@ -22,16 +22,23 @@ const withDigest = (submitted: readonly Submitted[], rooms: readonly RoomFile[])
   ...rooms.map(({ file, isNamed = true, counts }) => ({ file, isNamed, digest: counts.handoutDigest })),
 ];
 
+/** Other quizzes by the digest of their handouts, read only where a file of one may lie about. */
+export type OtherQuizzes = () => ReadonlyMap<string, OtherQuiz>;
+
 /** The files that belong to none of the handouts and were not named themselves, by quiz; those of known quizzes first. */
 export function filesElsewhere(
   digests: ReadonlySet<string>,
   submitted: readonly Submitted[],
   rooms: readonly RoomFile[],
-  known: ReadonlyMap<string, OtherQuiz> = new Map(),
+  others: OtherQuizzes = () => new Map(),
 ): Elsewhere[] {
+  const strays = withDigest(submitted, rooms).filter(
+    ({ isNamed, digest }) => !isNamed && !digests.has(digest),
+  );
+  if (strays.length === 0) return [];
+  const known = others();
   const byQuiz = new Map<OtherQuiz | undefined, Set<string>>();
-  for (const { file, isNamed, digest } of withDigest(submitted, rooms)) {
-    if (isNamed || digests.has(digest)) continue;
+  for (const { file, digest } of strays) {
     const quiz = known.get(digest);
     byQuiz.set(quiz, (byQuiz.get(quiz) ?? new Set()).add(file));
   }
