@@ -2,7 +2,7 @@
 
 import type { ColourReading } from '../colour/reading.js';
 import { checkDrills, type DrillCheck } from '../drills/check.js';
-import { findFamily } from '../drills/families.js';
+import { FAMILIES } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
 import type { DrillLook, SeenAnswer } from '../drills/look.js';
 import { DataError } from '../errors.js';
@@ -10,6 +10,12 @@ import { requireOutputs, writeNamed } from '../files/named.js';
 import type { Studio } from '../paints/index.js';
 import type { Picture } from '../pictures/types.js';
 import { document } from './run.js';
+
+const FOR_A_QUIZ = [
+  'For a quiz, name drills by the ids in front, or families by those in brackets:',
+  '  mudlark quiz write --drills ID,ID',
+  '  mudlark quiz write --families ID,ID',
+].join('\n');
 
 /** The list of drills; text, or the JSON document. */
 export function drillsCommand(drills: readonly Drill[], options: { readonly json?: boolean }): string {
@@ -27,14 +33,13 @@ export function drillsCommand(drills: readonly Drill[], options: { readonly json
     });
   }
   const width = Math.max(...drills.map(({ id }) => id.length), 0);
-  const families = [...new Set(drills.map(({ family }) => family))];
-  const blocks = families.map((family) => {
+  const blocks = FAMILIES.flatMap(({ id: family, name }) => {
     const rows = drills
       .filter((drill) => drill.family === family)
       .map(({ id, level, title }) => `  ${id.padEnd(width)}  level ${level}  ${title}`);
-    return [findFamily(family)?.name ?? family, ...rows].join('\n');
+    return rows.length === 0 ? [] : [[`${name} (${family})`, ...rows].join('\n')];
   });
-  return `${blocks.join('\n\n')}\n`;
+  return `${[...blocks, FOR_A_QUIZ].join('\n\n')}\n`;
 }
 
 /** "burnt sienna 1:4 (100)". */

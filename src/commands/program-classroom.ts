@@ -24,7 +24,7 @@ Examples:
     .command('write')
     .description('make a handout; in a terminal it asks for what the flags leave open')
     .option('--families <ids>', 'families with commas between; see: mudlark drills (default all)')
-    .option('--drills <ids>', 'these drills, by id with commas between; the rest as below')
+    .option('--drills <ids>', 'these drills, by id with commas between; see: mudlark drills')
     .option('--count <number>', 'how many questions, 1 to 60 (default 12, or those of --drills)')
     .option('--level <1..5>', 'level of the drills (default any)')
     .option('--palette <id>', 'only questions with the paints of this palette: six or twelve')

@@ -4,7 +4,7 @@ import { writeNamed } from '../files/named.js';
 import { type ClassList, classListText, type Enrolled } from '../quiz/class-list.js';
 import { readAnswers, readClassList } from '../quiz/files/read-files.js';
 import { inNameOrder, nameKey } from '../quiz/names.js';
-import { enrolledWords } from '../quiz/report-words.js';
+import { enrolledWords, plural } from '../quiz/report-words.js';
 import { document, localeHere } from './run.js';
 
 /** What a new list holds where no answers are given. */
@@ -36,7 +36,11 @@ export function classCommand(
     const list: ClassList = { students: answers.length === 0 ? EXAMPLE : namesIn(answers) };
     const done = writeNamed(path, classListText(list), options.force === true);
     if (options.json === true) return document({ ...list, written: [done] });
-    return `${done}\n${list.students.length} students; add numbers and groups as you have them.\n`;
+    const said =
+      answers.length === 0
+        ? 'An example: write your students in place of these.'
+        : `${plural(list.students.length, 'student')}, numbered in the order of their names; put in the numbers of your school, and groups.`;
+    return `${done}\n${said}\n`;
   }
   if (answers.length > 0) throw new UsageError('answers are only read to begin a list; add --new');
   const list = readClassList(path);

@@ -53,5 +53,6 @@ export function readDue(text: string): string {
 /** "2026-12-01 18:00, Europe/Vienna (UTC+01:00)": a moment on the clock of this computer. */
 export function dueWords(instant: string): string {
   const date = new Date(fromInstant(instant));
-  return `${wallClock(date)}, ${zone()} (UTC${offsetOf(date)})`;
+  const here = zone();
+  return `${wallClock(date)}, ${here === 'UTC' ? here : `${here} (UTC${offsetOf(date)})`}`;
 }

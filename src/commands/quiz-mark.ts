@@ -7,6 +7,7 @@ import { makeNamedFolder, requireOutputs, writeNamed } from '../files/named.js';
 import { libraryStudio } from '../paints/index.js';
 import { analyseClass } from '../quiz/analysis.js';
 import { type ClassResult, markClass } from '../quiz/class.js';
+import { quizzesAbout } from '../quiz/files/other-quizzes.js';
 import { readAnswers, readClassList, readHandout, shownFile } from '../quiz/files/read-files.js';
 import { handoutStem, studentFile } from '../quiz/files/sitting-file.js';
 import type { Handout } from '../quiz/handout.js';
@@ -16,7 +17,7 @@ import { planFor } from '../quiz/plan-from-results.js';
 import { readColumns, reportCsv } from '../quiz/report-csv.js';
 import { reportJson } from '../quiz/report-data.js';
 import { reportText } from '../quiz/report-text.js';
-import { asideWords } from '../quiz/report-words.js';
+import { leftOutLines } from '../quiz/report-words.js';
 import type { TextLook } from '../quiz/text-parts.js';
 import { dueWords, readDue } from './quiz-due.js';
 import { document, localeHere } from './run.js';
@@ -50,12 +51,14 @@ export function markFiles(
   answerPaths: readonly string[],
   { due, class: classPath }: Pick<MarkCommandOptions, 'due' | 'class'> = {},
 ): { readonly result: ClassResult; readonly inputs: readonly string[] } {
-  const handout: Handout = readHandout(libraryStudio(), handoutPath);
+  const studio = libraryStudio();
+  const handout: Handout = readHandout(studio, handoutPath);
   const list = classPath === undefined ? undefined : readClassList(classPath);
   const { paths, submitted, rooms, unreadable } = readAnswers(answerPaths);
   const result = markClass(handout, submitted, {
     unreadable,
     rooms,
+    otherQuizzes: () => quizzesAbout(studio, [handoutPath, ...paths]),
     locale: localeHere(),
     ...(list === undefined ? {} : { list }),
     ...(due === undefined ? {} : { due: fromInstant(due) }),
@@ -174,9 +177,11 @@ export function planCommand(
     const path = studentFile(handoutPath, student.name, 'plan.yaml', folder);
     return { plan, done: writeNamed(path, planText(plan), options.force === true) };
   });
-  const aside = result.setAside.map(asideWords);
   if (options.json === true) {
-    return { text: document({ plans, setAside: result.setAside }), refused: refusedIn(result) };
+    return {
+      text: document({ plans, setAside: result.setAside, elsewhere: result.elsewhere }),
+      refused: refusedIn(result),
+    };
   }
   const lines = plans.flatMap(({ plan, done }) => [
     `${plan.name}: ${done}`,
@@ -185,6 +190,5 @@ export function planCommand(
         `  ${findFamily(family)?.name ?? family}: ${drills} drills${level === undefined ? '' : ` at level ${level}`}`,
     ),
   ]);
-  const text = [...lines, ...(aside.length > 0 ? ['Set aside', ...aside.map((line) => `  ${line}`)] : [])];
-  return { text: `${text.join('\n')}\n`, refused: refusedIn(result) };
+  return { text: `${[...lines, ...leftOutLines(result)].join('\n')}\n`, refused: refusedIn(result) };
 }

@@ -5,7 +5,7 @@ import { makeNamedFolder, requireOutputs, writeNamed } from '../files/named.js';
 import { readText } from '../files/read.js';
 import { studentFile } from '../quiz/files/sitting-file.js';
 import { toInstant } from '../quiz/instant.js';
-import { asideWords, shownPoints } from '../quiz/report-words.js';
+import { leftOutLines, shownPoints } from '../quiz/report-words.js';
 import { resultsText } from '../quiz/results.js';
 import { sealWords } from '../quiz/seal-words.js';
 import { type MarkOutput, markFiles, refusedIn } from './quiz-mark.js';
@@ -55,7 +55,7 @@ export function releaseCommand(
   const held = unfinished ? [] : result.students.filter(isOpen).map(({ name }) => name);
   if (json === true)
     return {
-      text: document({ written, notHandedIn: held, setAside: result.setAside }),
+      text: document({ written, notHandedIn: held, setAside: result.setAside, elsewhere: result.elsewhere }),
       refused: refusedIn(result),
     };
   const lines = [
@@ -67,9 +67,7 @@ export function releaseCommand(
       sealWords(result.handout, sitting).map((words) => `${name}: ${words}`),
     ),
     ...held.map((name) => `${name}: not handed in, nothing written; --unfinished writes it all the same`),
-    ...(result.setAside.length === 0
-      ? []
-      : ['Set aside', ...result.setAside.map((each) => `  ${asideWords(each)}`)]),
+    ...leftOutLines(result),
     ...(written.length === 0 ? [] : ['Each student reads theirs with: mudlark quiz sit THAT-FILE']),
   ];
   return { text: `${lines.join('\n')}\n`, refused: refusedIn(result) };

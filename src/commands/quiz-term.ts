@@ -1,23 +1,13 @@
-/** `mudlark quiz term`: the quizzes of several weeks, before against after. */
-import { dirname, resolve } from 'node:path';
-import { MOST_TEXT } from '../drills/yaml-source.js';
 import { DataError, UsageError } from '../errors.js';
-import { findFiles } from '../files/find.js';
 import { requireOutputs, writeNamed } from '../files/named.js';
-import { readText } from '../files/read.js';
-import { libraryStudio } from '../paints/index.js';
-import { markClass, type Submitted } from '../quiz/class.js';
-import type { ClassList } from '../quiz/class-list.js';
-import { isAnswersName, readAnswers, readClassList, shownFile } from '../quiz/files/read-files.js';
-import { type Handout, parseHandout } from '../quiz/handout.js';
-import { fromInstant } from '../quiz/instant.js';
-import type { RoomFile } from '../quiz/room-result.js';
-import { type TermQuiz, termFrom } from '../quiz/term/term.js';
+import { elsewhereWords } from '../quiz/elsewhere.js';
+import { plural } from '../quiz/report-words.js';
+import { termFrom } from '../quiz/term/term.js';
 import { termCsv, termJson } from '../quiz/term/term-data.js';
-import { isTermFile, parseTermFile, type TermFile } from '../quiz/term/term-file.js';
 import { termText } from '../quiz/term/term-text.js';
 import type { TextLook } from '../quiz/text-parts.js';
 import { type MarkOutput, refusedIn } from './quiz-mark.js';
+import { markTerm, OF_A_ROOM } from './quiz-term-read.js';
 import { document, localeHere } from './run.js';
 
 /** Options as typed. */
@@ -30,127 +20,6 @@ export interface TermCommandOptions {
   readonly anonymous?: boolean;
   readonly json?: boolean;
   readonly force?: boolean;
-}
-
-/** Quizzes in order, and every file that was read for them. */
-interface Marked {
-  readonly title: string;
-  readonly quizzes: readonly TermQuiz[];
-  readonly inputs: readonly string[];
-  /** Answers that are of none of the handouts. */
-  readonly strayFiles: readonly string[];
-}
-
-const strayRoom = ({ file }: RoomFile): string =>
-  `${file}: the hands of a room are of no students; see: mudlark quiz mark`;
-
-const isYaml = (path: string): boolean => /\.ya?ml$/i.test(path);
-
-/**
- * When the middle one of the sittings began, ms since 1970; without sittings at the end. Those typed in from paper, which may be weeks
- * after, are asked only where there are no others.
- */
-function middleStart(submitted: readonly Submitted[]): number {
-  const onScreen = submitted.filter(({ sitting }) => sitting.source !== 'paper');
-  const starts = (onScreen.length === 0 ? submitted : onScreen)
-    .map(({ sitting }) => fromInstant(sitting.started))
-    .sort((a, b) => a - b);
-  return starts[starts.length >> 1] ?? Number.POSITIVE_INFINITY;
-}
-
-/** Handouts and answers in any order: the answers say by their digest whose they are, the sittings when the quiz was. */
-function fromFiles(
-  paths: readonly string[],
-  handouts: readonly Handout[],
-  list: ClassList | undefined,
-): Omit<Marked, 'title'> {
-  const files = paths.filter((path) => !isYaml(path));
-  if (files.length === 0)
-    throw new UsageError('name the answers too: files, folders that hold them, or patterns');
-  const { submitted, rooms, unreadable, paths: read } = readAnswers(files);
-  const digests = new Set(handouts.map(({ digest }) => digest));
-  if (digests.size < handouts.length)
-    throw new UsageError(
-      'two of the handouts are the same quiz; a term file says which answers are of which time, see: mudlark quiz term --help',
-    );
-  const quizzes = handouts
-    .map((handout) => {
-      const own = submitted.filter(({ sitting }) => sitting.handoutDigest === handout.digest);
-      const result = markClass(handout, own, {
-        locale: localeHere(),
-        ...(list === undefined ? {} : { list }),
-      });
-      return { title: handout.title, result, start: middleStart(own) };
-    })
-    .sort((a, b) => (a.start === b.start ? 0 : a.start - b.start));
-  return {
-    quizzes,
-    inputs: read,
-    strayFiles: [
-      ...submitted
-        .filter(({ sitting }) => !digests.has(sitting.handoutDigest))
-        .map(({ file }) => `${file}: answers to none of these handouts`),
-      ...unreadable.map(({ file, why }) => `${file}: ${why}`),
-      ...rooms.map(strayRoom),
-    ],
-  };
-}
-
-/** A term file names everything. */
-function fromTermFile(path: string, file: TermFile, list: ClassList | undefined): Omit<Marked, 'title'> {
-  const folder = dirname(path);
-  const inputs: string[] = [];
-  const strayFiles: string[] = [];
-  const quizzes = file.quizzes.map(({ handout: handoutPath, answers, title }) => {
-    const from = resolve(folder, handoutPath);
-    const handout = parseHandout(libraryStudio(), readText(from, MOST_TEXT), shownFile(from));
-    const { submitted, rooms, unreadable, paths } = readAnswers(answers.map((each) => resolve(folder, each)));
-    inputs.push(from, ...paths);
-    strayFiles.push(...rooms.map(strayRoom));
-    const result = markClass(handout, submitted, {
-      unreadable,
-      locale: localeHere(),
-      ...(list === undefined ? {} : { list }),
-    });
-    return { title: title ?? handout.title, result };
-  });
-  return { quizzes, inputs, strayFiles };
-}
-
-function markTerm(given: readonly string[], classPath: string | undefined): Marked {
-  const found = findFiles(given, (name) => isAnswersName(name) || /\.quiz\.ya?ml$/i.test(name));
-  const paths = found.map(({ path }) => path);
-  const texts = paths.filter(isYaml).map((path) => ({ path, text: readText(path, MOST_TEXT) }));
-  const terms = texts.filter(({ text }) => isTermFile(text));
-  const listOf = (path: string | undefined): ClassList | undefined =>
-    path === undefined ? undefined : readClassList(path);
-  const [term] = terms;
-  if (term !== undefined) {
-    if (paths.length > 1)
-      throw new UsageError('a term file names all its quizzes and answers; give it alone');
-    const file = parseTermFile(term.text, shownFile(term.path));
-    const named = file.class === undefined ? undefined : resolve(dirname(term.path), file.class);
-    const classFile = classPath ?? named;
-    const marked = fromTermFile(term.path, file, listOf(classFile));
-    return {
-      ...marked,
-      title: file.title ?? 'Term',
-      inputs: [term.path, ...marked.inputs, ...(classFile === undefined ? [] : [classFile])],
-    };
-  }
-  const handouts = texts.map(({ path, text }) => parseHandout(libraryStudio(), text, shownFile(path)));
-  if (handouts.length === 0)
-    throw new UsageError('name the handouts too, like week1.quiz.yaml, or a term file that names them');
-  const marked = fromFiles(paths, handouts, listOf(classPath));
-  return {
-    ...marked,
-    title: 'Term',
-    inputs: [
-      ...texts.map(({ path }) => path),
-      ...marked.inputs,
-      ...(classPath === undefined ? [] : [classPath]),
-    ],
-  };
 }
 
 /** The two quizzes to compare, as indexes. @throws UsageError for numbers that are none of theirs */
@@ -182,7 +51,7 @@ export async function termCommand(
     throw new UsageError(
       '--anonymous leaves every student out, so there is nothing for --csv; leave one of the two away',
     );
-  const { title, quizzes, inputs, strayFiles } = markTerm(given, options.class);
+  const { title, quizzes, inputs, strayFiles, elsewhere, passedRooms } = markTerm(given, options.class);
   requireOutputs(
     [options.csv, options.html].filter((path) => path !== undefined),
     inputs,
@@ -198,11 +67,22 @@ export async function termCommand(
   const refused = quizzes.reduce((sum, { result }) => sum + refusedIn(result), strayFiles.length);
   if (options.json === true)
     return {
-      text: document({ ...termJson(title, quizzes, term, isAnonymous), strayFiles, written }),
+      text: document({
+        ...termJson(title, quizzes, term, isAnonymous),
+        ...(isAnonymous ? {} : { strayFiles, elsewhere }),
+        written,
+      }),
       refused,
     };
-  const strays = strayFiles.length === 0 ? [] : ['Set aside', ...strayFiles.map((line) => `  ${line}`)];
-  const tail = [...strays, ...written];
+  const strays = isAnonymous
+    ? [`Set aside: ${plural(strayFiles.length, 'file')}`]
+    : ['Set aside', ...strayFiles.map((line) => `  ${line}`)];
+  const tail = [
+    ...elsewhere.map((each) => elsewhereWords(each, { isAnonymous, ours: 'one of these' })),
+    ...(passedRooms.length === 0 ? [] : [`Passed over ${passedRooms.join(', ')}: ${OF_A_ROOM}.`]),
+    ...(strayFiles.length === 0 ? [] : strays),
+    ...written,
+  ];
   const text = termText(title, quizzes, term, look, isAnonymous);
   return { text: `${text}${tail.length > 0 ? `\n${tail.join('\n')}\n` : ''}`, refused };
 }

@@ -6,6 +6,7 @@ import { InputError, UsageError } from '../errors.js';
 import { writeNamed } from '../files/named.js';
 import { libraryStudio } from '../paints/index.js';
 import { chooseQuestions, type MakeDrill } from '../quiz/choose.js';
+import { inDrawnOrder } from '../quiz/drawn-order.js';
 import { shownFile } from '../quiz/files/read-files.js';
 import {
   type Handout,
@@ -150,7 +151,7 @@ export function writeCommand(options: WriteOptions, sources: WriteSources): stri
     seed,
     secret: sources.secret(),
     rules,
-    questions: chosen.map((drill) => ({ drill, points: 1 })),
+    questions: chosen.map((drill) => ({ drill: inDrawnOrder(studio, drill, seed), points: 1 })),
   });
   // Read back before it is written: what cannot be read must never reach a class.
   const handout = parseHandout(studio, text, shownFile(out));

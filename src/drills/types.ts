@@ -143,6 +143,8 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   tempting?(drill: D): readonly Answer[];
   /** Short words for an answer: "alizarin crimson 1:4"; in painter's steps, as tables and tallies have it, unless a voice is given. */
   label(drill: D, answer: Answer, voice?: Voice): string;
+  /** The same question with the options that its author listed in another order; absent where their order has a meaning. */
+  reordered?(drill: D, order: <T>(list: readonly T[]) => T[]): D;
   /** Why an answer comes out as it does. @throws InputError when the answer does not fit the fields */
   why?(drill: D, answer: Answer): Why;
   /** Where the goal and the mixture's path lie on the value-chroma plane, for kinds that have one. */

@@ -4,6 +4,7 @@ import type { Sitting } from './answers.js';
 import { byPerson, type CalledOver, callOver, type Known } from './calling-over.js';
 import type { ClassList, Enrolled } from './class-list.js';
 import { canonicalJson } from './digest.js';
+import { type Elsewhere, filesElsewhere, type OtherQuizzes } from './elsewhere.js';
 import type { Handout } from './handout.js';
 import { fromInstant } from './instant.js';
 import { createGrader, type Grader, type MarkedSitting, markSitting } from './marking.js';
@@ -45,7 +46,7 @@ export interface SetAside {
   readonly name: string;
   readonly file: string;
   readonly why: string;
-  /** Unreadable or made for another handout: something that the teacher has to mend. */
+  /** Unreadable, or named though made for another handout: something that the teacher has to mend. */
   readonly isRefused: boolean;
 }
 
@@ -54,6 +55,7 @@ export interface ClassResult {
   /** By name. */
   readonly students: readonly Student[];
   readonly setAside: readonly SetAside[];
+  readonly elsewhere: readonly Elsewhere[];
   /** Absent where no list of the class was given. */
   readonly calledOver?: CalledOver;
   /** The quiz held in rooms: hands, not students. */
@@ -167,6 +169,8 @@ export interface MarkOptions {
   readonly unreadable?: readonly { readonly file: string; readonly why: string }[];
   readonly list?: ClassList;
   readonly rooms?: readonly RoomFile[];
+  /** Files of theirs in a folder are told of by title. */
+  readonly otherQuizzes?: OtherQuizzes;
   /** Whose order names are put in, a BCP 47 tag. */
   readonly locale?: string;
 }
@@ -177,25 +181,24 @@ const ANOTHER_HANDOUT = 'answers to another handout, or to one changed since';
 export function markClass(
   handout: Handout,
   submitted: readonly Submitted[],
-  { due, unreadable = [], list, rooms = [], locale = 'en' }: MarkOptions = {},
+  { due, unreadable = [], list, rooms: given = [], otherQuizzes, locale = 'en' }: MarkOptions = {},
 ): ClassResult {
   const grader = createGrader(handout);
   const dueMs = due ?? (handout.rules.due === undefined ? undefined : fromInstant(handout.rules.due));
   const isOurs = ({ sitting }: Submitted): boolean => sitting.handoutDigest === handout.digest;
+  const elsewhere = filesElsewhere(new Set([handout.digest]), submitted, given, otherQuizzes);
+  const rooms = given.filter(
+    ({ counts, isNamed = true }) => isNamed || counts.handoutDigest === handout.digest,
+  );
   const roomFaults = rooms.map(({ counts }) => roomFault(handout, grader, counts));
   const setAside: SetAside[] = [
     ...unreadable.map((fault) => ({ name: '', ...fault, isRefused: true })),
     ...submitted
-      .filter((each) => !isOurs(each))
-      .map(({ file, sitting, isNamed = true }) => ({
-        name: sitting.name,
-        file,
-        why: ANOTHER_HANDOUT,
-        isRefused: isNamed,
-      })),
-    ...rooms.flatMap(({ file, isNamed = true }, at) => {
+      .filter((each) => !isOurs(each) && each.isNamed !== false)
+      .map(({ file, sitting }) => ({ name: sitting.name, file, why: ANOTHER_HANDOUT, isRefused: true })),
+    ...rooms.flatMap(({ file }, at) => {
       const why = roomFaults[at];
-      return why === undefined ? [] : [{ name: '', file, why, isRefused: isNamed }];
+      return why === undefined ? [] : [{ name: '', file, why, isRefused: true }];
     }),
   ];
   const { people, unmatched } = byPerson(submitted.filter(isOurs), list);
@@ -220,6 +223,7 @@ export function markClass(
       ...each,
       doubts: [...each.doubts, ...(alike.get(each) ?? [])],
     })),
+    elsewhere,
     setAside: setAside.sort((a, b) => inOrder(a.name, b.name) || byCodePoint(a.file, b.file)),
     ...(list === undefined ? {} : { calledOver: callOver(list, people.keys(), unmatched, locale) }),
     rooms: rooms

@@ -7,6 +7,7 @@ import { parseYaml, requireSize } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
 import { cleanText } from '../text/sanitize.js';
+import { asItStands } from './as-it-stands.js';
 import { handoutDigest } from './digest.js';
 import { instantSchema } from './instant.js';
 import { SECRET_SHAPE } from './seals.js';
@@ -159,16 +160,8 @@ function cleaned<T>(value: T): T {
  */
 export function parseHandout(studio: Studio, text: string, name: string): Handout {
   requireSize(text, MOST_HANDOUT, 'handout', name);
-  let raw: unknown;
   // The digest is taken from what stands in the file, not from what this version of the program adds to it.
-  const keeping = v.pipe(
-    v.unknown(),
-    v.check((input) => {
-      raw = input;
-      return true;
-    }),
-    handoutSchema,
-  );
+  const { keeping, rawNow } = asItStands(handoutSchema);
   const source = parseYaml(text, keeping, name);
   const { value, lineOf } = source;
   requirePaints(studio, source, name);
@@ -200,6 +193,6 @@ export function parseHandout(studio: Studio, text: string, name: string): Handou
       drill: withFamily(cleaned(drill), family),
       points,
     })),
-    digest: handoutDigest(raw),
+    digest: handoutDigest(rawNow()),
   };
 }

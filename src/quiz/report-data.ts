@@ -40,6 +40,10 @@ function studentsJson({ students, handout }: ClassResult): object[] {
   }));
 }
 
+/** How many files belong to other quizzes. */
+const countElsewhere = ({ elsewhere }: ClassResult): number =>
+  elsewhere.reduce((sum, { files }) => sum + files.length, 0);
+
 /** Body of the JSON document. @param isAnonymous without names, files and what is a single student's */
 export function reportJson(result: ClassResult, analysis: ClassAnalysis, isAnonymous = false): object {
   const { handout, students, setAside, calledOver, rooms } = result;
@@ -49,8 +53,13 @@ export function reportJson(result: ClassResult, analysis: ClassAnalysis, isAnony
     handoutDigest: handout.digest,
     lesson: isAnonymous ? lesson : { ...lesson, rows },
     ...(isAnonymous
-      ? { students: students.length, setAside: setAside.length, missing: calledOver?.missing.length }
-      : { students: studentsJson(result), setAside, ...calledOver }),
+      ? {
+          students: students.length,
+          setAside: setAside.length,
+          elsewhere: countElsewhere(result),
+          missing: calledOver?.missing.length,
+        }
+      : { students: studentsJson(result), setAside, elsewhere: result.elsewhere, ...calledOver }),
     questions: analysis.questions,
     rooms: isAnonymous ? rooms.map(({ file: _file, ...room }) => room) : rooms,
     reliability: analysis.reliability,

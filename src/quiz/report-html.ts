@@ -10,6 +10,7 @@ import { sayAll } from '../words/tell.js';
 import { WRITTEN } from '../words/voice.js';
 import type { ClassAnalysis, QuestionAnalysis } from './analysis.js';
 import type { ClassResult } from './class.js';
+import { elsewhereWords } from './elsewhere.js';
 import { barOf, firstPageHtml, listOf, starred } from './report-first-html.js';
 import { REPORT_STYLE } from './report-style.js';
 import { reliabilityLines } from './report-text.js';
@@ -90,9 +91,9 @@ export function reportHtml(
   analysis: ClassAnalysis,
   { isAnonymous = false, lang = 'en' }: PageOptions = {},
 ): string {
-  const { handout, students, setAside, calledOver } = result;
+  const { handout, students, setAside, elsewhere, calledOver } = result;
   const body = html`<h1>${handout.title}</h1>
-<p>${[`${countWords(result, analysis.meanPercent)}.`, ...smallClassNote(students.length, isAnonymous)].join(' ')}</p>
+<p>${[`${countWords(result, analysis.meanPercent)}.`, ...elsewhere.map((each) => elsewhereWords(each, { isAnonymous })), ...smallClassNote(students.length, isAnonymous)].join(' ')}</p>
 ${calledOver === undefined ? html`` : join(calledOverLines(calledOver, isAnonymous).map((line) => html`<p><bdi>${line}</bdi></p>`))}
 ${firstPageHtml(result, analysis.lesson, isAnonymous)}
 ${setAside.length === 0 || isAnonymous ? html`` : html`<section><h2>Set aside</h2>${listOf(setAside.map((each) => html`<bdi>${asideWords(each)}</bdi>`))}</section>`}

@@ -15,7 +15,7 @@ abbr { text-decoration: none; }
 .idea { border-left: 4px solid #555; padding-left: .5rem; }
 ul { padding-left: 1.2rem; margin: .4rem 0; } p { margin: .4rem 0; } h3 { font-size: 1rem; margin: 0; }
 .wide { overflow-x: auto; } .grid { width: auto; min-width: 60%; } .grid tbody th { min-width: 7rem; max-width: 16rem; }
-.grid td { white-space: nowrap; } .grid th:first-child { position: sticky; left: 0; background: #fff; }
+.grid td { white-space: nowrap; } .grid td.words { white-space: normal; min-width: 8rem; } .grid th:first-child { position: sticky; left: 0; background: #fff; }
 .side, .cards { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 24rem), 1fr)); gap: 0 1.5rem; align-items: start; }
 .card { border-top: 1px solid #555; padding: .5rem 0; font-size: .9rem; min-width: 0; }
 .swatches { list-style: none; padding: 0; } .swatches li { display: flex; align-items: center; gap: .4rem; }

@@ -2,6 +2,7 @@
 import { padText, widthOf, wrapText } from '../text/wrap.js';
 import type { ClassAnalysis, QuestionAnalysis } from './analysis.js';
 import type { ClassResult, Student } from './class.js';
+import { elsewhereWords } from './elsewhere.js';
 import { firstPage } from './report-first-text.js';
 import {
   asideWords,
@@ -101,11 +102,12 @@ export function reportText(
   look: TextLook,
   isAnonymous = false,
 ): string {
-  const { handout, students, setAside, calledOver } = result;
+  const { handout, students, setAside, elsewhere, calledOver } = result;
   const blocks = [
     [
       handout.title,
       countWords(result, analysis.meanPercent),
+      ...elsewhere.flatMap((each) => indented([elsewhereWords(each, { isAnonymous })], look, 0)),
       ...smallClassNote(students.length, isAnonymous),
       ...(calledOver === undefined
         ? []

@@ -4,6 +4,7 @@ import type { QuestionAnalysis } from './analysis.js';
 import type { CalledOver } from './calling-over.js';
 import type { ClassResult, SetAside, Student } from './class.js';
 import type { Enrolled } from './class-list.js';
+import { elsewhereWords } from './elsewhere.js';
 import type { Interval } from './intervals.js';
 import type { Misconception } from './misconceptions.js';
 import type { RoomQuestionResult, RoomResult, Vote, VotedAnswer } from './room-result.js';
@@ -102,6 +103,12 @@ export function calledOverLines({ missing, unmatched }: CalledOver, isAnonymous:
 /** A file that was set aside, and why. */
 export const asideWords = ({ name, file, why }: SetAside): string =>
   `${name === '' ? file : `${name} (${file})`}: ${why}`;
+
+/** Files that do not count, for commands that say a line a student. */
+export const leftOutLines = ({ setAside, elsewhere }: ClassResult): string[] => [
+  ...(setAside.length === 0 ? [] : ['Set aside', ...setAside.map((each) => `  ${asideWords(each)}`)]),
+  ...elsewhere.map((each) => elsewhereWords(each)),
+];
 
 /** Most mistaken ideas that are listed one by one. */
 const MOST_IDEAS = 6;

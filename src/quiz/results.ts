@@ -11,6 +11,7 @@ import { cleanText } from '../text/sanitize.js';
 import { sayAll } from '../words/tell.js';
 import { WRITTEN } from '../words/voice.js';
 import { type Sitting, sittingData, sittingSchema } from './answers.js';
+import { asItStands } from './as-it-stands.js';
 import type { ClassResult, Student } from './class.js';
 import { canonicalJson } from './digest.js';
 import { type Handout, MOST_QUESTIONS, NOT_A_MAP, parseHandout } from './handout.js';
@@ -154,15 +155,7 @@ export function resultsText(
  */
 export function parseResults(studio: Studio, source: string, name: string): Released {
   // The seal goes over the file as it stands, before anything in it is cleaned.
-  let raw: unknown;
-  const keeping = v.pipe(
-    v.unknown(),
-    v.check((input) => {
-      raw = input;
-      return true;
-    }),
-    resultsSchema,
-  );
+  const { keeping, rawNow } = asItStands(resultsSchema);
   const { handout: text, seal, format: _format, ...rest } = parseJson(source, keeping, name, MOST_RESULTS);
   let handout: Handout;
   try {
@@ -175,7 +168,7 @@ export function parseResults(studio: Studio, source: string, name: string): Rele
     throw new DataError(
       `${name}: the answers in it belong to another handout; ask your teacher for it again`,
     );
-  const { seal: _seal, ...body } = raw as { seal?: unknown };
+  const { seal: _seal, ...body } = rawNow() as { seal?: unknown };
   const isSound = handout.secret === undefined ? undefined : seal === sealOf(handout.secret, body);
   return { ...rest, name: rest.name ?? rest.sitting.name, handout, isSound };
 }

@@ -17,15 +17,33 @@ const SLIP_STYLE: Markup = {
 `,
 };
 
-/** Ideas that a student showed, the most frequent first, as advice. */
-function adviceFor({ marks }: Student): string[] {
-  const counts = new Map<string, number>();
-  for (const { idea } of marks) if (idea !== undefined) counts.set(idea, (counts.get(idea) ?? 0) + 1);
-  return [...counts].sort(([, a], [, b]) => b - a).flatMap(([id]) => IDEAS.get(id)?.instead ?? []);
+/** Most pieces of advice: more are not taken; and most questions that one of them names. */
+const MOST_ADVICE = 3;
+const MOST_NAMED = 3;
+
+/** "question 2 (Net shed) and question 5 (Far bank)". */
+function questionWords({ handout }: ClassResult, indexes: readonly number[]): string {
+  const named = indexes
+    .slice(0, MOST_NAMED)
+    .map((index) => `question ${index + 1} (${handout.questions[index]?.drill.title ?? ''})`);
+  const left = indexes.length - named.length;
+  const all = left > 0 ? [...named, `${left} more`] : named;
+  return [all.slice(0, -1).join(', '), ...all.slice(-1)].filter((words) => words !== '').join(' and ');
 }
 
-/** Most pieces of advice: more are not taken. */
-const MOST_ADVICE = 3;
+/** What to try instead, the most frequent idea first. Advice holds for the questions that it names: another may ask for its contrary. */
+function adviceFor(result: ClassResult, { marks }: Student): string[] {
+  const shown = new Map<string, number[]>();
+  for (const [index, { idea }] of marks.entries())
+    if (idea !== undefined) shown.set(idea, [...(shown.get(idea) ?? []), index]);
+  return [...shown]
+    .sort(([, a], [, b]) => b.length - a.length)
+    .flatMap(([id, indexes]) => {
+      const instead = IDEAS.get(id)?.instead;
+      return instead === undefined ? [] : [`In ${questionWords(result, indexes)}: ${instead}`];
+    })
+    .slice(0, MOST_ADVICE);
+}
 
 function answerWords({ handout }: ClassResult, index: number, { state, answer }: QuestionMark): string {
   const question = handout.questions[index] as ClassResult['handout']['questions'][number];
@@ -50,7 +68,7 @@ function slip(result: ClassResult, student: Student): Markup {
   const { handout } = result;
   const { name, points, possible, percent, right, marks } = student;
   const skills = bySkill(handout, student).sort((a, b) => a.mean - b.mean);
-  const advice = adviceFor(student).slice(0, MOST_ADVICE);
+  const advice = adviceFor(result, student);
   return html`<section class="slip">
 <h1>${handout.title}</h1>
 <h2><bdi>${name}</bdi></h2>

@@ -1,5 +1,13 @@
 /** The classroom's files on the built program: folders, patterns, lists, terms, and nothing replaced unasked. */
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -35,19 +43,28 @@ function classroom() {
   return path;
 }
 
+/** Marking the first week with all answers of the classroom. */
+const marking = (path: ReturnType<typeof classroom>): string[] => [
+  'quiz',
+  'mark',
+  path('week1.quiz.yaml'),
+  path('answers'),
+];
+
 describe('quiz mark', () => {
   it('takes a folder, says who is missing, and passes over other weeks in it without refusing them', () => {
     const path = classroom();
-    const run = mudlark([
-      'quiz',
-      'mark',
-      path('week1.quiz.yaml'),
-      path('answers'),
-      '--class',
-      path('class.yaml'),
-    ]);
+    const run = mudlark([...marking(path), '--class', path('class.yaml')]);
     expect([run.code, run.err]).toEqual([0, '']);
-    expect(run.out).toMatch(/2 sittings counted, 1 set aside/);
+    expect(run.out).toMatch(/2 sittings counted, 0 set aside/);
+    expect(run.out.match(/week2.*/g)).toEqual(['week2.quiz.yaml).']);
+    expect(run.out).toContain('1 file belongs to another quiz (Week 4, week2.quiz.yaml).');
+    rmSync(path('week2.quiz.yaml'));
+    const unknown = mudlark(marking(path));
+    expect([unknown.code, unknown.out.replace(/\s+/g, ' ')]).toEqual([
+      0,
+      expect.stringContaining('or to this one before it was changed: week2.ann.answers.json.'),
+    ]);
     expect(run.out).toContain('Missing (1): Cai Thorne');
     expect(run.out).toMatch(/Ben Quill +1\/2/);
     const pattern = mudlark(['quiz', 'mark', path('week1.quiz.yaml'), path('answers/week1.*.json')]);
@@ -60,16 +77,7 @@ describe('quiz mark', () => {
 
   it('writes a slip for each student, and none where one is there already', () => {
     const path = classroom();
-    const args = [
-      'quiz',
-      'mark',
-      path('week1.quiz.yaml'),
-      path('answers'),
-      '--class',
-      path('class.yaml'),
-      '--slips',
-      path('slips'),
-    ];
+    const args = [...marking(path), '--class', path('class.yaml'), '--slips', path('slips')];
     expect(mudlark(args).code).toBe(0);
     expect(readdirSync(path('slips')).sort()).toEqual([
       'week1.ann-marlow.slip.html',
@@ -82,15 +90,7 @@ describe('quiz mark', () => {
     expect(readFileSync(path('slips/week1.ben-quill.slip.html'), 'utf8')).toBe('mine');
     expect(existsSync(path('a.csv'))).toBe(false);
     const answers = path('answers/week1.ben.answers.json');
-    const over = mudlark([
-      'quiz',
-      'mark',
-      path('week1.quiz.yaml'),
-      path('answers'),
-      '--csv',
-      answers,
-      '--force',
-    ]);
+    const over = mudlark([...marking(path), '--csv', answers, '--force']);
     expect([over.code, over.err]).toEqual([1, expect.stringMatching(/never written over/)]);
   });
 
@@ -101,8 +101,7 @@ describe('quiz mark', () => {
 
   it('says what does not go together', () => {
     const path = classroom();
-    const mark = (...more: string[]) =>
-      mudlark(['quiz', 'mark', path('week1.quiz.yaml'), path('answers'), ...more]);
+    const mark = (...more: string[]) => mudlark([...marking(path), ...more]);
     expect(mark('--anonymous', '--csv', path('a.csv'))).toMatchObject({
       code: 2,
       err: expect.stringMatching(/nothing for --csv/),
@@ -136,6 +135,11 @@ describe('quiz class and quiz term', () => {
     );
     expect(whole.students).toBe(1);
     expect(students.map(({ name }) => name)).toEqual(['Ann Marlow', 'Ben Quill']);
+    const alone = mudlark(['quiz', 'term', path('week1.quiz.yaml'), path('answers')]);
+    expect([alone.code, alone.out]).toEqual([
+      0,
+      expect.stringContaining('1 file belongs to another quiz (Week 4, week2.quiz.yaml).'),
+    ]);
     const twice = mudlark([
       'quiz',
       'term',

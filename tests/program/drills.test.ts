@@ -87,6 +87,22 @@ describe('mudlark drills', () => {
     expect(new Set(drills.map(({ id }) => id)).size).toBe(drills.length);
   });
 
+  it('lists the id of each drill and family beside its title, within 80 columns', () => {
+    const { drills } = mudlarkJson<{ drills: { id: string; family: string; title: string }[] }>(['drills']);
+    const lines = mudlark(['drills']).out.trimEnd().split('\n');
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(80);
+    let family = '';
+    const listed = lines.flatMap((line) => {
+      family = /^\S.*\(([a-z-]+)\)$/.exec(line)?.[1] ?? family;
+      const [, id, title] = /^ {2}(\S+) +level \d {2}(.+)$/.exec(line) ?? [];
+      return id === undefined ? [] : [{ id, family, title }];
+    });
+    const byId = (a: { id: string }, b: { id: string }): number => (a.id < b.id ? -1 : 1);
+    expect(listed.sort(byId)).toEqual(
+      drills.map(({ id, family: of, title }) => ({ id, family: of, title })).sort(byId),
+    );
+  });
+
   it('checks a folder of drills', () => {
     const run = mudlark(['drills', 'check', folderWith({ 'a.yaml': GOOD })]);
     expect(run.err).toBe('');

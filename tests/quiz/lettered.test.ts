@@ -1,13 +1,17 @@
+import { chiSquaredDistributionTable } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { countAnswers } from '../../src/drills/answers.js';
 import { type Drill, markOf } from '../../src/drills/kinds/index.js';
 import { answerKey } from '../../src/drills/look.js';
+import { readDrillFolder } from '../../src/files/exercises.js';
 import { GOOD_MARK } from '../../src/judgement/index.js';
+import { inDrawnOrder } from '../../src/quiz/drawn-order.js';
 import { letteredAnswers, MOST_LETTERS } from '../../src/quiz/lettered.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { everyKindHandout } from './fixture.js';
 
 const { drills } = everyKindHandout();
+const shipped = readDrillFolder(STUDIO, 'exercises');
 
 describe('lettered answers', () => {
   it.each(drills.map((drill) => [`${drill.kind} ${drill.id}`, drill] as const))('%s', (_, drill) => {
@@ -58,6 +62,61 @@ describe('lettered answers', () => {
       return (count - expected) ** 2 / expected;
     }).reduce((sum, each) => sum + each, 0);
     expect(square).toBeLessThan(20.5);
+  });
+
+  // Upper 0.5 % points of chi-square, as simple-statistics 7.12.1 has them in its table.
+  it('of a handout as it is written hide the best of every shipped drill in every place alike', () => {
+    const upper = new Map(
+      Object.entries(chiSquaredDistributionTable).map(([freedom, points]) => [
+        Number(freedom),
+        points[0.005],
+      ]),
+    );
+    const passed = (seeds: readonly number[], order: (drill: Drill, seed: number) => Drill) => {
+      const counts = new Map<number, number[]>();
+      for (const written of shipped)
+        for (const seed of seeds) {
+          const drill = order(written, seed);
+          const fields = kindOf(drill).fields(drill);
+          const isDrawn =
+            fields.some(({ shape }) => shape === 'list') && kindOf(drill).reordered !== undefined;
+          if (!isDrawn || countAnswers(fields) > MOST_LETTERS) continue;
+          const lettered = letteredAnswers(STUDIO, drill, seed);
+          const best = answerKey(fields, kindOf(drill).best(drill));
+          const place = lettered.findIndex(({ answer }) => answerKey(fields, answer) === best);
+          const places = counts.get(lettered.length) ?? lettered.map(() => 0);
+          counts.set(lettered.length, places.with(place, (places[place] ?? 0) + 1));
+        }
+      const all = [...counts.values()];
+      const squares = all.map((places) => {
+        const even = places.reduce((sum, each) => sum + each, 0) / places.length;
+        return places.reduce((sum, each) => sum + (each - even) ** 2 / even, 0);
+      });
+      const freedom = all.reduce((sum, places) => sum + places.length - 1, 0);
+      const square = squares.reduce((sum, each) => sum + each, 0);
+      return { square, bound: upper.get(freedom) ?? 0, all };
+    };
+    const drawn = passed([1, 2], (drill, seed) => inDrawnOrder(STUDIO, drill, seed));
+    expect(drawn.square).toBeLessThan(drawn.bound);
+    expect(drawn.all.length).toBeGreaterThanOrEqual(4);
+    const asShipped = passed([1], (drill) => drill);
+    expect(asShipped.square).toBeGreaterThan(asShipped.bound);
+  });
+
+  it('of a handout as it is written keep an order of value, and what each answer marks', () => {
+    const moved = shipped.filter((written) => {
+      const fields = kindOf(written).fields(written);
+      if (countAnswers(fields) > MOST_LETTERS) return false;
+      const drill = inDrawnOrder(STUDIO, written, 5);
+      const labelled = (one: Drill) =>
+        letteredAnswers(STUDIO, one, 5).map(({ label, answer }) => `${label} ${markOf(STUDIO, one, answer)}`);
+      const [now, before] = [labelled(drill), labelled(written)];
+      expect([...now].sort()).toEqual([...before].sort());
+      const isMoved = now.join() !== before.join();
+      if (isMoved) expect(fields.some(({ shape }) => shape === 'list')).toBe(true);
+      return isMoved;
+    });
+    expect(moved.length).toBeGreaterThan(40);
   });
 
   it('do not give the best away by what most of them agree on', () => {

@@ -1,130 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyseClass } from '../../src/quiz/analysis.js';
-import type { Sitting } from '../../src/quiz/answers.js';
 import { markClass } from '../../src/quiz/class.js';
 import { parseHandout } from '../../src/quiz/handout.js';
-import { shownName } from '../../src/quiz/names.js';
-import { readColumns, reportCsv } from '../../src/quiz/report-csv.js';
+import { reportCsv } from '../../src/quiz/report-csv.js';
 import { reportJson } from '../../src/quiz/report-data.js';
 import { reportHtml } from '../../src/quiz/report-html.js';
 import { reportText } from '../../src/quiz/report-text.js';
 import { discriminationWords, twoDecimals } from '../../src/quiz/report-words.js';
-import { slipPage, slipPages } from '../../src/quiz/slips.js';
 import { bar } from '../../src/quiz/text-parts.js';
 import { escapeHtml } from '../../src/text/html.js';
 import { widthOf } from '../../src/text/wrap.js';
-import { kindOf, STUDIO } from '../studio.js';
-import {
-  bestAnswers,
-  everyKindHandout,
-  sittingOf,
-  someClass,
-  someHandout,
-  someHandoutText,
-} from './fixture.js';
-
-const handout = someHandout(3);
-const best = bestAnswers(handout);
-const named = (name: string): Sitting => ({
-  ...sittingOf(handout, 'x', best),
-  name: shownName(name),
-});
-const classOf = (names: readonly string[]) =>
-  markClass(
-    handout,
-    names.map((name, index) => ({ file: `${index}.json`, sitting: named(name) })),
-  );
-
-const NASTY = [
-  '=1+1',
-  '+cmd',
-  '-2+3',
-  '@SUM(A1)',
-  '\t=1',
-  '\r=2',
-  '＝1',
-  'a"b,c',
-  '<script>alert(1)</script>',
-  '"><img src=x onerror=alert(1)>',
-  "' onmouseover='x",
-  '&amp;',
-  'Ann\u202Eeel',
-  '\u001b[31mred',
-  '</style><script>',
-  '`y`',
-];
-
-/** The unquoted cells of one CSV row (RFC 4180, section 2). */
-function cells(row: string): string[] {
-  return [...row.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)].map(
-    ([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? '',
-  );
-}
-
-const anyName = fc
-  .string({ unit: 'binary', minLength: 1, maxLength: 50 })
-  .filter((name) => shownName(name) !== '');
-
-describe('the CSV', () => {
-  it('defuses cells that a spreadsheet would take for a formula, and quotes as RFC 4180 says', () => {
-    const rows = reportCsv(classOf(NASTY)).split('\r\n');
-    expect(rows).toHaveLength(NASTY.length + 2);
-    expect(rows.at(-1)).toBe('');
-    const names = rows.slice(1, -1).map((row) => cells(row)[0] as string);
-    for (const name of names) expect(name).not.toMatch(/^[=+\-@\t\r＝＋－＠]/);
-    expect(names).toContain("'=1+1");
-    expect(names).toContain('a"b,c');
-    expect(names.join('')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
-    // RFC 3629, section 6: the byte-order mark as a signature of UTF-8.
-    expect(Buffer.from(rows[0] as string).subarray(0, 3)).toEqual(Buffer.from([0xef, 0xbb, 0xbf]));
-    expect(cells((rows[0] as string).slice(1))).toEqual([
-      'Name',
-      'Answered',
-      'Right',
-      'Points',
-      'Possible points',
-      'Percent',
-      'Remarks',
-      '1. Question 0',
-      '2. Question 1',
-      '3. Question 2',
-    ]);
-  });
-
-  it('has the columns that were chosen, and refuses others', () => {
-    const result = classOf(['Ann']);
-    const [head = '', row = ''] = reportCsv(result, readColumns('percent, name,skills,answers'))
-      .slice(1)
-      .split('\r\n');
-    expect(cells(head)).toEqual([
-      'Percent',
-      'Name',
-      'Darken it and keep it bright',
-      'Dull it on purpose',
-      '1. Question 0: answer',
-      '2. Question 1: answer',
-      '3. Question 2: answer',
-    ]);
-    const labels = handout.questions.map(({ drill }, at) => kindOf(drill).label(drill, best[at] ?? {}));
-    expect(cells(row)).toEqual(['100', 'Ann', '100', '100', ...labels]);
-    expect(() => readColumns('name,percnt')).toThrow(/has no "percnt".*Did you mean percent\?/);
-    expect(() => readColumns('name,name')).toThrow(/twice/);
-    expect(() => readColumns('name,__proto__')).toThrow(/has no "__proto__"/);
-  });
-
-  it('holds for any name', () => {
-    fc.assert(
-      fc.property(anyName, (name) => {
-        const rows = reportCsv(classOf([name])).split('\r\n');
-        expect(rows).toHaveLength(3);
-        expect(cells(rows[1] as string)).toHaveLength(10);
-        expect(cells(rows[1] as string)[0]).not.toMatch(/^[=+\-@]|[\p{Cc}\p{Cf}]/u);
-      }),
-      { numRuns: 200 },
-    );
-  });
-});
+import { STUDIO } from '../studio.js';
+import { bestAnswers, everyKindHandout, sittingOf, someClass, someHandoutText } from './fixture.js';
+import { classOf, handout, NASTY, named } from './nasty.js';
 
 describe('the page', () => {
   const result = classOf(NASTY);
@@ -244,24 +133,6 @@ describe('what is shown to the class', () => {
     }
     for (const output of outputs) expect(output).toMatch(/Question 0|question-0/);
     expect(outputs[0]).toMatch(/give one of them away/);
-  });
-});
-
-describe('feedback slips', () => {
-  it('are of one student each, and let no text become markup', () => {
-    const result = classOf(NASTY);
-    const all = slipPages(result);
-    expect(all.match(/class="slip"/g)).toHaveLength(result.students.length);
-    for (const page of [all, ...result.students.map((student) => slipPage(result, student))]) {
-      expect(page).not.toMatch(/<(script|link|img|iframe|object|embed|base|form)\b/i);
-      expect(page).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u001b]/);
-      for (const tag of page.match(/<[a-z][^>]*>/gi) ?? [])
-        expect(tag).not.toMatch(/alert|onerror|onmouseover/);
-    }
-    const [first, second] = classOf(['Ann Marlow', 'Zed Quill']).students;
-    const page = slipPage(classOf(['Ann Marlow', 'Zed Quill']), first as NonNullable<typeof first>);
-    expect(page).toContain('Ann Marlow');
-    expect(page).not.toContain(second?.name);
   });
 });
 

@@ -12,7 +12,10 @@ import { counted, noCounts, press, type RoomProgram, roomOn, typing } from './ro
 
 const handout = someHandout(2);
 let stills: Stills | undefined;
-afterEach(() => stills?.close());
+afterEach(() => {
+  stills?.close();
+  stills = undefined;
+});
 const textOf = (program: RoomProgram, state: RoomProgram['initial']): string => {
   stills ??= new Stills();
   return stills.of(state, program).text;
@@ -55,12 +58,37 @@ describe('a quiz in the room', () => {
     const program = roomOn(handout);
     const typed = (keys: string[]) => {
       const { stage } = press(program, program.initial, ['enter', ...keys]);
-      return stage.name === 'count' ? stage.typed : stage.name;
+      return stage.name === 'count' ? stage.typed.filter((number) => number !== '') : stage.name;
     };
     expect(typed(['1', '2', 'erase'])).toEqual(['1']);
     expect(typed(['9', '9', '9', '4'])).toEqual(['999']);
-    expect(typed(['1', '2', 'enter', '5', 'up'])).toEqual(['']);
+    expect(typed(['1', '2', 'enter', '5', 'up'])).toEqual(['12', '5']);
+    expect(typed(['1', '2', 'enter', '5', 'up', '7'])).toEqual(['7', '5']);
+    expect(typed(['1', '2', 'enter', '5', 'escape', 'erase', 'down', '3'])).toEqual(['1', '3']);
     expect(typed(['escape'])).toBe('question');
+  });
+
+  it('takes no digit for anything but hands: on the question it begins the count, where hands are shown it does nothing', () => {
+    const program = roomOn(handout);
+    const begun = press(program, program.initial, ['2', '3', 'down', '4']);
+    expect(begun.stage).toMatchObject({ name: 'count', typed: expect.arrayContaining(['23', '4']), at: 1 });
+    const shown = counted(program, program.initial, [14, 7, 3]);
+    for (const digit of '0123456789') expect(press(program, shown, [digit])).toBe(shown);
+    const second = press(program, shown, ['h', '9']);
+    expect([second.turn, second.stage]).toEqual([
+      'second',
+      expect.objectContaining({ name: 'count', at: 0 }),
+    ]);
+    const last = press(program, begun, Array(12).fill('down'));
+    expect(last.stage).toMatchObject({ name: 'count', at: program.room.letters[0]?.length });
+    expect(press(program, last, ['enter']).stage.name).toBe('shown');
+    for (const [state, words] of [
+      [program.initial, /0-9 hands for A/],
+      [begun, /0-9 how many {2,}Enter next letter {2,}↑↓ move/],
+    ] as const)
+      expect(textOf(program, state).split('\n').slice(-2).join(' ')).toMatch(words);
+    const full = press(program, program.initial, ['9', '9', '9', '4']);
+    expect(textOf(program, full)).toContain('At most 999 hands; 4 was not taken.');
   });
 
   it('says so when two answers have equal hands, and opens neither by itself', () => {
@@ -99,7 +127,7 @@ describe('a quiz in the room', () => {
   it('votes again after talking and shows both votes, the last one leading', () => {
     const program = roomOn(handout);
     let state = counted(program, program.initial, [14, 7, 3]);
-    state = press(program, state, ['2']);
+    state = press(program, state, ['h']);
     expect(textOf(program, state)).toContain('Second vote');
     state = counted(program, state, [5, 15, 4]);
     const shown = textOf(program, state);

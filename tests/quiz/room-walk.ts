@@ -31,7 +31,7 @@ export const FULLEST: readonly number[] = [...new Set(handout.questions.map(({ d
 function stagesOf(program: RoomProgram, place: number): Record<string, RoomState> {
   const asked: RoomState = { ...program.initial, place };
   const shown = counted(program, asked, [12, 9, 0, 4]);
-  const twice = counted(program, press(program, shown, ['2']), [5, 16, 1, 4]);
+  const twice = counted(program, press(program, shown, ['h']), [5, 16, 1, 4]);
   return {
     asked,
     timed: press(program, asked, ['t']),
@@ -39,7 +39,7 @@ function stagesOf(program: RoomProgram, place: number): Record<string, RoomState
     'without hands': press(program, asked, ['o']),
     shown,
     tied: counted(program, asked, [8, 8, 8]),
-    'asked again': press(program, shown, ['2', 't']),
+    'asked again': press(program, shown, ['h', 't']),
     'counted twice': twice,
     opened: press(program, twice, ['b']),
   };

@@ -36,20 +36,18 @@ export type Drill =
   | DiagnosisDrill
   | WorkedDrill;
 
-const kindsIn = perStudio(
-  (studio): Readonly<Record<Drill['kind'], Kind<never>>> => ({
-    mix: mixKind(studio),
-    choose: chooseKind(studio),
-    order: orderKind(studio),
-    washes: washesKind(studio),
-    'shadow-values': shadowValuesKind(studio),
-    'shade-chroma': shadeChromaKind(studio),
-    'sort-values': sortValuesKind(studio),
-    drying: dryingKind(studio),
-    diagnosis: diagnosisKind(studio),
-    worked: workedKind(studio),
-  }),
-);
+const kindsIn = perStudio((studio): { readonly [K in Drill['kind']]: Kind<Extract<Drill, { kind: K }>> } => ({
+  mix: mixKind(studio),
+  choose: chooseKind(studio),
+  order: orderKind(studio),
+  washes: washesKind(studio),
+  'shadow-values': shadowValuesKind(studio),
+  'shade-chroma': shadeChromaKind(studio),
+  'sort-values': sortValuesKind(studio),
+  drying: dryingKind(studio),
+  diagnosis: diagnosisKind(studio),
+  worked: workedKind(studio),
+}));
 
 /** What a drill's kind can do with it, with the paints and the paper of a studio. */
 export function kindOf(studio: Studio, drill: Drill): Kind<Drill> {

@@ -50,8 +50,13 @@ export const isAnswersName = (name: string): boolean => /\.(?:answers|room)\.jso
  * @throws DataError when nothing is found, or more than any class has
  */
 export function readAnswers(given: readonly string[]): ReadAnswers {
+  return readFound(findFiles(given, isAnswersName));
+}
+
+/** As {@link readAnswers}, of files that were found already. */
+export function readFound(files: readonly FoundFile[]): ReadAnswers {
   const paths = new Map<string, FoundFile>();
-  for (const found of findFiles(given, isAnswersName)) {
+  for (const found of files) {
     const real = realPath(found.path);
     const before = paths.get(real);
     paths.set(real, { path: before?.path ?? found.path, isNamed: before?.isNamed === true || found.isNamed });

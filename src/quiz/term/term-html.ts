@@ -19,7 +19,7 @@ import {
 
 function changeRow({ change, asked }: ChangeTable['rows'][number]): Markup {
   const { name, before, after, difference, rose, fell, students } = change;
-  return html`<tr><th scope="row"><bdi>${name}</bdi></th><td class="n">${before.toFixed(0)}</td><td class="n">${after.toFixed(0)}</td><td class="n">${signed(difference)}</td><td class="n">${rangeWords(change)}</td><td>${verdictWords(change)}</td><td class="n">${rose}</td><td class="n">${fell}</td><td class="n">${students}</td><td>${asked}</td></tr>`;
+  return html`<tr><th scope="row"><bdi>${name}</bdi></th><td class="n">${before.toFixed(0)}</td><td class="n">${after.toFixed(0)}</td><td class="n">${signed(difference)}</td><td class="n">${rangeWords(change)}</td><td>${verdictWords(change)}</td><td class="n">${rose}</td><td class="n">${fell}</td><td class="n">${students}</td><td class="words">${asked}</td></tr>`;
 }
 
 function changeTable({ caption, first, rows }: ChangeTable): Markup {

@@ -1,5 +1,6 @@
 /** Words and figures that the reports of a term share. */
 import type { ClassResult } from '../class.js';
+import { elsewhereWords } from '../elsewhere.js';
 import { asideWords, calledOverLines, FEWEST_ANONYMOUS, plural } from '../report-words.js';
 import type { Change, SkillChange, Term, TermQuiz } from './term.js';
 
@@ -89,10 +90,11 @@ export function remarkLists(
   quizzes: readonly TermQuiz[],
   isAnonymous: boolean,
 ): { readonly title: string; readonly lines: readonly string[] }[] {
-  const absent = ofEach(quizzes, ({ calledOver, setAside }) => [
+  const absent = ofEach(quizzes, ({ calledOver, setAside, elsewhere }) => [
     ...(calledOver === undefined || calledOver.missing.length + calledOver.unmatched.length === 0
       ? []
       : calledOverLines(calledOver, isAnonymous)),
+    ...elsewhere.map((each) => elsewhereWords(each, { isAnonymous })),
     ...(isAnonymous ? [] : setAside.map((each) => `Set aside: ${asideWords(each)}`)),
   ]);
   const doubtful = ofEach(isAnonymous ? [] : quizzes, ({ students }) =>

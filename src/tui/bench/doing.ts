@@ -2,7 +2,7 @@
 import { RECIPE_AIMS, USUAL_DARKER } from '../../recipes/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { type Command, typed } from '../kit/keys.js';
-import { step, turn } from '../kit/moves.js';
+import { step, stepBy, turn } from '../kit/moves.js';
 import type { World } from '../kit/stage.js';
 import { firstWash, laid } from './lay.js';
 import { benchLaid, fromLaid, type Mixture, withPaint } from './mixture.js';
@@ -61,7 +61,7 @@ const MOST_DARKER = 6;
 const onAsking: Step<'asking'> = (state, doing, world, command) => {
   const { row, aim, darker } = doing;
   if (command === 'up' || command === 'down')
-    return { ...state, doing: { ...doing, row: step(row, command === 'up' ? -1 : 1, 2) } };
+    return { ...state, doing: { ...doing, row: stepBy(command, row, 2) } };
   if (command === 'confirm') {
     const from = firstWash(state, world);
     if (from === undefined) return done(state);

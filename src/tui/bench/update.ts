@@ -2,7 +2,7 @@
 import { USUAL_DARKER } from '../../recipes/index.js';
 import { strengthOf, WAYS, washLoads } from '../../washes/index.js';
 import { type Command, commandIn } from '../kit/keys.js';
-import { step, turn } from '../kit/moves.js';
+import { stepBy, turn } from '../kit/moves.js';
 import type { Happening } from '../kit/program.js';
 import { INTERRUPTED, type World } from '../kit/stage.js';
 import { onDoing } from './doing.js';
@@ -56,7 +56,7 @@ function onBench(state: BenchState, world: World, command: Command): BenchState 
   switch (command) {
     case 'up':
     case 'down':
-      return { ...state, focus: step(focus, command === 'up' ? -1 : 1, ROWS) };
+      return { ...state, focus: stepBy(command, focus, ROWS) };
     case 'less':
     case 'more':
       return changed(state, world, command === 'less' ? -1 : 1);

@@ -1,5 +1,5 @@
 /** The end of a set: its answers again, another set, or the mending of mistakes. */
-import { step } from '../kit/moves.js';
+import { stepBy } from '../kit/moves.js';
 import type { SetChoice } from '../practice/deps.js';
 import { show, startSet } from '../practice/moves.js';
 import { showResult } from '../practice/set.js';
@@ -21,9 +21,8 @@ export function updateSummary(
   const count = set?.answers.length ?? 0;
   switch (command) {
     case 'up':
-      return { ...state, screen: { ...screen, selected: step(screen.selected, -1, count) } };
     case 'down':
-      return { ...state, screen: { ...screen, selected: step(screen.selected, 1, count) } };
+      return { ...state, screen: { ...screen, selected: stepBy(command, screen.selected, count) } };
     case 'confirm':
       return showResult(state, screen.selected, 'summary');
     case 'restart':

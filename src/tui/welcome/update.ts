@@ -1,6 +1,6 @@
 /** The welcome: what the terminal shows, paints, scale, a worked example, and where to begin. */
 import type { ColourSetting } from '../kit/colour-level.js';
-import { step } from '../kit/moves.js';
+import { stepBy } from '../kit/moves.js';
 import type { Settings } from '../kit/stage.js';
 import type { SetItem } from '../practice/deps.js';
 import { offerPlacing, show, startSet } from '../practice/moves.js';
@@ -78,7 +78,7 @@ export function updateWelcome(
     case 'down':
       return {
         ...state,
-        screen: { ...screen, selected: step(screen.selected, command === 'up' ? -1 : 1, count) },
+        screen: { ...screen, selected: stepBy(command, screen.selected, count) },
       };
     case 'digit': {
       const selected = Number(key) - 1;

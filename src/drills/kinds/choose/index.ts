@@ -164,6 +164,7 @@ export const chooseKind = (studio: Studio): Kind<ChooseDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => ({ pick: (comparison(studio, drill).rated[0] as Rated).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'pick').label,
+  reordered: (drill, order) => ({ ...drill, options: order(drill.options) }),
   why: (drill, answer) => chooseWhy(studio, drill, answer, comparison(studio, drill).rated),
   faults: (drill) => faults(studio, drill),
 });

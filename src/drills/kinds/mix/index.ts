@@ -40,6 +40,9 @@ function plane(studio: Studio, drill: MixDrill, answer: Answer): PlaneView {
   };
 }
 
+/** Most paints of a tray whose places mean nothing. */
+const MOST_MIXED = 6;
+
 export const mixKind = (studio: Studio): Kind<MixDrill> => ({
   kind: 'mix',
   fields: (drill) => mixFields(studio, drill),
@@ -50,6 +53,9 @@ export const mixKind = (studio: Studio): Kind<MixDrill> => ({
   best: (drill) => answerOf(studio, drill, solved(studio, drill).best.choice),
   tempting: (drill) => temptingChoices(studio, drill).map((choice) => answerOf(studio, drill, choice)),
   label: (drill, answer) => choiceLabel(studio, drill, choiceOf(studio, drill, answer)),
+  // A longer tray is a palette, whose paints are found by their places.
+  reordered: (drill, order) =>
+    drill.tray.length > MOST_MIXED ? drill : { ...drill, tray: order(drill.tray) },
   why: (drill, answer) => mixWhy(studio, drill, answer),
   plane: (drill, answer) => plane(studio, drill, answer),
   faults: (drill) => lessonFaults(studio, drill),

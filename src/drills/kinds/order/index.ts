@@ -211,6 +211,7 @@ export const orderKind = (studio: Studio): Kind<OrderDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => best(studio, drill),
   label: (drill, answer) => label(drill, answer),
+  reordered: (drill, order) => ({ ...drill, items: order(drill.items) }),
   why: (drill) => orderWhy(studio, drill, compared(studio, drill, drill.by).rated),
   faults: (drill) => faults(studio, drill),
 });

@@ -151,6 +151,7 @@ export const workedKind = (studio: Studio): Kind<WorkedDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   best: (drill) => ({ why: bestOf(studio, drill).id }),
   label: (drill, answer) => chosen(fields(studio, drill), answer, 'why').label,
+  reordered: (drill, order) => ({ ...drill, statements: order(drill.statements) }),
   why: (drill, answer) => why(studio, drill, answer),
   faults: (drill) => faults(studio, drill),
 });

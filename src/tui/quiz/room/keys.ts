@@ -64,6 +64,7 @@ function stageKeys(world: RoomWorld, state: RoomState): Binding[] {
       const { isAll } = slideLayout(world, state);
       return [
         enter('count hands'),
+        digits('0', 'hands for A', false),
         ...(isAll ? [] : [upDown('answers')]),
         ...timerKeys(state),
         letter('o', 'overview', 'open without a count', true),
@@ -75,9 +76,15 @@ function stageKeys(world: RoomWorld, state: RoomState): Binding[] {
     case 'count':
       return [
         digits('0', 'how many', false),
-        enter(stage.typed.length > lettersIn(world, place).length ? 'show the hands' : 'take it'),
+        enter(stage.at === stage.typed.length - 1 ? 'show the hands' : 'next letter'),
+        { keys: { up: 'up', down: 'down' }, show: '{up}{down}', does: 'move' },
         { keys: { erase: 'erase' }, show: 'Backspace', does: 'take the last figure back', quiet: true },
-        { keys: { escape: 'back', up: 'back' }, show: 'Esc', does: 'letter before', stays: true },
+        {
+          keys: { escape: 'back' },
+          show: 'Esc',
+          does: stage.at === 0 ? 'to the question' : 'before',
+          stays: true,
+        },
       ];
     case 'shown': {
       const { first, second } = votesAt(world, state, place);
@@ -85,7 +92,7 @@ function stageKeys(world: RoomWorld, state: RoomState): Binding[] {
       return [
         ...(most === undefined ? [] : [enter(`open ${lettersIn(world, place)[most]?.letter}`)]),
         lettersKey(world, state),
-        ...(first === undefined || second !== undefined ? [] : [letter('2', 'again', 'second vote')]),
+        ...(first === undefined || second !== undefined ? [] : [letter('h', 'again', 'hands again')]),
         letter('r', 'recount', 'count again'),
         ...timerKeys(state),
         ...moving,

@@ -7,12 +7,13 @@ import { bodyRows } from '../../kit/notes.js';
 import type { Piece } from '../../kit/row.js';
 import { windowOfLines } from '../../kit/window.js';
 import { type SheetRoom, sheetRoom } from '../../sheet/view.js';
-import { LETTER_ROOM, type LetterSize } from './large.js';
-import { labelLines, type Offered, offeredIn } from './offered.js';
+import { type AnswerLayout, answersIn, sum } from './answer-room.js';
+import type { LetterSize } from './large.js';
+import { type Offered, offeredIn } from './offered.js';
 import { inLines, leastGiven } from './patches.js';
 import { lettersIn, type RoomState, type RoomWorld, secondsLeft, shownQuestion } from './state.js';
 
-export interface SlideLayout {
+export interface SlideLayout extends AnswerLayout {
   readonly top: readonly Piece[][];
   /** Whether the scene is left out: its key is told. */
   readonly isCut: boolean;
@@ -21,14 +22,6 @@ export interface SlideLayout {
   readonly sheet?: SheetRoom;
   /** Lines of the patches; 0: there are none, or they stand in the lines of the goal. */
   readonly givenRows: number;
-  readonly size: LetterSize;
-  /** Columns of an answer's patch with its gap, and of its words. */
-  readonly patchColumns: number;
-  readonly labelColumns: number;
-  /** Lines of each answer. */
-  readonly heights: readonly number[];
-  /** Blank lines between answers. */
-  readonly gap: number;
   readonly rows: number;
   /** The answers that are seen, and whether that is all of them. */
   readonly from: number;
@@ -41,8 +34,7 @@ const GAP = 3;
 const SHARES = [0.6, 0.55, 0.5, 0.45, 0.4, 0.35, 0.3];
 const LEAST_LEFT = 24;
 const MORE = '  more: s';
-/** Lines between answers are worth more than larger letters. */
-const MOST_GAP = 2;
+const FIRST_WASH = 'first wash';
 
 /** Lines kept for what is being typed. */
 const ENTRY_ROWS = 2;
@@ -70,8 +62,14 @@ function topsOf(world: RoomWorld, room: RoomState): Top[] {
   const voice = voiceOf(room.settings);
   const given = world.world.kindOf(question.drill).given(question.drill);
   const flat = room.colourLevel === 0;
+  // The goal of a mixture speaks of its start as of the first wash.
+  const laid = given.map((swatch) => (swatch.label === 'start' ? { ...swatch, label: FIRST_WASH } : swatch));
+  const told = [given, laid].find((some) => isToldOf(world.world, question, some, voice));
   const texts = (width: number, isInline: boolean) =>
-    sceneTexts(question, world.world, width, voice, { given: isInline ? given : [], flat });
+    sceneTexts(question, world.world, width, voice, {
+      given: isInline && told !== undefined ? told : [],
+      flat,
+    });
   const topOf = (isCut: boolean, isInline: boolean): Top => {
     const { scene, ask, goal, hint } = texts(columns, isInline);
     const asked = isCut ? texts(columns - MORE.length, isInline).ask : ask;
@@ -81,52 +79,8 @@ function topsOf(world: RoomWorld, room: RoomState): Top[] {
     const lines = isCut ? [...marked, ...goal] : [...scene, ...ask, ...goal, ...hint];
     return { lines, isCut, given: isInline ? [] : given };
   };
-  const inline = isToldOf(world.world, question, given, voice) ? [true] : [];
+  const inline = told === undefined ? [] : [true];
   return [false, true].flatMap((isCut) => [false, ...inline].map((isInline) => topOf(isCut, isInline)));
-}
-
-const sum = (numbers: readonly number[]): number => numbers.reduce((total, each) => total + each, 0);
-
-interface Answers extends Pick<SlideLayout, 'size' | 'patchColumns' | 'labelColumns' | 'heights' | 'gap'> {}
-
-/** The answers in a size of letters; undefined where they do not all fit. */
-function answersIn(
-  offered: readonly Offered[],
-  size: LetterSize,
-  columns: number,
-  rows: number,
-  hasColour: boolean,
-): Answers | undefined {
-  const answers = answersWith(offered, size, columns, rows, hasColour);
-  // Patches that touch are misjudged: where names tell the paints they go.
-  const mayGo = offered.every(({ swatch, isNamed }) => swatch === undefined || isNamed);
-  return answers?.gap === 0 && mayGo && answers.patchColumns > 0
-    ? answersWith(offered, size, columns, rows, false)
-    : answers;
-}
-
-function answersWith(
-  offered: readonly Offered[],
-  size: LetterSize,
-  columns: number,
-  rows: number,
-  hasColour: boolean,
-): Answers | undefined {
-  const { columns: letterColumns, rows: least } = LETTER_ROOM[size];
-  const hasPatch = hasColour && offered.some(({ swatch }) => swatch !== undefined);
-  const patchColumns = hasPatch ? (size === 'text' ? 7 : 12) : 0;
-  const labelColumns = columns - letterColumns - 2 - patchColumns;
-  if (labelColumns < 18) return undefined;
-  const heights = offered.map(({ label }) => Math.max(least, labelLines(label, labelColumns).length));
-  const spare = rows - sum(heights);
-  if (spare < 0 || (size !== 'text' && spare < offered.length - 1)) return undefined;
-  return {
-    size,
-    patchColumns,
-    labelColumns,
-    heights,
-    gap: Math.min(MOST_GAP, Math.floor(spare / Math.max(1, offered.length - 1))),
-  };
 }
 
 /** Fullest first: the picture before the scene, the texts before large letters, the larger picture before the smaller. */
@@ -147,7 +101,7 @@ export function slideLayout(
 
   const beside = (top: Top, size: LetterSize, left: number, withSheet: boolean): SlideLayout | undefined => {
     const rows = rowsUnder(top);
-    const answers = answersIn(offered, size, columns - left - GAP, rows, hasColour);
+    const answers = answersIn(offered, { size, columns: columns - left - GAP, rows, hasColour });
     if (answers === undefined) return undefined;
     const given = leastGiven(room, top.given, left);
     if (!withSheet)
@@ -170,7 +124,7 @@ export function slideLayout(
   };
   const above = (top: Top, size: LetterSize, given: number): SlideLayout | undefined => {
     const rows = rowsUnder(top) - (given > 0 ? given + 1 : 0);
-    const answers = answersIn(offered, size, columns, rows, hasColour);
+    const answers = answersIn(offered, { size, columns, rows, hasColour });
     const base = { top: top.lines, isCut: top.isCut, leftColumns: 0, rows };
     return answers && { ...base, givenRows: given, ...answers, ...all };
   };
@@ -197,19 +151,39 @@ export function slideLayout(
   return scrolling(world, room, offered, tops.at(-1) as Top);
 }
 
+/** Fewest lines in which answers are scrolled. */
+const LEAST_ROWS = 2;
+
+/** Texts in so many lines: the last things of the goal go, each whole, and are read behind the key that tells more. */
+function fewerLines(lines: readonly Piece[][], most: number): readonly Piece[][] {
+  if (lines.length <= most) return lines;
+  const begins = (line: readonly Piece[] | undefined): boolean => line?.[0]?.text.trim() !== '';
+  const kept = Array.from({ length: Math.max(0, most) + 1 }, (_, at) => at).findLast((at) =>
+    begins(lines[at]),
+  );
+  return lines.slice(0, kept ?? 0);
+}
+
 /** Where not even the answers all fit: those around the one in front. */
 function scrolling(world: RoomWorld, room: RoomState, offered: readonly Offered[], top: Top): SlideLayout {
   const columns = innerColumns(room.size);
   const body = bodyRows(room) - (room.stage.name === 'count' ? ENTRY_ROWS : 0);
   const given = inLines(top.given, leastGiven(room, top.given, columns));
-  // A line tells that there is more.
-  const rows = Math.max(3, body - top.lines.length - 1 - (given > 0 ? given + 1 : 0) - 1);
   const { stage } = room;
-  const at = stage.name === 'question' ? stage.at : stage.name === 'count' ? stage.typed.length - 1 : 0;
-  const answers = answersIn(offered, 'text', columns, Number.POSITIVE_INFINITY, room.colourLevel > 0);
+  const at = stage.name === 'question' || stage.name === 'count' ? stage.at : 0;
+  const answers = answersIn(offered, {
+    size: 'text',
+    columns,
+    rows: Number.POSITIVE_INFINITY,
+    hasColour: room.colourLevel > 0,
+  });
   const { heights = [], patchColumns = 0, labelColumns = columns } = answers ?? {};
+  // A line tells that there are more answers, a blank one parts them from the texts.
+  const under = body - 2 - (given > 0 ? given + 1 : 0);
+  const lines = fewerLines(top.lines, under - Math.max(LEAST_ROWS, ...heights));
+  const rows = under - lines.length;
   const { from, to } = windowOfLines(heights, Math.min(at, lettersIn(world, room.place).length - 1), rows);
-  const { lines, isCut } = top;
+  const { isCut } = top;
   return {
     top: lines,
     isCut,

@@ -10,15 +10,25 @@ import type { Stage } from '../../kit/stage.js';
 import { useSurroundings } from '../../kit/surroundings.js';
 import { patchLines, patchNames } from '../../kit/swatch.js';
 
-/** Lines that patches need at least: name, colour, words. */
+/** Stands for what was left out of a name; no name has it. */
+const CUT = '\u0000';
+
+/** Lines that patches side by side need at least: name, colour, words; without end where they are too narrow for a name or a word. */
 export function leastGiven(room: Stage, given: readonly ResultSwatch[], columns: number): number {
   if (given.length === 0) return 0;
   const voice = voiceOf(room.settings);
   if (room.colourLevel === 0) return given.flatMap((swatch) => wordsOf(swatch, columns, voice)).length;
   const each = Math.floor((columns + 1) / given.length) - 1;
-  const { nameRows } = patchNames(given, { columns: each, rows: 2, level: room.colourLevel, cut: '~' });
-  const words = given.map((swatch) => wrapText(swatchWords(swatch, voice), each).length);
-  return nameRows + 1 + Math.min(2, Math.max(...words));
+  const { names, nameRows } = patchNames(given, {
+    columns: each,
+    rows: 2,
+    level: room.colourLevel,
+    cut: CUT,
+  });
+  const texts = given.map((swatch) => swatchWords(swatch, voice));
+  const isBroken = texts.some((text) => text.split(' ').some((word) => widthOf(word) > each));
+  if (isBroken || names.flat().some((name) => name.includes(CUT))) return Number.POSITIVE_INFINITY;
+  return nameRows + 1 + Math.min(2, Math.max(...texts.map((text) => wrapText(text, each).length)));
 }
 
 const wordsOf = (swatch: ResultSwatch, columns: number, voice: Parameters<typeof swatchWords>[1]) =>

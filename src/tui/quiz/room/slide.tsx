@@ -62,15 +62,15 @@ function Answers({ world, room, layout }: RoomProps & { readonly layout: SlideLa
   const offered = offeredIn(world, room);
   const here =
     room.stage.name === 'count'
-      ? room.stage.typed.length - 1
+      ? room.stage.at
       : room.stage.name === 'question' && !isAll
         ? room.stage.at
         : -1;
+  const lettersOf = (some: readonly Offered[]): string =>
+    some.length === 1 ? `${some[0]?.letter}` : `${some[0]?.letter} to ${some.at(-1)?.letter}`;
   const more = [
-    ...(from > 0 ? [`${glyphs.upMark} ${offered[0]?.letter} to ${offered[from - 1]?.letter}`] : []),
-    ...(to < offered.length
-      ? [`${glyphs.downMark} ${offered[to]?.letter} to ${offered.at(-1)?.letter}`]
-      : []),
+    ...(from > 0 ? [`${glyphs.upMark} ${lettersOf(offered.slice(0, from))}`] : []),
+    ...(to < offered.length ? [`${glyphs.downMark} ${lettersOf(offered.slice(to))}`] : []),
   ];
   return (
     <>
@@ -88,9 +88,9 @@ function Answers({ world, room, layout }: RoomProps & { readonly layout: SlideLa
 /** What is being typed: how many figures, never which. */
 function entryWords({ world, room }: RoomProps, dot: string): string {
   if (room.stage.name !== 'count') return '';
-  const { typed } = room.stage;
-  const letter = lettersIn(world, room.place)[typed.length - 1]?.letter ?? NONE;
-  const figures = typed.at(-1)?.length ?? 0;
+  const { typed, at } = room.stage;
+  const letter = lettersIn(world, room.place)[at]?.letter ?? NONE;
+  const figures = typed[at]?.length ?? 0;
   const shown = room.settings.screenReader
     ? `${figures === 0 ? 'nothing' : figures === 1 ? 'one figure' : `${figures} figures`} typed`
     : dot.repeat(figures);

@@ -39,8 +39,16 @@ export type RoomStage =
   | { readonly name: 'begin' }
   /** `at`: the answer in front, where they do not all fit. */
   | { readonly name: 'question'; readonly at: number }
-  /** Hands are typed out of sight: a number for each letter, then one for none of them; the last is being typed. */
-  | { readonly name: 'count'; readonly typed: readonly string[] }
+  /**
+   * Hands are typed out of sight: a number for each letter, then one for none of them; digits go to the one at `at`. `isAnew`: it was come
+   * to just now, and as it cannot be seen the first digit takes the place of what it had.
+   */
+  | {
+      readonly name: 'count';
+      readonly typed: readonly string[];
+      readonly at: number;
+      readonly isAnew: boolean;
+    }
   | { readonly name: 'shown' }
   | GradedStage;
 

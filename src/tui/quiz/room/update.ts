@@ -2,7 +2,7 @@
 import { MOST_HANDS } from '../../../quiz/room-counts.js';
 import { withVote } from '../../../quiz/room-votes.js';
 import { type Command, commandIn } from '../../kit/keys.js';
-import { step } from '../../kit/moves.js';
+import { stepBy } from '../../kit/moves.js';
 import type { Happening } from '../../kit/program.js';
 import { INTERRUPTED } from '../../kit/stage.js';
 import { onShowing } from '../../result/update.js';
@@ -49,35 +49,47 @@ function takeVote(world: RoomWorld, state: RoomState, typed: readonly string[]):
   return at({ ...still, counts }, { name: 'shown' });
 }
 
+type Counting = Extract<RoomStage, { name: 'count' }>;
+
 function onCount(
   world: RoomWorld,
   state: RoomState,
-  { typed }: Extract<RoomStage, { name: 'count' }>,
+  stage: Counting,
   command: Command,
   key: string,
 ): RoomState {
-  const now = typed.at(-1) ?? '';
-  const done = typed.slice(0, -1);
-  const count = (numbers: readonly string[]): RoomState => at(state, { name: 'count', typed: numbers });
+  const { typed, at: here, isAnew } = stage;
+  const now = typed[here] ?? '';
+  const count = (number: string): RoomState =>
+    at(state, { ...stage, typed: typed.with(here, number), isAnew: false });
+  const goTo = (place: number): RoomState => at(state, { ...stage, at: place, isAnew: true });
   switch (command) {
-    case 'digit':
-      return Number(now + key) > MOST_HANDS ? state : count([...done, now + key]);
+    case 'digit': {
+      const next = isAnew ? key : now + key;
+      return Number(next) > MOST_HANDS
+        ? { ...state, notice: `At most ${MOST_HANDS} hands; ${key} was not taken.` }
+        : count(next);
+    }
     case 'erase':
-      return count([...done, now.slice(0, -1)]);
+      return count(now.slice(0, -1));
+    case 'up':
+      return goTo(Math.max(0, here - 1));
     case 'back':
-      // What cannot be seen cannot be mended: the number before is typed anew.
-      return done.length === 0 ? ask(state, state.turn) : count([...done.slice(0, -1), '']);
+      return here === 0 ? ask(state, state.turn) : goTo(here - 1);
+    case 'down':
     case 'confirm':
-      return typed.length > lettersIn(world, state.place).length
-        ? takeVote(world, state, typed)
-        : count([...typed, '']);
+      if (here < typed.length - 1) return goTo(here + 1);
+      return command === 'confirm' ? takeVote(world, state, typed) : state;
     default:
       return state;
   }
 }
 
-const startCount = (state: RoomState, turn = state.turn): RoomState =>
-  at({ ...state, turn }, { name: 'count', typed: [''] });
+function startCount(world: RoomWorld, state: RoomState, turn = state.turn): RoomState {
+  // One number more: hands for none of them.
+  const typed = Array.from({ length: lettersIn(world, state.place).length + 1 }, () => '');
+  return at({ ...state, turn }, { name: 'count', typed, at: 0, isAnew: true });
+}
 
 function openLetter(state: RoomState, letter: number): RoomState {
   return at(state, { name: 'result', at: letter, top: 0 });
@@ -91,14 +103,19 @@ function onQuestion(
   state: RoomState,
   stage: Extract<RoomStage, { name: 'question' }>,
   command: Command,
+  key: string,
 ): RoomState {
   const answers = lettersIn(world, state.place).length;
   switch (command) {
     case 'confirm':
-      return startCount(state);
+      return startCount(world, state);
+    case 'digit': {
+      const started = startCount(world, state);
+      return onCount(world, started, started.stage as Counting, command, key);
+    }
     case 'up':
     case 'down':
-      return at(state, { ...stage, at: step(stage.at, command === 'up' ? -1 : 1, answers) });
+      return at(state, { ...stage, at: stepBy(command, stage.at, answers) });
     case 'overview':
       return at(state, { name: 'shown' });
     case 'time':
@@ -129,7 +146,7 @@ function onShown(world: RoomWorld, state: RoomState, command: Command, key: stri
     case 'again':
       return ask(state, 'second');
     case 'recount':
-      return startCount(state, second === undefined ? 'first' : 'second');
+      return startCount(world, state, second === undefined ? 'first' : 'second');
     case 'time':
     case 'more':
     case 'less':
@@ -163,7 +180,7 @@ function onList(world: RoomWorld, state: RoomState, command: Command): RoomState
   switch (command) {
     case 'up':
     case 'down':
-      return { ...state, selected: step(state.selected, command === 'up' ? -1 : 1, count) };
+      return { ...state, selected: stepBy(command, state.selected, count) };
     case 'confirm':
       return openQuestion(world, state, state.selected);
     default:
@@ -211,7 +228,7 @@ function onKey(world: RoomWorld, before: RoomState, key: string, now: number): R
   if (command === 'previous') return openQuestion(world, state, state.place - 1);
   if (command === 'back') return { ...state, overlay: { name: 'leave' } };
   return stage.name === 'question'
-    ? onQuestion(world, state, stage, command)
+    ? onQuestion(world, state, stage, command, key)
     : onShown(world, state, command, key);
 }
 

@@ -11,7 +11,7 @@ import { drillLayout } from '../../drill/layout.js';
 import { moveIn } from '../../drill/question.js';
 import { chosenPaints, NO_PAINT } from '../../drill/update.js';
 import { type Command, commandIn } from '../../kit/keys.js';
-import { step } from '../../kit/moves.js';
+import { stepBy } from '../../kit/moves.js';
 import type { Happening } from '../../kit/program.js';
 import { INTERRUPTED } from '../../kit/stage.js';
 import { onShowing } from '../../result/update.js';
@@ -56,6 +56,22 @@ function watchClock(world: SitWorld, state: SitState): SitState {
   };
 }
 
+/** Keys that lead away from a question; undefined for others. */
+function onLeaving(world: SitWorld, state: SitState, place: number, command: Command): SitState | undefined {
+  switch (command) {
+    case 'next':
+      return openPlace(world, state, place + 1);
+    case 'previous':
+      return openPlace(world, state, Math.max(0, place - 1));
+    case 'overview':
+      return show(state, { name: 'overview', selected: place });
+    case 'back':
+      return { ...state, overlay: { name: 'leave' } };
+    default:
+      return undefined;
+  }
+}
+
 function answerQuestion(
   world: SitWorld,
   state: SitState,
@@ -81,19 +97,11 @@ function answerQuestion(
             place,
           )
         : openPlace(world, state, place + 1);
-    case 'next':
-      return openPlace(world, state, place + 1);
-    case 'previous':
-      return openPlace(world, state, Math.max(0, place - 1));
-    case 'overview':
-      return show(state, { name: 'overview', selected: place });
     case 'time':
       return {
         ...state,
         notice: `${clockText(secondsAt(world, state, place) ?? 0)} left for this question.`,
       };
-    case 'back':
-      return { ...state, overlay: { name: 'leave' } };
     case 'caution': {
       const pigments = chosenPaints(shown);
       return pigments.length === 0
@@ -101,6 +109,8 @@ function answerQuestion(
         : { ...state, overlay: { name: 'caution', pigments } };
     }
     default: {
+      const left = onLeaving(world, state, place, command);
+      if (left !== undefined) return left;
       const next = moveIn(shown, command, key);
       if (next === undefined) return state;
       const isChosen = command === 'digit' || next.answer !== shown.answer;
@@ -112,18 +122,8 @@ function answerQuestion(
 
 /** Before the clock of a question runs. */
 function onCovered(world: SitWorld, state: SitState, place: number, command: Command): SitState {
-  switch (command) {
-    case 'confirm':
-      return uncover(world, state, place);
-    case 'next':
-      return openPlace(world, state, place + 1);
-    case 'previous':
-      return openPlace(world, state, Math.max(0, place - 1));
-    case 'overview':
-      return show(state, { name: 'overview', selected: place });
-    default:
-      return { ...state, overlay: { name: 'leave' } };
-  }
+  if (command === 'confirm') return uncover(world, state, place);
+  return onLeaving(world, state, place, command) ?? state;
 }
 
 function onList(
@@ -135,9 +135,8 @@ function onList(
   const count = world.order.length;
   switch (command) {
     case 'up':
-      return { ...state, screen: { ...screen, selected: step(screen.selected, -1, count) } };
     case 'down':
-      return { ...state, screen: { ...screen, selected: step(screen.selected, 1, count) } };
+      return { ...state, screen: { ...screen, selected: stepBy(command, screen.selected, count) } };
     case 'confirm':
       if (screen.name === 'overview') return openPlace(world, state, screen.selected);
       return show(state, { name: 'result', place: screen.selected, top: 0, from: 'done' });
