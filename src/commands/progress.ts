@@ -47,8 +47,10 @@ function headLines(profile: Profile, report: ProgressReport, columns: number): s
 
 /** Heads of the three figures, in their order, and what they are. */
 const HEADS = ['Value', 'Kept', 'Dull'];
+/** Fewer answers tell more of the drill than of the skill. */
+const LEAST_ANSWERS = 3;
 const LEGEND =
-  'Over the last seven sets with that skill: good answers; value error in steps and dulling error in C*, where less is better; chroma kept of what was to be kept, where more is better.';
+  'Over the last seven sets with that skill: good answers; value error in steps and dulling error in C*, where less is better; chroma kept of what was to be kept, where more is better. Each over the answers that asked for it, at least three.';
 
 function table(families: readonly FamilyReport[], columns: number): string[] {
   const hasFigures = columns >= 78;
@@ -64,7 +66,9 @@ function table(families: readonly FamilyReport[], columns: number): string[] {
         [
           level === 0 ? '-' : `${level}/${TOP_LEVEL}`,
           figures ? `${figures.good}/${figures.answers}` : '-',
-          ...FIGURE_KINDS.map(({ shown }) => (figures && shown(figures)?.number) ?? '-'),
+          ...FIGURE_KINDS.map(
+            ({ shown, over }) => (figures && over(figures) >= LEAST_ANSWERS && shown(figures)?.number) || '-',
+          ),
         ],
         state,
       ),

@@ -46,7 +46,7 @@ function proofText(proof: Proof, voice: Voice): string {
     case 'drying':
       return listWords(proof.of.map(({ name, lost }) => `${name} loses ${lost.toFixed(1)} of chroma`));
     case 'share':
-      return `${stepsText(proof.of, voice)}; ${proof.words} of ${proof.of[1].name}, counted from black, is ${stepText(proof.would, voice)}`;
+      return `${stepsText(proof.of, voice)}; ${proof.words} of it would be ${stepText(proof.would, voice)}`;
     case 'rise':
       return Math.abs(proof.rise) < 0.05
         ? `${proof.name} stays where it was`
