@@ -23,11 +23,19 @@ const reportOf = (profile: Profile, { families, now }: ProgressOptions): Progres
   progressReport(profile.standing, families, now);
 const plural = (n: number, word: string): string => `${n.toLocaleString('en')} ${word}${n === 1 ? '' : 's'}`;
 
+/** Later tries are told apart and counted nowhere. */
+function triesText({ laterTries }: ProgressReport): string {
+  if (laterTries === 0) return '';
+  return laterTries === 1
+    ? ' (and 1 later try, which is not counted)'
+    : ` (and ${laterTries.toLocaleString('en')} later tries, which are not counted)`;
+}
+
 function headLines(profile: Profile, report: ProgressReport, columns: number): string[] {
   const met = report.families.filter(({ level }) => level > 0).length;
   const top = report.families.filter(({ level }) => level === TOP_LEVEL).length;
   return [
-    `Progress of ${profile.shownLearner}: ${plural(report.answers, 'answer')}, ${met} of ${report.families.length} skills met, ${top} at the top level.`,
+    `Progress of ${profile.shownLearner}: ${plural(report.answers, 'answer')}${triesText(report)}, ${met} of ${report.families.length} skills met, ${top} at the top level.`,
     '',
     ...glanceLines(report.glance, columns),
     ...(report.earlierSets === 0
