@@ -73,7 +73,7 @@ function chromaMoved({ before, after }: ChromaResult, rise: string): string {
 const MUD_CHROMA = 20;
 
 /** C* by which a shade may miss what the light leaves and still be told as the same thing. */
-const SAME_CHROMA = 2.5;
+const SAME_CHROMA = 4;
 
 /** Told by what the light does: what is over it and no fault is said to be over. */
 function shadeText({ after, asked, shadingLine, verdict, tooCloseToCall }: ChromaResult): string {

@@ -148,9 +148,9 @@ describe('over every shipped drill', () => {
         if (/(over|under) /.test(text)) claims.push([chroma.tooCloseToCall, text]);
         if (text.includes('more colour')) claims.push([chroma.after > chroma.before, text]);
         if (text.includes('the same thing'))
-          claims.push([Math.abs(chroma.after - chroma.shadingLine) < 3.5, text]);
-        if (text.includes('brighter')) claims.push([chroma.after > chroma.shadingLine + 2, text]);
-        if (text.includes('a little dull')) claims.push([chroma.after < chroma.shadingLine - 2, text]);
+          claims.push([Math.abs(chroma.after - chroma.shadingLine) <= 4, text]);
+        if (text.includes('brighter')) claims.push([chroma.after > chroma.shadingLine + 4, text]);
+        if (text.includes('a little dull')) claims.push([chroma.after < chroma.shadingLine - 4, text]);
         if (text.includes('mud')) claims.push([chroma.after < 20, text]);
         claims.push([!text.includes('%'), text]);
         if (/glows|too bright/.test(text)) claims.push([chroma.after > chroma.asked[1], text]);

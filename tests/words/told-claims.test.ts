@@ -173,6 +173,13 @@ describe('shadow values', () => {
               steps.some(({ lit }) => near(10.5 - step, share * (10.5 - lit), 0.051)),
               text,
             ),
+            // Told in steps: how many the shadow falls from the lit value, both as they are shown.
+            ...unless(
+              steps.some(({ lit }) =>
+                near(Number(/here (\d+(?:\.\d)?) steps? darker/.exec(text)?.[1]), step - lit, 0.101),
+              ),
+              text,
+            ),
             ...unless(near(Number(/V (\d+\.\d)/.exec(onBlackFirst)?.[1]), 10.5 - step, 0.1), onBlackFirst),
           ];
         }),

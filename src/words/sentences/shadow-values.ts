@@ -1,6 +1,6 @@
 /** What is said of the values of shaded sides and cast shadows. */
 import { painterStep } from '../../colour/value.js';
-import { sentence, stepsWords } from '../laid.js';
+import { asShown, sentence, stepsWords } from '../laid.js';
 import { bandText, scaleUnit, stepText, stepWords, type Voice } from '../voice.js';
 
 export type ShadowKind = 'shade' | 'cast';
@@ -60,7 +60,10 @@ export const SHADOW_VALUES = {
   'shadow-rule': ({ shadow, light, share, value }: ShadowRule, voice: Voice): string => {
     const what = shadow === 'shade' ? 'A shaded side' : 'A cast shadow';
     const more = light === 'hard-sun' ? ', or darker' : '';
-    return `${what} keeps about ${TENTHS[Math.round(10 * share)]} tenths of the lit value: ${stepWords(painterStep(share * value), voice)}${more}.`;
+    const step = painterStep(share * value);
+    // On a scale that begins at white a share says nothing: it is told in steps.
+    const darker = stepsWords(asShown(step) - asShown(painterStep(value)));
+    return `${what} keeps about ${TENTHS[Math.round(10 * share)]} tenths of the lit value, counted up from black: here ${darker} darker, ${stepWords(step, voice)}${more}.`;
   },
   /** Why: the same in Munsell's values, which shares are taken of. */
   'why-shadow-rule': ({ light, share, value }: ShadowRule): string => {
@@ -79,5 +82,5 @@ export const SHADOW_VALUES = {
     voice: Voice,
   ): string => `${sentence(whatOf(thing))}: ${scaleUnit(voice)} ${bandText(band, voice)} fits.`,
   'why-shadow-guess': (): string =>
-    'Shares of the lit value are a starting guess, not a law: light thrown back from wall or water lifts a shade.',
+    'These tenths are a starting guess, not a law: light thrown back from wall or water lifts a shade.',
 };
