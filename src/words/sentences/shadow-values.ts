@@ -1,6 +1,5 @@
 /** What is said of the values of shaded sides and cast shadows. */
-import { painterStep } from '../../colour/value.js';
-import { asShown, sentence, stepsWords } from '../laid.js';
+import { sentence, stepsWords } from '../laid.js';
 import { bandText, scaleUnit, stepText, stepWords, type Voice } from '../voice.js';
 
 export type ShadowKind = 'shade' | 'cast';
@@ -57,13 +56,11 @@ export const SHADOW_VALUES = {
     });
     return `${sentence(each.join(', '))}.`;
   },
-  'shadow-rule': ({ shadow, light, share, value }: ShadowRule, voice: Voice): string => {
+  /** On a scale that begins at white a share says nothing by itself: what it comes to is told in steps. */
+  'shadow-rule': ({ shadow, light, share, value }: ShadowRule): string => {
     const what = shadow === 'shade' ? 'A shaded side' : 'A cast shadow';
-    const more = light === 'hard-sun' ? ', or darker' : '';
-    const step = painterStep(share * value);
-    // On a scale that begins at white a share says nothing: it is told in steps.
-    const darker = stepsWords(asShown(step) - asShown(painterStep(value)));
-    return `${what} keeps about ${TENTHS[Math.round(10 * share)]} tenths of the lit value, counted up from black: here ${darker} darker, ${stepWords(step, voice)}${more}.`;
+    const more = light === 'hard-sun' ? ' or more' : '';
+    return `${what} keeps ${TENTHS[Math.round(10 * share)]} tenths of the lit value: ${stepsWords((1 - share) * value)} darker${more}.`;
   },
   /** Why: the same in Munsell's values, which shares are taken of. */
   'why-shadow-rule': ({ light, share, value }: ShadowRule): string => {
