@@ -1,23 +1,4 @@
-/** Chroma in words, and the line along which a colour darkens as a thing in shadow does. */
-
-/** Upper bound in C*ab of each word; a bound belongs to its word. Bands of our own, even to the eye of a painter. */
-const CHROMA_WORDS = [
-  [5, 'neutral'],
-  [12, 'near neutral'],
-  [25, 'very dull'],
-  [38, 'dull'],
-  [52, 'moderate'],
-  [66, 'fairly strong'],
-  [Number.POSITIVE_INFINITY, 'intense'],
-] as const;
-
-/** A chroma in words, from `neutral` to `intense`. */
-export type ChromaWord = (typeof CHROMA_WORDS)[number][1];
-
-/** How strong a colour is, in words, from its chroma C*ab. */
-export function chromaWord(chroma: number): ChromaWord {
-  return CHROMA_WORDS.find(([to]) => chroma <= to)?.[1] ?? 'intense';
-}
+/** The line along which a colour darkens as a thing in shadow does. */
 
 /**
  * Chroma that a colour would have if it only got darker or lighter, as a surface does when less light falls on it.

@@ -4,7 +4,7 @@
  * The plan (modifier, then hue; brown, olive and pink as names of their own) is that of the ISCC-NBS method of
  * designating colours. The boundaries are ours, in CIELAB under D65, few and simple on purpose:
  *
- * - Neutral, C* up to 3 (5 from L* 88, where paper lies): white from L* 88, light grey from 68, middle grey from 45,
+ * - Neutral, C* up to 5: white from L* 88, light grey from 68, middle grey from 45,
  *   dark grey from 25, else black.
  * - Near neutral, C* up to 12: the same greys with a tinge: 'bluish grey', 'brownish black'.
  * - Brown, h 20-90, dark and not too strong for its hue (`isBrown`): reddish brown up to h 45, brown to 65,
@@ -14,8 +14,8 @@
  *   under C* 48.
  * - Any other: the name on the hue wheel after a modifier for lightness and strength (`modifier`).
  *
- * Strength is judged by what the hue can reach, so a 'strong blue' has less chroma than a 'strong orange'; the words
- * of `chromaWord` are the same for all hues.
+ * There is one scale of strength, by what the hue can reach: a 'strong blue' has less chroma than a 'strong orange'. The
+ * names and `chromaWord` both stand on it.
  */
 import { hueName } from './hue.js';
 import { chromaOf, hueOf, type Lab } from './lab.js';
@@ -71,15 +71,7 @@ function brownKind(hue: number): string {
   return hue < 78 ? 'yellowish brown' : 'olive brown';
 }
 
-/** The modifier of a brown or an olive; the plain name is the middle of them. */
-function earthModifier(lightness: number, chroma: number): string {
-  if (lightness >= 52) return chroma <= 18 ? 'light greyish' : 'light';
-  if (chroma > 40) return lightness >= 30 ? 'strong' : 'deep';
-  if (lightness >= 33) return chroma <= 18 ? 'greyish' : '';
-  return lightness >= 14 ? 'dark' : 'very dark';
-}
-
-/** Lower bound in L* of each row; along a row strength rises. */
+/** Lower bound in L* of each row; along a row strength rises: dull, moderate, strong, vivid. */
 const MODIFIERS: readonly (readonly [number, readonly [string, string, string, string]])[] = [
   [80, ['very pale', 'light', 'bright', 'vivid']],
   [65, ['pale', 'light', 'bright', 'vivid']],
@@ -87,19 +79,6 @@ const MODIFIERS: readonly (readonly [number, readonly [string, string, string, s
   [18, ['dark greyish', 'dark', 'deep', 'vivid']],
   [Number.NEGATIVE_INFINITY, ['blackish', 'very dark', 'very deep', 'vivid']],
 ];
-
-/** C* above which a colour stops being greyish, becomes strong, becomes vivid: by what the hue can reach. */
-function strengths(hue: number): readonly [number, number, number] {
-  if (hue >= 45 && hue < 106) return [25, 47, 80];
-  if (hue < 130 || hue >= 340) return [25, 47, 66];
-  return [18, 38, 58];
-}
-
-function modifier(lightness: number, chroma: number, hue: number): string {
-  const row = MODIFIERS.find(([from]) => lightness >= from)?.[1];
-  const column = strengths(hue).filter((bound) => chroma > bound).length;
-  return row?.[column] ?? '';
-}
 
 /** A colour by its own name where it has one, by its hue otherwise. */
 function nameOf(lightness: number, chroma: number, hue: number): string {
@@ -111,6 +90,55 @@ function nameOf(lightness: number, chroma: number, hue: number): string {
   if (hue >= 90 && hue < 106 && lightness < 60) return 'olive';
   if (hue >= 106 && hue < 126 && lightness < 50) return 'olive green';
   return hueName(hue);
+}
+
+/** Names that stand in for dark and weak oranges, yellows and greens. */
+const isEarth = (name: string): boolean => name.endsWith('brown') || name.startsWith('olive');
+
+/** A colour by its own name where it has one, by its hue otherwise. */
+function ownName(lightness: number, chroma: number, hue: number): string {
+  return isBrown(lightness, chroma, hue) ? brownKind(hue) : nameOf(lightness, chroma, hue);
+}
+
+/** C* above which a colour stops being dull, becomes strong, becomes vivid: by what the hue can reach. */
+function strengths(name: string, hue: number): readonly [number, number, number] {
+  if (isEarth(name)) return [18, 40, Number.POSITIVE_INFINITY];
+  if (hue >= 45 && hue < 106) return [25, 47, 80];
+  if (hue < 130 || hue >= 340) return [25, 47, 66];
+  return [18, 38, 58];
+}
+
+const STRENGTHS = ['dull', 'moderate', 'strong', 'vivid'] as const;
+
+/** How strong a colour is, in a word: what its name says of its strength, whatever its lightness. */
+export type ChromaWord = 'neutral' | 'near neutral' | (typeof STRENGTHS)[number];
+
+/** C* up to which a colour is neutral. */
+const NEUTRAL = 5;
+/** C* up to which a colour is a grey with a tinge. */
+const NEAR_NEUTRAL = 12;
+
+const strengthOf = (name: string, chroma: number, hue: number): 0 | 1 | 2 | 3 =>
+  strengths(name, hue).filter((bound) => chroma > bound).length as 0 | 1 | 2 | 3;
+
+/** How strong a colour is, in words; see the scale above. @param lab CIELAB, D65, 2 degrees */
+export function chromaWord(lab: Lab): ChromaWord {
+  const [chroma, hue] = [chromaOf(lab), hueOf(lab)];
+  if (chroma <= NEUTRAL) return 'neutral';
+  if (chroma <= NEAR_NEUTRAL) return 'near neutral';
+  return STRENGTHS[strengthOf(ownName(lab.l, chroma, hue), chroma, hue)];
+}
+
+/** The modifier of a brown or an olive; the plain name is the middle of them. */
+function earthModifier(lightness: number, strength: number): string {
+  if (lightness >= 52) return strength === 0 ? 'light greyish' : 'light';
+  if (strength >= 2) return lightness >= 30 ? 'strong' : 'deep';
+  if (lightness >= 33) return strength === 0 ? 'greyish' : '';
+  return lightness >= 14 ? 'dark' : 'very dark';
+}
+
+function modifier(lightness: number, strength: number): string {
+  return MODIFIERS.find(([from]) => lightness >= from)?.[1][strength] ?? '';
 }
 
 /**
@@ -126,10 +154,9 @@ export function colourInWords(lab: Lab): string {
   if (!Number.isFinite(lab.l + chroma)) {
     throw new RangeError(`colour in words: (${lab.l}, ${lab.a}, ${lab.b}) is not a colour`);
   }
-  if (chroma <= (lab.l >= 88 ? 5 : 3)) return grey(lab.l);
-  if (chroma <= 12) return tingedGrey(lab.l, hue);
-  if (isBrown(lab.l, chroma, hue)) return `${earthModifier(lab.l, chroma)} ${brownKind(hue)}`.trim();
-  const name = nameOf(lab.l, chroma, hue);
-  const words = name.startsWith('olive') ? earthModifier(lab.l, chroma) : modifier(lab.l, chroma, hue);
-  return `${words} ${name}`.trim();
+  if (chroma <= NEUTRAL) return grey(lab.l);
+  if (chroma <= NEAR_NEUTRAL) return tingedGrey(lab.l, hue);
+  const name = ownName(lab.l, chroma, hue);
+  const strength = strengthOf(name, chroma, hue);
+  return `${(isEarth(name) ? earthModifier : modifier)(lab.l, strength)} ${name}`.trim();
 }

@@ -93,7 +93,7 @@ function otherLines(report: AccuracyReport): string[] {
     ...tintingLines(report),
     '',
     'Makers differ: for one-shade codes the published spread between makers is 3.3 in L* and 3.1 degrees of hue, for codes',
-    'that cover several shades 7.0 and 9.7. No prediction for an unnamed maker can be closer than that.',
+    'that cover several shades 7.0 and 9.7. No prediction for an unnamed maker can be nearer than that.',
   ];
 }
 

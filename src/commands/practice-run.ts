@@ -87,6 +87,8 @@ export class PracticeRun {
   #palette: string;
   #set = '';
   #setsDrawn = 0;
+  /** When each drill of the set was answered first. */
+  readonly #firstAt = new Map<string, number>();
   #before: Standing;
   #isPlacing = false;
   readonly #made: MadeDrills;
@@ -116,12 +118,12 @@ export class PracticeRun {
   nextSet(choice: SetChoice = {}): SetItem[] {
     const now = new Date();
     this.#set = now.toISOString();
+    this.#firstAt.clear();
     this.#before = copyStanding(this.#profile.standing);
     this.#isPlacing = choice.placing === true;
     const seed = seedOf(this.#options.seed ?? now.getTime(), this.#setsDrawn++);
     if (this.#isPlacing) return this.#placing(seed);
-    const { mend } = choice;
-    if (mend !== undefined) return this.#mend(mend, seed);
+    if (choice.mend !== undefined) return this.#mend(choice.mend, seed);
     const picks = this.#picks(choice, seed);
     for (const { drill = '' } of picks) {
       const known = this.#written.get(drill);
@@ -202,13 +204,21 @@ export class PracticeRun {
     return [lazyItem({ drillId, ...common }, () => this.#drillOf(pick))];
   }
 
+  /** A drill that a long set shows again is tried again: its answer has been seen. */
+  #tryOf({ drill: { id }, attempt, answeredAt }: Answered): number {
+    if (!this.#firstAt.has(id)) this.#firstAt.set(id, answeredAt);
+    return Math.max(attempt, this.#firstAt.get(id) === answeredAt ? 1 : 2);
+  }
+
   /** The line that the record keeps of an answer. */
   #entryOf(answered: Answered): HistoryEntry {
     const { drill } = answered;
+    const { engine, chances } = this.#options;
     return entryOf(answered, {
       set: this.#set,
-      engine: this.#options.engine,
-      guess: this.#options.chances?.[drill.id] ?? chanceByGuessing(this.#studio, drill as Drill),
+      engine,
+      try: this.#tryOf(answered),
+      guess: chances?.[drill.id] ?? chanceByGuessing(this.#studio, drill as Drill),
       placing: this.#isPlacing,
     });
   }
@@ -219,8 +229,8 @@ export class PracticeRun {
     const { saved, problem } = this.#profile.save(entry);
     return {
       saved,
-      ...(problem === undefined ? {} : { note: problem }),
-      ...(compared === undefined ? {} : { compared }),
+      ...(problem !== undefined && { note: problem }),
+      ...(compared !== undefined && { compared }),
     };
   }
 

@@ -23,11 +23,19 @@ const reportOf = (profile: Profile, { families, now }: ProgressOptions): Progres
   progressReport(profile.standing, families, now);
 const plural = (n: number, word: string): string => `${n.toLocaleString('en')} ${word}${n === 1 ? '' : 's'}`;
 
+/** Later tries are told apart and counted nowhere. */
+function triesText({ laterTries }: ProgressReport): string {
+  if (laterTries === 0) return '';
+  return laterTries === 1
+    ? ' (and 1 later try, which is not counted)'
+    : ` (and ${laterTries.toLocaleString('en')} later tries, which are not counted)`;
+}
+
 function headLines(profile: Profile, report: ProgressReport, columns: number): string[] {
   const met = report.families.filter(({ level }) => level > 0).length;
   const top = report.families.filter(({ level }) => level === TOP_LEVEL).length;
   return [
-    `Progress of ${profile.shownLearner}: ${plural(report.answers, 'answer')}, ${met} of ${report.families.length} skills met, ${top} at the top level.`,
+    `Progress of ${profile.shownLearner}: ${plural(report.answers, 'answer')}${triesText(report)}, ${met} of ${report.families.length} skills met, ${top} at the top level.`,
     '',
     ...glanceLines(report.glance, columns),
     ...(report.earlierSets === 0
@@ -47,8 +55,10 @@ function headLines(profile: Profile, report: ProgressReport, columns: number): s
 
 /** Heads of the three figures, in their order, and what they are. */
 const HEADS = ['Value', 'Kept', 'Dull'];
+/** Fewer answers tell more of the drill than of the skill. */
+const LEAST_ANSWERS = 3;
 const LEGEND =
-  'Over the last seven sets with that skill: good answers; value error in steps and dulling error in C*, where less is better; chroma kept of what was to be kept, where more is better.';
+  'Over the last seven sets with that skill: good answers; value error in steps and dulling error in C*, where less is better; chroma kept of what was to be kept, where more is better. Each over the answers that asked for it, at least three.';
 
 function table(families: readonly FamilyReport[], columns: number): string[] {
   const hasFigures = columns >= 78;
@@ -64,7 +74,9 @@ function table(families: readonly FamilyReport[], columns: number): string[] {
         [
           level === 0 ? '-' : `${level}/${TOP_LEVEL}`,
           figures ? `${figures.good}/${figures.answers}` : '-',
-          ...FIGURE_KINDS.map(({ shown }) => (figures && shown(figures)?.number) ?? '-'),
+          ...FIGURE_KINDS.map(
+            ({ shown, over }) => (figures && over(figures) >= LEAST_ANSWERS && shown(figures)?.number) || '-',
+          ),
         ],
         state,
       ),

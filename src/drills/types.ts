@@ -26,6 +26,8 @@ export interface FieldOption {
   readonly note?: string;
   /** What the option looks like, measured-side reflectance; absent where there is nothing to look at. */
   readonly swatch?: Spectrum;
+  /** Strength that a paint's swatch is laid at, 0-1: without it its value says nothing. */
+  readonly swatchStrength?: number;
   /** Set when the option is a paint. */
   readonly pigment?: string;
 }

@@ -162,22 +162,26 @@ export function scoreColour(
   const exact = exactMark(value.score, chroma.score * (hue?.score ?? 1), isNew);
   const mark = Math.round(exact);
   const onEdge = value.result.tooCloseToCall || chroma.result.tooCloseToCall ? 0.5 : 0;
-  const merit = mark + 0.5 * centredness(judged.goal.value, colour, chroma.result.asked) - onEdge;
+  const merit = mark + 0.5 * centredness(judged.goal, colour, chroma.result) - onEdge;
   return { mark, merit, exact };
 }
 
-/** 0-1 within one mark: brighter is better where a rich colour is asked, else nearer the middle of what is asked. */
+/**
+ * 0-1 within one mark: brighter is better where a rich colour is asked, nearer the shading line where a shade is, else nearer the
+ * middle of what is asked.
+ */
 function centredness(
-  value: readonly [number, number],
+  { aim, value, chroma }: Goal,
   colour: ColourReading,
-  asked: readonly [number, number],
+  { asked, shadingLine: line }: Pick<ChromaResult, 'asked' | 'shadingLine'>,
 ): number {
-  const off = (x: number, [low, high]: readonly [number, number]): number =>
-    Math.min(1, Math.abs(x - (low + high) / 2) / (high - low));
-  const centred = 1 - off(colour.step, value);
-  return asked[1] === Number.POSITIVE_INFINITY
-    ? 0.9 * Math.min(1, colour.chroma / 120) + 0.1 * centred
-    : 0.5 * (centred + 1 - off(colour.chroma, asked));
+  const middle = ([low, high]: readonly [number, number]): number => (low + high) / 2;
+  const off = (x: number, from: number, [low, high]: readonly [number, number]): number =>
+    Math.min(1, Math.abs(x - from) / (high - low));
+  const centred = 1 - off(colour.step, middle(value), value);
+  if (asked[1] === Number.POSITIVE_INFINITY) return 0.9 * Math.min(1, colour.chroma / 120) + 0.1 * centred;
+  const centre = aim === 'shade' && chroma === undefined ? line : middle(asked);
+  return 0.5 * (centred + 1 - off(colour.chroma, centre, asked));
 }
 
 /** True when anyone sees that a colour is not the best one: by its value, its chroma or its hue. */

@@ -37,7 +37,10 @@ export interface HistoryEntry {
   };
   /** Hints opened before answering. */
   readonly hints: number;
-  /** 1 for the first answer to this drill in this set; later tries are kept but never move a level. */
+  /**
+   * 1 for the first answer to this drill in this set, also where the set shows it again: later ones were given with the answer known.
+   * They are kept, and counted apart from the first answers that all levels, dates and figures stand on.
+   */
   readonly try: number;
   /** The set (sitting) it belongs to. */
   readonly set: string;
@@ -57,6 +60,8 @@ export interface HistoryEntry {
 export interface Circumstance {
   readonly set: string;
   readonly engine: string;
+  /** See {@link HistoryEntry.try}. */
+  readonly try: number;
   readonly guess?: number;
   readonly placing?: boolean;
 }
@@ -91,7 +96,7 @@ export function entryOf(answered: Answered, told: Circumstance): HistoryEntry {
       },
     }),
     hints: answered.hints,
-    try: answered.attempt,
+    try: told.try,
     set: told.set,
     engine: told.engine,
     ...(told.guess !== undefined && { guess: round3(told.guess) }),

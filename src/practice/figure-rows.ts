@@ -22,6 +22,8 @@ export interface FigureRow {
   /** Up to 13 characters. */
   readonly label: string;
   readonly now: ShownFigure;
+  /** Answers that it stands over, where some of the set had none of it. */
+  readonly over?: number;
   /** Absent where there is nothing to compare with. */
   readonly before?: ShownFigure;
   /** Against before, as shown: an error gets better as it falls. Absent where there is nothing to compare with. */
@@ -34,6 +36,8 @@ export interface FigureKind extends Pick<FigureRow, 'id' | 'label'> {
   readonly title: string;
   /** The figure of a set; undefined where nothing of it was asked. */
   shown(figures: Figures): ShownFigure | undefined;
+  /** The answers that it stands over. */
+  over(figures: Figures): number;
   /** Whether it gets better as it rises; else as it falls. */
   readonly isRising: boolean;
   /** At an empty and at a full bar. */
@@ -46,8 +50,9 @@ export interface FigureKind extends Pick<FigureRow, 'id' | 'label'> {
 
 const NEARER = { better: 'nearer', worse: 'further off', same: 'as before' } as const;
 
-interface Measure extends Omit<FigureKind, 'shown' | 'isRising' | 'ends'> {
+interface Measure extends Omit<FigureKind, 'shown' | 'over' | 'isRising' | 'ends'> {
   readonly of: (figures: Figures) => number | undefined;
+  readonly answers: (figures: Figures) => number | undefined;
   /** The values of an empty and of a full bar. */
   readonly from: number;
   readonly to: number;
@@ -68,6 +73,7 @@ const MEASURES: readonly Measure[] = [
     title: 'Value error: steps outside what was asked',
     words: NEARER,
     of: ({ valueError }) => valueError,
+    answers: ({ valueAnswers }) => valueAnswers,
     from: 2,
     to: 0,
     write: (x) => ({ value: Number(x.toFixed(1)), number: x.toFixed(1), text: inSteps(x) }),
@@ -79,6 +85,7 @@ const MEASURES: readonly Measure[] = [
     words: { better: 'more', worse: 'less', same: 'as before' },
     share: ' of what was asked',
     of: ({ chromaKept }) => chromaKept,
+    answers: ({ chromaAnswers }) => chromaAnswers,
     from: 0,
     to: 1,
     write: (x) => {
@@ -92,13 +99,14 @@ const MEASURES: readonly Measure[] = [
     title: 'Dulling error: chroma beside what was asked',
     words: NEARER,
     of: ({ dullError }) => dullError,
+    answers: ({ dullAnswers }) => dullAnswers,
     from: 20,
     to: 0,
     write: (x) => ({ value: Math.round(x), number: x.toFixed(0), text: `${Math.round(x)} of chroma` }),
   },
 ];
 
-function kindOf({ of, from, to, write, ...kind }: Measure): FigureKind {
+function kindOf({ of, answers, from, to, write, ...kind }: Measure): FigureKind {
   const show = (x: number): ShownFigure => {
     const written = write(x);
     return { ...written, fill: Math.max(0, Math.min(1, (written.value - from) / (to - from))) };
@@ -107,6 +115,7 @@ function kindOf({ of, from, to, write, ...kind }: Measure): FigureKind {
     ...kind,
     isRising: to > from,
     ends: [show(from), show(to)],
+    over: (figures) => answers(figures) ?? 0,
     shown: (figures) => {
       const x = of(figures);
       return x === undefined ? undefined : show(x);
@@ -124,7 +133,17 @@ export function figureRows(now: Figures, before?: Figures): FigureRow[] {
     const is = kind.shown(now);
     if (is === undefined) return [];
     const was = before && kind.shown(before);
-    return [{ id, label, now: is, ...(was && { before: was, change: changeOf(kind, is, was) }) }];
+    const over = kind.over(now);
+    const isPart = over > 0 && over < now.answers;
+    return [
+      {
+        id,
+        label,
+        now: is,
+        ...(isPart && { over }),
+        ...(was && { before: was, change: changeOf(kind, is, was) }),
+      },
+    ];
   });
 }
 
@@ -141,14 +160,15 @@ export function changeWord(row: FigureRow): string | undefined {
 }
 
 function rowWords(row: FigureRow): string {
-  const is = `${row.label} ${row.now.text}${kindOfRow(row)?.share ?? ''}`;
+  const over = row.over === undefined ? '' : ` in ${row.over} of them`;
+  const is = `${row.label} ${row.now.text}${kindOfRow(row)?.share ?? ''}${over}`;
   if (row.before === undefined) return is;
   return row.change === 'same'
     ? `${is}, ${changeWord(row)}`
     : `${is}, was ${row.before.number}: ${changeWord(row)}`;
 }
 
-/** Figures as words: "3 of 4 good; value error 0.4 steps, was 0.6: nearer; chroma kept 71 % of what was asked, was 60 %: more". */
+/** Figures as words: "3 of 4 good; value error 0.4 steps in 2 of them, was 0.6: nearer; chroma kept 71 % of what was asked, was 60 %: more". */
 export function figuresInWords(now: Figures, before?: Figures): string {
   return [`${now.good} of ${now.answers} good`, ...figureRows(now, before).map(rowWords)].join('; ');
 }

@@ -53,7 +53,7 @@ function figureWords(now: number | undefined, last: number | undefined, unit: Un
   if (was === inside) return `${off}; last time it was inside`;
   if (is === was) return `${off}, as last time`;
   return Number(is) < Number(was)
-    ? `${off}, closer than last time (${was})`
+    ? `${off}, nearer than last time (${was})`
     : `${off}; last time it was ${was}`;
 }
 

@@ -42,8 +42,9 @@ export interface FamilyReport {
 export interface ProgressReport {
   /** What is due, what was done last and what rose in it. */
   readonly glance: AtAGlance;
-  /** All answers, later tries too. */
+  /** First answers; and later ones to the same drill in the same set, which count in none of the figures. */
   readonly answers: number;
+  readonly laterTries: number;
   readonly families: readonly FamilyReport[];
   /** The last sets that the newest model predicted, seven at most, oldest first. */
   readonly sets: readonly SetReport[];
@@ -73,6 +74,7 @@ export function progressReport(
   return {
     glance: atAGlance(standing, families, now),
     answers: standing.answers,
+    laterTries: standing.laterTries,
     families: needs.map(({ family, reason, recall }): FamilyReport => {
       const known = standing.families.get(family.id);
       const own = setsOfModel(known?.sets ?? [], model);

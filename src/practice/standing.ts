@@ -53,8 +53,9 @@ export interface DrillStanding {
 
 /** The fold of a record. Changed in place by {@link addAnswer}. */
 export interface Standing extends Times {
-  /** All answers, later tries too. */
+  /** First answers, as {@link HistoryEntry.try} says; and the others, which count for nothing else. */
   answers: number;
+  laterTries: number;
   /** The drill answered last. */
   lastDrill: string;
   /** The set answered last, and how many there have been. */
@@ -74,6 +75,7 @@ export interface Standing extends Times {
 export function emptyStanding(): Standing {
   return {
     answers: 0,
+    laterTries: 0,
     lastMs: 0,
     lastDrill: '',
     lastSet: '',
@@ -96,7 +98,7 @@ function thin(map: Map<string, { readonly memory: Memory }>, most: number): void
 }
 
 /**
- * Adds an answer, in place. Later tries count as answers and nothing else: the first is what was known.
+ * Adds an answer, in place. Later tries ({@link HistoryEntry.try}) are counted apart and move nothing else: the first is what was known.
  * @param latestMs an answer dated later was given under a wrong clock: it counts, but sets no date for review
  */
 export function addAnswer(
@@ -108,10 +110,11 @@ export function addAnswer(
   const isAhead = atMs > latestMs;
   const remembered = (memory: Memory | undefined): Memory =>
     isAhead ? (memory ?? UNDATED) : remember(memory, entry.verdict, atMs);
-  standing.answers += 1;
+  const isFirst = entry.try === 1;
+  standing[isFirst ? 'answers' : 'laterTries'] += 1;
   noteTime(standing, atMs, isAhead);
   standing.lastDrill = entry.drill;
-  if (entry.try > 1) return standing;
+  if (!isFirst) return standing;
   if (entry.set !== standing.lastSet) standing.setCount += 1;
   standing.lastSet = entry.set;
 

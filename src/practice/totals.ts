@@ -42,12 +42,15 @@ export interface Figures {
   readonly mark: number;
   /** Mean level of the drills, 1-5. */
   readonly level: number;
-  /** Steps outside the band asked, 0 is inside. */
+  /** Steps outside the band asked, 0 is inside; and the answers that were asked for a value. */
   readonly valueError?: number;
+  readonly valueAnswers?: number;
   /** Where it was to be kept: share of the least chroma asked at the value reached, 0-1; more than asked is no more than all. */
   readonly chromaKept?: number;
+  readonly chromaAnswers?: number;
   /** C* outside the band asked where dulling or a grey was asked, 0 is inside. */
   readonly dullError?: number;
+  readonly dullAnswers?: number;
 }
 
 /**
@@ -198,8 +201,17 @@ export function figuresOf(sets: readonly Totals[]): Figures | undefined {
     off: sum.off,
     mark: sum.mark / sum.answers,
     level: sum.level / sum.answers,
-    ...(sum.valueAnswers > 0 && { valueError: sum.valueError / sum.valueAnswers }),
-    ...(sum.chromaAnswers > 0 && { chromaKept: sum.chromaKept / sum.chromaAnswers }),
-    ...(sum.dullAnswers > 0 && { dullError: sum.dullError / sum.dullAnswers }),
+    ...(sum.valueAnswers > 0 && {
+      valueError: sum.valueError / sum.valueAnswers,
+      valueAnswers: sum.valueAnswers,
+    }),
+    ...(sum.chromaAnswers > 0 && {
+      chromaKept: sum.chromaKept / sum.chromaAnswers,
+      chromaAnswers: sum.chromaAnswers,
+    }),
+    ...(sum.dullAnswers > 0 && {
+      dullError: sum.dullError / sum.dullAnswers,
+      dullAnswers: sum.dullAnswers,
+    }),
   };
 }

@@ -34,7 +34,7 @@ const GAINS: Readonly<Record<FigureRow['id'], (row: FigureRow) => string>> = {
     `You dulled nearer to what was asked: ${now.text} beside it, after ${before?.number} before.`,
 };
 
-function closer({ now, before }: SetFacts): string | undefined {
+function nearer({ now, before }: SetFacts): string | undefined {
   const gained = figureRows(now, before).find(({ change }) => change === 'better');
   return gained && GAINS[gained.id](gained);
 }
@@ -82,7 +82,7 @@ function begun({ families }: SetFacts): string | undefined {
     : `You met ${fresh === 1 ? 'one skill' : `${fresh} skills`} for the first time.`;
 }
 
-const SENTENCES = [risen, closer, mended, row, better, best, begun] as const;
+const SENTENCES = [risen, nearer, mended, row, better, best, begun] as const;
 
 /** The sentence of a set. */
 export function warmWord(facts: SetFacts): string {

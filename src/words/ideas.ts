@@ -142,7 +142,7 @@ const LIST: readonly Idea[] = [
   {
     id: 'one-step-shadow',
     did: 'went down one step for a shadow, whatever was lit',
-    instead: 'Take a share of the lit value: the lighter the thing, the deeper it falls.',
+    instead: 'The lighter the thing, the more steps its shadow falls.',
   },
   {
     id: 'shade-glows',

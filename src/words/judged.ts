@@ -72,13 +72,17 @@ function chromaMoved({ before, after }: ChromaResult, rise: string): string {
 /** C* under which a shade that lost too much is mud; above it is only too dull. */
 const MUD_CHROMA = 20;
 
-/** Told by what the light does. */
-function shadeText({ before, after, asked, shadingLine, verdict, tooCloseToCall }: ChromaResult): string {
+/** C* by which a shade may miss what the light leaves and still be told as the same thing. */
+const SAME_CHROMA = 4;
+
+/** Told by what the light does: what is over it and no fault is said to be over. */
+function shadeText({ after, asked, shadingLine, verdict, tooCloseToCall }: ChromaResult): string {
   const line = `light leaves ${shadingLine.toFixed(0)}`;
   const isOver = after > asked[1];
   if (tooCloseToCall && !isOver) return `as dull as a shade may be; ${line}`;
   if (tooCloseToCall) return `over by ${Math.max(1, Math.round(after - asked[1]))}, it counts; ${line}`;
-  if (verdict === 'good' && after > before) return `as bright as less light allows; ${line}`;
+  if (verdict === 'good' && after > shadingLine + SAME_CHROMA) return `brighter, but no glow yet; ${line}`;
+  if (verdict === 'good' && after < shadingLine - SAME_CHROMA) return `a little dull, still a shade; ${line}`;
   if (verdict === 'good') return `the same thing in shade; ${line}`;
   if (isOver) return `the shade glows; ${line}`;
   return `${after < MUD_CHROMA ? 'gone to mud' : 'too dull for a shade'}; ${line}`;

@@ -14,6 +14,10 @@ export function strengthWords(strength: number): string {
   return `${Number((strength * 100).toFixed(1))} %`;
 }
 
+/** " at 30 %" after a figure of a paint; nothing where it has no strength of its own. */
+export const atStrength = (strength: number | undefined): string =>
+  strength === undefined ? '' : ` at ${strengthWords(strength)}`;
+
 /** The touches that painters count in, as parts to one: 1/8 is "1:8". */
 export function ratioWords(ratio: number): string {
   if (ratio > 1) return `${Number(ratio.toFixed(2))}:1`;

@@ -30,6 +30,7 @@ export function lookOf(reflectance: Spectrum): Look {
   const seen = known.get(reflectance);
   if (seen !== undefined) return seen;
   const { xyz, lab, value, chroma, hue } = readColour(reflectance);
+  const strength = chromaWord(lab);
   const look: Look = {
     ...toScreen(xyz),
     grey: greyOfValue(value),
@@ -37,10 +38,10 @@ export function lookOf(reflectance: Spectrum): Look {
     value,
     valueWord: valueWord(value),
     chroma,
-    chromaWord: chromaWord(chroma),
+    chromaWord: strength,
     hue,
     // A neutral has an angle but no hue.
-    hueName: chroma <= 5 ? 'no hue' : hueName(hue),
+    hueName: strength === 'neutral' ? 'no hue' : hueName(hue),
   };
   known.set(reflectance, look);
   return look;

@@ -1,26 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chromaWord, shadingLine } from '../../src/colour/chroma.js';
+import { shadingLine } from '../../src/colour/chroma.js';
 
 const lightness = fc.double({ min: 0, max: 100, noNaN: true });
 const chroma = fc.double({ min: 0, max: 120, noNaN: true });
-
-describe('chroma words', () => {
-  it.each([
-    [0, 'neutral'],
-    [5, 'neutral'],
-    [5.1, 'near neutral'],
-    [12, 'near neutral'],
-    [25, 'very dull'],
-    [38, 'dull'],
-    [52, 'moderate'],
-    [66, 'fairly strong'],
-    [66.1, 'intense'],
-    [150, 'intense'],
-  ])('C* %d is %s', (c, word) => {
-    expect(chromaWord(c)).toBe(word);
-  });
-});
 
 describe('the shading line', () => {
   it('goes nowhere when lightness stays, and falls when it falls', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { colourInWords } from '../../src/colour/words.js';
+import { chromaWord, colourInWords } from '../../src/colour/words.js';
 
 /** CIELAB from lightness, chroma and hue in degrees. */
 const lab = (l: number, chroma: number, hue: number) => ({
@@ -45,6 +45,38 @@ describe('a colour in words', () => {
     fc.assert(
       fc.property(number(0, 100), number(0, 2.99), number(0, 360), (l, chroma, hue) => {
         expect(colourInWords(lab(l, chroma, hue))).toMatch(/^(white|(light|middle|dark) grey|black)$/);
+      }),
+    );
+  });
+
+  it.each([
+    [5, 20, 'neutral'],
+    [5.1, 20, 'near neutral'],
+    [12.1, 20, 'dull'],
+    [47, 20, 'moderate'],
+    [66, 20, 'strong'],
+    [66.1, 20, 'vivid'],
+    [70, 80, 'strong'],
+    [40, 270, 'strong'],
+  ])('C* %d at h %d is %s', (chroma, hue, word) => {
+    expect(chromaWord(lab(60, chroma, hue))).toBe(word);
+  });
+
+  it('says one strength in the name and in the word for chroma', () => {
+    const inName: readonly (readonly [RegExp, RegExp])[] = [
+      [/^vivid/, /^vivid$/],
+      [/^(strong|bright|deep|very deep)\b/, /^strong$/],
+      [/^moderate/, /^moderate$/],
+      [/greyish|^(very )?pale (?!.*grey)|^blackish/, /^dull$/],
+      [/^(white|black|(light|middle|dark) grey)$/, /^neutral$/],
+      [/ish (white|black)$|ish grey$/, /^near neutral$/],
+    ];
+    fc.assert(
+      fc.property(number(0, 100), number(0, 130), number(0, 360), (l, chroma, hue) => {
+        const colour = lab(l, chroma, hue);
+        const words = colourInWords(colour);
+        for (const [name, word] of inName)
+          if (name.test(words)) expect(chromaWord(colour), words).toMatch(word);
       }),
     );
   });

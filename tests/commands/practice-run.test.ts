@@ -111,6 +111,27 @@ describe('sets on the shipped drills', () => {
     }
   });
 
+  it('count a second try, and a drill that comes again, apart from the first answers', async () => {
+    const run = await newRun();
+    const [drill, other] = run.nextSet({ family: 'darken-bright', level: 3 }).map(drillOf);
+    if (drill === undefined || other === undefined) throw new Error('a set has two drills');
+    const given = [
+      answerTo(drill, false, 1),
+      { ...answerTo(drill, true, 2), attempt: 2 },
+      answerTo(other, true, 3),
+      answerTo(drill, true, 4),
+    ];
+    for (const answered of given) run.save(answered);
+    expect(run.summarise(given)?.now).toMatchObject({ answers: 2, good: 1 });
+    const { standing } = await openProfile();
+    expect([standing.answers, standing.laterTries, standing.families.get('darken-bright')?.answers]).toEqual([
+      2, 2, 2,
+    ]);
+    const text = progressText(await openProfile(), { families: FAMILY_REFS, now: new Date(), columns: 120 });
+    expect(text).toMatch(/: 2 answers \(and 2 later tries, which are not counted\), 1 of 15 skills met/);
+    expect(text).toContain(' 1/2 ');
+  });
+
   it('compare an answer with the one before it in the family', async () => {
     const run = await newRun();
     const [first, second] = run.nextSet({ family: 'darken-bright', level: 3 }).map(drillOf);

@@ -3,6 +3,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { SUBJECTS } from '../../src/drills/lexicon.js';
 import { filesOfFolder, readDrillFolder } from '../../src/files/exercises.js';
 import { readPictures } from '../../src/files/pictures.js';
 import {
@@ -93,6 +94,34 @@ it('every drill is a scene before and after its answer: the start lies, the pass
     }
   }
   expect(opened).toBeGreaterThan(50);
+});
+
+/** What a text speaks of: its words in the singular, without those that only say where or which. */
+function thingsIn(text: string): Set<string> {
+  const where = /^(the|a|of|in|on|lit|sides?|turned|away|shaded?|under|far|near|open|edge|inside|middle)$/;
+  const found = text.toLowerCase().match(/[a-z]+/g) ?? [];
+  return new Set(found.filter((word) => !where.test(word)).map((word) => word.replace(/s$/, '')));
+}
+
+it('a colour lies in what its drill speaks of: named in the text, or the picture of its subject', () => {
+  const scenes = drillScenes(STUDIO, PICTURES);
+  let seen = 0;
+  for (const drill of DRILLS) {
+    const scene = scenes(drill);
+    const picture = findPicture(PICTURES, drill.picture);
+    if (scene?.start === undefined || picture === undefined) continue;
+    seen++;
+    const { subject } = drill as { readonly subject?: string };
+    if (SUBJECTS.some(({ id, picture: own }) => id === subject && own === picture.id)) continue;
+    const told = thingsIn(`${drill.title} ${drill.scene} ${drill.ask}`);
+    const lies = picture.areas.filter(({ id }) => id === scene.start || id === scene.passage);
+    const shown = thingsIn(lies.map(({ words }) => words).join(' '));
+    expect(
+      [...shown].some((thing) => told.has(thing)),
+      `${drill.id}: ${[...shown].join(', ')}`,
+    ).toBe(true);
+  }
+  expect(seen).toBeGreaterThan(120);
 });
 
 it('an area is found by its id, its words and its other names, and by nothing near them', () => {

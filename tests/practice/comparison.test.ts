@@ -44,7 +44,7 @@ describe('the line after an answer', () => {
     [
       entry('off', value(5)),
       entry('fair', value(6)),
-      'Value 0.5 steps off now, closer than last time (1.5).',
+      'Value 0.5 steps off now, nearer than last time (1.5).',
     ],
     [entry('off', value(6)), entry('off', value(5)), 'Value 1.5 steps off now; last time it was 0.5.'],
     [entry('good', value(7)), entry('off', value(5)), 'Value 1.5 steps off now; last time it was inside.'],
@@ -79,7 +79,7 @@ describe('the line after an answer', () => {
     const last = entry('off', { ...value(5), engine: '0.1.0' });
     expect(said(last, entry('good', { ...value(7), engine: '0.2.0' }))).toBe('Well done: good.');
     expect(said(last, entry('off', { ...value(6), engine: '0.2.0' }))).toBeUndefined();
-    expect(said(last, entry('fair', { ...value(6), engine: '0.1.9' }))).toMatch(/closer than last time/);
+    expect(said(last, entry('fair', { ...value(6), engine: '0.1.9' }))).toMatch(/nearer than last time/);
   });
 });
 
@@ -93,7 +93,7 @@ describe('the warm word of a set', () => {
     expect(warm([entry('good'), entry('good')], [now('good')])).toBe('Well done: Family 4 rose to level 2.');
   });
 
-  it('names what came closer, with the figures as the bars show them', () => {
+  it('names what came nearer, with the figures as the bars show them', () => {
     expect(warm([entry('off', value(5))], [now('off', value(6))])).toBe(
       'Your values came nearer: 0.5 steps off, after 1.5 before.',
     );

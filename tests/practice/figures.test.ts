@@ -117,9 +117,25 @@ describe('which way is better', () => {
     [{ chromaKept: 0.5 }, { chromaKept: 0.6 }, 'chroma kept 50 % of what was asked, was 60 %: less'],
     [{ dullError: 4 }, { dullError: 9 }, 'dulling error 4 of chroma, was 9: nearer'],
     [{ dullError: 4 }, undefined, 'dulling error 4 of chroma'],
+    [{ dullError: 4, dullAnswers: 4 }, undefined, 'dulling error 4 of chroma'],
+    [
+      { valueError: 0.9, valueAnswers: 2 },
+      { valueError: 1.2, valueAnswers: 9 },
+      'value error 0.9 steps in 2 of them, was 1.2: nearer',
+    ],
+    [{ chromaKept: 0.71, chromaAnswers: 1 }, undefined, 'chroma kept 71 % of what was asked in 1 of them'],
   ])('%j after %j', (now, before, words) => {
     const was = before && { ...FIGURES, ...before };
     expect(figuresInWords({ ...FIGURES, ...now }, was)).toBe(`3 of 4 good; ${words}`);
+  });
+
+  it('a bar names its answers where some of the set had none of it', () => {
+    const rows = figureRows({ ...FIGURES, valueError: 0.9, valueAnswers: 1, dullError: 4, dullAnswers: 4 });
+    const glyphs = { ...glyphsFor({}), full: '#', empty: '-' };
+    expect(figureBars(rows, glyphs, 80).map(([, when]) => when?.text.trim())).toEqual([
+      '1 answer',
+      'this time',
+    ]);
   });
 
   it.each(FIGURE_KINDS)('a column of "$title" is taller where it is better', (kind) => {

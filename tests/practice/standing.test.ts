@@ -106,7 +106,7 @@ describe('the line of an answer', () => {
         hints: 1,
         attempt: 2,
       } as unknown as Answered,
-      { set: 's', engine: '1' },
+      { set: 's', engine: '1', try: 2 },
     );
     expect(made).toMatchObject({
       mark: 37,
@@ -120,11 +120,11 @@ describe('the line of an answer', () => {
 });
 
 describe('standing', () => {
-  it('counts later tries as answers and nothing else', () => {
+  it('counts later tries apart, and nothing else of them', () => {
     const once = foldSorted([entry('off')]);
     const twice = foldSorted([entry('off'), entry('good', 0, 'set-0', { try: 2 })]);
-    expect(twice.answers).toBe(2);
-    expect({ ...twice, answers: 1 }).toEqual(once);
+    expect([twice.answers, twice.laterTries]).toEqual([1, 1]);
+    expect({ ...twice, laterTries: 0 }).toEqual(once);
   });
 
   it('is the same whatever the order of the lines', () => {

@@ -1,5 +1,6 @@
 /** Folders and programs for the profile tests. */
-import fs, { mkdtempSync, rmSync } from 'node:fs';
+import { execFileSync, spawnSync } from 'node:child_process';
+import fs, { mkdirSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs';
 import { syncBuiltinESMExports } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -51,6 +52,20 @@ export function freshHome(): { readonly path: string } {
   });
   return home;
 }
+
+/** What may lie in a record's place, each laid there. */
+export const IN_PLACE: Readonly<Record<string, (record: string) => void>> = {
+  'a folder': (record) => mkdirSync(record),
+  'a pipe that nobody reads': (record) => execFileSync('mkfifo', [record]),
+  'a device that swallows all': (record) => symlinkSync('/dev/null', record),
+  'a device that is full': (record) => symlinkSync('/dev/full', record),
+  'links that lead in a circle': (record) => symlinkSync(record, record),
+  'a socket': (record) => {
+    // Killed before it can clean up, so that the socket stays.
+    const program = `require('node:net').createServer().listen(${JSON.stringify(record)}, () => process.kill(process.pid, 'SIGKILL'))`;
+    spawnSync(process.execPath, ['-e', program], { stdio: 'ignore' });
+  },
+};
 
 /** Does work while a call of the file system fails as a broken or a full disk has it fail. */
 export function whileFailing(call: 'readSync' | 'writeSync', code: string, work: () => void): void {

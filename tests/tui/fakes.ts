@@ -81,7 +81,7 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
         { idea: 'went-across', count: 2, family: 'darken-bright', level: 3 },
         { idea: 'too-light', count: 1, family: 'three-values', level: 2 },
       ],
-      lines: ['This set: closer than before.'],
+      lines: ['This set: nearer than before.'],
       next: ['more of the same'],
     }),
     progressText: (columns) => Array.from({ length: 60 }, (_, at) => `row ${at} of ${columns}`).join('\n'),

@@ -194,7 +194,7 @@ describe('the end of a set', () => {
     ]);
     expect(mend[0]).toMatch(/^Twice you went across the wheel .*\. Go round the wheel/);
     expect(mend[1]).toMatch(/^Once you stopped too light\./);
-    expect(summaryTexts(set, false).head[1]).toBe('This set: closer than before.');
+    expect(summaryTexts(set, false).head[1]).toBe('This set: nearer than before.');
   });
 });
 

@@ -67,7 +67,8 @@ describe('the row of chroma', () => {
   test.each<[Partial<ChromaResult>, Judged['aim'], string]>([
     [{}, 'shade', '53 → 38: the same thing in shade; light leaves 40'],
     [{ after: 60, verdict: 'off' }, 'shade', '53 → 60: the shade glows; light leaves 40'],
-    [{ after: 45, before: 44 }, 'shade', '44 → 45: as bright as less light allows; light leaves 40'],
+    [{ after: 45 }, 'shade', '53 → 45: brighter, but no glow yet; light leaves 40'],
+    [{ after: 34 }, 'shade', '53 → 34: a little dull, still a shade; light leaves 40'],
     [{ after: 24, verdict: 'off' }, 'shade', '53 → 24: too dull for a shade; light leaves 40'],
     [{ after: 12, verdict: 'off' }, 'shade', '53 → 12: gone to mud; light leaves 40'],
     [{ after: 17, asked: [12, 22] }, 'dull', '53 → 17, as asked'],
@@ -142,11 +143,14 @@ describe('over every shipped drill', () => {
         const text = of('chroma');
         const fault = /too (bright|dull)|gone|dulled|short of rich|glows/;
         claims.push([fault.test(text) === (chroma.verdict !== 'good'), text]);
-        const isClose = /it counts|at the edge|by a hair|as bright as|as dull as/;
+        const isClose = /it counts|at the edge|by a hair|as dull as/;
         if (chroma.tooCloseToCall) claims.push([isClose.test(text), text]);
         if (/(over|under) /.test(text)) claims.push([chroma.tooCloseToCall, text]);
         if (text.includes('more colour')) claims.push([chroma.after > chroma.before, text]);
-        if (text.includes('the same thing')) claims.push([chroma.after <= chroma.before, text]);
+        if (text.includes('the same thing'))
+          claims.push([Math.abs(chroma.after - chroma.shadingLine) <= 4, text]);
+        if (text.includes('brighter')) claims.push([chroma.after > chroma.shadingLine + 4, text]);
+        if (text.includes('a little dull')) claims.push([chroma.after < chroma.shadingLine - 4, text]);
         if (text.includes('mud')) claims.push([chroma.after < 20, text]);
         claims.push([!text.includes('%'), text]);
         if (/glows|too bright/.test(text)) claims.push([chroma.after > chroma.asked[1], text]);

@@ -201,14 +201,20 @@ describe('worked cases', () => {
               unless(near(chroma, colourOf(name).chroma, 1e-9) && text.includes(chroma.toFixed(0)), text),
             );
           case 'share':
-            return unless(
-              near(
-                proof.share,
-                (10.5 - colourOf(proof.names[0]).step) / (10.5 - colourOf(proof.names[1]).step),
-                1e-6,
+            return [
+              ...proof.of.flatMap(({ name, step }) => unless(near(step, colourOf(name).step, 1e-9), text)),
+              // A share of a value counts up from black, told in steps: six tenths of step 2 is step 5.4.
+              ...unless(
+                near(
+                  10.5 - proof.would,
+                  (text.includes('six tenths of') ? 0.6 : 0.4) * (10.5 - proof.of[1].step),
+                  1e-6,
+                ),
+                text,
               ),
-              text,
-            );
+              ...unless(!text.includes('%') && text.includes(proof.would.toFixed(1)), text),
+              ...unless(onBlackFirst.includes((10.5 - proof.would).toFixed(1)), onBlackFirst),
+            ];
           case 'drying':
             return proof.of.flatMap(({ name, lost }) =>
               unless(

@@ -93,7 +93,7 @@ const lightAndShadow: Generator = (studio, { level, palette, avoid }, draw) => {
     title: `${sentence(first.name)}, light and shadow`.slice(0, 60),
     scene: `${opening} Give a value to what the light does not reach: ${listWords(things.map(({ name, shadow }) => (shadow === 'cast' ? `the shadow on the ${name}` : `the turned side of the ${name}`)))}.`,
     ...(level < 5
-      ? { hint: 'Ask where the light comes from; then take a share of the lit value, counted from black.' }
+      ? { hint: 'Ask where the light comes from. The lighter the thing, the more steps its shadow falls.' }
       : {}),
     light,
     things,

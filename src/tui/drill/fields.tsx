@@ -3,6 +3,7 @@ import { Box } from 'ink';
 import type { Answer, Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { padText, widthOf, wrapText } from '../../text/wrap.js';
+import { atStrength } from '../../words/laid.js';
 import { lookOf } from '../../words/look.js';
 import { type Voice, valueWords } from '../../words/voice.js';
 import {
@@ -29,11 +30,11 @@ interface Sight {
   readonly columns: number;
 }
 
-/** What stands for the swatch where there are no colours: "dark red, step 6.3". */
-function wordsFor(option: FieldOption, voice: Voice): string {
-  if (option.swatch === undefined) return '';
-  const look = lookOf(option.swatch);
-  return `${look.words}, ${valueWords(look.value, voice)}`;
+/** What stands for the swatch where there are no colours: "dark red, step 6.3 at 30 %". */
+function wordsFor({ swatch, swatchStrength }: FieldOption, voice: Voice): string {
+  if (swatch === undefined) return '';
+  const look = lookOf(swatch);
+  return `${look.words}, ${valueWords(look.value, voice)}${atStrength(swatchStrength)}`;
 }
 
 /** What is said of an option under the choices: its colour, Colour Index code, what is known of it, what it means. */

@@ -4,6 +4,7 @@ import { Text } from 'ink';
 import { optionLabel } from '../../drills/answers.js';
 import type { Field, FieldOption } from '../../drills/types.js';
 import { cleanText } from '../../text/sanitize.js';
+import { atStrength } from '../../words/laid.js';
 import { lookOf, spokenLook, swatchWords } from '../../words/look.js';
 import { sayAll } from '../../words/tell.js';
 import { toVoice } from '../../words/voice.js';
@@ -24,7 +25,9 @@ export function SpokenDrill({ screen }: { readonly screen: Question }): React.JS
   const spoken = (option: FieldOption): string =>
     [
       cleanText(toVoice(optionLabel(option, scale), voice), 80),
-      option.swatch === undefined ? '' : spokenLook(lookOf(option.swatch), voice),
+      option.swatch === undefined
+        ? ''
+        : toVoice(`${spokenLook(lookOf(option.swatch), voice)}${atStrength(option.swatchStrength)}`, voice),
       cleanText(toVoice(option.note ?? '', voice), 160),
     ]
       .filter(Boolean)

@@ -18,7 +18,7 @@ function helpText(state: Pick<Stage, 'settings'>, world: Pick<PracticeWorld, 'fa
     '',
     `VALUE is how light or dark a colour is. Your scale is ${scale.title}: ${scaleEnds(scale)}. The other direction is in the settings.`,
     '',
-    'CHROMA is how strong a colour is: neutral to 5, near neutral to 12, very dull to 25, dull to 38, moderate to 52, fairly strong to 66, intense above.',
+    'CHROMA is how strong a colour is, and its words go by what the hue can reach: neutral to 5, near neutral to 12, dull to 25, moderate to 47, strong to 66, vivid above. Yellows and oranges are vivid above 80; greens, blues and violets change at 18, 38 and 58, browns and olives at 18 and 40.',
     '',
     'THE STAIRCASE, where there is room, shows ten greys from paper to dark. One sign marks where the colour is now, the bar where it should go.',
     '',

@@ -28,16 +28,16 @@ function barLine(label: string, when: string, share: number, text: string, sight
   ];
 }
 
-/** The figures as bars, this time over the time before; a fuller bar is better, and comes from the same rounded value as its number. */
+/** The figures as bars, this time (or the answers of it that had one) over the time before; a fuller bar is better, and comes from the same rounded value as its number. */
 export function figureBars(rows: readonly FigureRow[], glyphs: Glyphs, columns: number): Piece[][] {
   const sight: BarSight = { glyphs, length: Math.max(8, Math.min(BAR, columns - WORDS)) };
   return rows.flatMap((row) => {
-    const { label, now, before } = row;
+    const { label, now, before, over } = row;
     const change = changeWord(row);
     return [
       barLine(
         label,
-        'this time',
+        over === undefined ? 'this time' : `${over} ${over === 1 ? 'answer' : 'answers'}`,
         now.fill,
         change === undefined ? now.text : `${now.text}: ${change}`,
         sight,

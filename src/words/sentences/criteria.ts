@@ -71,9 +71,9 @@ export const CRITERION_WORDS: Readonly<Record<CriterionId, CriterionWords>> = {
     gap: none,
   },
   nearest: {
-    most: 'the nearest to the colour wanted',
-    more: 'the nearer to the colour wanted',
-    order: 'nearness to the colour wanted, nearest first',
+    most: 'the nearest to what is wanted',
+    more: 'the nearer to what is wanted',
+    order: 'nearness to what is wanted, nearest first',
     unit: none,
     figure: ({ step, chroma }, voice) => `${stepWords(step, voice)}, chroma ${chroma.toFixed(0)}`,
     gap: none,

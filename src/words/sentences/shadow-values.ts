@@ -1,5 +1,4 @@
 /** What is said of the values of shaded sides and cast shadows. */
-import { painterStep } from '../../colour/value.js';
 import { sentence, stepsWords } from '../laid.js';
 import { bandText, scaleUnit, stepText, stepWords, type Voice } from '../voice.js';
 
@@ -57,10 +56,11 @@ export const SHADOW_VALUES = {
     });
     return `${sentence(each.join(', '))}.`;
   },
-  'shadow-rule': ({ shadow, light, share, value }: ShadowRule, voice: Voice): string => {
+  /** On a scale that begins at white a share says nothing by itself: what it comes to is told in steps. */
+  'shadow-rule': ({ shadow, light, share, value }: ShadowRule): string => {
     const what = shadow === 'shade' ? 'A shaded side' : 'A cast shadow';
-    const more = light === 'hard-sun' ? ', or darker' : '';
-    return `${what} keeps about ${TENTHS[Math.round(10 * share)]} tenths of the lit value: ${stepWords(painterStep(share * value), voice)}${more}.`;
+    const more = light === 'hard-sun' ? ' or more' : '';
+    return `${what} keeps ${TENTHS[Math.round(10 * share)]} tenths of the lit value: ${stepsWords((1 - share) * value)} darker${more}.`;
   },
   /** Why: the same in Munsell's values, which shares are taken of. */
   'why-shadow-rule': ({ light, share, value }: ShadowRule): string => {
@@ -79,5 +79,5 @@ export const SHADOW_VALUES = {
     voice: Voice,
   ): string => `${sentence(whatOf(thing))}: ${scaleUnit(voice)} ${bandText(band, voice)} fits.`,
   'why-shadow-guess': (): string =>
-    'Shares of the lit value are a starting guess, not a law: light thrown back from wall or water lifts a shade.',
+    'These tenths are a starting guess, not a law: light thrown back from wall or water lifts a shade.',
 };

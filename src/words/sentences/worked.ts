@@ -13,17 +13,24 @@ export type Proof =
   | { readonly by: 'third'; readonly turnDeg: number; readonly least: number }
   | { readonly by: 'shade'; readonly name: string; readonly chroma: number; readonly line: number }
   | { readonly by: 'drying'; readonly of: readonly { readonly name: string; readonly lost: number }[] }
-  | { readonly by: 'share'; readonly names: readonly [string, string]; readonly share: number }
+  /** Both in painter's steps, and the step that the share asked of the lighter one would be. */
+  | {
+      readonly by: 'share';
+      readonly of: readonly [{ name: string; step: number }, { name: string; step: number }];
+      readonly words: string;
+      readonly would: number;
+    }
   | { readonly by: 'rise'; readonly name: string; readonly rise: number };
+
+const stepsText = (of: readonly { readonly name: string; readonly step: number }[], voice: Voice): string =>
+  of
+    .map(({ name, step }, at) => `${name} at ${at === 0 ? stepWords(step, voice) : stepText(step, voice)}`)
+    .join(', ');
 
 function proofText(proof: Proof, voice: Voice): string {
   switch (proof.by) {
     case 'steps':
-      return proof.of
-        .map(
-          ({ name, step }, at) => `${name} at ${at === 0 ? stepWords(step, voice) : stepText(step, voice)}`,
-        )
-        .join(', ');
+      return stepsText(proof.of, voice);
     case 'chromas':
       return proof.of
         .map(({ name, chroma }, at) => `${name} ${at === 0 ? 'has chroma ' : ''}${chroma.toFixed(0)}`)
@@ -39,7 +46,7 @@ function proofText(proof: Proof, voice: Voice): string {
     case 'drying':
       return listWords(proof.of.map(({ name, lost }) => `${name} loses ${lost.toFixed(1)} of chroma`));
     case 'share':
-      return `${proof.names[0]} has ${percent(proof.share)} of the value of ${proof.names[1]}`;
+      return `${stepsText(proof.of, voice)}; ${proof.words} of it would be ${stepText(proof.would, voice)}`;
     case 'rise':
       return Math.abs(proof.rise) < 0.05
         ? `${proof.name} stays where it was`

@@ -98,12 +98,14 @@ const FIRST_WAY: Readonly<Record<Way, string>> = {
 function trayOption(studio: Studio, drill: MixDrill, id: string): FieldOption {
   const pigment = paintOf(studio, id);
   const own = id in drill.start.paints ? 'in the wash' : undefined;
+  const swatchStrength = Math.max(drill.start.strength, 0.3);
   const known = drill.painting?.includes(id) === true && own === undefined ? 'in the painting' : undefined;
   return {
     id,
     label: pigment.name,
     note: [pigment.ci.join('+'), own ?? known].filter(Boolean).join(', '),
-    swatch: seeAlone(studio, id, Math.max(drill.start.strength, 0.3)).reflectance,
+    swatch: seeAlone(studio, id, swatchStrength).reflectance,
+    swatchStrength,
     pigment: id,
   };
 }

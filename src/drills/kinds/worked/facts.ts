@@ -1,6 +1,7 @@
 /** Statements about a case that the prediction can bear out or not. Each figure is a margin: above 0 the statement is true. */
 
 import type { ColourReading } from '../../../colour/reading.js';
+import { painterStep } from '../../../colour/value.js';
 import { NEUTRAL_CHROMA, RELATION, type Relation, relationBetween } from '../../../judgement/index.js';
 import { seeWet } from '../../../washes/index.js';
 import type { Proof } from '../../../words/sentences/worked.js';
@@ -36,11 +37,6 @@ const dryingRise = (things: readonly Named[]): number => wet(things, 0).step - s
 /** Munsell value of one thing as a share of another's. */
 const valueShare = (things: readonly Named[]): number =>
   at(things, 0).seen.colour.value / Math.max(0.1, at(things, 1).seen.colour.value);
-const shares = (things: readonly Named[]): Proof => ({
-  by: 'share',
-  names: [name(things, 0), name(things, 1)],
-  share: valueShare(things),
-});
 /** Percent round a share of the lit value that still is that share. */
 const SHARE_ROOM = 8;
 
@@ -52,7 +48,15 @@ function shareOfValue(short: string, words: string, as: string, share: number): 
     text: (t) => `${name(t, 0)} has about ${words} of the value of ${name(t, 1)}, as ${as} does`,
     margin: (t) => SHARE_ROOM - Math.abs(100 * (valueShare(t) - share)),
     unit: 'percent',
-    figures: shares,
+    figures: (t) => ({
+      by: 'share',
+      of: [
+        { name: name(t, 0), step: step(t, 0) },
+        { name: name(t, 1), step: step(t, 1) },
+      ],
+      words,
+      would: painterStep(share * at(t, 1).seen.colour.value),
+    }),
   };
 }
 
