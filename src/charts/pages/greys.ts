@@ -1,0 +1,91 @@
+/** The greyest mixture of every pair that makes a grey, and which pairs do not. */
+import { hueName } from '../../colour/hue.js';
+import { NEUTRAL_CHROMA, type RelationKind } from '../../judgement/index.js';
+import { paintOf } from '../../paints/index.js';
+import { type Block, EMPTY, paragraph } from '../../paper/block.js';
+import type { Group } from '../../paper/flow.js';
+import { type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
+import type { Wash } from '../../washes/index.js';
+import { type Greyest, greyestOf, leanOf } from '../greys.js';
+import { CHART_WATER, pairsOf } from '../two-paints.js';
+import type { ChartRequest } from '../types.js';
+import { cell, cellWidth, madeLines } from './cell.js';
+import type { Chart } from './frame.js';
+import { cellRow } from './pairs.js';
+
+const IN_A_ROW = 4;
+const PATCH_HEIGHT = 40;
+
+/** "leans warm, to orange". */
+function leanWords({ seen }: Greyest): string {
+  const lean = leanOf(seen.colour);
+  if (lean === 'none') return 'leans nowhere';
+  return `leans ${lean === 'neither' ? '' : `${lean}, `}to ${hueName(seen.colour.hue)}`;
+}
+
+const HEADS: Readonly<Record<RelationKind, string>> = {
+  across: `They take each other's colour, but stop short of a grey (least C*):`,
+  between: 'They dull each other or make a third colour, but no grey (least C*):',
+  around: 'They keep their colour (least C*):',
+  neutral:
+    'One of the two is a grey, a black or a white already, so the other is greyed by however much comes in:',
+};
+
+/** Pairs that make no grey, by what they do instead; under each paint those with the paints after it. */
+function without({ studio }: ChartRequest, rest: readonly Greyest[], style: PaperStyle): Group[] {
+  const width = textWidth(style);
+  const nameOf = (id: string): string => paintOf(studio, id).name;
+  return (['across', 'between', 'around', 'neutral'] as const).flatMap((kind): Group[] => {
+    const pairs = rest.filter(({ relation }) => relation === kind);
+    if (pairs.length === 0) return [];
+    const firsts = [...new Set(pairs.map(({ pair }) => pair[0]))];
+    const lines = firsts.map((first): Block => {
+      const others = pairs
+        .filter(({ pair }) => pair[0] === first)
+        .map(({ pair, least }) => `${nameOf(pair[1])}${kind === 'neutral' ? '' : ` ${least.toFixed(0)}`}`);
+      return paragraph(`${nameOf(first)} with ${others.join(', ')}`, width, TYPE.small, style.ruler);
+    });
+    return [{ parts: [paragraph(HEADS[kind], width, TYPE.strong, style.ruler), ...lines], gap: 2 }];
+  });
+}
+
+export function greysChart(request: ChartRequest, style: PaperStyle): Chart {
+  const { studio, paints, box, progress } = request;
+  const pairs = pairsOf(paints);
+  const all = pairs.map((pair, at) => {
+    const greyest = greyestOf(studio, pair);
+    progress(at + 1, pairs.length);
+    return greyest;
+  });
+  const greys = all
+    .filter(({ isGrey }) => isGrey)
+    .sort((a, b) => a.seen.colour.chroma - b.seen.colour.chroma);
+  const rest = all.filter(({ isGrey }) => !isGrey);
+  const each = cellWidth(IN_A_ROW, textWidth(style));
+  const cells = greys.map((greyest) =>
+    cell(
+      greyest.seen,
+      [leanWords(greyest), ...madeLines(studio, greyest.seen.laid as Wash)],
+      { width: each, height: PATCH_HEIGHT },
+      style,
+    ),
+  );
+  const rows = Array.from({ length: Math.ceil(cells.length / IN_A_ROW) }, (_, at) => ({
+    parts: [cellRow(cells.slice(at * IN_A_ROW, (at + 1) * IN_A_ROW), each)],
+  }));
+  const heading = paragraph(
+    `${rest.length} of the ${pairs.length} pairs do not grey`,
+    textWidth(style),
+    TYPE.heading,
+    style.ruler,
+  );
+  return {
+    title: `Greys of ${box}`,
+    box,
+    notes: [
+      `${greys.length} of the ${pairs.length} pairs make a grey: at some proportion both lose their colour, down to C* ${NEUTRAL_CHROMA} or less. Here is the greyest of each that can be counted out, the greyest pair first, all with water ${CHART_WATER}.`,
+    ],
+    paints: paints.map((id) => paintOf(studio, id)),
+    groups: [...rows, { parts: [rest.length === 0 ? EMPTY : heading] }, ...without(request, rest, style)],
+  };
+}
