@@ -14,7 +14,11 @@ export interface Greyest {
   readonly least: number;
   /** The greyest that can be counted out. */
   readonly seen: Seen;
-  /** A grey lies between the two: C* below {@link NEUTRAL_CHROMA}, and neither paint is as grey by itself. */
+  /** Of the two the one with less colour by itself. */
+  readonly duller: string;
+  /**
+   * A grey lies between the two: they go across, or come down to {@link NEUTRAL_CHROMA} where neither is as grey by itself.
+   */
   readonly isGrey: boolean;
 }
 
@@ -36,10 +40,19 @@ export function greyestOf(studio: Studio, pair: Pair): Greyest {
     .reduce((best, next) => (next.colour.chroma < best.colour.chroma ? next : best));
   const relation = relationOf(studio, { [pair[0]]: 1 }, pair[1]).kind;
   const ends = [seePair(studio, pair, [1, 0]), seePair(studio, pair, [0, 1])];
-  const dullest = Math.min(...ends.map(({ colour }) => colour.chroma));
+  const [one, other] = ends.map(({ colour }) => colour.chroma) as [number, number];
+  const dullest = Math.min(one, other);
   const { chroma } = seen.colour;
-  const isGrey = relation !== 'neutral' && chroma <= NEUTRAL_CHROMA && chroma <= OF_THEIR_MAKING * dullest;
-  return { pair, relation, least: found.colour.chroma, seen, isGrey };
+  const isTheirs = chroma <= NEUTRAL_CHROMA && chroma <= OF_THEIR_MAKING * dullest;
+  const isGrey = relation === 'across' || (relation !== 'neutral' && isTheirs);
+  return {
+    pair,
+    relation,
+    least: found.colour.chroma,
+    seen,
+    duller: one <= other ? pair[0] : pair[1],
+    isGrey,
+  };
 }
 
 /** Below this C* no one sees a lean. */

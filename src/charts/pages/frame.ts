@@ -1,22 +1,22 @@
-/** What every chart has: its title and how to read it, cautions, feet. */
+/** What every chart has: its title, how to read it, cautions, feet. */
 import { scaleEnds, VALUE_SCALES } from '../../colour/value.js';
 import { cautionsOf, type Pigment } from '../../paints/index.js';
 import { type Block, EMPTY, paragraph, rule, stack } from '../../paper/block.js';
 import { flow, type Group, withFeet } from '../../paper/flow.js';
 import { greyScale } from '../../paper/grey-scale.js';
-import { NEAR_NOTE } from '../../paper/patch.js';
+import { NEAR_NOTE, NEAR_SIGN } from '../../paper/patch.js';
 import { cutTitle, frameOf, type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import type { PaperDocument } from '../../paper/types.js';
 import { GUESS_SIGN } from './cell.js';
 
 /** Between the rows of a chart. */
 const ROW_GAP = 9;
+const FOOT = `below each colour the grey of its value; ${NEAR_SIGN} printed only near`;
 const SCALE = { width: 300, height: 12 } as const;
 
 /** A chart before it is set on pages. */
 export interface Chart {
   readonly title: string;
-  readonly box: string;
   /** How to read it, a paragraph each. */
   readonly notes: readonly string[];
   readonly groups: readonly Group[];
@@ -47,27 +47,28 @@ function head(chart: Chart, style: PaperStyle): Group {
   const { ruler, voice } = style;
   const width = textWidth(style);
   const said = [...chart.notes, ...reading(chart, style)].map((text) => small(text, style));
+  const cautions = cautionsOf(chart.paints);
+  const care =
+    cautions.length === 0
+      ? []
+      : [paragraph('Cautions', width, TYPE.strong, ruler), small(cautions.join(' '), style)];
   const scale = chart.paints.length === 0 ? EMPTY : greyScale(SCALE.width, SCALE.height, voice.scale, ruler);
   return {
-    parts: [stack([paragraph(chart.title, width, TYPE.title, ruler), ...said], 2), scale, rule(width)].filter(
-      ({ height }) => height > 0,
-    ),
+    parts: [
+      stack([paragraph(chart.title, width, TYPE.title, ruler), ...said, ...care], 2),
+      scale,
+      rule(width),
+    ].filter(({ height }) => height > 0),
     gap: 6,
   };
-}
-
-function cautions({ paints }: Chart, style: PaperStyle): Group[] {
-  const lines = cautionsOf(paints);
-  if (lines.length === 0) return [];
-  const heading = paragraph('Some of these paints hold metals', textWidth(style), TYPE.strong, style.ruler);
-  return [{ parts: [heading, ...lines.map((text) => small(text, style))], gap: 1 }];
 }
 
 /** Sets a chart on its pages. */
 export function chartDocument(chart: Chart, style: PaperStyle): PaperDocument {
   const frame = frameOf(style.size);
-  const groups = [head(chart, style), ...chart.groups, ...cautions(chart, style)];
-  const foot = { left: cutTitle(chart.title), middle: cutTitle(chart.box) };
+  const groups = [head(chart, style), ...chart.groups];
+  // What a loose page needs to be read.
+  const foot = { left: cutTitle(chart.title), middle: chart.paints.length === 0 ? '' : FOOT };
   const pages = withFeet(flow(groups, frame, ROW_GAP), frame, foot, style.ruler);
   return { title: chart.title, size: style.size, pages, madeMs: style.madeMs };
 }

@@ -1,8 +1,9 @@
 /** The greyest mixture of every pair that makes a grey, and which pairs do not. */
+
+import { chromaWord } from '../../colour/chroma.js';
 import { hueName } from '../../colour/hue.js';
-import { NEUTRAL_CHROMA, type RelationKind } from '../../judgement/index.js';
 import { paintOf } from '../../paints/index.js';
-import { type Block, EMPTY, paragraph } from '../../paper/block.js';
+import { type Block, paragraph } from '../../paper/block.js';
 import type { Group } from '../../paper/flow.js';
 import { type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import type { Wash } from '../../washes/index.js';
@@ -16,38 +17,46 @@ import { cellRow } from './pairs.js';
 const IN_A_ROW = 4;
 const PATCH_HEIGHT = 40;
 
-/** "leans warm, to orange". */
+/** "near neutral, leans warm, to orange". */
 function leanWords({ seen }: Greyest): string {
   const lean = leanOf(seen.colour);
-  if (lean === 'none') return 'leans nowhere';
-  return `leans ${lean === 'neither' ? '' : `${lean}, `}to ${hueName(seen.colour.hue)}`;
+  const grey = chromaWord(seen.colour.chroma);
+  if (lean === 'none') return `${grey}, leans nowhere`;
+  return `${grey}, leans ${lean === 'neither' ? '' : `${lean}, `}to ${hueName(seen.colour.hue)}`;
 }
 
-const HEADS: Readonly<Record<RelationKind, string>> = {
-  across: `They take each other's colour, but stop short of a grey (least C*):`,
+/** What pairs do instead. */
+const HEADS = {
   between: 'They dull each other or make a third colour, but no grey (least C*):',
   around: 'They keep their colour (least C*):',
   neutral:
-    'One of the two is a grey, a black or a white already, so the other is greyed by however much comes in:',
-};
+    'One of the two is a grey, a black or a white already, and greys the other the more of it comes in:',
+} as const;
 
-/** Pairs that make no grey, by what they do instead; under each paint those with the paints after it. */
+/** Pairs that make no grey, by what they do instead: each once, under the first of the two, or the one that is grey by itself. */
 function without({ studio }: ChartRequest, rest: readonly Greyest[], style: PaperStyle): Group[] {
   const width = textWidth(style);
   const nameOf = (id: string): string => paintOf(studio, id).name;
-  return (['across', 'between', 'around', 'neutral'] as const).flatMap((kind): Group[] => {
+  return (['between', 'around', 'neutral'] as const).flatMap((kind): Group[] => {
     const pairs = rest.filter(({ relation }) => relation === kind);
     if (pairs.length === 0) return [];
-    const firsts = [...new Set(pairs.map(({ pair }) => pair[0]))];
-    const lines = firsts.map((first): Block => {
+    const headOf = ({ pair, duller }: Greyest): string => (kind === 'neutral' ? duller : pair[0]);
+    const lines = [...new Set(pairs.map(headOf))].map((head): Block => {
       const others = pairs
-        .filter(({ pair }) => pair[0] === first)
-        .map(({ pair, least }) => `${nameOf(pair[1])}${kind === 'neutral' ? '' : ` ${least.toFixed(0)}`}`);
-      return paragraph(`${nameOf(first)} with ${others.join(', ')}`, width, TYPE.small, style.ruler);
+        .filter((each) => headOf(each) === head)
+        .map(({ pair, least }) => {
+          const other = nameOf(pair[0] === head ? pair[1] : pair[0]);
+          return kind === 'neutral' ? other : `${other} ${least.toFixed(0)}`;
+        });
+      return paragraph(`${nameOf(head)} with ${others.join(', ')}`, width, TYPE.small, style.ruler);
     });
     return [{ parts: [paragraph(HEADS[kind], width, TYPE.strong, style.ruler), ...lines], gap: 2 }];
   });
 }
+
+/** The heading stays with what it is of. */
+const headed = (heading: Block, [first, ...more]: readonly Group[]): Group[] =>
+  first === undefined ? [] : [{ ...first, parts: [heading, ...first.parts] }, ...more];
 
 export function greysChart(request: ChartRequest, style: PaperStyle): Chart {
   const { studio, paints, box, progress } = request;
@@ -81,11 +90,10 @@ export function greysChart(request: ChartRequest, style: PaperStyle): Chart {
   );
   return {
     title: `Greys of ${box}`,
-    box,
     notes: [
-      `${greys.length} of the ${pairs.length} pairs make a grey: at some proportion both lose their colour, down to C* ${NEUTRAL_CHROMA} or less. Here is the greyest of each that can be counted out, the greyest pair first, all with water ${CHART_WATER}.`,
+      `${greys.length} of the ${pairs.length} pairs go to a grey: at some proportion each takes the other’s colour. Here is the greyest of each that can be counted out, the greyest pair first, all with water ${CHART_WATER}.`,
     ],
     paints: paints.map((id) => paintOf(studio, id)),
-    groups: [...rows, { parts: [rest.length === 0 ? EMPTY : heading] }, ...without(request, rest, style)],
+    groups: [...rows, ...headed(heading, without(request, rest, style))],
   };
 }

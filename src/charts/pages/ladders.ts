@@ -15,7 +15,6 @@ export function laddersChart({ studio, paints, box, progress }: ChartRequest, st
   const each = cellWidth(RUNGS.length, textWidth(style));
   return {
     title: `Value ladders of ${box}`,
-    box,
     notes: [
       'Each paint alone, from its strongest wash to a pale one. Every wash is half of the one before, made up with as much water again.',
     ],

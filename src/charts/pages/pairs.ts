@@ -46,7 +46,6 @@ export function pairsChart(request: ChartRequest, style: PaperStyle): Chart {
   const pairs = pairsOf(paints);
   return {
     title: `Pairs of ${box}`,
-    box,
     notes: [
       `Every two paints in five amounts, all with water ${CHART_WATER}. The steps from cell to cell are equal as the eye sees them, so the parts are not.`,
     ],

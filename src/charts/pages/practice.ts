@@ -73,7 +73,6 @@ export function practiceChart(
   const fewer = exercises.length === EXERCISES ? [] : [`This box gives ${exercises.length} of ${EXERCISES}.`];
   return {
     title: `Practice sheet ${seed}, with ${box}`,
-    box,
     notes: [
       `Paint each wash in its empty box, or on the paper that you use, and let it dry. Then stir in what is named, parts to one part of the paint in the wash, and paint it too. Read the ${scaleUnit(voice)} of each on a scale of greys before you compare.`,
       `Paints of this sheet: ${listWords(used.map((id) => paintOf(studio, id).name))}. ${fewer.join('')}`.trim(),

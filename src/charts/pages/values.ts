@@ -1,17 +1,18 @@
-/** Ten greys on either scale of value, and beside each the bars that show whether the printer kept it. */
+/** Ten greys on either scale of value, and beside each the dots that show whether the printer kept it. */
 import { greyOfValue } from '../../colour/screen.js';
 import { BLACK_FIRST, formatStep, PAPER_FIRST, scaleEnds, type ValueScale } from '../../colour/value.js';
 import { type Block, beside, box, inset, line, over, paragraph, stack } from '../../paper/block.js';
 import type { Group } from '../../paper/flow.js';
 import { type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import { INK } from '../../paper/types.js';
-import { barsOf, blackShare } from '../bars.js';
+import { blackShare, dotsOf } from '../dots.js';
 import type { ChartRequest } from '../types.js';
 import type { Chart } from './frame.js';
 
 const EDGE = { colour: INK.line, width: 0.5 } as const;
 const BLACK = '#000000';
-const HEIGHTS = { grey: 62, check: 108, square: 20 } as const;
+const PAPER = '#ffffff';
+const HEIGHTS = { grey: 62, check: 96, square: 20 } as const;
 const GAP = 4;
 /** Lighter, as it is, darker: in steps. */
 const SQUARES = [0.5, 0, -0.5] as const;
@@ -23,21 +24,20 @@ const VALUES: readonly (readonly [scale: ValueScale, values: readonly number[]])
   [BLACK_FIRST, Array.from({ length: 10 }, (_, at) => 10 - at)],
 ];
 
-/** Bars with three squares on them: one of the grey, one half a step lighter, one half a step darker. */
+/** Dots with three squares on them: half a step lighter, the grey itself, half a step darker. */
 function check(value: number, width: number): Block {
   const { check: height, square } = HEIGHTS;
-  const known = barsOf(value, height);
-  if (known === undefined) return { height, marks: [] };
-  const frame = box(width, height, { edge: EDGE });
-  const bars = known.bars.map(({ top, thick }) => inset(box(width, thick, { fill: BLACK }), 0, top));
+  const { isFieldBlack, size, at } = dotsOf(value, width, height);
+  const [field, ink] = isFieldBlack ? [BLACK, PAPER] : [PAPER, BLACK];
+  const dots = at.map(([x, y]) => inset(box(size[0], size[1], { fill: ink }), x, y));
   const gap = (height - SQUARES.length * square) / (SQUARES.length + 1);
-  const squares = SQUARES.flatMap((more, at) => {
+  const squares = SQUARES.flatMap((more, row) => {
     const shade = value + more;
     if (shade > 10 || shade < 0) return [];
     const grey = box(square, square, { fill: greyOfValue(shade) });
-    return [inset(grey, (width - square) / 2, gap + at * (square + gap))];
+    return [inset(grey, (width - square) / 2, gap + row * (square + gap))];
   });
-  return over({ height, marks: [] }, ...bars, ...squares, frame);
+  return over(box(width, height, { fill: field }), ...dots, ...squares, box(width, height, { edge: EDGE }));
 }
 
 function column(value: number, scale: ValueScale, width: number, { ruler }: PaperStyle): Block {
@@ -52,6 +52,7 @@ function column(value: number, scale: ValueScale, width: number, { ruler }: Pape
     middle(`ink ${(100 * blackShare(value)).toFixed(0)} %`, { ...FIGURES, colour: INK.muted }),
     { height: 3, marks: [] },
     check(value, width),
+    middle('print ____', { ...FIGURES, colour: INK.muted }),
   ]);
 }
 
@@ -68,10 +69,10 @@ function scaleGroup(scale: ValueScale, values: readonly number[], style: PaperSt
 
 const NOTES = [
   'Print at full size (100 %), without any setting that makes prints lighter, darker or more brilliant. Look at the check in daylight before you trust the scale.',
-  'The check: hold the page at arm’s length, or further, and half close your eyes until the bars melt into one grey. The middle square of each should melt with them: then the printer kept that step.',
-  'Where the upper, lighter square melts instead, the print is half a step too dark there; where the lower, darker one does, half a step too light. Write it below the column and count with it.',
-  'The bars are bare paper and full black, in the shares that give the step; "ink" is the share of black. The darkest have no check: no printer keeps gaps so thin, and no ink is as dark as that. The first step is a little darker than the bare paper.',
-  'The check is for the print. On a screen bars and greys melt only where the page is shown large.',
+  'The check: hold the page at arm’s length, or further, and half close your eyes until the dots melt into one grey. The middle square of each field should melt with them: then the printer kept that step.',
+  'Where the upper, lighter square melts instead, the print is half a step too dark there; where the lower, darker one does, half a step too light. Write what your print has below the field, and count with it.',
+  'The dots are full black on bare paper, or bare paper in black, in the share that gives the step; "ink" is the share of black. Steps are counted from this paper to this ink: no ink is as dark as step 10, and no paper quite as light as V 10.',
+  'The check is for the print. On a screen dots and greys melt only where the page is shown large.',
 ] as const;
 
 /** The scale that is set here comes first. */
@@ -81,5 +82,5 @@ export function valuesChart({ progress }: ChartRequest, style: PaperStyle): Char
   );
   const groups = own.map(([scale, values]) => scaleGroup(scale, values, style));
   progress(1, 1);
-  return { title: 'Ten steps of value', box: '', notes: NOTES, groups, paints: [] };
+  return { title: 'Ten steps of value', notes: NOTES, groups, paints: [] };
 }
