@@ -1,6 +1,6 @@
 /** Which pairs make a grey, at what proportion, and which way it leans. */
 import { hueDifference } from '../colour/lab.js';
-import { NEUTRAL_CHROMA, type RelationKind, relationOf } from '../judgement/index.js';
+import { NEUTRAL_CHROMA, NO_HUE_CHROMA, type RelationKind, relationOf } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
 import { bestBetween, type Seen } from '../washes/index.js';
 import { tidyParts } from './tidy.js';
@@ -16,11 +16,15 @@ export interface Greyest {
   readonly seen: Seen;
   /** Of the two the one with less colour by itself. */
   readonly duller: string;
-  /**
-   * A grey lies between the two: they go across, or come down to {@link NEUTRAL_CHROMA} where neither is as grey by itself.
-   */
-  readonly isGrey: boolean;
+  readonly makes: Makes;
 }
+
+/**
+ * - `grey`: C* of {@link NO_HUE_CHROMA} or less, no hue to speak of;
+ * - `leaning`: they take each other's colour, but a hue is left;
+ * - `none`: the colour is kept, another one appears, or one of the two is a grey by itself.
+ */
+export type Makes = 'grey' | 'leaning' | 'none';
 
 /** A grey that is duller than the duller paint by so much of its chroma is of their making. */
 const OF_THEIR_MAKING = 0.8;
@@ -44,14 +48,15 @@ export function greyestOf(studio: Studio, pair: Pair): Greyest {
   const dullest = Math.min(one, other);
   const { chroma } = seen.colour;
   const isTheirs = chroma <= NEUTRAL_CHROMA && chroma <= OF_THEIR_MAKING * dullest;
-  const isGrey = relation === 'across' || (relation !== 'neutral' && isTheirs);
+  const takes = relation === 'across' || (relation !== 'neutral' && isTheirs);
+  const makes: Makes = !takes ? 'none' : chroma <= NO_HUE_CHROMA ? 'grey' : 'leaning';
   return {
     pair,
     relation,
     least: found.colour.chroma,
     seen,
     duller: one <= other ? pair[0] : pair[1],
-    isGrey,
+    makes,
   };
 }
 

@@ -6,19 +6,9 @@ import { solved } from '../drills/kinds/mix/solve.js';
 import { generateDrill, usedBefore } from '../drills/make/index.js';
 import { InputError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
-import { type Seen, seeLaid, type Wash } from '../washes/index.js';
-import type { Progress } from './types.js';
-
-/** A mixture to paint. */
-export interface Exercise {
-  readonly family: string;
-  readonly title: string;
-  /** Made up, stirred into, perhaps thinned. */
-  readonly wash: Wash;
-  /** The wash before anything came in. */
-  readonly start: Seen;
-  readonly mixed: Seen;
-}
+import { seeLaid, type Wash } from '../washes/index.js';
+import { recipeExercise } from './practice-recipe.js';
+import type { Exercise, Progress } from './types.js';
 
 /** Families in turn: darker and bright, dulled, greys, a dark; each of them takes the place of one that the box cannot make. */
 const TURNS = [
@@ -42,33 +32,52 @@ const TRIES = 6;
 const keyOf = ({ paints, add = {} }: Wash): string =>
   JSON.stringify([Object.keys(paints).sort(), Object.keys(add)]);
 
+const isOld = (before: readonly Exercise[], wash: Wash): boolean =>
+  before.some((one) => keyOf(one.wash) === keyOf(wash));
+
+type Made = Exercise & { readonly drill?: Drill };
+
+/** A drill; undefined for a box that such a drill cannot be made from. */
+function drillOf(
+  studio: Studio,
+  request: Omit<Parameters<typeof generateDrill>[1], 'level'>,
+): Drill | undefined {
+  try {
+    return generateDrill(studio, { ...request, level: LEVEL });
+  } catch (error) {
+    if (error instanceof InputError) return undefined;
+    throw error;
+  }
+}
+
 /** One exercise of a family, unlike those before; undefined where the box gives none. */
 function made(
   studio: Studio,
   family: string,
   palette: readonly string[],
   seed: number,
-  before: readonly (Exercise & { readonly drill: Drill })[],
-): (Exercise & { readonly drill: Drill }) | undefined {
+  before: readonly Made[],
+): Made | undefined {
+  const avoid = usedBefore(before.flatMap(({ drill }) => drill ?? []));
   for (let attempt = 0; attempt < TRIES; attempt++) {
     const drill = drillOf(studio, {
       family,
       palette,
+      avoid,
       seed: seedOf(seed, family, before.length, attempt),
-      avoid: usedBefore(before.map((one) => one.drill)),
     });
-    if (drill === undefined) return undefined;
-    if (drill.kind !== 'mix') continue;
+    if (drill?.kind !== 'mix') return undefined;
     const { seen } = solved(studio, drill).best;
     const wash = seen.laid;
     // Glazes and strokes are another exercise: here one puddle is mixed.
-    if (!('paints' in wash) || before.some((one) => keyOf(one.wash) === keyOf(wash))) continue;
+    if (!('paints' in wash) || isOld(before, wash)) continue;
     const { paints, strength } = wash;
+    const start = seeLaid(studio, { paints, strength });
     return {
       family: findFamily(family)?.name ?? family,
       title: drill.title,
       wash,
-      start: seeLaid(studio, { paints, strength }),
+      start,
       mixed: seen,
       drill,
     };
@@ -76,27 +85,10 @@ function made(
   return undefined;
 }
 
-function drillOf(
-  studio: Studio,
-  request: {
-    readonly family: string;
-    readonly palette: readonly string[];
-    readonly seed: number;
-    readonly avoid: readonly string[];
-  },
-): Drill | undefined {
-  try {
-    return generateDrill(studio, { ...request, level: LEVEL });
-  } catch (error) {
-    // A box that this family cannot be made from.
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
-}
-
 /**
  * The exercises of a sheet: the same seed and paints give the same sheet.
  * @returns as many as the box gives, eight at most
+ * @throws InputError for a box that gives none
  */
 export function exercisesFor(
   studio: Studio,
@@ -104,16 +96,22 @@ export function exercisesFor(
   seed: number,
   progress: Progress,
 ): Exercise[] {
-  const found: (Exercise & { readonly drill: Drill })[] = [];
+  const found: Made[] = [];
+  // Families that have no more to give are not asked again.
+  const open = new Set<string>(TURNS);
   for (const [at, family] of TURNS.entries()) {
-    const others = TURNS.filter((other, place) => other !== family && TURNS.indexOf(other) === place);
-    for (const name of [family, ...others]) {
-      const exercise = made(studio, name, palette, seed, found);
-      if (exercise === undefined) continue;
-      found.push(exercise);
-      break;
+    let exercise: Made | undefined;
+    for (const name of [family, ...TURNS]) {
+      if (!open.has(name)) continue;
+      exercise = made(studio, name, palette, seed, found);
+      if (exercise !== undefined) break;
+      open.delete(name);
     }
+    exercise ??= recipeExercise(studio, palette, seedOf(seed, at), (wash) => isOld(found, wash));
+    if (exercise !== undefined) found.push(exercise);
     progress(at + 1, TURNS.length);
   }
+  if (found.length === 0)
+    throw new InputError('no exercise can be made of these paints; take more of them, or unlike ones');
   return found.map(({ drill: _, ...exercise }) => exercise);
 }

@@ -1,5 +1,6 @@
 /** What charts are asked for. */
 import type { Studio } from '../paints/index.js';
+import type { Seen, Wash } from '../washes/index.js';
 
 /** Told how far the work is. */
 export type Progress = (done: number, of: number) => void;
@@ -18,4 +19,15 @@ export interface ChartRequest {
   /** Of the practice sheet. */
   readonly seed: number;
   readonly progress: Progress;
+}
+
+/** A mixture to paint. */
+export interface Exercise {
+  readonly family: string;
+  readonly title: string;
+  /** Made up, stirred into, perhaps thinned. */
+  readonly wash: Wash;
+  /** The wash before anything came in. */
+  readonly start: Seen;
+  readonly mixed: Seen;
 }

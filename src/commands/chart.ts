@@ -16,7 +16,7 @@ import { cautionLines } from './cautions.js';
 import { missingLines, sizeOf, textsOf } from './printing.js';
 import { readBox } from './read-box.js';
 import { readNumber } from './read-parts.js';
-import { document } from './run.js';
+import { document, usage } from './run.js';
 import type { WorkBar } from './work-bar.js';
 
 /** Options as typed. */
@@ -124,7 +124,7 @@ export async function chartCommand(
   const style = { ruler: press.ruler, voice: ports.voice, size: PAGE_SIZES[sheet], madeMs: ports.nowMs };
   let paper: PaperDocument;
   try {
-    paper = chartPaper(id, request, style);
+    paper = usage(() => chartPaper(id, request, style));
   } finally {
     ports.bar.end();
   }

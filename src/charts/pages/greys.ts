@@ -2,12 +2,13 @@
 
 import { chromaWord } from '../../colour/chroma.js';
 import { hueName } from '../../colour/hue.js';
-import { paintOf } from '../../paints/index.js';
+import { NO_HUE_CHROMA } from '../../judgement/index.js';
+import { paintOf, type Studio } from '../../paints/index.js';
 import { type Block, paragraph } from '../../paper/block.js';
 import type { Group } from '../../paper/flow.js';
 import { type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import type { Wash } from '../../washes/index.js';
-import { type Greyest, greyestOf, leanOf } from '../greys.js';
+import { type Greyest, greyestOf, leanOf, type Makes } from '../greys.js';
 import { CHART_WATER, pairsOf } from '../two-paints.js';
 import type { ChartRequest } from '../types.js';
 import { cell, cellWidth, madeLines } from './cell.js';
@@ -54,22 +55,7 @@ function without({ studio }: ChartRequest, rest: readonly Greyest[], style: Pape
   });
 }
 
-/** The heading stays with what it is of. */
-const headed = (heading: Block, [first, ...more]: readonly Group[]): Group[] =>
-  first === undefined ? [] : [{ ...first, parts: [heading, ...first.parts] }, ...more];
-
-export function greysChart(request: ChartRequest, style: PaperStyle): Chart {
-  const { studio, paints, box, progress } = request;
-  const pairs = pairsOf(paints);
-  const all = pairs.map((pair, at) => {
-    const greyest = greyestOf(studio, pair);
-    progress(at + 1, pairs.length);
-    return greyest;
-  });
-  const greys = all
-    .filter(({ isGrey }) => isGrey)
-    .sort((a, b) => a.seen.colour.chroma - b.seen.colour.chroma);
-  const rest = all.filter(({ isGrey }) => !isGrey);
+function cellRows(studio: Studio, greys: readonly Greyest[], style: PaperStyle): Group[] {
   const each = cellWidth(IN_A_ROW, textWidth(style));
   const cells = greys.map((greyest) =>
     cell(
@@ -79,21 +65,43 @@ export function greysChart(request: ChartRequest, style: PaperStyle): Chart {
       style,
     ),
   );
-  const rows = Array.from({ length: Math.ceil(cells.length / IN_A_ROW) }, (_, at) => ({
+  return Array.from({ length: Math.ceil(cells.length / IN_A_ROW) }, (_, at) => ({
     parts: [cellRow(cells.slice(at * IN_A_ROW, (at + 1) * IN_A_ROW), each)],
   }));
-  const heading = paragraph(
-    `${rest.length} of the ${pairs.length} pairs do not grey`,
-    textWidth(style),
-    TYPE.heading,
-    style.ruler,
-  );
+}
+
+/** The heading stays with what it is of. */
+const headed = (heading: Block, [first, ...more]: readonly Group[]): Group[] =>
+  first === undefined ? [] : [{ gap: 4, ...first, parts: [heading, ...first.parts] }, ...more];
+
+export function greysChart(request: ChartRequest, style: PaperStyle): Chart {
+  const { studio, paints, box, progress } = request;
+  const pairs = pairsOf(paints);
+  const all = pairs.map((pair, at) => {
+    const greyest = greyestOf(studio, pair);
+    progress(at + 1, pairs.length);
+    return greyest;
+  });
+  const of = (makes: Makes): Greyest[] =>
+    all
+      .filter((each) => each.makes === makes)
+      .sort((one, other) => one.seen.colour.chroma - other.seen.colour.chroma);
+  const [greys, leaning] = [of('grey'), of('leaning')];
+  const rest = all.filter(({ makes }) => makes === 'none');
+  const head = (text: string): Block => paragraph(text, textWidth(style), TYPE.heading, style.ruler);
   return {
     title: `Greys of ${box}`,
     notes: [
-      `${greys.length} of the ${pairs.length} pairs go to a grey: at some proportion each takes the other’s colour. Here is the greyest of each that can be counted out, the greyest pair first, all with water ${CHART_WATER}.`,
+      `Of ${pairs.length} pairs ${greys.length} make a grey, ${leaning.length} a grey that keeps a lean, and ${rest.length} do not grey. Each patch is the greyest that can be counted out of its pair, all with water ${CHART_WATER}.`,
     ],
     paints: paints.map((id) => paintOf(studio, id)),
-    groups: [...rows, ...headed(heading, without(request, rest, style))],
+    groups: [
+      ...headed(
+        head(`Greys: C* ${NO_HUE_CHROMA} or less, the greyest first`),
+        cellRows(studio, greys, style),
+      ),
+      ...headed(head('Greys that lean: a hue is left'), cellRows(studio, leaning, style)),
+      ...headed(head('Pairs that do not grey'), without(request, rest, style)),
+    ],
   };
 }

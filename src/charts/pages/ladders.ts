@@ -8,7 +8,7 @@ import { cell, cellWidth, coded } from './cell.js';
 import type { Chart } from './frame.js';
 import { cellRow } from './pairs.js';
 
-const PATCH_HEIGHT = 44;
+const PATCH_HEIGHT = 40;
 const RUNGS = WATERS.toReversed();
 
 export function laddersChart({ studio, paints, box, progress }: ChartRequest, style: PaperStyle): Chart {
