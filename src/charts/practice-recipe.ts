@@ -5,6 +5,7 @@ import { CHROMATIC_START } from '../judgement/index.js';
 import { paintOf, type Studio } from '../paints/index.js';
 import { recipesFor } from '../recipes/index.js';
 import { seeLaid, type Wash } from '../washes/index.js';
+import { sentence } from '../words/laid.js';
 import type { Exercise } from './types.js';
 
 /** What is asked: how much darker in steps, and how it is said. */
@@ -61,7 +62,7 @@ export function recipeExercise(
     const mixed = seeLaid(studio, wash);
     if (isOld(wash) || Object.keys(wash.add ?? {}).length === 0) continue;
     if (deltaE00(start.colour.lab, mixed.colour.lab) < ALIKE) continue;
-    return { title: paintOf(studio, id).name, family, wash, start, mixed };
+    return { title: sentence(paintOf(studio, id).name), family, wash, start, mixed };
   }
   return undefined;
 }

@@ -20,7 +20,7 @@ export const coded = ({ name, ci, strengthEvidence }: Pigment): string =>
   `${name} (${ci.length === 0 ? 'no code' : ci.join(', ')})${strengthEvidence === 'assumed' ? GUESS_SIGN : ''}`;
 
 /** "1:12": one part of paint to so many of water. */
-export const waterText = (strength: number): string => {
+const waterText = (strength: number): string => {
   const water = waterOf(strength);
   return `1:${water < 10 ? Number(water.toFixed(1)) : Math.round(water)}`;
 };
@@ -44,7 +44,7 @@ export function addedLines(studio: Studio, { add = {}, thin = 1 }: Wash): string
 }
 
 /** "step 5.4, C* 41", with the sign of a colour that is printed only nearly. */
-export function valueLine({ reflectance }: Pick<Seen, 'reflectance'>, { voice }: PaperStyle): string {
+function valueLine({ reflectance }: Pick<Seen, 'reflectance'>, { voice }: PaperStyle): string {
   const look = lookOf(reflectance);
   return `${valueWords(look.value, voice)}, C* ${look.chroma.toFixed(0)}${look.inScreenGamut ? '' : ` ${NEAR_SIGN}`}`;
 }

@@ -17,6 +17,8 @@ import { cellRow } from './pairs.js';
 
 const IN_A_ROW = 4;
 const PATCH_HEIGHT = 40;
+/** Lines of a list that are kept on one page. */
+const KEPT = 6;
 
 /** "near neutral, leans warm, to orange". */
 function leanWords({ seen }: Greyest): string {
@@ -51,7 +53,11 @@ function without({ studio }: ChartRequest, rest: readonly Greyest[], style: Pape
         });
       return paragraph(`${nameOf(head)} with ${others.join(', ')}`, width, TYPE.small, style.ruler);
     });
-    return [{ parts: [paragraph(HEADS[kind], width, TYPE.strong, style.ruler), ...lines], gap: 2 }];
+    const parts = [paragraph(HEADS[kind], width, TYPE.strong, style.ruler), ...lines];
+    return Array.from({ length: Math.ceil(parts.length / KEPT) }, (_, at) => ({
+      parts: parts.slice(at * KEPT, (at + 1) * KEPT),
+      gap: 2,
+    }));
   });
 }
 

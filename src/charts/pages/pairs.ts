@@ -15,7 +15,7 @@ import type { Chart } from './frame.js';
 const PATCH_HEIGHT = 34;
 
 /** What two paints do, as a head says it. */
-export const RELATION_WORDS: Readonly<Record<RelationKind, string>> = {
+const RELATION_WORDS: Readonly<Record<RelationKind, string>> = {
   around: 'around: the colour is kept all the way',
   between: 'between: a third colour appears, or part of the colour goes',
   across: 'across: they take each other’s colour, to a grey',
