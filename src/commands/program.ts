@@ -2,6 +2,7 @@
 import { Command, CommanderError } from 'commander';
 import { UsageError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
+import { addChartCommand } from './program-charts.js';
 import { addClassroomCommands } from './program-classroom.js';
 import { addLearnerCommands } from './program-learner.js';
 import { addPaintCommands } from './program-paint.js';
@@ -94,6 +95,7 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   describeRoot(command, version);
   addLearnerCommands(program, version);
   addPaintCommands(program);
+  addChartCommand(program);
   addClassroomCommands(program, version);
   const problems: string[] = [];
   settle(command, problems);

@@ -5,13 +5,14 @@ import { requireOutputs, writeNamed } from '../files/named.js';
 import { shippedPictures } from '../files/shipped.js';
 import { libraryStudio } from '../paints/index.js';
 import { openPress } from '../paper/pdf.js';
-import { PAGE_SIZES, type PaperDocument, type PaperId } from '../paper/types.js';
+import { PAGE_SIZES, type PaperDocument } from '../paper/types.js';
 import { drillScenes } from '../pictures/scene.js';
 import { readHandout } from '../quiz/files/read-files.js';
 import { createGrader } from '../quiz/marking.js';
 import { handoutPaper, keyPaper, paperQuiz, readsValues } from '../quiz/paper/index.js';
 import { cleanText } from '../text/sanitize.js';
 import type { Voice } from '../words/voice.js';
+import { missingLines, sizeOf, textsOf } from './printing.js';
 import { document } from './run.js';
 
 /** Options as typed. */
@@ -35,19 +36,6 @@ export async function ownVoice(): Promise<Voice> {
   const { values } = await resolveSettings((await findPaths()).config, {});
   return { scale: values.valueScale, spoken: false };
 }
-
-function sizeOf(text: string): PaperId {
-  const id = text.toLowerCase();
-  if (!Object.hasOwn(PAGE_SIZES, id))
-    throw new UsageError(
-      `--size must be ${Object.keys(PAGE_SIZES).join(' or ')}, not "${cleanText(text, 40)}"`,
-    );
-  return id as PaperId;
-}
-
-/** Every text that a document prints. */
-const textsOf = ({ pages }: PaperDocument): string =>
-  pages.flatMap((marks) => marks.map((mark) => (mark.kind === 'text' ? mark.text : ''))).join('');
 
 /** Prints a handout and its key into files. @returns what was done @throws UsageError, DataError */
 export async function paperCommand(path: string, options: PaperOptions, ports: PaperPorts): Promise<string> {
@@ -86,11 +74,7 @@ export async function paperCommand(path: string, options: PaperOptions, ports: P
     ...(readsValues(handout)
       ? ['Some questions ask for the value of a colour by eye: print these in colour, a grey print tells it.']
       : []),
-    ...(signs.length === 0
-      ? []
-      : [
-          `The font has Latin, Greek and Cyrillic letters; printed as boxes: ${signs.slice(0, 20).join(' ')}`,
-        ]),
+    ...missingLines(signs),
   ];
   return `${lines.join('\n')}\n`;
 }

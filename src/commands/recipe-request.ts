@@ -1,7 +1,7 @@
 /** What `mudlark recipe` is asked for, read from its options. */
 import { readColourText } from '../colour/read-colour.js';
 import { UsageError } from '../errors.js';
-import { findPalette, type Studio } from '../paints/index.js';
+import type { Studio } from '../paints/index.js';
 import {
   type Means,
   MOST_PAINTS,
@@ -11,9 +11,9 @@ import {
   type Wish,
 } from '../recipes/index.js';
 import { listWords } from '../text/list-words.js';
-import { didYouMean } from '../text/nearest.js';
 import { type FirstWash, WAYS, type Way } from '../washes/index.js';
-import { readNumber, readPaint, readParts } from './read-parts.js';
+import { readBox } from './read-box.js';
+import { readNumber, readParts } from './read-parts.js';
 import { usage } from './run.js';
 
 /** Options as typed. */
@@ -98,32 +98,6 @@ function readWish(studio: Studio, options: RecipeOptions): Wish {
   return { from, aim, darker: readDarker(options, aim) };
 }
 
-/** Paints to keep to: those named, else the box. */
-function readPaints(
-  studio: Studio,
-  { within = [], palette }: RecipeOptions,
-  usual: string,
-): { readonly paints: readonly string[]; readonly box: string } {
-  const named = within.flatMap((text) => text.split(',')).map((id) => id.trim());
-  if (named.length > 0 && palette !== undefined)
-    throw new UsageError('--within and --palette are both given; leave one out');
-  if (named.length > 0) {
-    const paints = [...new Set(named.map((id) => readPaint(studio, id).id))];
-    if (paints.length > MOST_SEARCHED)
-      throw new UsageError(`--within takes at most ${MOST_SEARCHED} paints, got ${paints.length}`);
-    return { paints, box: paints.length === 1 ? 'the one paint named' : `the ${paints.length} paints named` };
-  }
-  const id = palette ?? usual;
-  const box = findPalette(studio, id);
-  if (box === undefined) {
-    const ids = studio.palettes.map((known) => known.id);
-    throw new UsageError(
-      `no palette is called "${id.slice(0, 60)}"; there are ${listWords(ids)}.${didYouMean(id, ids)}`,
-    );
-  }
-  return { paints: box.pigments, box: `the ${box.name}` };
-}
-
 function readWays(text: string | undefined): readonly Way[] {
   if (text === undefined) return WAYS;
   const words = text.split(',').map((word) => word.trim());
@@ -144,6 +118,11 @@ function readMost(text: string | undefined): number {
 /** Reads the options. @param usual id of the palette where none is named @throws UsageError for whatever cannot be asked */
 export function readRequest(studio: Studio, options: RecipeOptions, usual: string): RecipeRequest {
   const wish = readWish(studio, options);
-  const { paints, box } = readPaints(studio, options, usual);
+  const { paints, box } = readBox(
+    studio,
+    { paints: ['--within', options.within ?? []], box: ['--palette', options.palette] },
+    usual,
+    MOST_SEARCHED,
+  );
   return { wish, box, means: { paints, ways: readWays(options.ways), most: readMost(options.most) } };
 }

@@ -37,3 +37,11 @@ export function cautionOf({ name, ci, hazard }: Pick<Pigment, 'name' | 'ci' | 'h
   const metals = hazard.metals.map(metalName).join(' and ');
   return `${name}${codes}${metals === '' ? '' : ` holds ${metals}`}: ${hazard.note}`;
 }
+
+/** A line for each paint that has a caution, and the advice once; nothing when none has. */
+export function cautionsOf(pigments: readonly Pick<Pigment, 'name' | 'ci' | 'hazard'>[]): string[] {
+  const lines = pigments.flatMap((pigment) =>
+    pigment.hazard?.level === 'low' ? [] : (cautionOf(pigment) ?? []),
+  );
+  return lines.length === 0 ? [] : [...lines, ...CAUTION_ADVICE];
+}

@@ -23,13 +23,21 @@ const EDGE = { colour: INK.line, width: 0.5 } as const;
 /** The grey's share of a patch. */
 const TWIN_SHARE = 0.3;
 
-/** The colour in a box, and the grey of the same value in its right part. */
-export function patchBox({ reflectance, unread }: Swatch, width: number, height: number): Block {
+/** The colour in a box, and the grey of the same value in its right part; or below, so that the greys of a row can be read along. */
+export function patchBox(
+  { reflectance, unread }: Pick<Swatch, 'reflectance' | 'unread'>,
+  width: number,
+  height: number,
+  twin: 'right' | 'below' = 'right',
+): Block {
   const look = lookOf(reflectance);
   const whole = box(width, height, { fill: look.hex, edge: EDGE });
   if (unread !== undefined) return whole;
-  const twin = width * TWIN_SHARE;
-  return over(whole, inset(box(twin, height, { fill: look.grey, edge: EDGE }), width - twin));
+  const [across, tall] = twin === 'right' ? [width * TWIN_SHARE, height] : [width, height * TWIN_SHARE];
+  return over(
+    whole,
+    inset(box(across, tall, { fill: look.grey, edge: EDGE }), width - across, height - tall),
+  );
 }
 
 const near = ({ inScreenGamut }: Look): string => (inScreenGamut ? '' : ` ${NEAR_SIGN}`);

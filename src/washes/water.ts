@@ -22,6 +22,9 @@ export function waterStrength(water: string): number {
   return (1 + MASSTONE_WATER) / (1 + parts);
 }
 
+/** Parts of water to one of paint in a wash of that strength, above 0 to 1: the inverse of {@link waterStrength}. */
+export const waterOf = (strength: number): number => (1 + MASSTONE_WATER) / strength - 1;
+
 /** Painter's step from which no wash is called tea: tea is pale. */
 const TEA_STEP = 3.5;
 

@@ -1,8 +1,9 @@
 /** The sheet that a student hands in: a box for each letter, and under it one for the mark. */
 import { type Block, beside, box, inset, line, over, paragraph, stack } from '../../paper/block.js';
 import type { Group } from '../../paper/flow.js';
+import { type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import { INK } from '../../paper/types.js';
-import { type PaperQuiz, type PaperStyle, TYPE, textWidth } from './style.js';
+import type { PaperQuiz } from './style.js';
 
 /** Boxes in a row. */
 const ROW = 10;

@@ -1,8 +1,9 @@
 /** A sheet for the marks of a class: a row a student, a column a question. */
 import { type Block, beside, line, paragraph, stack, startsOf } from '../../paper/block.js';
 import { columnHeight, type Group } from '../../paper/flow.js';
+import { frameOf, type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import { INK, type Mark } from '../../paper/types.js';
-import { frameOf, type PaperQuestion, type PaperQuiz, type PaperStyle, TYPE, textWidth } from './style.js';
+import type { PaperQuestion, PaperQuiz } from './style.js';
 
 const NAME_WIDTH = 150;
 const TOTAL_WIDTH = 44;

@@ -5,12 +5,13 @@ import { EMPTY, paragraph, rule, stack } from '../../paper/block.js';
 import { flow, type Group, withFeet } from '../../paper/flow.js';
 import { greyScale } from '../../paper/grey-scale.js';
 import { NEAR_NOTE } from '../../paper/patch.js';
+import { cutTitle, frameOf, GAPS, type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import type { PaperDocument } from '../../paper/types.js';
 import type { Handout } from '../handout.js';
 import { plural } from '../report-words.js';
 import { answerSheet } from './answer-sheet.js';
 import { questionGroup } from './question.js';
-import { frameOf, GAPS, type PaperQuiz, type PaperStyle, pointsWords, TYPE, textWidth } from './style.js';
+import { type PaperQuiz, pointsWords } from './style.js';
 
 /** Whether judging a value by eye is asked somewhere: then no scale of greys may lie beside it, and a grey print would tell it. */
 export const readsValues = ({ studio, questions }: Handout): boolean =>
@@ -75,7 +76,3 @@ export function handoutPaper(quiz: PaperQuiz, style: PaperStyle): PaperDocument 
     madeMs: style.madeMs,
   };
 }
-
-/** A title as short as the foot of a page has room for. */
-export const cutTitle = (title: string): string =>
-  [...title].length <= 48 ? title : `${[...title].slice(0, 45).join('')}...`;

@@ -9,7 +9,7 @@ import { type PaperQuiz, sheetCode } from './style.js';
 
 export { handoutPaper, readsValues } from './handout-paper.js';
 export { keyPaper } from './key-paper.js';
-export type { PaperQuiz, PaperStyle } from './style.js';
+export type { PaperQuiz } from './style.js';
 export { sheetCode } from './style.js';
 
 /** A handout with its letters and pictures. @param sceneOf what a drill lies in before it is answered, where it has a picture */

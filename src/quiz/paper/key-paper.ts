@@ -5,25 +5,17 @@ import type { Grade } from '../../drills/types.js';
 import { type Block, beside, EMPTY, line, paragraph, rule, stack } from '../../paper/block.js';
 import { flow, type Group, withFeet } from '../../paper/flow.js';
 import { patchBox, patchLines } from '../../paper/patch.js';
+import { cutTitle, frameOf, GAPS, type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import { INK, type PaperDocument } from '../../paper/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import { IDEAS } from '../../words/ideas.js';
 import { sayAll } from '../../words/tell.js';
 import type { Grader } from '../marking.js';
 import { classSheet } from './class-sheet.js';
-import { cutTitle, sheetWords } from './handout-paper.js';
+import { sheetWords } from './handout-paper.js';
 import { letterBox, letteredLine, letteredWidth } from './letters.js';
 import { headLine } from './question.js';
-import {
-  frameOf,
-  GAPS,
-  type PaperQuestion,
-  type PaperQuiz,
-  type PaperStyle,
-  pointsWords,
-  TYPE,
-  textWidth,
-} from './style.js';
+import { type PaperQuestion, type PaperQuiz, pointsWords } from './style.js';
 
 /** Columns of a row, in points: the mark, then the colour that an answer gives. */
 const MARK_WIDTH = 50;

@@ -2,10 +2,11 @@
 import { optionLabel } from '../../drills/answers.js';
 import { kindOf } from '../../drills/kinds/index.js';
 import { type Block, beside, box, inset, line, over, paragraph, stack, startsOf } from '../../paper/block.js';
+import { type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import { INK } from '../../paper/types.js';
 import { cleanText } from '../../text/sanitize.js';
 import type { Handout } from '../handout.js';
-import { type PaperQuestion, type PaperStyle, TYPE, textWidth } from './style.js';
+import type { PaperQuestion } from './style.js';
 
 /** Type of what stands over a column or a row. */
 export const LABEL = { ...TYPE.small, colour: INK.muted };

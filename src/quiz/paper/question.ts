@@ -5,6 +5,7 @@ import { type Block, beside, EMPTY, inset, line, over, paragraph, stack } from '
 import type { Group } from '../../paper/flow.js';
 import { patchOverWords, patchRows, type Swatch } from '../../paper/patch.js';
 import { scenePicture } from '../../paper/scene.js';
+import { GAPS, type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import { INK } from '../../paper/types.js';
 import type { DrillScene } from '../../pictures/scene.js';
 import { cleanText } from '../../text/sanitize.js';
@@ -12,7 +13,7 @@ import { sayAll } from '../../words/tell.js';
 import type { Handout } from '../handout.js';
 import type { LetteredAnswer } from '../lettered.js';
 import { answersBlock, LABEL } from './letters.js';
-import { GAPS, type PaperQuestion, type PaperStyle, pointsWords, TYPE, textWidth } from './style.js';
+import { type PaperQuestion, pointsWords } from './style.js';
 
 const PICTURE_WIDTH = 168;
 const PICTURE_GAP = 14;
