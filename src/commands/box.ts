@@ -77,7 +77,9 @@ export function boxEdit(place: BoxPlace, text: string, options: BoxOptions): str
     throw new UsageError('say what is to be changed: --paints, --add, --remove, --name-of or --strength');
   return keptWords(
     place,
-    keepOwnBox(place.profile, name, (there) => boxAsked(place.library, there ?? ownBox(place, name), options)),
+    keepOwnBox(place.profile, name, (there) =>
+      boxAsked(place.library, there ?? ownBox(place, name), options),
+    ),
   );
 }
 
@@ -111,7 +113,8 @@ export function boxList(place: BoxPlace, { json }: JsonOption): string {
 export function boxShow(place: BoxPlace, name: string | undefined, { json }: JsonOption): string {
   const { library, drillsOf, profile } = place;
   const shelf = shelfOf(place);
-  const box = name === undefined ? boxInUse(shelf, profile) : readBox(shelf, name.normalize('NFC').toLowerCase());
+  const box =
+    name === undefined ? boxInUse(shelf, profile) : readBox(shelf, name.normalize('NFC').toLowerCase());
   const { names = {}, strengths = {} } = box;
   const held = drillsOf(box);
   const inUse = boxInUse(shelf, profile).id === box.id;
@@ -182,7 +185,12 @@ export interface ImportOptions {
  * @param input what came in at standard input, where that is read in the place of the file
  * @throws DataError when the file cannot be used, or a box of the name is there and not to be replaced
  */
-export function boxImport(place: BoxPlace, path: string, { as, force }: ImportOptions, input?: string): string {
+export function boxImport(
+  place: BoxPlace,
+  path: string,
+  { as, force }: ImportOptions,
+  input?: string,
+): string {
   const { profile, library } = place;
   const shown = input === undefined ? shownPath(path) : 'standard input';
   const read = parseBox(input ?? readText(path, MOST_OWN_BYTES), shown);
