@@ -89,7 +89,7 @@ export function drillsOfBox(
   };
 }
 
-/** How many written drills a box leaves out, in a sentence; nothing where it leaves out none. */
+/** How many written drills are left out with a box, in a sentence; nothing where none is. */
 export function leftOutWords(
   { name }: Palette,
   { drills, notOwned, unsound }: BoxDrills,
@@ -100,5 +100,5 @@ export function leftOutWords(
     ...(notOwned === 0 ? [] : [`${notOwned} need other paints`]),
     ...(unsound === 0 ? [] : [`${unsound} do not hold at its strengths`]),
   ];
-  return `The ${name} leaves out ${notOwned + unsound} of ${all} written drills: ${reasons.join(', ')}.`;
+  return `With the ${name} ${notOwned + unsound} of ${all} written drills are left out: ${reasons.join(', ')}.`;
 }

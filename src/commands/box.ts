@@ -23,7 +23,7 @@ import { boxInUse, learnerStudio, readBox } from './learner.js';
 import { readPaint } from './read-parts.js';
 import { type Confirm, filesOf, requireNoRecord } from './record.js';
 import { document, usage } from './run.js';
-import { settingsSet } from './settings.js';
+import { overriddenWords } from './settings.js';
 
 /** Whose boxes, among which paints. */
 export interface BoxPlace {
@@ -157,8 +157,8 @@ export function boxShow(place: BoxPlace, name: string | undefined, { json }: Jso
 export async function boxUse(place: BoxPlace, name: string): Promise<string> {
   const shelf = shelfOf(place);
   const box = readBox(shelf, name.normalize('NFC').toLowerCase());
-  const ids = shelf.palettes.map(({ id }) => id);
-  const said = await settingsSet(place.profile, 'palette', box.id, ids);
+  await keepSettings(place.profile.paths.config, { palette: box.id });
+  const said = `The box in use is ${box.id}.${overriddenWords(place.profile, 'palette')}\n`;
   const leftOut = box.isOwn === true ? leftOutWords(box, place.drillsOf(box)) : undefined;
   return leftOut === undefined ? said : `${said}${leftOut}\n`;
 }
