@@ -1,7 +1,7 @@
 /** Practice with a box of one's own: which drills are asked, with which strengths, and what the record keeps. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { keepOwnBox } from '../../src/commands/box-change.js';
+import { keepOwnBox, keepPaints } from '../../src/commands/box-change.js';
 import { drillsOfBox, leftOutWords } from '../../src/commands/box-drills.js';
 import { PracticeRun } from '../../src/commands/practice-run.js';
 import { checkDrill } from '../../src/drills/check.js';
@@ -127,6 +127,19 @@ describe('a run with a box of one’s own', () => {
     expect(run.leftOutNote()).toBeUndefined();
     run.takeBox('gone');
     expect(run.nextSet({}).length).toBeGreaterThan(0);
+  });
+
+  it('takes the paints as they are ticked, and what their owner says of them into a new box', async () => {
+    const profile = await profileWith(OWN);
+    keepPaints(profile, 'my-box', ['viridian', 'burnt-sienna'], 'studio');
+    keepPaints(profile, 'studio', ['burnt-sienna', 'viridian']);
+    keepPaints(profile, 'plain', ['burnt-sienna', 'viridian'], 'twelve');
+    const sienna = { paint: 'burnt-sienna', name: 'my sienna', strength: 2 };
+    expect((await openProfile()).own.boxes).toEqual([
+      { name: 'studio', paints: [sienna, { paint: 'viridian' }] },
+      { name: 'my-box', paints: [{ paint: 'viridian' }, sienna] },
+      { name: 'plain', paints: [{ paint: 'burnt-sienna' }, { paint: 'viridian' }] },
+    ]);
   });
 
   it('keeps with each answer which box it was, and its revision', async () => {

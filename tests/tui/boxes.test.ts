@@ -41,7 +41,7 @@ describe('the boxes', () => {
   it('put a new one together from the one in front, under a name that is free', () => {
     const bench = boxes().keys('n', 'escape');
     const [six] = STUDIO.palettes;
-    expect(bench.asked).toEqual([{ type: 'keep-box', id: 'my-box', paints: six?.pigments }]);
+    expect(bench.asked).toEqual([{ type: 'keep-box', id: 'my-box', paints: six?.pigments, from: 'six' }]);
     const taken = withBoxes(STUDIO, [{ ...OWN_BOX, id: 'my-box' }]);
     const [asked] = boxes(fakeDeps({ studio: taken })).keys('n', 'escape').asked;
     expect(asked).toMatchObject({ id: 'my-box-2' });
