@@ -100,3 +100,11 @@ describe('the bench', () => {
     expect(last.slots.flatMap(({ pigment }) => pigment ?? [])).toEqual(['burnt-sienna']);
   });
 });
+
+it('a set of which nothing could be made ends at home, and says so', () => {
+  const nothing = { drillId: 'made', feedback: 'each', why: 'new', drill: undefined } as const;
+  const bench = new Bench(fakeDeps({ nextSet: () => [nothing, nothing] })).menu('practise');
+  expect(bench.state).toMatchObject({ screen: { name: 'home' } });
+  expect(bench.state.notice).toBe('No drill for this choice; try another family or box.');
+  expect(bench.state.set).toBeUndefined();
+});
