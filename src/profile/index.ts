@@ -5,7 +5,6 @@ export { exportPieces, readContent } from './export.js';
 export { learnerFolder, learnerName } from './learners.js';
 export type { OwnBox, OwnStudio } from './own-studio.js';
 export {
-  BOX_PAINTS,
   boxNameFault,
   boxText,
   MOST_BOXES,
