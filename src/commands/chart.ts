@@ -4,7 +4,7 @@ import { CHARTS, type ChartId, type ChartRequest, chartPaper } from '../charts/i
 import { UsageError } from '../errors.js';
 import { paperFonts } from '../files/fonts.js';
 import { requireOutputs, writeNamed } from '../files/named.js';
-import { paintOf, type Studio } from '../paints/index.js';
+import { type Palette, paintOf, type Studio } from '../paints/index.js';
 import { openPress, type Press } from '../paper/pdf.js';
 import { svgPages } from '../paper/svg.js';
 import { PAGE_SIZES, type PaperDocument } from '../paper/types.js';
@@ -14,7 +14,7 @@ import { cleanText } from '../text/sanitize.js';
 import type { Voice } from '../words/voice.js';
 import { cautionLines } from './cautions.js';
 import { missingLines, sizeOf, textsOf } from './printing.js';
-import { readBox } from './read-box.js';
+import { readPaints } from './read-paints.js';
 import { readNumber } from './read-parts.js';
 import { document, usage } from './run.js';
 import type { WorkBar } from './work-bar.js';
@@ -34,8 +34,8 @@ export interface ChartOptions {
 export interface ChartPorts {
   readonly voice: Voice;
   readonly nowMs: number;
-  /** Id of the palette where none is named. */
-  readonly palette: string;
+  /** Where no paints are named. */
+  readonly box: Palette;
   readonly bar: WorkBar;
 }
 
@@ -92,14 +92,12 @@ function readRequest(
   options: ChartOptions,
   ports: ChartPorts,
 ): ChartRequest & { readonly ofPaints: boolean } {
-  const { paints, box } = readBox(
+  const { paints, box } = readPaints(
     studio,
-    { paints: ['--paints', options.paints ?? []], box: ['--box', options.box] },
-    ports.palette,
+    { flag: '--paints', texts: options.paints, boxName: options.box },
+    ports.box,
     MOST_PAINTS,
   );
-  if (paints.length > MOST_PAINTS)
-    throw new UsageError(`a chart takes at most ${MOST_PAINTS} paints, and ${box} has ${paints.length}`);
   if (OF_PAIRS.includes(id) && paints.length < 2)
     throw new UsageError(`chart ${id} needs two paints or more, got ${paints.length}`);
   const { progress } = ports.bar;

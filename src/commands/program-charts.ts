@@ -10,7 +10,7 @@ export function addChartCommand({ command, print }: Program): void {
     .description('charts of your paints on paper: PDF, or SVG with a file a page')
     .argument('<chart>', 'pairs, ladders, greys, values or practice')
     .option('--out <file>', 'where it goes: FILE.pdf, or FILE.svg')
-    .option('--box <id>', 'the paints of this palette (default: the one of your settings)')
+    .option('--box <name>', 'the paints of this box (default: the one in use)')
     .option('--paints <paints>', 'only these paints, by id with commas between', listed)
     .option('--size <id>', 'a4 or letter (default a4)')
     .option('--seed <number>', 'of the practice sheet: another number, other mixtures (default 1)')
@@ -33,21 +33,18 @@ Examples:
   mudlark chart practice --box harbour --seed 7 --out practice.pdf`,
     )
     .action(async (chart: string, options) => {
-      const [{ chartCommand }, { workBar }, { openProfile }, { libraryStudio }] = await Promise.all([
+      const [{ chartCommand }, { workBar }, { openBox }] = await Promise.all([
         import('./chart.js'),
         import('./work-bar.js'),
-        import('../profile/index.js'),
-        import('../paints/index.js'),
+        import('./open-box.js'),
       ]);
-      const { learner } = options;
-      const profile = await openProfile(learner === undefined ? {} : { learner });
-      for (const notice of profile.notices) process.stderr.write(`mudlark: ${notice}\n`);
-      const { valueScale, palette, screenReader } = profile.settings.values;
+      const { studio, box, profile } = await openBox(options);
+      const { valueScale, screenReader } = profile.settings.values;
       print(
-        await chartCommand(libraryStudio(), chart, options, {
+        await chartCommand(studio, chart, options, {
           voice: { scale: valueScale, spoken: false },
           nowMs: Date.now(),
-          palette,
+          box,
           bar: workBar(`chart of ${chart}`, process.stderr, !screenReader && options.json !== true),
         }),
       );

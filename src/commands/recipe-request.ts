@@ -1,7 +1,7 @@
 /** What `mudlark recipe` is asked for, read from its options. */
 import { readColourText } from '../colour/read-colour.js';
 import { UsageError } from '../errors.js';
-import type { Studio } from '../paints/index.js';
+import type { Palette, Studio } from '../paints/index.js';
 import {
   type Means,
   MOST_PAINTS,
@@ -12,7 +12,7 @@ import {
 } from '../recipes/index.js';
 import { listWords } from '../text/list-words.js';
 import { type FirstWash, WAYS, type Way } from '../washes/index.js';
-import { readBox } from './read-box.js';
+import { readPaints } from './read-paints.js';
 import { readNumber, readParts } from './read-parts.js';
 import { usage } from './run.js';
 
@@ -26,7 +26,7 @@ export interface RecipeOptions {
   readonly lighter?: string;
   readonly to?: string;
   readonly within?: readonly string[];
-  readonly palette?: string;
+  readonly box?: string;
   readonly ways?: string;
   readonly most?: string;
   readonly json?: boolean;
@@ -115,12 +115,12 @@ function readMost(text: string | undefined): number {
   return most;
 }
 
-/** Reads the options. @param usual id of the palette where none is named @throws UsageError for whatever cannot be asked */
-export function readRequest(studio: Studio, options: RecipeOptions, usual: string): RecipeRequest {
+/** Reads the options. @param usual the box where no paints are named @throws UsageError for whatever cannot be asked */
+export function readRequest(studio: Studio, options: RecipeOptions, usual: Palette): RecipeRequest {
   const wish = readWish(studio, options);
-  const { paints, box } = readBox(
+  const { paints, box } = readPaints(
     studio,
-    { paints: ['--within', options.within ?? []], box: ['--palette', options.palette] },
+    { flag: '--within', texts: options.within, boxName: options.box },
     usual,
     MOST_SEARCHED,
   );

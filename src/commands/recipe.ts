@@ -3,13 +3,13 @@ import { munsellNotation } from '../colour/munsell-notation.js';
 import type { ColourReading } from '../colour/reading.js';
 import { toScreen } from '../colour/screen.js';
 import { colourInWords } from '../colour/words.js';
-import { paintOf, type Studio } from '../paints/index.js';
+import { type Palette, paintOf, type Studio } from '../paints/index.js';
 import { edgeTold, type Recipe, type Recipes, recipesFor, recipeTold, type Wish } from '../recipes/index.js';
 import { wrapText } from '../text/wrap.js';
 import { laidLabel, stepsWords, strengthWords } from '../words/laid.js';
 import { sayAll, sayFinding } from '../words/tell.js';
 import { bandText, scaleUnit, stepWords, type Voice } from '../words/voice.js';
-import { cautionLines } from './cautions.js';
+import { cautionLines, correctionLines } from './cautions.js';
 import { type RecipeOptions, type RecipeRequest, readRequest } from './recipe-request.js';
 import { document, usage } from './run.js';
 
@@ -19,8 +19,8 @@ export interface RecipeStyle {
   readonly columns: number;
   /** Whether patches are coloured (24-bit) as well as described. */
   readonly colour: boolean;
-  /** Id of the palette where none is named. */
-  readonly palette: string;
+  /** The box that is kept to where no paints are named. */
+  readonly box: Palette;
 }
 
 const COLUMNS = { least: 40, most: 100 } as const;
@@ -85,8 +85,10 @@ function page(
     ];
   });
   const fewer = found.recipes.length < means.most ? ['', 'No further one is clearly another.'] : [];
-  const ids = [...new Set(found.recipes.flatMap(({ parts }) => parts.map(({ pigment }) => pigment)))];
-  const cautions = cautionLines(ids.map((id) => paintOf(studio, id))).flatMap((line) =>
+  const laid = found.recipes.flatMap(({ parts }) => parts.map(({ pigment }) => pigment));
+  const ids = new Set([...Object.keys(wish.from?.paints ?? {}), ...laid]);
+  const paints = [...ids].map((id) => paintOf(studio, id));
+  const cautions = [...correctionLines(paints), ...cautionLines(paints)].flatMap((line) =>
     wrapText(line, width),
   );
   return `${[...head, ...list, ...fewer, ...(cautions.length === 0 ? [] : ['', ...cautions])].join('\n')}\n`;
@@ -131,7 +133,7 @@ const figures = ({ step, chroma, hue, lab }: ColourReading) => ({ step, chroma, 
 
 /** Finds recipes; text, or the JSON document. @throws UsageError for whatever cannot be asked */
 export function recipeCommand(studio: Studio, options: RecipeOptions, style: RecipeStyle): string {
-  const request = readRequest(studio, options, style.palette);
+  const request = readRequest(studio, options, style.box);
   const found = usage(() => recipesFor(studio, request.wish, request.means));
   return options.json === true
     ? asJson(studio, request, found, style.voice)

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type ChartOptions, chartCommand } from '../../src/commands/chart.js';
+import { readBox } from '../../src/commands/learner.js';
 import { workBar } from '../../src/commands/work-bar.js';
 import { WRITTEN } from '../../src/words/voice.js';
 import { STUDIO } from '../studio.js';
@@ -48,14 +49,18 @@ describe('chart, as it is built', () => {
 
   it('refuses in one line what it cannot do, and replaces nothing unasked', async () => {
     const before = readFileSync(at('six.pdf'));
-    const ports = { voice: WRITTEN, nowMs: 0, palette: 'six', bar: { progress: () => {}, end: () => {} } };
+    const ports = {
+      voice: WRITTEN,
+      nowMs: 0,
+      box: readBox(STUDIO, 'six'),
+      bar: { progress: () => {}, end: () => {} },
+    };
     const out = at('x.pdf');
     const refused: [string, ChartOptions, RegExp][] = [
       ['pears', { out }, /no chart "pears".*Did you mean pairs\?/],
       ['pairs', {}, /needs --out FILE\.pdf/],
       ['pairs', { out: at('x.png') }, /needs --out FILE\.pdf/],
       ['pairs', { out: at('six.pdf') }, /there already.*--force/],
-      ['pairs', { out, box: 'sixx' }, /no palette is called "sixx".*six/],
       ['pairs', { out, box: 'six', paints: ['burnt-sienna'] }, /--paints and --box are both given/],
       ['pairs', { out, paints: ['burnt-sienna'] }, /needs two paints/],
       ['pairs', { out, paints: ['burnt-siena,viridian'] }, /no paint is called "burnt-siena"/],
@@ -71,6 +76,7 @@ describe('chart, as it is built', () => {
     ];
     for (const [chart, options, why] of refused)
       await expect(chartCommand(STUDIO, chart, options, ports), why.source).rejects.toThrow(why);
+    expect(run('pairs', '--box', 'sixx', '--out', out).err).toMatch(/no box is called "sixx".*six/);
     const { code, err } = run('pears', '--out', out);
     expect(code).toBe(2);
     expect(err.trim().split('\n')).toHaveLength(1);

@@ -1,4 +1,5 @@
 /** Ports that remember what they were asked, and a bench to press keys on. */
+import type { Palette } from '../../src/paints/index.js';
 import type { Answered, Feedback } from '../../src/practice/index.js';
 import { carriedOut, type MixtureShelf } from '../../src/tui/bench/outside.js';
 import { benchProgram } from '../../src/tui/bench/program.js';
@@ -30,6 +31,20 @@ export * from './fake-kind.js';
 export const items = (ids: readonly string[], feedback: Feedback = 'each'): SetItem[] =>
   ids.map((drillId) => ({ drillId, feedback, why: 'due' }));
 
+/** A box of a learner's own, with the longest names that it may have. */
+export const OWN_BOX: Palette = {
+  id: 'out-of-doors-in-any-weather-at',
+  name: 'out-of-doors-in-any-weather-at box',
+  note: '3 paints of your own',
+  pigments: ['burnt-sienna', 'ultramarine-violet', 'alizarin-crimson'],
+  isOwn: true,
+  names: {
+    'burnt-sienna': 'the old tube from the harbours',
+    'ultramarine-violet': 'violet of the two of a summers',
+  },
+  strengths: { 'burnt-sienna': 0.625, 'ultramarine-violet': 1.375 },
+};
+
 /** Ports that keep what they were given. */
 export interface FakeDeps extends TuiDeps {
   readonly saved: Answered[];
@@ -57,6 +72,7 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
       return { saved: true };
     },
     firstRun: false,
+    keepBox: () => ({ saved: true }),
     nextSet: () => items(['one', 'two', 'three']),
     saveAnswer: (entry) => {
       saved.push(entry);
@@ -155,7 +171,12 @@ export function mixingBench(
       for (const effect of effects) this.send(carriedOut(effect, world, rest.settings, mixtures));
       return this;
     }
-  })(benchProgram({ ...deps, mixtures }, world, { ...freshBench(world, lastPaints), ...stage }));
+  })(
+    benchProgram({ ...deps, mixtures }, world, {
+      ...freshBench(world, settings.palette, lastPaints),
+      ...stage,
+    }),
+  );
 }
 
 /** Practice under test: carries out what it asks for. */

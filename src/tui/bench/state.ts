@@ -70,28 +70,36 @@ export interface BenchState extends Stage<BenchEffect> {
 const EXAMPLE = ['burnt-sienna', 'alizarin-crimson'];
 const FIRST_STRENGTH = 0.3;
 
-/** The bench with the paints that were last laid, or with an example. */
+/** The bench with the paints that were last laid, or with an example; with two of the box where it holds none of them. */
 export function freshBench(
-  { studio }: Pick<World, 'studio'>,
+  world: Pick<World, 'studio'>,
+  palette: string,
   lastPaints: readonly string[] = EXAMPLE,
 ): Omit<BenchState, keyof Stage> {
-  const known = lastPaints.filter((id) => studio.paints.some((pigment) => pigment.id === id)).slice(0, SLOTS);
+  const order = benchOrder(world, palette);
+  const there = lastPaints.filter((id) => order.includes(id)).slice(0, SLOTS);
+  const known = there.length > 0 ? there : order.slice(0, 2);
   const wash = washOf(known[0], FIRST_STRENGTH);
   const mixture = known.slice(1).reduce((mixed, id, at) => withPaint(mixed, at + 1, id), wash);
   return { mixture, past: [], pins: [], focus: 0, panel: 'colour' };
 }
 
-/** Paints in the order the picker lists them: the learner's palette first. */
+/** Paints in the order the picker lists them: of a learner's own box these alone, of any other first. */
 function benchOrder({ studio }: Pick<World, 'studio'>, palette: string): readonly string[] {
-  const box = studio.palettes.find(({ id }) => id === palette)?.pigments ?? [];
-  const known = box.filter((id) => studio.paints.some((pigment) => pigment.id === id));
+  const { pigments = [], isOwn } = studio.palettes.find(({ id }) => id === palette) ?? {};
+  const known = pigments.filter((id) => studio.paints.some((pigment) => pigment.id === id));
+  if (isOwn === true) return known;
   return [...known, ...studio.paints.map(({ id }) => id).filter((id) => !known.includes(id))];
 }
 
 const wordsOf = ({ name, ci }: Pigment): string => `${name} ${ci.join(' ')}`.toLowerCase();
 
 /** What can be picked: no paint, then those whose name or code holds each word that was typed. */
-export function pickable(world: World, palette: string, text: string): readonly (string | undefined)[] {
+export function pickable(
+  world: Pick<World, 'studio'>,
+  palette: string,
+  text: string,
+): readonly (string | undefined)[] {
   const words = text.toLowerCase().split(' ').filter(Boolean);
   const order = benchOrder(world, palette).filter((id) => {
     const paint = wordsOf(paintOf(world.studio, id));

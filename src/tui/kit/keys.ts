@@ -52,7 +52,8 @@ export type Command =
   | 'sooner'
   | 'name'
   | 'names'
-  | 'type';
+  | 'type'
+  | 'new';
 
 /** One row of a table: keys with their commands, how they are written and what they do. */
 export interface Binding {

@@ -36,18 +36,22 @@ export interface SetRequest {
   readonly choice?: SetChoice;
   /** No new drill starts after so many minutes. */
   readonly minutes?: number;
+  /** To be said with the first drill. */
+  readonly note?: string;
   readonly at: number;
+}
+
+function withoutDrills(state: State): State {
+  const { set: _none, ...rest } = state;
+  return withNotice(show(rest, { name: 'home' }), 'No drill for this choice; try another family or box.');
 }
 
 /** Starts a set. */
 export function beginSet(state: State, world: PracticeWorld, request: SetRequest): State {
-  const { choice = {}, minutes, at } = request;
+  const { choice = {}, minutes, note, at } = request;
   // Asked by key, not by value: a drill may be made only when it is read.
   const items = request.items.filter((item) => 'drill' in item || world.drills.has(item.drillId));
-  if (items.length === 0) {
-    const text = 'There is no drill for this choice; try another family or palette.';
-    return withNotice(show(state, { name: 'home' }), text);
-  }
+  if (items.length === 0) return withoutDrills(state);
   const set: SetRun = {
     items,
     index: 0,
@@ -57,7 +61,7 @@ export function beginSet(state: State, world: PracticeWorld, request: SetRequest
     choice,
     ...(minutes === undefined ? {} : { deadline: at + minutes * 60_000 }),
   };
-  return nextDrill({ ...state, set }, world, at);
+  return nextDrill({ ...state, set }, world, at, note);
 }
 
 /** What the set came to; the figures are asked for. */
@@ -72,6 +76,8 @@ function nextDrill(state: State, world: PracticeWorld, at: number, message?: str
   const { set } = state;
   if (set === undefined) return show(state, { name: 'home' });
   const item = set.items[set.index];
+  // A box of few paints may hold none of a family, which is seen only when each was to be made.
+  if (item === undefined && set.answers.length === 0) return withoutDrills(state);
   if (item === undefined || at > (set.deadline ?? Number.POSITIVE_INFINITY)) return showSummary(state);
   const screen = drillScreen(world, item, at, { place: set.answers.length });
   if (screen === undefined)
