@@ -32,19 +32,14 @@ export interface MadeRequest {
   readonly palette: readonly string[];
   /** An idea that it has to be able to show. */
   readonly idea?: string | undefined;
+  /** Written drills of which one may stand in where none can be made. */
+  readonly standIns: readonly Drill[];
 }
 
 /** Makes drills, and remembers what they were about: drills in a row share no subject and no sentence. */
 export class MadeDrills {
-  readonly #studio: Studio;
-  readonly #written: readonly Drill[];
   /** Drills shown, the latest last. */
   #shown: Drill[] = [];
-
-  constructor(studio: Studio, written: readonly Drill[]) {
-    this.#studio = studio;
-    this.#written = written;
-  }
 
   /** Remembers that a drill is shown. */
   note(drill: Drill): void {
@@ -52,24 +47,26 @@ export class MadeDrills {
   }
 
   /** A drill as requested, about something new where that can be made, and noted; the last try where none shows the idea. */
-  make(request: MadeRequest): Drill | undefined {
+  make(studio: Studio, request: MadeRequest): Drill | undefined {
     const { idea } = request;
     for (let n = 0; ; n += 1) {
-      const drill = this.#one({ ...request, seed: n === 0 ? request.seed : seedOf(request.seed, n) });
+      const drill = this.#one(studio, { ...request, seed: n === 0 ? request.seed : seedOf(request.seed, n) });
       if (drill === undefined) return undefined;
-      if (idea !== undefined && !canShow(this.#studio, drill, idea) && n + 1 < MOST_MADE) continue;
+      if (idea !== undefined && !canShow(studio, drill, idea) && n + 1 < MOST_MADE) continue;
       this.note(drill);
       return drill;
     }
   }
 
   /**
-   * A box of few paints may hold no drill of a kind: then a written one stands in, whatever its paints; undefined where there is none
-   * of the family.
+   * A box of few paints may hold no drill of a kind: then a written one stands in; undefined where there is none of the family.
    */
-  #one({ family, level, seed, palette }: MadeRequest): Drill | undefined {
+  #one(
+    studio: Studio,
+    { family, level, seed, palette, standIns }: MadeRequest,
+  ): Drill | undefined {
     try {
-      return generateDrill(this.#studio, {
+      return generateDrill(studio, {
         seed,
         family,
         level,
@@ -78,7 +75,7 @@ export class MadeDrills {
       });
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      const written = this.#written.filter((drill) => drill.family === family);
+      const written = standIns.filter((drill) => drill.family === family);
       written.sort((one, other) => Math.abs(one.level - level) - Math.abs(other.level - level));
       return written[0];
     }

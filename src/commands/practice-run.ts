@@ -1,7 +1,6 @@
 /** One run of practice: which drills are drawn, what an answer becomes in the record, what a set comes to. */
 
 import { seedOf } from '../chance/draw.js';
-import { chanceByGuessing } from '../drills/chance-by-guessing.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { GENERATED_FAMILIES } from '../drills/make/index.js';
 import type { Studio } from '../paints/index.js';
@@ -12,7 +11,6 @@ import {
   chooseSet,
   comparedWithLast,
   copyStanding,
-  type DrillRef,
   entryOf,
   glanceLines,
   type HistoryEntry,
@@ -29,9 +27,9 @@ import type { Profile } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 import type { SetChoice, SetItem } from '../tui/practice/deps.js';
 import { FAMILY_REFS } from './family-refs.js';
-import { drillRefs, drillsWithin, palettePaints } from './learner.js';
 import { canShow, MadeDrills } from './made-drills.js';
 import { planPicks } from './plan-picks.js';
+import { RunBox } from './run-box.js';
 
 /** Drills of a set when no time is given. */
 const SET_SIZE = 8;
@@ -76,31 +74,30 @@ function lazyItem(item: Omit<SetItem, 'drill'>, choose: () => Drill | undefined)
 
 /** Practice for one run: what is drawn, saved and summed up. */
 export class PracticeRun {
-  readonly #studio: Studio;
   readonly #profile: Profile;
-  readonly #drills: readonly Drill[];
   readonly #written: ReadonlyMap<string, Drill>;
-  /** The drills of the palette as practice wants them, while it stays the same. */
-  #refs: readonly DrillRef[] | undefined;
   readonly #options: RunOptions;
   #plan: PracticePlan | undefined;
-  #palette: string;
   #set = '';
   #setsDrawn = 0;
   #before: Standing;
   #isPlacing = false;
+  readonly #box: RunBox;
   readonly #made: MadeDrills;
 
   constructor(studio: Studio, profile: Profile, drills: readonly Drill[], options: RunOptions) {
-    this.#studio = studio;
     this.#profile = profile;
-    this.#drills = drills;
     this.#written = new Map(drills.map((drill) => [drill.id, drill]));
     this.#options = options;
     this.#plan = options.plan;
-    this.#palette = profile.settings.values.palette;
     this.#before = copyStanding(profile.standing);
-    this.#made = new MadeDrills(studio, drills);
+    this.#box = new RunBox(studio, profile, drills, options.engine);
+    this.#made = new MadeDrills();
+  }
+
+  /** The paints as the box in use has them, and all boxes. */
+  get studio(): Studio {
+    return this.#box.studio;
   }
 
   /** Whether the placing round can be begun or gone on with. */
@@ -108,9 +105,14 @@ export class PracticeRun {
     return placingIsOpen(this.#profile.standing);
   }
 
-  takePalette(id: string): void {
-    this.#palette = id;
-    this.#refs = undefined;
+  /** Takes another box, or the one in use as it is now. */
+  takeBox(id?: string): void {
+    this.#box.take(id);
+  }
+
+  /** How many written drills the box leaves out, where it was not said yet. */
+  leftOutNote(): string | undefined {
+    return this.#box.leftOutNote();
   }
 
   nextSet(choice: SetChoice = {}): SetItem[] {
@@ -131,14 +133,10 @@ export class PracticeRun {
   }
 
   #source(seed: number) {
-    this.#refs ??= drillRefs(
-      this.#studio,
-      drillsWithin(this.#drills, palettePaints(this.#studio, this.#palette)),
-    );
     return {
       standing: this.#profile.standing,
       families: FAMILY_REFS,
-      drills: this.#refs,
+      drills: this.#box.refs,
       now: new Date(),
       seed,
       generated: new Set(GENERATED_FAMILIES),
@@ -177,7 +175,7 @@ export class PracticeRun {
   #mend(mistakes: readonly Mistake[], seed: number): SetItem[] {
     const shows = (id: string, { idea }: Mistake): boolean => {
       const drill = this.#written.get(id);
-      return drill !== undefined && canShow(this.#studio, drill, idea);
+      return drill !== undefined && canShow(this.studio, drill, idea);
     };
     return chooseMend(this.#source(seed), mistakes, shows).flatMap((pick) => this.#item(pick));
   }
@@ -188,8 +186,8 @@ export class PracticeRun {
       if (known !== undefined) this.#made.note(known);
       return known;
     }
-    const palette = palettePaints(this.#studio, this.#palette);
-    return this.#made.make({ family, level, seed: make.seed, palette, idea });
+    const { pigments: palette, standIns } = this.#box;
+    return this.#made.make(this.studio, { family, level, seed: make.seed, palette, idea, standIns });
   }
 
   #item(pick: Pick): SetItem[] {
@@ -208,8 +206,9 @@ export class PracticeRun {
     return entryOf(answered, {
       set: this.#set,
       engine: this.#options.engine,
-      guess: this.#options.chances?.[drill.id] ?? chanceByGuessing(this.#studio, drill as Drill),
+      guess: this.#box.guessOf(drill as Drill, this.#options.chances?.[drill.id]),
       placing: this.#isPlacing,
+      box: this.#box.stamp,
     });
   }
 

@@ -4,7 +4,7 @@ import { findFamily } from '../drills/families.js';
 import { type Drill, kindOf } from '../drills/kinds/index.js';
 import { isOurs, UsageError } from '../errors.js';
 import { shipped, shippedPictures } from '../files/shipped.js';
-import { libraryStudio } from '../paints/index.js';
+import { libraryStudio, perStudio } from '../paints/index.js';
 import { drillScenes } from '../pictures/scene.js';
 import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
@@ -12,13 +12,16 @@ import { didYouMean } from '../text/nearest.js';
 import { ASCII, glyphsFor } from '../tui/kit/glyphs.js';
 import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
 import type { Saved, SettingsPatch, StartAt, TuiDeps } from '../tui/practice/deps.js';
+import { keepPaints } from './box-change.js';
 import { FAMILY_REFS } from './family-refs.js';
-import { palettePaints } from './learner.js';
+import { boxInUse, boxNotice, learnerStudio } from './learner.js';
 import { PracticeRun } from './practice-run.js';
 import { progressText } from './progress.js';
 
 /** Options as typed. */
 export interface PractiseOptions {
+  readonly box?: string;
+  /** What `--box` was called before. */
   readonly palette?: string;
   readonly minutes?: string;
   readonly learner?: string;
@@ -75,10 +78,23 @@ async function keep(profile: Profile, patch: SettingsPatch): Promise<Saved> {
   }
 }
 
+/** Keeps which paints a box holds. */
+function keepBox(profile: Profile, practice: PracticeRun, id: string, paints: readonly string[]): Saved {
+  try {
+    keepPaints(profile, id, paints);
+    return { saved: true };
+  } catch (error) {
+    if (!isOurs(error)) throw error;
+    return { saved: false, note: error.message };
+  } finally {
+    practice.takeBox();
+  }
+}
+
 /** Flags of the command line as the profile takes them. */
-function settingFlags({ palette, learner, screenReader }: PractiseOptions): SettingFlags {
+function settingFlags({ palette, box = palette, learner, screenReader }: PractiseOptions): SettingFlags {
   return {
-    ...(palette === undefined ? {} : { palette }),
+    ...(box === undefined ? {} : { palette: box }),
     ...(learner === undefined ? {} : { learner }),
     ...(screenReader === true ? { screenReader: 'yes' } : {}),
   };
@@ -95,29 +111,31 @@ export async function practise(
   home: boolean,
   version: string,
 ): Promise<number> {
-  const studio = libraryStudio();
+  const library = libraryStudio();
   const minutes = readMinutes(options.minutes);
   const seed = readSeed(options.seed);
   const level = readLevel(options.level);
   const wanted = requireFamily(family);
-  if (options.palette !== undefined) palettePaints(studio, options.palette);
+  const profile = await openProfile(settingFlags(options));
+  const shelf = learnerStudio(profile, library);
+  const box = boxInUse(shelf, profile);
   const plan = options.plan === undefined ? undefined : await readPlanFile(options.plan);
   const reason = noTerminalReason(terminalFacts(), 'mudlark grade, mix or drills (see: mudlark --help)');
   if (reason !== undefined) {
     process.stderr.write(`${reason}\n`);
     return 2;
   }
-  const profile = await openProfile(settingFlags(options));
-  const { drills, chances } = await shipped(studio);
-  const sceneOf = drillScenes(studio, await shippedPictures(studio));
-  const practice = new PracticeRun(studio, profile, drills, {
+  const { drills, chances } = await shipped(library);
+  const pictures = await shippedPictures(library);
+  const scenesIn = perStudio((studio) => drillScenes(studio, pictures));
+  const practice = new PracticeRun(library, profile, drills, {
     engine: version,
     minutes,
     seed,
     plan,
     chances,
   });
-  const { valueScale, palette, screenReader, colour } = profile.settings.values;
+  const { valueScale, screenReader, colour } = profile.settings.values;
   // The setting may be changed on the way.
   let isSpoken = screenReader;
   const startAt: StartAt = home
@@ -133,18 +151,22 @@ export async function practise(
   const deps: TuiDeps = {
     version,
     drills,
-    kindOf: (drill) => kindOf(studio, drill as Drill) as unknown as ReturnType<TuiDeps['kindOf']>,
+    kindOf: (drill) => kindOf(practice.studio, drill as Drill) as unknown as ReturnType<TuiDeps['kindOf']>,
     familyName: (id) => findFamily(id)?.name ?? id,
-    sceneOf: (drill, answer) => sceneOf(drill as Drill, answer),
-    studio,
-    settings: { valueScale, palette, screenReader, colour },
+    sceneOf: (drill, answer) => scenesIn(practice.studio)(drill as Drill, answer),
+    get studio() {
+      return practice.studio;
+    },
+    settings: { valueScale, palette: box.id, screenReader, colour },
     saveSettings: (patch) => {
-      if (patch.palette !== undefined) practice.takePalette(patch.palette);
+      if (patch.palette !== undefined) practice.takeBox(patch.palette);
       isSpoken = patch.screenReader ?? isSpoken;
       return keep(profile, patch);
     },
     firstRun: profile.isFirstRun,
+    keepBox: (id, paints) => keepBox(profile, practice, id, paints),
     nextSet: (choice) => practice.nextSet(choice),
+    setNote: () => practice.leftOutNote(),
     placingIsOpen: () => practice.placingIsOpen,
     saveAnswer: (answered) => practice.save(answered),
     summarise: (answers) => practice.summarise(answers),
@@ -164,7 +186,8 @@ export async function practise(
     ...(profile.problem === undefined ? {} : { savingNote: profile.problem }),
     ...(options.color === false ? { noColourFlag: true } : {}),
   };
-  for (const notice of [...profile.notices, ...profile.cautions])
+  const noBox = boxNotice(shelf, profile);
+  for (const notice of [...profile.notices, ...(noBox === undefined ? [] : [noBox]), ...profile.cautions])
     process.stderr.write(`mudlark: ${notice}\n`);
   const { runTui } = await import('../tui/index.js');
   return runTui(deps);

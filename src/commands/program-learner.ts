@@ -1,5 +1,5 @@
 /** Practice and what belongs to a learner: progress, record, settings. */
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import type { Program } from './program.js';
 
 /** Exit code of a command that was left by Ctrl+C. */
@@ -12,7 +12,7 @@ const columnsOf = (): number => process.stdout.columns ?? 80;
  * Asks for a yes or a no, in a terminal or of what is piped in.
  * @throws MudlarkError with exit code 130 when it is left in a terminal; UsageError when other input ends without an answer
  */
-async function askYes(question: string): Promise<boolean> {
+export async function askYes(question: string): Promise<boolean> {
   const [{ createInterface }, { MudlarkError, UsageError }] = await Promise.all([
     import('node:readline/promises'),
     import('../errors.js'),
@@ -45,7 +45,8 @@ async function readStdin(): Promise<Buffer> {
   return readInput(MOST_IMPORT_BYTES);
 }
 
-async function openFor(options: { readonly learner?: string }) {
+/** The learner whom the options name, with what there is to say of the record on stderr. */
+export async function openFor(options: { readonly learner?: string }) {
   const { openProfile } = await import('../profile/index.js');
   const profile = await openProfile(options.learner === undefined ? {} : { learner: options.learner });
   for (const notice of profile.notices) process.stderr.write(`mudlark: ${notice}\n`);
@@ -63,7 +64,8 @@ function addPractise({ command, exit }: Program, version: string): void {
     .description('practise in the terminal: what is due and what is weak, or one family of drills')
     .argument('[family]', 'id of a family of drills; see: mudlark drills')
     .option('--level <n>', 'at this level, 1 worked to 5 cold, whatever your own')
-    .option('--palette <id>', 'draw drills from this box of paints')
+    .option('--box <name>', 'draw drills from this box of paints')
+    .addOption(new Option('--palette <name>', 'what --box was called before').hideHelp())
     .option('--minutes <n>', 'stop after about this long')
     .option('--learner <name>', 'whose record is kept')
     .option('--plan <file>', 'follow a practice plan made from a quiz')
@@ -76,7 +78,7 @@ Examples:
   mudlark practise
   mudlark practise darken-bright --minutes 10
   mudlark practise grey-lean --level 4
-  mudlark practise --learner Ana --palette twelve`,
+  mudlark practise --learner Ana --box twelve`,
     )
     .action(async (family: string | undefined, _options, self: Command) => {
       const { practise } = await import('./practise.js');
@@ -159,13 +161,15 @@ function addRecord({ command, print }: Program): void {
     .description('add the answers of an exported record; those already there are left out')
     .argument('<file>', 'an exported record; - reads standard input')
     .option('--learner <name>', 'whose record')
+    .option('--force', 'replace boxes of the same names')
     .addHelpText(
       'after',
       '\nExamples:\n  mudlark record import ana.json --learner Ana\n  ssh studio mudlark record export - | mudlark record import -',
     )
     .action(async (file: string, options) => {
       const [{ recordImport }, profile] = await Promise.all([import('./record.js'), openFor(options)]);
-      print(recordImport(profile, file, file === '-' ? await readStdin() : undefined));
+      const input = file === '-' ? await readStdin() : undefined;
+      print(recordImport(profile, file, input, options.force === true));
     });
   record
     .command('reset')
@@ -202,18 +206,13 @@ function addSettings({ command, print }: Program): void {
       '\nExamples:\n  mudlark settings set palette twelve\n  mudlark settings set screen-reader yes',
     )
     .action(async (name: string, value: string) => {
-      const [{ settingsSet }, { libraryStudio }] = await Promise.all([
+      const [{ settingsSet }, { learnerStudio }, profile] = await Promise.all([
         import('./settings.js'),
-        import('../paints/index.js'),
+        import('./learner.js'),
+        openFor({}),
       ]);
-      print(
-        await settingsSet(
-          await openFor({}),
-          name,
-          value,
-          libraryStudio().palettes.map(({ id }) => id),
-        ),
-      );
+      const boxes = learnerStudio(profile).palettes.map(({ id }) => id);
+      print(await settingsSet(profile, name, value, boxes));
     });
 }
 

@@ -1,16 +1,23 @@
 /** Plain commands on paints and drills. */
-import { type Command, InvalidArgumentError } from 'commander';
+import { type Command, InvalidArgumentError, Option } from 'commander';
 import type { Studio } from '../paints/index.js';
+import type { BoxFlags, OpenBox } from './open-box.js';
 import type { Program } from './program.js';
 
-const collect = (value: string, before: readonly string[]): readonly string[] => {
-  if (before.length >= 20) throw new InvalidArgumentError('given too often');
+/** An option that may be given more than once. */
+export const collect = (value: string, before: readonly string[]): readonly string[] => {
+  if (before.length >= 60) throw new InvalidArgumentError('given too often');
   return [...before, value];
 };
 
 /** The paints and the paper of the library, loaded only by the commands that need them. */
 async function openStudio(): Promise<Studio> {
   return (await import('../paints/index.js')).libraryStudio();
+}
+
+/** The paints as the learner has them, loaded only by the commands that need them. */
+async function openOwn(flags: BoxFlags): Promise<OpenBox> {
+  return (await import('./open-box.js')).openBox(flags);
 }
 
 /** Whether a plain page may use 24-bit colour: a terminal, and nothing that asks for none. */
@@ -28,10 +35,10 @@ function addPigments({ command, print }: Program): void {
     .option('--json', 'print one JSON document')
     .addHelpText('after', '\nExamples:\n  mudlark pigments\n  mudlark pigments show burnt-sienna')
     .action(async (options) => {
-      const [{ pigmentsJson, pigmentsText }, { printed }, studio] = await Promise.all([
+      const [{ pigmentsJson, pigmentsText }, { printed }, { studio }] = await Promise.all([
         import('./pigments.js'),
         import('./run.js'),
-        openStudio(),
+        openOwn({}),
       ]);
       print(options.json === true ? printed(pigmentsJson(studio)) : pigmentsText(studio));
     });
@@ -45,10 +52,10 @@ function addPigments({ command, print }: Program): void {
       '\nExamples:\n  mudlark pigments show ultramarine-blue\n  mudlark pigments show viridian --json',
     )
     .action(async (id: string, _options, self: Command) => {
-      const [{ pigmentShowJson, pigmentShowText }, { printed }, studio] = await Promise.all([
+      const [{ pigmentShowJson, pigmentShowText }, { printed }, { studio }] = await Promise.all([
         import('./pigment-page.js'),
         import('./run.js'),
-        openStudio(),
+        openOwn({}),
       ]);
       const { json, color } = self.optsWithGlobals();
       const style = { columns: process.stdout.columns ?? 80, colour: await mayColour(color === false) };
@@ -80,7 +87,8 @@ function addRecipe({ command, print }: Program): void {
     .option('--lighter <steps>', 'steps lighter (default: distance 1)')
     .option('--to <colour>', "a colour to reach: '#6b4a2f', 'lab(40 10 20)' (D65, 2 degrees), '7.5YR 4/4'")
     .option('--within <paints>', 'only these paints, by id with commas between', collect, [])
-    .option('--palette <id>', 'only the paints of this box (default: the one of your settings)')
+    .option('--box <name>', 'only the paints of this box, as strong as they are in it (default: the one in use)')
+    .addOption(new Option('--palette <name>', 'what --box was called before').hideHelp())
     .option('--ways <ways>', 'puddle, glaze, strokes, with commas between (default all)')
     .option('--most <n>', 'so many recipes at most, 1 to 6 (default 3)')
     .option('--learner <name>', 'whose settings hold')
@@ -95,25 +103,21 @@ Examples:
   mudlark recipe --from burnt-sienna=1 --strength 0.3 --darker 2 --goal rich
   mudlark recipe --from cadmium-red=1 --strength 0.4 --lighter 1 --goal distance --ways puddle,glaze
   mudlark recipe --from sap-green=1 --goal shade --within sap-green,prussian-blue,alizarin-crimson
-  mudlark recipe --to '#6b4a2f' --palette harbour
+  mudlark recipe --to '#6b4a2f' --box harbour
   mudlark recipe --to '7.5YR 4/4' --from burnt-sienna=1 --json`,
     )
     .action(async (options, self: Command) => {
-      const [{ recipeCommand }, { openProfile }, studio] = await Promise.all([
+      const [{ recipeCommand }, { studio, box, profile }] = await Promise.all([
         import('./recipe.js'),
-        import('../profile/index.js'),
-        openStudio(),
+        openOwn(options),
       ]);
-      const { learner } = options;
-      const profile = await openProfile(learner === undefined ? {} : { learner });
-      for (const notice of profile.notices) process.stderr.write(`mudlark: ${notice}\n`);
-      const { valueScale, palette, screenReader } = profile.settings.values;
+      const { valueScale, screenReader } = profile.settings.values;
       print(
         recipeCommand(studio, options, {
           voice: { scale: valueScale, spoken: screenReader },
           columns: process.stdout.columns ?? 80,
           colour: !screenReader && (await mayColour(self.optsWithGlobals()['color'] === false)),
-          palette,
+          box,
         }),
       );
     });
@@ -137,6 +141,7 @@ export function addPaintCommands(program: Program): void {
     .option('--thin <times>', 'last of all, water to one part in so many: 2 halves it')
     .option('--apply <way>', 'puddle, glaze or strokes (default puddle)')
     .option('--loads', 'the numbers are loads on the measured scale; strength is not used')
+    .option('--box <name>', 'paints as strong as they are in this box (default: the one in use)')
     .option('--json', 'print one JSON document')
     .addHelpText(
       'after',
@@ -148,7 +153,7 @@ Examples:
   mudlark mix cadmium-yellow=1 prussian-blue=1 --apply glaze`,
     )
     .action(async (parts: string[], options) => {
-      const [{ mixCommand }, studio] = await Promise.all([import('./mix.js'), openStudio()]);
+      const [{ mixCommand }, { studio }] = await Promise.all([import('./mix.js'), openOwn(options)]);
       print(await mixCommand(studio, parts, options));
     });
 
@@ -161,6 +166,7 @@ Examples:
     .option('--amount <amount>', 'how it goes on: 1:4 stirred in, glaze-0.2, strokes-0.25-0.3')
     .option('--thin <times>', 'water afterwards, one part in so many, where the drill opens it')
     .option('--set <choice=option>', 'any other choice of the drill; may be repeated', collect, [])
+    .option('--box <name>', 'paints as strong as they are in this box (default: the one in use)')
     .option('--json', 'print one JSON document')
     .addHelpText(
       'after',
@@ -171,10 +177,10 @@ Examples:
   mudlark grade wheel-rust-two --set pick=crimson`,
     )
     .action(async (id: string, options) => {
-      const [{ gradeCommand }, { shippedDrills }, studio] = await Promise.all([
+      const [{ gradeCommand }, { shippedDrills }, { studio }] = await Promise.all([
         import('./grade.js'),
         import('../files/shipped.js'),
-        openStudio(),
+        openOwn(options),
       ]);
       print(gradeCommand(studio, await shippedDrills(studio), id, options));
     });

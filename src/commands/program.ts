@@ -2,6 +2,7 @@
 import { Command, CommanderError } from 'commander';
 import { UsageError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
+import { addBoxCommands } from './program-box.js';
 import { addClassroomCommands } from './program-classroom.js';
 import { addLearnerCommands } from './program-learner.js';
 import { addPaintCommands } from './program-paint.js';
@@ -45,7 +46,7 @@ function settle(command: Command, problems: string[]): void {
 }
 
 /** Commands that do nothing by themselves: without one of theirs they say which there are. */
-const GROUPS: readonly string[] = ['quiz', 'record'];
+const GROUPS: readonly string[] = ['quiz', 'record', 'box'];
 
 /** @throws UsageError when a word is no command where one has to stand; commander would call it one argument too many */
 function requireCommand(parent: Command, words: readonly string[], path: string): void {
@@ -94,6 +95,7 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   describeRoot(command, version);
   addLearnerCommands(program, version);
   addPaintCommands(program);
+  addBoxCommands(program, version);
   addClassroomCommands(program, version);
   const problems: string[] = [];
   settle(command, problems);

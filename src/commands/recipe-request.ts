@@ -1,7 +1,7 @@
 /** What `mudlark recipe` is asked for, read from its options. */
 import { readColourText } from '../colour/read-colour.js';
 import { UsageError } from '../errors.js';
-import { findPalette, type Studio } from '../paints/index.js';
+import type { Palette, Studio } from '../paints/index.js';
 import {
   type Means,
   MOST_PAINTS,
@@ -11,7 +11,6 @@ import {
   type Wish,
 } from '../recipes/index.js';
 import { listWords } from '../text/list-words.js';
-import { didYouMean } from '../text/nearest.js';
 import { type FirstWash, WAYS, type Way } from '../washes/index.js';
 import { readNumber, readPaint, readParts } from './read-parts.js';
 import { usage } from './run.js';
@@ -26,7 +25,6 @@ export interface RecipeOptions {
   readonly lighter?: string;
   readonly to?: string;
   readonly within?: readonly string[];
-  readonly palette?: string;
   readonly ways?: string;
   readonly most?: string;
   readonly json?: boolean;
@@ -101,27 +99,17 @@ function readWish(studio: Studio, options: RecipeOptions): Wish {
 /** Paints to keep to: those named, else the box. */
 function readPaints(
   studio: Studio,
-  { within = [], palette }: RecipeOptions,
-  usual: string,
+  { within = [] }: RecipeOptions,
+  { name, pigments }: Palette,
 ): { readonly paints: readonly string[]; readonly box: string } {
   const named = within.flatMap((text) => text.split(',')).map((id) => id.trim());
-  if (named.length > 0 && palette !== undefined)
-    throw new UsageError('--within and --palette are both given; leave one out');
-  if (named.length > 0) {
-    const paints = [...new Set(named.map((id) => readPaint(studio, id).id))];
-    if (paints.length > MOST_SEARCHED)
-      throw new UsageError(`--within takes at most ${MOST_SEARCHED} paints, got ${paints.length}`);
-    return { paints, box: paints.length === 1 ? 'the one paint named' : `the ${paints.length} paints named` };
+  const paints = named.length > 0 ? [...new Set(named.map((id) => readPaint(studio, id).id))] : pigments;
+  if (paints.length > MOST_SEARCHED) {
+    const too = `at most ${MOST_SEARCHED} paints are searched, got ${paints.length}`;
+    throw new UsageError(named.length > 0 ? too : `${too} in the ${name}; name those that may be taken with --within`);
   }
-  const id = palette ?? usual;
-  const box = findPalette(studio, id);
-  if (box === undefined) {
-    const ids = studio.palettes.map((known) => known.id);
-    throw new UsageError(
-      `no palette is called "${id.slice(0, 60)}"; there are ${listWords(ids)}.${didYouMean(id, ids)}`,
-    );
-  }
-  return { paints: box.pigments, box: `the ${box.name}` };
+  if (named.length === 0) return { paints, box: `the ${name}` };
+  return { paints, box: paints.length === 1 ? 'the one paint named' : `the ${paints.length} paints named` };
 }
 
 function readWays(text: string | undefined): readonly Way[] {
@@ -141,8 +129,8 @@ function readMost(text: string | undefined): number {
   return most;
 }
 
-/** Reads the options. @param usual id of the palette where none is named @throws UsageError for whatever cannot be asked */
-export function readRequest(studio: Studio, options: RecipeOptions, usual: string): RecipeRequest {
+/** Reads the options. @param usual the box where no paints are named @throws UsageError for whatever cannot be asked */
+export function readRequest(studio: Studio, options: RecipeOptions, usual: Palette): RecipeRequest {
   const wish = readWish(studio, options);
   const { paints, box } = readPaints(studio, options, usual);
   return { wish, box, means: { paints, ways: readWays(options.ways), most: readMost(options.most) } };

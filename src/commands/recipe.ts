@@ -3,7 +3,7 @@ import { munsellNotation } from '../colour/munsell-notation.js';
 import type { ColourReading } from '../colour/reading.js';
 import { toScreen } from '../colour/screen.js';
 import { colourInWords } from '../colour/words.js';
-import { paintOf, type Studio } from '../paints/index.js';
+import { type Palette, paintOf, type Studio } from '../paints/index.js';
 import { edgeTold, type Recipe, type Recipes, recipesFor, recipeTold, type Wish } from '../recipes/index.js';
 import { wrapText } from '../text/wrap.js';
 import { laidLabel, stepsWords, strengthWords } from '../words/laid.js';
@@ -19,8 +19,8 @@ export interface RecipeStyle {
   readonly columns: number;
   /** Whether patches are coloured (24-bit) as well as described. */
   readonly colour: boolean;
-  /** Id of the palette where none is named. */
-  readonly palette: string;
+  /** The box that is kept to where no paints are named. */
+  readonly box: Palette;
 }
 
 const COLUMNS = { least: 40, most: 100 } as const;
@@ -131,7 +131,7 @@ const figures = ({ step, chroma, hue, lab }: ColourReading) => ({ step, chroma, 
 
 /** Finds recipes; text, or the JSON document. @throws UsageError for whatever cannot be asked */
 export function recipeCommand(studio: Studio, options: RecipeOptions, style: RecipeStyle): string {
-  const request = readRequest(studio, options, style.palette);
+  const request = readRequest(studio, options, style.box);
   const found = usage(() => recipesFor(studio, request.wish, request.means));
   return options.json === true
     ? asJson(studio, request, found, style.voice)

@@ -6,7 +6,18 @@ import { shownPath } from '../files/faults.js';
 import { requireOutside, writeNamed } from '../files/named.js';
 import { PRIVATE } from '../files/write.js';
 import type { LearnerFiles, Profile } from '../profile/index.js';
-import { bringIn, exportPieces, readContent, readImport, resetRecord } from '../profile/index.js';
+import {
+  bringIn,
+  changeOwn,
+  exportPieces,
+  mergedOwn,
+  type RecordContent,
+  type ReadImport,
+  readContent,
+  readImport,
+  resetRecord,
+} from '../profile/index.js';
+import { listWords } from '../text/list-words.js';
 
 /** Asks a yes-or-no question. */
 export type Confirm = (question: string) => boolean | Promise<boolean>;
@@ -23,7 +34,8 @@ export function requireNoRecord({ files }: Profile, path: string): void {
   if (files !== undefined) requireOutside(path, dirname(files.folder));
 }
 
-function filesOf(profile: Profile): LearnerFiles {
+/** Where a learner's things are kept. @throws StoreError when they cannot be */
+export function filesOf(profile: Profile): LearnerFiles {
   requireReadable(profile);
   if (profile.files === undefined || !profile.saving)
     throw new StoreError(profile.problem ?? 'there is no place for a record; set HOME or XDG_DATA_HOME');
@@ -42,7 +54,7 @@ export interface Exported {
   readonly notes: readonly string[];
 }
 
-function notesOn({ unread, leftOut }: { readonly unread: number; readonly leftOut: number }): string[] {
+function notesOn({ unread, leftOut, studio }: RecordContent, isLines = false): string[] {
   return [
     ...(unread > 0
       ? [
@@ -51,6 +63,10 @@ function notesOn({ unread, leftOut }: { readonly unread: number; readonly leftOu
       : []),
     ...(leftOut > 0
       ? [`${counted(leftOut, 'line')} of more than a megabyte ${leftOut === 1 ? 'is' : 'are'} not in it.`]
+      : []),
+    ...(studio.isUnreadable ? ['Your boxes cannot be read and are not in it.'] : []),
+    ...(isLines && studio.json !== undefined
+      ? ['Your boxes are not in it: a file that ends in .json takes them along.']
       : []),
   ];
 }
@@ -77,22 +93,47 @@ export function recordExport(profile: Profile, path: string, { now, force = fals
   const content = readContent(profile.files);
   const format = path.endsWith('.jsonl') ? 'jsonl' : 'json';
   writeNamed(path, exportPieces(content, profile.learner, format, now), force, PRIVATE);
-  return [`The record of ${profile.shownLearner} is in ${shownPath(path)}.`, ...notesOn(content), ''].join(
+  return [`The record of ${profile.shownLearner} is in ${shownPath(path)}.`, ...notesOn(content, format === 'jsonl'), ''].join(
     '\n',
   );
+}
+
+/** Brings the boxes of an export in. @returns lines that say what came of it */
+function importBoxes(profile: Profile, { studio }: ReadImport, force: boolean): string[] {
+  if (studio === undefined) return [];
+  if ('fault' in studio) return [`${studio.fault}; they were left out.`];
+  let said: string[] = [];
+  profile.own = changeOwn(filesOf(profile), profile.learner, (here) => {
+    const { own, added, differing, left } = mergedOwn(here, studio.own, force);
+    said = [
+      ...(added.length === 0 ? [] : [`Boxes added: ${listWords(added)}.`]),
+      ...(differing.length === 0
+        ? []
+        : [
+            force
+              ? `Boxes replaced: ${listWords(differing)}.`
+              : `Boxes of these names were there and stay as they are: ${listWords(differing)}. --force replaces them.`,
+          ]),
+      ...(left.length === 0 ? [] : [`There is no room for more boxes; left out: ${listWords(left)}.`]),
+    ];
+    return own;
+  });
+  return said;
 }
 
 /**
  * Brings a record in: answers that are not there yet are added, and what this version cannot read is put back as it stands.
  * @param input what came in at standard input, where that is read in the place of the file
+ * @param force puts its boxes in the place of others of their names
  * @returns lines saying how many
  * @throws DataError when the file holds nothing that can be used; StoreError when there is no place for it
  */
-export function recordImport(profile: Profile, path: string, input?: Buffer): string {
+export function recordImport(profile: Profile, path: string, input?: Buffer, force = false): string {
   const files = filesOf(profile);
   const read = readImport(path, input);
   const { entries, refused, firstRefused } = read;
   const added = bringIn(files, profile.learner, read);
+  const boxes = importBoxes(profile, read, force);
   profile.reload();
   const known = entries.length - added.answers;
   return [
@@ -107,6 +148,7 @@ export function recordImport(profile: Profile, path: string, input?: Buffer): st
       : [
           `${counted(refused, 'answer')} could not be used and ${refused === 1 ? 'was' : 'were'} left out; the first is number ${firstRefused}.`,
         ]),
+    ...boxes,
     ...profile.cautions,
     '',
   ].join('\n');
@@ -120,10 +162,11 @@ export function recordImport(profile: Profile, path: string, input?: Buffer): st
 export async function recordReset(profile: Profile, confirm: Confirm, now: Date): Promise<string> {
   const files = filesOf(profile);
   const { answers: count } = profile.standing;
-  if (count === 0 && !existsSync(files.record))
+  const { length: boxes } = profile.own.boxes;
+  if (count === 0 && !existsSync(files.record) && !existsSync(files.studio))
     return `The record of ${profile.shownLearner} is empty already.\n`;
   const isSure = await confirm(
-    `Begin a new record for ${profile.shownLearner}? The old one, with ${counted(count, 'answer')}, is kept as a copy.`,
+    `Begin a new record for ${profile.shownLearner}? The old one, with ${counted(count, 'answer')}${boxes === 0 ? '' : ` and ${boxes} of your own boxes`}, is kept as a copy.`,
   );
   if (!isSure) return 'Nothing was changed.\n';
   const kept = resetRecord(files, now);

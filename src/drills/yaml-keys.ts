@@ -3,16 +3,12 @@
  * The yaml package's own check for doubles compares every key with every other, so a megabyte of keys takes minutes.
  */
 import { isAlias, isMap, isScalar, isSeq } from 'yaml';
+import { isReservedKey } from '../text/json.js';
 
 /** Where a key is at fault and why. */
 export interface KeyFault {
   readonly offset: number;
   readonly what: string;
-}
-
-/** Names that every object answers to: a schema that asks `key in entries` would take them for known ones. */
-export function isReservedKey(key: string): boolean {
-  return key === 'prototype' || key in Object.prototype;
 }
 
 function faultIn(key: unknown, seen: Set<string>): string | undefined {

@@ -1,3 +1,4 @@
+export * from './boxes.js';
 export * from './caution-words.js';
 export * from './evidence.js';
 export type { Palette } from './palettes.js';

@@ -6,6 +6,12 @@ export interface Palette {
   readonly name: string;
   readonly note: string;
   readonly pigments: readonly string[];
+  /** Put together by a learner: these are the paints that there are. */
+  readonly isOwn?: true;
+  /** What its owner calls a paint, by id. */
+  readonly names?: Readonly<Record<string, string>>;
+  /** How many times as strong as the library's a paint tints, by id; 1 where nothing is said. */
+  readonly strengths?: Readonly<Record<string, number>>;
 }
 
 export const PALETTES: readonly Palette[] = [

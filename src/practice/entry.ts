@@ -51,6 +51,8 @@ export interface HistoryEntry {
   readonly idea?: string;
   /** Given in the placing round. */
   readonly placing?: true;
+  /** The box of paints in use, and what tells its contents from those of another day; absent in older records. */
+  readonly box?: { readonly id: string; readonly revision: string };
 }
 
 /** What the record knows about an answer beside it. */
@@ -59,6 +61,7 @@ export interface Circumstance {
   readonly engine: string;
   readonly guess?: number;
   readonly placing?: boolean;
+  readonly box?: NonNullable<HistoryEntry['box']>;
 }
 
 const round3 = (x: number): number => Math.round(x * 1000) / 1000;
@@ -98,6 +101,7 @@ export function entryOf(answered: Answered, told: Circumstance): HistoryEntry {
     ...(grade.aim !== undefined && { aim: grade.aim }),
     ...(grade.idea !== undefined && { idea: grade.idea }),
     ...(told.placing === true && { placing: true as const }),
+    ...(told.box !== undefined && { box: told.box }),
   };
 }
 
@@ -155,6 +159,10 @@ function isChroma(x: unknown): boolean {
   );
 }
 
+function isBox(x: unknown): boolean {
+  return isObject(x) && isText(x['id'], 200) && isText(x['revision'], 40);
+}
+
 /** Whether something read is an entry; unknown further members are allowed. */
 export function isEntry(x: unknown): x is HistoryEntry {
   return (
@@ -177,7 +185,8 @@ export function isEntry(x: unknown): x is HistoryEntry {
     (x['guess'] === undefined || isNumber(x['guess'], 0, 1)) &&
     (x['aim'] === undefined || AIMS.some((aim) => aim === x['aim'])) &&
     (x['idea'] === undefined || isText(x['idea'], 100)) &&
-    (x['placing'] === undefined || x['placing'] === true)
+    (x['placing'] === undefined || x['placing'] === true) &&
+    (x['box'] === undefined || isBox(x['box']))
   );
 }
 

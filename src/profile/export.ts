@@ -1,8 +1,9 @@
-/** Bringing a record out, whole: answers as the record has them, and beside them whatever this version cannot read. */
+/** Bringing a record out, whole: answers as the record has them, whatever this version cannot read, and the learner's boxes. */
 import { StoreError } from '../errors.js';
 import { shownPath, withWords } from '../files/faults.js';
 import { bytesAt } from '../files/read.js';
 import { escapeInvisible } from '../text/sanitize.js';
+import { type CarriedStudio, carriedStudio } from './own-transfer.js';
 import type { LearnerFiles } from './place.js';
 import { withRecord } from './record-lines.js';
 import { distinctLines, MAX_LINES } from './record-load.js';
@@ -25,6 +26,8 @@ export interface RecordContent {
   /** Lines in it that this version cannot read; and those too long to be carried, which are not in it. */
   readonly unread: number;
   readonly leftOut: number;
+  /** What the learner has put together. */
+  readonly studio: CarriedStudio;
 }
 
 /**
@@ -34,7 +37,8 @@ export interface RecordContent {
 export function readContent(files: LearnerFiles | undefined): RecordContent {
   const lines: ExportLine[] = [];
   let leftOut = 0;
-  if (files === undefined) return { lines, unread: 0, leftOut };
+  const studio = carriedStudio(files);
+  if (files === undefined) return { lines, unread: 0, leftOut, studio };
   withWords(
     'read',
     () =>
@@ -51,7 +55,7 @@ export function readContent(files: LearnerFiles | undefined): RecordContent {
       }),
     (words, cause) => new StoreError(`${shownPath(files.record)}: ${words}`, cause),
   );
-  return { lines, unread: lines.filter(({ isAnswer }) => !isAnswer).length, leftOut };
+  return { lines, unread: lines.filter(({ isAnswer }) => !isAnswer).length, leftOut, studio };
 }
 
 /** A line that cannot be read, as a member of the document: its text, or its bytes where they are no text. */
@@ -73,7 +77,7 @@ function* list(members: Iterable<string>): Generator<string> {
 
 /** A record as text, piece by piece: one JSON document, or the lines as they are kept. */
 export function* exportPieces(
-  { lines, unread }: RecordContent,
+  { lines, unread, studio }: RecordContent,
   learner: string,
   format: ExportFormat,
   now: Date,
@@ -95,5 +99,6 @@ export function* exportPieces(
     yield ',"unread":';
     yield* list(those(false).map(({ bytes }) => unreadMember(bytes)));
   }
+  if (studio.json !== undefined) yield `,"studio":${escapeInvisible(studio.json)}`;
   yield '}\n';
 }

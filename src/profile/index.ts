@@ -1,7 +1,21 @@
 /** Everything of a learner that is on disk: settings, record, their places. */
 
+export type { RecordContent } from './export.js';
 export { exportPieces, readContent } from './export.js';
 export { learnerFolder, learnerName } from './learners.js';
+export type { OwnBox, OwnStudio } from './own-studio.js';
+export {
+  BOX_PAINTS,
+  boxNameFault,
+  boxText,
+  MOST_BOXES,
+  MOST_OWN_BYTES,
+  paintNameFault,
+  paletteOf,
+  parseBox,
+  strengthFault,
+} from './own-studio.js';
+export { mergedOwn } from './own-transfer.js';
 export type { ProfilePaths } from './paths.js';
 export { findPaths } from './paths.js';
 export type { LearnerFiles } from './place.js';
@@ -14,5 +28,7 @@ export { loadRecord, readEntries } from './record-load.js';
 export type { ResolvedSettings, SettingFlags, SettingInForce, SettingSource } from './settings.js';
 export { keepSettings, resolveSettings, setSetting } from './settings.js';
 export type { SettingKey, SettingValues } from './settings-keys.js';
-export { showSetting } from './settings-keys.js';
+export { showSetting, USUAL_PALETTE } from './settings-keys.js';
+export { changeOwn } from './studio-file.js';
+export type { ReadImport } from './transfer.js';
 export { bringIn, MOST_IMPORT_BYTES, readImport, resetRecord } from './transfer.js';

@@ -15,6 +15,10 @@ export interface LearnerFiles {
   /** The fold of the record; safe to delete. */
   readonly summary: string;
   readonly setAside: string;
+  /** What the learner has put together: boxes of paints. */
+  readonly studio: string;
+  /** Which drills hold in them; safe to delete. */
+  readonly checked: string;
   /** There while answers are brought in or a new record is begun. */
   readonly lock: string;
 }
@@ -26,6 +30,8 @@ export function learnerFiles(dataFolder: string, learner: string): LearnerFiles 
     record: join(folder, 'record.jsonl'),
     summary: join(folder, 'record.summary.json'),
     setAside: join(folder, 'record.set-aside.jsonl'),
+    studio: join(folder, 'studio.json'),
+    checked: join(folder, 'studio.checked.json'),
     lock: join(folder, 'record.lock'),
   };
 }

@@ -8,6 +8,7 @@ import { faultWords, isFileFault, shownPath } from '../files/faults.js';
 import type { HistoryEntry, Standing } from '../practice/index.js';
 import { addAnswer, emptyStanding } from '../practice/index.js';
 import { shownName } from './learners.js';
+import { NOTHING_OWN, type OwnStudio } from './own-studio.js';
 import type { ProfilePaths } from './paths.js';
 import { findPaths } from './paths.js';
 import type { LearnerFiles } from './place.js';
@@ -18,6 +19,7 @@ import { loadRecord, MAX_LINES } from './record-load.js';
 import { setAside } from './set-aside.js';
 import type { ResolvedSettings, SettingFlags } from './settings.js';
 import { resolveSettings } from './settings.js';
+import { readOwn } from './studio-file.js';
 
 /** Answers held in memory while they cannot be saved, for when they can be again. */
 const MOST_UNSAVED = 10_000;
@@ -48,6 +50,8 @@ export class Profile {
   readonly notices: string[];
   /** Where the learner stands; changed in place by {@link save}. */
   standing: Standing = emptyStanding();
+  /** What the learner has put together. */
+  own: OwnStudio = NOTHING_OWN;
   /** Lines of the record that cannot be read. */
   foreignLines = 0;
   /** Lines of the record that a newer version of the program wrote. */
@@ -112,6 +116,7 @@ export class Profile {
       );
       return;
     }
+    this.#readOwn(this.files);
     const reason = placeProblem(this.files);
     this.problem = reason === undefined ? undefined : notSavingLine(reason);
     try {
@@ -129,6 +134,16 @@ export class Profile {
       this.unreadable = `${shown}: ${words}`;
       // On a screen the end of the line may be cut: first why, then where.
       this.problem ??= notSavingLine(`the record: ${words} (${shown})`);
+    }
+  }
+
+  #readOwn(files: LearnerFiles): void {
+    try {
+      this.own = readOwn(files);
+    } catch (error) {
+      if (!(error instanceof StoreError)) throw error;
+      this.own = NOTHING_OWN;
+      this.notices.push(`${error.message}; your boxes are not used, the file is left as it is.`);
     }
   }
 

@@ -4,6 +4,9 @@ import { UsageError } from '../errors.js';
 import { cleanText } from '../text/sanitize.js';
 import { DEFAULT_LEARNER, learnerName } from './learners.js';
 
+/** Id of the palette in use where none was chosen. */
+export const USUAL_PALETTE = 'twelve';
+
 const SCALES = ['paper-first', 'black-first'] as const;
 const COLOURS = ['auto', 'none', '16', '256', 'full'] as const;
 
@@ -96,8 +99,8 @@ export const SETTINGS: { readonly [K in SettingKey]: SettingSpec<K> } = {
   palette: {
     key: 'palette',
     name: 'palette',
-    about: 'the paints that drills are drawn from',
-    fallback: 'twelve',
+    about: 'the box of paints that practice, bench and recipes keep to',
+    fallback: USUAL_PALETTE,
     variables: ['MUDLARK_PALETTE'],
     takes: 'the id of a palette',
   },

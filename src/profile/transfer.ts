@@ -2,7 +2,7 @@
 import { isUtf8 } from 'node:buffer';
 import { hash } from 'node:crypto';
 import { existsSync, rmSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, parse } from 'node:path';
 import { DataError, StoreError } from '../errors.js';
 import { shownPath, withWords } from '../files/faults.js';
 import { withLock } from '../files/lock.js';
@@ -12,6 +12,7 @@ import type { HistoryEntry } from '../practice/index.js';
 import { isEntry, isNewer, MAX_LINE_BYTES, parseEntry } from '../practice/index.js';
 import { jsonOf, membersOf } from '../text/json.js';
 import { KIND, MOST_CARRIED_BYTES } from './export.js';
+import { type ReadStudio, readCarried } from './own-transfer.js';
 import type { LearnerFiles } from './place.js';
 import { makePlace } from './place.js';
 import { appendAnswers, appendUnread } from './record-append.js';
@@ -32,6 +33,8 @@ export interface ReadImport {
   /** How many of its answers cannot be used, and where the first of them stands (from 1). */
   readonly refused: number;
   readonly firstRefused?: number;
+  /** What the learner had put together, where the file tells of it. */
+  readonly studio?: ReadStudio;
 }
 
 /** Lines of a text, blank ones left out. */
@@ -66,6 +69,7 @@ const fits = (x: unknown): x is HistoryEntry =>
 interface Parts {
   readonly answers: readonly unknown[];
   readonly unread: readonly (Buffer | undefined)[];
+  readonly studio?: ReadStudio;
 }
 
 /** The parts of an export document; undefined where the file is none. */
@@ -73,12 +77,16 @@ function documentIn(bytes: Buffer): Parts | undefined {
   const [first = ''] = bytes.subarray(0, MAX_LINE_BYTES).toString('utf8').trimStart().split('\n', 1);
   // Where it is not one document: perhaps lines, of which the first is damaged.
   if (parseEntry(first) !== undefined || !first.startsWith('{') || !isUtf8(bytes)) return undefined;
-  const { kind, schemaVersion, answers, unread = [] } = membersOf(jsonOf(textOf(bytes))) ?? {};
+  const { kind, schemaVersion, answers, unread = [], studio } = membersOf(jsonOf(textOf(bytes))) ?? {};
   if (kind !== KIND) return undefined;
   if (schemaVersion !== 1)
     throw new DataError('it was written by a newer version of the program; bring the program up to date');
   if (!Array.isArray(answers) || !Array.isArray(unread)) return undefined;
-  return { answers, unread: unread.map(carried) };
+  return {
+    answers,
+    unread: unread.map(carried),
+    ...(studio !== undefined && { studio: readCarried(studio) }),
+  };
 }
 
 /** Lines as a record keeps them: what is no answer stays as it stands, where there is any that a record would hold. */
@@ -100,7 +108,7 @@ function partsOf(bytes: Buffer): Parts {
 
 function checked(file: Buffer): ReadImport {
   const bytes = file.subarray(0, 3).equals(BYTE_ORDER_MARK) ? file.subarray(3) : file;
-  const { answers, unread } = documentIn(bytes) ?? partsOf(bytes);
+  const { answers, unread, studio } = documentIn(bytes) ?? partsOf(bytes);
   const count = answers.length + unread.length;
   if (count > MAX_LINES)
     throw new DataError(`it has more than ${MAX_LINES.toLocaleString('en')} answers; split it`);
@@ -117,6 +125,7 @@ function checked(file: Buffer): ReadImport {
     entries,
     unread: kept.filter((_, place) => read[place] === undefined),
     refused,
+    ...(studio !== undefined && { studio }),
     ...(refused > 0 && {
       firstRefused: 1 + (firstRefused >= 0 ? firstRefused : answers.length + unread.indexOf(undefined)),
     }),
@@ -196,21 +205,24 @@ export function bringIn(
 }
 
 /**
- * Begins a new record; the old one is kept beside it with the date in its name.
- * @returns the path of the copy, or undefined when there was no record
+ * Begins a new record, and a studio without boxes; the old ones are kept beside them with the date in their names.
+ * @returns the path of the copy of the record, or of the boxes where there was none; undefined when there was neither
  * @throws StoreError when it cannot be moved; then nothing has changed
  */
 export function resetRecord(files: LearnerFiles, now: Date): string | undefined {
-  if (!existsSync(files.record)) return undefined;
+  const there = [files.record, files.studio].filter((path) => existsSync(path));
+  if (there.length === 0) return undefined;
   const stamp = now.toISOString().slice(0, 19).replaceAll(':', '-');
-  const name = (n: number): string =>
-    join(files.folder, `record.until-${stamp}${n === 1 ? '' : `-${n}`}.jsonl`);
+  const aside = (path: string) => {
+    const { name, ext } = parse(path);
+    return moveAside(path, (n) => join(files.folder, `${name}.until-${stamp}${n === 1 ? '' : `-${n}`}${ext}`));
+  };
   return withWords(
     'keep',
     () =>
       withLock(files.lock, () => {
-        const kept = moveAside(files.record, name);
-        rmSync(files.summary, { force: true });
+        const [kept] = there.map(aside);
+        for (const made of [files.summary, files.checked]) rmSync(made, { force: true });
         return kept;
       }),
     (words, options) => new StoreError(`${shownPath(files.record)}: ${words}; nothing was changed`, options),

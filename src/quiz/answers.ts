@@ -5,7 +5,7 @@ import { DIGEST_SHAPE } from './digest.js';
 import { type GivenAnswer, type SittingEvent, type SittingState, stateOf } from './events.js';
 import { MOST_QUESTIONS, NOT_A_MAP } from './handout.js';
 import { instantSchema } from './instant.js';
-import { parseJson } from './json-source.js';
+import { parseJson } from '../text/json-source.js';
 import { MOST_NAME, shownName } from './names.js';
 import { type Seals, sealAll } from './seals.js';
 

@@ -15,7 +15,7 @@ import type { ClassResult, Student } from './class.js';
 import { canonicalJson } from './digest.js';
 import { type Handout, MOST_QUESTIONS, NOT_A_MAP, parseHandout } from './handout.js';
 import { instantSchema } from './instant.js';
-import { parseJson } from './json-source.js';
+import { parseJson } from '../text/json-source.js';
 import { hmacSha256 } from './seals.js';
 
 /** Version of the file format; a file with another is refused. */

@@ -7,7 +7,7 @@ import { choicesSchema, word } from './answers.js';
 import { canonicalJson, DIGEST_SHAPE } from './digest.js';
 import { MOST_QUESTIONS, NOT_A_MAP } from './handout.js';
 import { instantSchema } from './instant.js';
-import { parseJson } from './json-source.js';
+import { parseJson } from '../text/json-source.js';
 
 /** Version of the file format; a file with another is refused. */
 const ROOM_FORMAT = 1;

@@ -16,3 +16,8 @@ export function membersOf(read: unknown): Readonly<Record<string, unknown>> | un
     ? (read as Readonly<Record<string, unknown>>)
     : undefined;
 }
+
+/** Names that every object answers to: a schema that asks `key in entries` would take them for known ones. */
+export function isReservedKey(key: string): boolean {
+  return key === 'prototype' || key in Object.prototype;
+}

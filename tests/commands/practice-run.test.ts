@@ -133,13 +133,13 @@ it('mends each mistake of a set with a drill that can show it, none of them just
 describe('made drills', () => {
   it('take another thing than the one shown before, from the same seed', () => {
     const palette = STUDIO.palettes.find(({ id }) => id === 'twelve')?.pigments ?? [];
-    const request = { family: 'darken-bright', level: 3, seed: 5, palette };
-    const plain = new MadeDrills(STUDIO, drills).make(request) as Drill;
-    const other = new MadeDrills(STUDIO, drills);
+    const request = { family: 'darken-bright', level: 3, seed: 5, palette, standIns: drills };
+    const plain = new MadeDrills().make(STUDIO, request) as Drill;
+    const other = new MadeDrills();
     other.note(plain);
     const used = usedBy(plain);
-    expect(usedBy(other.make(request) as Drill).filter((key) => used.includes(key))).toEqual([]);
-    expect(new MadeDrills(STUDIO, drills).make(request)).toEqual(plain);
+    expect(usedBy(other.make(STUDIO, request) as Drill).filter((key) => used.includes(key))).toEqual([]);
+    expect(new MadeDrills().make(STUDIO, request)).toEqual(plain);
   });
 });
 

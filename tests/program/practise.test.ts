@@ -15,7 +15,7 @@ describe('mudlark practise without a terminal', () => {
 
   it.each([
     [['practise', 'darken-brigth'], /no family of drills.*Did you mean darken-bright/],
-    [['practise', '--palette', 'sixx'], /no palette is called "sixx".*six/],
+    [['practise', '--palette', 'sixx'], /no box is called "sixx".*six/],
     [['practise', '--minutes', '0'], /--minutes takes a whole number/],
     [['practise', '--minutes', '1e3'], /--minutes takes a whole number/],
     [['practise', '--level', '6'], /--level takes 1 \(worked\) to 5 \(cold\), not "6"/],

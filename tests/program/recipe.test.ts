@@ -65,7 +65,7 @@ describe('mudlark recipe', () => {
     [[...RICH, '--darker', 'x'], /--darker must be a number/],
     [[...RICH, '--to', '#123456'], /leave out --goal/],
     [['recipe', '--to', 'mud'], /"mud" is no colour/],
-    [['recipe', '--to', '#123456', '--palette', 'twelv'], /no palette is called "twelv"/],
+    [['recipe', '--to', '#123456', '--box', 'twelv'], /no box is called "twelv"/],
     [['recipe', '--to', '#123456', '--within', 'mud'], /no paint is called/],
     [[...RICH, '--ways', 'spray'], /--ways takes puddle, glaze, strokes/],
     [[...RICH, '--most', '0'], /--most takes a whole number/],

@@ -1,9 +1,9 @@
 /** Reading a JSON file that someone may have edited: bounded, no reserved keys, every fault one line. */
 import * as v from 'valibot';
-import { isReservedKey } from '../drills/yaml-keys.js';
 import { DataError } from '../errors.js';
-import { didYouMean } from '../text/nearest.js';
-import { cleanText } from '../text/sanitize.js';
+import { isReservedKey } from './json.js';
+import { didYouMean } from './nearest.js';
+import { cleanText } from './sanitize.js';
 
 /** Deepest nesting; a result file needs six. */
 const MOST_DEPTH = 12;

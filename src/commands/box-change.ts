@@ -1,0 +1,137 @@
+/** Changing a learner's boxes: what is asked for, read from its options, and kept. */
+import { DataError, UsageError } from '../errors.js';
+import type { Studio } from '../paints/index.js';
+import {
+  BOX_PAINTS,
+  boxNameFault,
+  changeOwn,
+  MOST_BOXES,
+  type OwnBox,
+  type Profile,
+  paintNameFault,
+  strengthFault,
+} from '../profile/index.js';
+import { cleanText } from '../text/sanitize.js';
+import { readNumber, readPaint } from './read-parts.js';
+import { filesOf } from './record.js';
+
+/** Options as typed. */
+export interface BoxOptions {
+  /** Ids with commas between, each time. */
+  readonly paints?: readonly string[];
+  readonly add?: readonly string[];
+  readonly remove?: readonly string[];
+  /** `paint=name` and `paint=factor`. */
+  readonly nameOf?: readonly string[];
+  readonly strength?: readonly string[];
+}
+
+type OwnPaint = OwnBox['paints'][number];
+
+const readIds = (studio: Studio, texts: readonly string[] = []): string[] => [
+  ...new Set(
+    texts
+      .flatMap((text) => text.split(','))
+      .map((id) => id.trim())
+      .filter((id) => id !== '')
+      .map((id) => readPaint(studio, id).id),
+  ),
+];
+
+/** "burnt-sienna=..." for a paint of the box. */
+function readOf(studio: Studio, paints: readonly OwnPaint[], text: string, what: string): [string, string] {
+  const at = text.indexOf('=');
+  if (at <= 0) throw new UsageError(`"${cleanText(text, 60)}" must be written ${what}`);
+  const { id } = readPaint(studio, text.slice(0, at));
+  if (!paints.some(({ paint }) => paint === id))
+    throw new UsageError(`${id} is not in the box; put it in with --add ${id}`);
+  return [id, text.slice(at + 1)];
+}
+
+function requireFit(what: string, fault: string | undefined): void {
+  if (fault !== undefined) throw new UsageError(`${what} ${fault}`);
+}
+
+function renamed(paint: OwnPaint, given: string): OwnPaint {
+  const { name: _before, ...rest } = paint;
+  if (given.trim() === '') return rest;
+  const name = given.normalize('NFC').trim();
+  requireFit(`the name of ${paint.paint}`, paintNameFault(name));
+  return { ...rest, name };
+}
+
+function strengthened(paint: OwnPaint, given: string): OwnPaint {
+  const { strength: _before, ...rest } = paint;
+  const strength = Math.round(1000 * readNumber(given, `the strength of ${paint.paint}`)) / 1000;
+  requireFit(`the strength of ${paint.paint}`, strengthFault(strength));
+  return strength === 1 ? rest : { ...rest, strength };
+}
+
+/** Its paints are these; what is said of those that stay is kept. */
+export function holding({ name, paints }: OwnBox, ids: readonly string[]): OwnBox {
+  const before = new Map(paints.map((each) => [each.paint, each]));
+  return { name, paints: ids.map((paint) => before.get(paint) ?? { paint }) };
+}
+
+/** The box as the options change it. @throws UsageError for whatever it cannot be */
+export function boxAsked(studio: Studio, box: OwnBox, options: BoxOptions): OwnBox {
+  const named = readIds(studio, options.paints);
+  const ids = new Set(named.length > 0 ? named : box.paints.map(({ paint }) => paint));
+  for (const id of readIds(studio, options.add)) ids.add(id);
+  for (const id of readIds(studio, options.remove)) {
+    if (!ids.delete(id)) throw new UsageError(`${id} is not in the box`);
+  }
+  const { least, most } = BOX_PAINTS;
+  if (ids.size < least || ids.size > most)
+    throw new UsageError(`a box holds ${least} to ${most} paints, not ${ids.size}; name them with --paints`);
+  let { paints } = holding(box, [...ids]);
+  const change = (texts: readonly string[] = [], what: string, to: typeof renamed): void => {
+    for (const text of texts) {
+      const [id, given] = readOf(studio, paints, text, what);
+      paints = paints.map((each) => (each.paint === id ? to(each, given) : each));
+    }
+  };
+  change(options.nameOf, 'paint=name, like burnt-sienna="my sienna"', renamed);
+  change(options.strength, 'paint=times, like burnt-sienna=1.4', strengthened);
+  const names = paints.flatMap(({ name }) => name?.toLowerCase() ?? []);
+  const twice = names.find((name, at) => names.indexOf(name) !== at);
+  if (twice !== undefined) throw new UsageError(`two paints would be called "${twice}"; call them apart`);
+  return { name: box.name, paints };
+}
+
+/** A name for a box that is not there yet. @throws UsageError saying why it cannot be called so */
+export function newBoxName(studio: Studio, text: string): string {
+  const name = text.normalize('NFC').toLowerCase();
+  requireFit(`the name of a box ("${cleanText(text, 40)}")`, boxNameFault(name));
+  const taken = studio.palettes.find(({ id }) => id === name);
+  if (taken !== undefined) {
+    const mend = taken.isOwn === true ? `change it with: mudlark box edit ${name}` : 'choose another name';
+    throw new UsageError(`there is a box called ${name} already; ${mend}`);
+  }
+  return name;
+}
+
+/**
+ * Keeps a box in the place of the one of its name, from what is on the disk.
+ * @throws DataError for one box too many; StoreError when it cannot be kept
+ */
+export function keepOwnBox(profile: Profile, name: string, change: (there?: OwnBox) => OwnBox): OwnBox {
+  let kept: OwnBox | undefined;
+  profile.own = changeOwn(filesOf(profile), profile.learner, (own) => {
+    const there = own.boxes.find((box) => box.name === name);
+    if (there === undefined && own.boxes.length >= MOST_BOXES)
+      throw new DataError(`there are ${MOST_BOXES} boxes already; delete one first, nothing was changed`);
+    const box = change(there);
+    kept = box;
+    return {
+      ...own,
+      boxes: there === undefined ? [...own.boxes, box] : own.boxes.map((each) => (each === there ? box : each)),
+    };
+  });
+  return kept as OwnBox;
+}
+
+/** Keeps which paints a box holds, as the screens ask for it. @throws as {@link keepOwnBox} */
+export function keepPaints(profile: Profile, name: string, ids: readonly string[]): void {
+  keepOwnBox(profile, name, (there = { name, paints: [] }) => holding(there, ids));
+}

@@ -1,0 +1,33 @@
+/** The paints as a learner has them, for plain commands: those of the box in use, or of one named for once. */
+import { boxStudio, type Palette, type Studio } from '../paints/index.js';
+import { openProfile, type Profile } from '../profile/index.js';
+import { boxInUse, boxNotice, learnerStudio } from './learner.js';
+
+/** Options that say whose paints they are. */
+export interface BoxFlags {
+  readonly learner?: string;
+  readonly box?: string;
+  /** What `--box` was called before. */
+  readonly palette?: string;
+}
+
+export interface OpenBox {
+  readonly profile: Profile;
+  readonly box: Palette;
+  /** Paints under the owner's names, at the owner's strengths. */
+  readonly studio: Studio;
+}
+
+/** @throws UsageError for a box that is not there */
+export async function openBox({ learner, palette, box: named = palette }: BoxFlags): Promise<OpenBox> {
+  const profile = await openProfile({
+    ...(learner !== undefined && { learner }),
+    ...(named !== undefined && { palette: named }),
+  });
+  const shelf = learnerStudio(profile);
+  const box = boxInUse(shelf, profile);
+  const notice = boxNotice(shelf, profile);
+  for (const line of [...profile.notices, ...(notice === undefined ? [] : [notice])])
+    process.stderr.write(`mudlark: ${line}\n`);
+  return { profile, box, studio: boxStudio(shelf, box) };
+}

@@ -1,0 +1,138 @@
+/** What a learner has put together, as its file holds it: boxes of paints. Whatever else is kept beside the record joins here. Pure. */
+import * as v from 'valibot';
+import { paintIdSchema } from '../drills/fields-schema.js';
+import { parseJson } from '../text/json-source.js';
+import { findPaint, type Palette, STRENGTH_FACTOR, type Studio } from '../paints/index.js';
+import { cleanText } from '../text/sanitize.js';
+import { widthOf } from '../text/wrap.js';
+
+/** Boxes, and paints of one. */
+export const MOST_BOXES = 20;
+export const BOX_PAINTS = { least: 2, most: 60 } as const;
+/** Longest own name of a paint, in columns: the longest of the library takes 31. */
+const NAME_COLUMNS = 30;
+const BOX_NAME = /^[\p{Ll}\p{Lo}\p{N}][\p{Ll}\p{Lo}\p{M}\p{N}-]{0,29}$/u;
+
+/** Nothing in it steers a terminal or is out of sight. */
+const isShown = (text: string): boolean => text === cleanText(text);
+
+const boxNameSchema = v.pipe(
+  v.string('must be a text'),
+  v.check(
+    (name) => BOX_NAME.test(name) && isShown(name) && widthOf(name) <= NAME_COLUMNS,
+    'must be small letters, digits and hyphens, at most 30 of them',
+  ),
+);
+
+const paintNameSchema = v.pipe(
+  v.string('must be a text'),
+  v.check((name) => name !== '', 'must not be empty'),
+  v.check(isShown, 'holds a character that cannot be shown, or blanks at its ends; take it out'),
+  v.check((name) => widthOf(name) <= NAME_COLUMNS, `must take at most ${NAME_COLUMNS} columns`),
+);
+
+const { least, most } = STRENGTH_FACTOR;
+const strengthSchema = v.pipe(
+  v.number('must be a number'),
+  v.check((factor) => factor >= least && factor <= most, `must be ${least} to ${most} times the library's`),
+);
+
+const ownPaintSchema = v.strictObject({
+  paint: paintIdSchema,
+  /** What the owner calls it. */
+  name: v.optional(paintNameSchema),
+  /** Tinting strength against the library's, as a factor. */
+  strength: v.optional(strengthSchema),
+});
+
+const faultIn =
+  (schema: v.GenericSchema) =>
+  (x: unknown): string | undefined =>
+    v.safeParse(schema, x).issues?.[0].message;
+
+/** What is wrong with a name of a box, an own name of a paint, a strength; undefined where nothing is. */
+export const boxNameFault = faultIn(boxNameSchema);
+export const paintNameFault = faultIn(paintNameSchema);
+export const strengthFault = faultIn(strengthSchema);
+
+const areUnlike = (texts: readonly string[]): boolean => new Set(texts).size === texts.length;
+
+const boxSchema = v.strictObject({
+  name: boxNameSchema,
+  paints: v.pipe(
+    v.array(ownPaintSchema, 'must list paints'),
+    v.minLength(BOX_PAINTS.least, `must hold ${BOX_PAINTS.least} paints at least`),
+    v.maxLength(BOX_PAINTS.most, `must hold ${BOX_PAINTS.most} paints at most`),
+    v.check((paints) => areUnlike(paints.map(({ paint }) => paint)), 'name a paint twice'),
+    v.check(
+      (paints) => areUnlike(paints.flatMap(({ name }) => name?.toLowerCase() ?? [])),
+      'bear one name twice; call them apart',
+    ),
+  ),
+});
+
+/** One box. The order of its paints is the owner's. */
+export type OwnBox = v.InferOutput<typeof boxSchema>;
+
+const format = v.literal(1, 'this version reads format 1; bring the program up to date');
+
+const ownStudioSchema = v.strictObject({
+  format,
+  boxes: v.pipe(
+    v.array(boxSchema, 'must list boxes'),
+    v.maxLength(MOST_BOXES, `must be ${MOST_BOXES} at most; delete one first`),
+    v.check((boxes) => areUnlike(boxes.map(({ name }) => name)), 'bear one name twice'),
+  ),
+});
+
+/** Everything of one learner's. */
+export type OwnStudio = v.InferOutput<typeof ownStudioSchema>;
+
+export const NOTHING_OWN: OwnStudio = { format: 1, boxes: [] };
+
+/** What a file of one box calls itself. */
+const BOX_KIND = 'mudlark-box';
+const boxFileSchema = v.strictObject({
+  kind: v.literal(BOX_KIND, `must be "${BOX_KIND}"; give a file made by "box export"`),
+  format,
+  box: boxSchema,
+});
+
+/** Largest file of either sort, bytes. */
+export const MOST_OWN_BYTES = 500_000;
+
+/** @param name what to call the file in a message @throws DataError in one line */
+export const parseOwn = (text: string, name: string): OwnStudio =>
+  parseJson(text, ownStudioSchema, name, MOST_OWN_BYTES);
+
+/** The box of an exported file. @throws as {@link parseOwn} */
+export const parseBox = (text: string, name: string): OwnBox =>
+  parseJson(text, boxFileSchema, name, MOST_OWN_BYTES).box;
+
+const written = (value: object): string => `${JSON.stringify(value, null, 1)}\n`;
+
+/** A box as a file of its own. */
+export const boxText = (box: OwnBox): string => written({ kind: BOX_KIND, format: 1, box });
+
+/** The file of everything. @throws DataError where it would not be read back */
+export function ownText(own: OwnStudio, name: string): string {
+  const text = written(own);
+  parseOwn(text, name);
+  return text;
+}
+
+/** The box that the program knows by a learner's: paints that this version does not have are left out. */
+export function paletteOf(studio: Studio, { name, paints }: OwnBox): Palette {
+  const known = paints.filter(({ paint }) => findPaint(studio, paint) !== undefined);
+  return {
+    id: name,
+    name: /(^|-)box$/.test(name) ? name : `${name} box`,
+    note: `${known.length} paints of your own`,
+    pigments: known.map(({ paint }) => paint),
+    isOwn: true,
+    names: Object.fromEntries(known.flatMap((each) => (each.name === undefined ? [] : [[each.paint, each.name]]))),
+    strengths: Object.fromEntries(
+      known.flatMap(({ paint, strength }) => (strength === undefined ? [] : [[paint, strength]])),
+    ),
+  };
+}

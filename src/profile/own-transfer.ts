@@ -1,0 +1,65 @@
+/** What a learner has put together, going along with the record: out of its file, into an export, and back. */
+import { existsSync } from 'node:fs';
+import { DataError } from '../errors.js';
+import { isFileFault } from '../files/faults.js';
+import { readWhole } from '../files/read.js';
+import { jsonOf, membersOf } from '../text/json.js';
+import { MOST_BOXES, MOST_OWN_BYTES, type OwnStudio, parseOwn } from './own-studio.js';
+import type { LearnerFiles } from './place.js';
+
+/** The file as an export carries it, as it stands: also what only a newer version can read. */
+export interface CarriedStudio {
+  /** Its JSON; absent where there is no file, or none that can be carried. */
+  readonly json?: string;
+  readonly isUnreadable: boolean;
+}
+
+export function carriedStudio(files: LearnerFiles | undefined): CarriedStudio {
+  if (files === undefined || !existsSync(files.studio)) return { isUnreadable: false };
+  try {
+    const read = membersOf(jsonOf(readWhole(files.studio, MOST_OWN_BYTES)));
+    return read === undefined ? { isUnreadable: true } : { json: JSON.stringify(read), isUnreadable: false };
+  } catch (error) {
+    if (!isFileFault(error)) throw error;
+    return { isUnreadable: true };
+  }
+}
+
+/** What an export document holds of it, or why it cannot be used, in one line. */
+export type ReadStudio = { readonly own: OwnStudio } | { readonly fault: string };
+
+export function readCarried(member: unknown): ReadStudio {
+  try {
+    return { own: parseOwn(JSON.stringify(member), 'its boxes') };
+  } catch (error) {
+    if (!(error instanceof DataError)) throw error;
+    return { fault: error.message };
+  }
+}
+
+/** What came of bringing boxes in, by name. */
+export interface Merged {
+  readonly own: OwnStudio;
+  readonly added: readonly string[];
+  /** Another box of the name was there: replaced or left, as was asked for. */
+  readonly differing: readonly string[];
+  /** There was no room for them. */
+  readonly left: readonly string[];
+}
+
+/** Adds the boxes that are not there; where one of the name holds something else it stays, unless it is to be replaced. */
+export function mergedOwn(here: OwnStudio, brought: OwnStudio, replace: boolean): Merged {
+  const boxes = new Map(here.boxes.map((box) => [box.name, box]));
+  const added: string[] = [];
+  const differing: string[] = [];
+  const left: string[] = [];
+  for (const box of brought.boxes) {
+    const there = boxes.get(box.name);
+    if (there === undefined && boxes.size >= MOST_BOXES) left.push(box.name);
+    else if (there === undefined) added.push(box.name);
+    else if (JSON.stringify(there.paints) !== JSON.stringify(box.paints)) differing.push(box.name);
+    if (there === undefined ? boxes.size < MOST_BOXES : replace) boxes.set(box.name, box);
+  }
+  const isSame = added.length === 0 && (!replace || differing.length === 0);
+  return { own: isSame ? here : { ...here, boxes: [...boxes.values()] }, added, differing, left };
+}
