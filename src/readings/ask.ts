@@ -140,6 +140,9 @@ function readInThought(known: Known, { at, rows }: Candidate) {
   return { gain, take };
 }
 
+const sameWash = ({ paints, strength, add = {} }: Wash): string =>
+  `${Object.keys(paints).join()} ${strength.toFixed(3)} ${Object.entries(add).join()}`;
+
 /** The paints of which least is known, in the order of the box. */
 function leastKnown(studio: Studio, ids: readonly string[], readings: readonly Reading[]): readonly string[] {
   if (ids.length <= MOST_PAINTS) return ids;
@@ -173,19 +176,20 @@ export function mixturesToAsk(
   );
   let known = knownOf(studio, ids, readings);
   const mixtures: Asked[] = [];
-  const used = new Set<Candidate>();
+  // Never the same mixture again: where the tubes are unlike the library's, other amounts tell more.
+  const used = new Set(readings.map(({ wash }) => sameWash(wash)));
   while (mixtures.length < count) {
     let best:
       | { readonly candidate: Candidate; readonly gain: number; readonly take: () => Known }
       | undefined;
     for (const candidate of open) {
-      if (used.has(candidate)) continue;
+      if (used.has(sameWash(candidate.wash))) continue;
       const thought = readInThought(known, candidate);
       if (best === undefined || thought.gain > best.gain) best = { candidate, ...thought };
     }
     if (best === undefined) break;
     known = best.take();
-    used.add(best.candidate);
+    used.add(sameWash(best.candidate.wash));
     mixtures.push({ wash: best.candidate.wash, moves: Math.max(...best.candidate.moves) });
   }
   return { mixtures, silent: ids.filter((_, at) => !loud.has(at)) };

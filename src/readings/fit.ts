@@ -9,7 +9,7 @@ import { type Problem, problemOf } from './problem.js';
 import type { Patch, Reading } from './types.js';
 
 /** Enough for every figure to settle to a thousandth. */
-const ITERATIONS = 20;
+const ITERATIONS = 12;
 
 export interface Fit {
   /** Paints that were read, in the order of the unknowns. */

@@ -1,0 +1,4 @@
+export * from './ask.js';
+export { moveOf, patchColour, readBy, sizeOf } from './patch.js';
+export * from './told.js';
+export type * from './types.js';
