@@ -125,7 +125,8 @@ export function keepOwnBox(profile: Profile, name: string, change: (there?: OwnB
     kept = box;
     return {
       ...own,
-      boxes: there === undefined ? [...own.boxes, box] : own.boxes.map((each) => (each === there ? box : each)),
+      boxes:
+        there === undefined ? [...own.boxes, box] : own.boxes.map((each) => (each === there ? box : each)),
     };
   });
   return kept as OwnBox;

@@ -89,13 +89,16 @@ export function drillsOfBox(
   };
 }
 
-/** How many written drills a box leaves out, in a sentence; nothing where it leaves out none. */
-export function leftOutWords({ name }: Palette, { drills, notOwned, unsound }: BoxDrills): string | undefined {
+/** How many written drills are left out with a box, in a sentence; nothing where none is. */
+export function leftOutWords(
+  { name }: Palette,
+  { drills, notOwned, unsound }: BoxDrills,
+): string | undefined {
   if (notOwned + unsound === 0) return undefined;
   const all = drills.length + notOwned + unsound;
   const reasons = [
-    ...(notOwned === 0 ? [] : [`${notOwned} with paints that are not in it`]),
-    ...(unsound === 0 ? [] : [`${unsound} that do not hold at its strengths`]),
+    ...(notOwned === 0 ? [] : [`${notOwned} need other paints`]),
+    ...(unsound === 0 ? [] : [`${unsound} do not hold at its strengths`]),
   ];
-  return `The ${name} leaves out ${notOwned + unsound} of ${all} written drills: ${reasons.join(', ')}.`;
+  return `With the ${name} ${notOwned + unsound} of ${all} written drills are left out: ${reasons.join(', ')}.`;
 }

@@ -23,7 +23,7 @@ import { boxInUse, learnerStudio, readBox } from './learner.js';
 import { readPaint } from './read-parts.js';
 import { type Confirm, filesOf, requireNoRecord } from './record.js';
 import { document, usage } from './run.js';
-import { settingsSet } from './settings.js';
+import { overriddenWords } from './settings.js';
 
 /** Whose boxes, among which paints. */
 export interface BoxPlace {
@@ -77,7 +77,9 @@ export function boxEdit(place: BoxPlace, text: string, options: BoxOptions): str
     throw new UsageError('say what is to be changed: --paints, --add, --remove, --name-of or --strength');
   return keptWords(
     place,
-    keepOwnBox(place.profile, name, (there) => boxAsked(place.library, there ?? ownBox(place, name), options)),
+    keepOwnBox(place.profile, name, (there) =>
+      boxAsked(place.library, there ?? ownBox(place, name), options),
+    ),
   );
 }
 
@@ -111,7 +113,8 @@ export function boxList(place: BoxPlace, { json }: JsonOption): string {
 export function boxShow(place: BoxPlace, name: string | undefined, { json }: JsonOption): string {
   const { library, drillsOf, profile } = place;
   const shelf = shelfOf(place);
-  const box = name === undefined ? boxInUse(shelf, profile) : readBox(shelf, name.normalize('NFC').toLowerCase());
+  const box =
+    name === undefined ? boxInUse(shelf, profile) : readBox(shelf, name.normalize('NFC').toLowerCase());
   const { names = {}, strengths = {} } = box;
   const held = drillsOf(box);
   const inUse = boxInUse(shelf, profile).id === box.id;
@@ -154,8 +157,8 @@ export function boxShow(place: BoxPlace, name: string | undefined, { json }: Jso
 export async function boxUse(place: BoxPlace, name: string): Promise<string> {
   const shelf = shelfOf(place);
   const box = readBox(shelf, name.normalize('NFC').toLowerCase());
-  const ids = shelf.palettes.map(({ id }) => id);
-  const said = await settingsSet(place.profile, 'palette', box.id, ids);
+  await keepSettings(place.profile.paths.config, { palette: box.id });
+  const said = `The box in use is ${box.id}.${overriddenWords(place.profile, 'palette')}\n`;
   const leftOut = box.isOwn === true ? leftOutWords(box, place.drillsOf(box)) : undefined;
   return leftOut === undefined ? said : `${said}${leftOut}\n`;
 }
@@ -182,7 +185,12 @@ export interface ImportOptions {
  * @param input what came in at standard input, where that is read in the place of the file
  * @throws DataError when the file cannot be used, or a box of the name is there and not to be replaced
  */
-export function boxImport(place: BoxPlace, path: string, { as, force }: ImportOptions, input?: string): string {
+export function boxImport(
+  place: BoxPlace,
+  path: string,
+  { as, force }: ImportOptions,
+  input?: string,
+): string {
   const { profile, library } = place;
   const shown = input === undefined ? shownPath(path) : 'standard input';
   const read = parseBox(input ?? readText(path, MOST_OWN_BYTES), shown);

@@ -5,7 +5,7 @@ import { paintsIn } from '../drills/paint-names.js';
 import { UsageError } from '../errors.js';
 import { findPalette, libraryStudio, type Palette, type Studio, withBoxes } from '../paints/index.js';
 import type { DrillRef } from '../practice/index.js';
-import { paletteOf, type Profile, USUAL_PALETTE } from '../profile/index.js';
+import { type Profile, paletteOf, USUAL_PALETTE } from '../profile/index.js';
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
 
@@ -46,7 +46,10 @@ export function boxInUse(studio: Studio, { settings }: Pick<Profile, 'settings'>
 }
 
 /** What to say where the box of the settings is not there; undefined where it is. */
-export function boxNotice(studio: Studio, profile: Pick<Profile, 'settings' | 'shownLearner'>): string | undefined {
+export function boxNotice(
+  studio: Studio,
+  profile: Pick<Profile, 'settings' | 'shownLearner'>,
+): string | undefined {
   const { palette } = profile.settings.values;
   if (findPalette(studio, palette) !== undefined) return undefined;
   const { name } = boxInUse(studio, profile);

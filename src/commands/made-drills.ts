@@ -61,10 +61,7 @@ export class MadeDrills {
   /**
    * A box of few paints may hold no drill of a kind: then a written one stands in; undefined where there is none of the family.
    */
-  #one(
-    studio: Studio,
-    { family, level, seed, palette, standIns }: MadeRequest,
-  ): Drill | undefined {
+  #one(studio: Studio, { family, level, seed, palette, standIns }: MadeRequest): Drill | undefined {
     try {
       return generateDrill(studio, {
         seed,

@@ -18,7 +18,7 @@ import {
   WAYS,
   type Way,
 } from '../washes/index.js';
-import { cautionLines } from './cautions.js';
+import { cautionLines, correctionLines } from './cautions.js';
 import { readNumber, readParts } from './read-parts.js';
 import { document, usage } from './run.js';
 
@@ -103,7 +103,8 @@ export async function mixCommand(
   const reflectance = laidReflectance(studio, loads, way);
   const colour = await describeColour(reflectance);
   if (options.json !== true) {
-    return `${[...wordLines(loads, way, colour), ...cautionLines(loads.map(({ pigment }) => pigment))].join('\n')}\n`;
+    const paints = loads.map(({ pigment }) => pigment);
+    return `${[...wordLines(loads, way, colour), ...correctionLines(paints), ...cautionLines(paints)].join('\n')}\n`;
   }
   const { value, step, chroma, hue, munsell, words, lab, hex, inScreenGamut } = colour;
   const of = (parts: readonly Part[], load: Load) =>

@@ -152,7 +152,7 @@ export function pigmentShowText(studio: Studio, id: string, style: ShowStyle): s
   const cautions = cautionLines([pigment]);
   const lowHazard = pigment.hazard?.level === 'low' ? [`  ${pigment.hazard.note}`] : [];
   const lines = [
-    `${pigment.name}   ${code}   full strength ${pigment.fullStrength}`,
+    `${pigment.name}   ${code}   full strength ${Number(pigment.fullStrength.toPrecision(4))}`,
     ...(pigment.ciNote === undefined ? [] : [`  ${pigment.ciNote}`]),
     '',
     'From water to masstone (share of full strength)',

@@ -10,13 +10,14 @@ interface Whose {
 }
 
 async function openPlace(options: Whose, engine: string): Promise<BoxPlace> {
-  const [{ libraryStudio }, { shippedDrills }, { drillsOfBox }, { learnerStudio }, profile] = await Promise.all([
-    import('../paints/index.js'),
-    import('../files/shipped.js'),
-    import('./box-drills.js'),
-    import('./learner.js'),
-    openFor(options),
-  ]);
+  const [{ libraryStudio }, { shippedDrills }, { drillsOfBox }, { learnerStudio }, profile] =
+    await Promise.all([
+      import('../paints/index.js'),
+      import('../files/shipped.js'),
+      import('./box-drills.js'),
+      import('./learner.js'),
+      openFor(options),
+    ]);
   const library = libraryStudio();
   const drills = await shippedDrills(library);
   const path = profile.saving ? profile.files?.checked : undefined;
@@ -28,7 +29,10 @@ async function openPlace(options: Whose, engine: string): Promise<BoxPlace> {
 }
 
 const LEARNER = ['--learner <name>', 'whose boxes'] as const;
-const NAMES = ['--name-of <paint=name>', 'what you call it; empty for the usual name; may be repeated'] as const;
+const NAMES = [
+  '--name-of <paint=name>',
+  'what you call it; empty for the usual name; may be repeated',
+] as const;
 const STRENGTH = [
   '--strength <paint=times>',
   "how strongly your tube tints, 0.25 to 4 times the library's; may be repeated",
@@ -81,7 +85,9 @@ Examples:
     .addHelpText('after', '\nExamples:\n  mudlark box delete studio')
     .action(async (name: string, options) => {
       const { boxDelete } = await import('./box.js');
-      print(await boxDelete(await openPlace(options, version), name, options.yes === true ? () => true : askYes));
+      print(
+        await boxDelete(await openPlace(options, version), name, options.yes === true ? () => true : askYes),
+      );
     });
 }
 
@@ -140,7 +146,10 @@ function addCarrying(box: Command, { print }: Program, version: string): void {
     .option('--as <name>', 'call it otherwise')
     .option('--force', 'put it in the place of the one of its name')
     .option(...LEARNER)
-    .addHelpText('after', '\nExamples:\n  mudlark box import studio.box.json\n  mudlark box import ana.box.json --as ana')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  mudlark box import studio.box.json\n  mudlark box import ana.box.json --as ana',
+    )
     .action(async (file: string, options) => {
       const [{ boxImport }, { readInput, textOf }, { MOST_OWN_BYTES }, place] = await Promise.all([
         import('./box.js'),

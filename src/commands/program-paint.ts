@@ -87,7 +87,10 @@ function addRecipe({ command, print }: Program): void {
     .option('--lighter <steps>', 'steps lighter (default: distance 1)')
     .option('--to <colour>', "a colour to reach: '#6b4a2f', 'lab(40 10 20)' (D65, 2 degrees), '7.5YR 4/4'")
     .option('--within <paints>', 'only these paints, by id with commas between', collect, [])
-    .option('--box <name>', 'only the paints of this box, as strong as they are in it (default: the one in use)')
+    .option(
+      '--box <name>',
+      'only the paints of this box, as strong as they are in it (default: the one in use)',
+    )
     .addOption(new Option('--palette <name>', 'what --box was called before').hideHelp())
     .option('--ways <ways>', 'puddle, glaze, strokes, with commas between (default all)')
     .option('--most <n>', 'so many recipes at most, 1 to 6 (default 3)')

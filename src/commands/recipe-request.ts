@@ -106,7 +106,9 @@ function readPaints(
   const paints = named.length > 0 ? [...new Set(named.map((id) => readPaint(studio, id).id))] : pigments;
   if (paints.length > MOST_SEARCHED) {
     const too = `at most ${MOST_SEARCHED} paints are searched, got ${paints.length}`;
-    throw new UsageError(named.length > 0 ? too : `${too} in the ${name}; name those that may be taken with --within`);
+    throw new UsageError(
+      named.length > 0 ? too : `${too} in the ${name}; name those that may be taken with --within`,
+    );
   }
   if (named.length === 0) return { paints, box: `the ${name}` };
   return { paints, box: paints.length === 1 ? 'the one paint named' : `the ${paints.length} paints named` };

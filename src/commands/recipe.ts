@@ -9,7 +9,7 @@ import { wrapText } from '../text/wrap.js';
 import { laidLabel, stepsWords, strengthWords } from '../words/laid.js';
 import { sayAll, sayFinding } from '../words/tell.js';
 import { bandText, scaleUnit, stepWords, type Voice } from '../words/voice.js';
-import { cautionLines } from './cautions.js';
+import { cautionLines, correctionLines } from './cautions.js';
 import { type RecipeOptions, type RecipeRequest, readRequest } from './recipe-request.js';
 import { document, usage } from './run.js';
 
@@ -85,8 +85,10 @@ function page(
     ];
   });
   const fewer = found.recipes.length < means.most ? ['', 'No further one is clearly another.'] : [];
-  const ids = [...new Set(found.recipes.flatMap(({ parts }) => parts.map(({ pigment }) => pigment)))];
-  const cautions = cautionLines(ids.map((id) => paintOf(studio, id))).flatMap((line) =>
+  const laid = found.recipes.flatMap(({ parts }) => parts.map(({ pigment }) => pigment));
+  const ids = new Set([...Object.keys(wish.from?.paints ?? {}), ...laid]);
+  const paints = [...ids].map((id) => paintOf(studio, id));
+  const cautions = [...correctionLines(paints), ...cautionLines(paints)].flatMap((line) =>
     wrapText(line, width),
   );
   return `${[...head, ...list, ...fewer, ...(cautions.length === 0 ? [] : ['', ...cautions])].join('\n')}\n`;

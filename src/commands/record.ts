@@ -11,8 +11,8 @@ import {
   changeOwn,
   exportPieces,
   mergedOwn,
-  type RecordContent,
   type ReadImport,
+  type RecordContent,
   readContent,
   readImport,
   resetRecord,
@@ -93,9 +93,11 @@ export function recordExport(profile: Profile, path: string, { now, force = fals
   const content = readContent(profile.files);
   const format = path.endsWith('.jsonl') ? 'jsonl' : 'json';
   writeNamed(path, exportPieces(content, profile.learner, format, now), force, PRIVATE);
-  return [`The record of ${profile.shownLearner} is in ${shownPath(path)}.`, ...notesOn(content, format === 'jsonl'), ''].join(
-    '\n',
-  );
+  return [
+    `The record of ${profile.shownLearner} is in ${shownPath(path)}.`,
+    ...notesOn(content, format === 'jsonl'),
+    '',
+  ].join('\n');
 }
 
 /** Brings the boxes of an export in. @returns lines that say what came of it */

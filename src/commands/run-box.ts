@@ -2,7 +2,14 @@
 import { chanceByGuessing } from '../drills/chance-by-guessing.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { paintsIn } from '../drills/paint-names.js';
-import { boxStudio, correctedIn, findPalette, type Palette, revisionOf, type Studio } from '../paints/index.js';
+import {
+  boxStudio,
+  correctedIn,
+  findPalette,
+  type Palette,
+  revisionOf,
+  type Studio,
+} from '../paints/index.js';
 import type { DrillRef, HistoryEntry } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import { type BoxDrills, drillsOfBox, leftOutWords } from './box-drills.js';

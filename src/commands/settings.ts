@@ -35,6 +35,13 @@ export function settingsJson({ settings }: Profile): string {
   });
 }
 
+/** What overrides a setting for now, as a sentence after another; nothing where nothing does. */
+export function overriddenWords({ settings }: Profile, name: string): string {
+  const inForce = settings.list.find((setting) => setting.name === name);
+  const isOverridden = inForce?.source === 'flag' || inForce?.source === 'environment';
+  return isOverridden ? ` It is overridden now by the ${sourceWords(inForce)}.` : '';
+}
+
 /**
  * Keeps a setting. @returns one line saying so, and what still overrides it
  * @throws UsageError for a wrong name or value; StoreError when it cannot be kept
@@ -46,8 +53,5 @@ export async function settingsSet(
   palettes: readonly string[],
 ): Promise<string> {
   const kept = await setSetting(profile.paths.config, name, value, palettes);
-  const inForce = profile.settings.list.find((setting) => setting.name === kept.name);
-  const isOverridden = inForce?.source === 'flag' || inForce?.source === 'environment';
-  const note = isOverridden ? ` It is overridden now by the ${sourceWords(inForce)}.` : '';
-  return `${kept.name} is ${kept.shown}.${note}\n`;
+  return `${kept.name} is ${kept.shown}.${overriddenWords(profile, kept.name)}\n`;
 }

@@ -18,6 +18,7 @@ export function withStrength(paint: Pigment, factor: number): Pigment {
     K: K.map((each) => factor * each),
     S: S.map((each) => factor * each),
     fullStrength: fullStrength / factor,
+    timesLibrary: factor,
     provenance: {
       ...provenance,
       strengthMethod: `${provenance.strengthMethod}; times ${factor}, as its owner says`,

@@ -78,6 +78,8 @@ export interface Pigment extends Coefficients {
   /** Load of the masstone stroke on the measured scale; a strong tinter has a small one. */
   readonly fullStrength: number;
   readonly strengthEvidence: StrengthEvidence;
+  /** How many times as strong as the library's this tube tints, as its owner says; absent for the library's. */
+  readonly timesLibrary?: number;
   readonly provenance: Provenance;
   readonly handling: Handling;
   readonly hazard?: Hazard;

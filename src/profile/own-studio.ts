@@ -1,8 +1,8 @@
 /** What a learner has put together, as its file holds it: boxes of paints. Whatever else is kept beside the record joins here. Pure. */
 import * as v from 'valibot';
 import { paintIdSchema } from '../drills/fields-schema.js';
-import { parseJson } from '../text/json-source.js';
 import { findPaint, type Palette, STRENGTH_FACTOR, type Studio } from '../paints/index.js';
+import { parseJson } from '../text/json-source.js';
 import { cleanText } from '../text/sanitize.js';
 import { widthOf } from '../text/wrap.js';
 
@@ -130,7 +130,9 @@ export function paletteOf(studio: Studio, { name, paints }: OwnBox): Palette {
     note: `${known.length} paints of your own`,
     pigments: known.map(({ paint }) => paint),
     isOwn: true,
-    names: Object.fromEntries(known.flatMap((each) => (each.name === undefined ? [] : [[each.paint, each.name]]))),
+    names: Object.fromEntries(
+      known.flatMap((each) => (each.name === undefined ? [] : [[each.paint, each.name]])),
+    ),
     strengths: Object.fromEntries(
       known.flatMap(({ paint, strength }) => (strength === undefined ? [] : [[paint, strength]])),
     ),

@@ -215,7 +215,9 @@ export function resetRecord(files: LearnerFiles, now: Date): string | undefined 
   const stamp = now.toISOString().slice(0, 19).replaceAll(':', '-');
   const aside = (path: string) => {
     const { name, ext } = parse(path);
-    return moveAside(path, (n) => join(files.folder, `${name}.until-${stamp}${n === 1 ? '' : `-${n}`}${ext}`));
+    return moveAside(path, (n) =>
+      join(files.folder, `${name}.until-${stamp}${n === 1 ? '' : `-${n}`}${ext}`),
+    );
   };
   return withWords(
     'keep',

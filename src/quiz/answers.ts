@@ -1,11 +1,11 @@
 /** The file of one sitting: its events, sealed. Marks are never in it: they are computed again each time. */
 import * as v from 'valibot';
 import { DataError } from '../errors.js';
+import { parseJson } from '../text/json-source.js';
 import { DIGEST_SHAPE } from './digest.js';
 import { type GivenAnswer, type SittingEvent, type SittingState, stateOf } from './events.js';
 import { MOST_QUESTIONS, NOT_A_MAP } from './handout.js';
 import { instantSchema } from './instant.js';
-import { parseJson } from '../text/json-source.js';
 import { MOST_NAME, shownName } from './names.js';
 import { type Seals, sealAll } from './seals.js';
 

@@ -7,6 +7,7 @@ import { kindOf } from '../drills/kinds/index.js';
 import { DataError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
 import { jsonOf, membersOf } from '../text/json.js';
+import { parseJson } from '../text/json-source.js';
 import { cleanText } from '../text/sanitize.js';
 import { sayAll } from '../words/tell.js';
 import { WRITTEN } from '../words/voice.js';
@@ -15,7 +16,6 @@ import type { ClassResult, Student } from './class.js';
 import { canonicalJson } from './digest.js';
 import { type Handout, MOST_QUESTIONS, NOT_A_MAP, parseHandout } from './handout.js';
 import { instantSchema } from './instant.js';
-import { parseJson } from '../text/json-source.js';
 import { hmacSha256 } from './seals.js';
 
 /** Version of the file format; a file with another is refused. */

@@ -78,6 +78,7 @@ function portsOf(
     settings: { valueScale: 'paper-first', palette: 'twelve', screenReader: false, colour: 'full' },
     saveSettings: () => ({ saved: true }),
     firstRun: false,
+    keepBox: () => ({ saved: true }),
     nextSet: (choice) => practice.nextSet(choice),
     placingIsOpen: () => false,
     saveAnswer: (answered) => practice.save(answered),

@@ -1,4 +1,5 @@
 /** Ports that remember what they were asked, and a bench to press keys on. */
+import type { Palette } from '../../src/paints/index.js';
 import type { Answered, Feedback } from '../../src/practice/index.js';
 import { benchProgram } from '../../src/tui/bench/program.js';
 import { type BenchState, freshBench } from '../../src/tui/bench/state.js';
@@ -22,6 +23,20 @@ export * from './fake-kind.js';
 
 export const items = (ids: readonly string[], feedback: Feedback = 'each'): SetItem[] =>
   ids.map((drillId) => ({ drillId, feedback, why: 'due' }));
+
+/** A box of a learner's own, with the longest names that it may have. */
+export const OWN_BOX: Palette = {
+  id: 'out-of-doors-in-any-weather-at',
+  name: 'out-of-doors-in-any-weather-at box',
+  note: '3 paints of your own',
+  pigments: ['burnt-sienna', 'ultramarine-violet', 'alizarin-crimson'],
+  isOwn: true,
+  names: {
+    'burnt-sienna': 'the old tube from the harbours',
+    'ultramarine-violet': 'violet of the two of a summers',
+  },
+  strengths: { 'burnt-sienna': 0.625, 'ultramarine-violet': 1.375 },
+};
 
 /** Ports that keep what they were given. */
 export interface FakeDeps extends TuiDeps {
@@ -50,6 +65,7 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
       return { saved: true };
     },
     firstRun: false,
+    keepBox: () => ({ saved: true }),
     nextSet: () => items(['one', 'two', 'three']),
     saveAnswer: (entry) => {
       saved.push(entry);
@@ -119,7 +135,9 @@ export function mixingBench(lastPaints?: readonly string[], deps = fakeDeps()): 
   const world = worldOf(deps);
   const { settings, colourLevel } = startedState(deps, world, SIZE);
   const stage = { size: SIZE, settings, colourLevel, cautioned: [] };
-  return new Pressed(benchProgram(deps, world, { ...freshBench(world, lastPaints), ...stage }));
+  return new Pressed(
+    benchProgram(deps, world, { ...freshBench(world, settings.palette, lastPaints), ...stage }),
+  );
 }
 
 /** Practice under test: carries out what it asks for. */

@@ -1,9 +1,11 @@
 /** Every screen of practice beside the drill and its result, as states: for tests that look at all of them. */
 
+import { withBoxes } from '../../src/paints/index.js';
 import type { AnyProgram } from '../../src/tui/kit/shell.js';
 import type { Stage } from '../../src/tui/kit/stage.js';
 import type { TuiDeps } from '../../src/tui/practice/deps.js';
-import { Bench, type FakeDeps, fakeDeps, items, mixingBench } from './fakes.js';
+import { STUDIO } from '../studio.js';
+import { Bench, type FakeDeps, fakeDeps, items, mixingBench, OWN_BOX } from './fakes.js';
 import { practice } from './routes.js';
 
 export interface Stand {
@@ -14,6 +16,9 @@ export interface Stand {
 /** A screen: what the ports are, and how to get there. */
 type Way = readonly [deps: Partial<TuiDeps>, go: (bench: Bench) => Bench];
 
+const own = { studio: withBoxes(STUDIO, [OWN_BOX]) } as const;
+/** To the last box of the list. */
+const lastBox = STUDIO.palettes.map(() => 'down');
 const first = { firstRun: true, placingIsOpen: () => true } as const;
 const confirmed =
   (times: number) =>
@@ -24,6 +29,23 @@ const WAYS: Readonly<Record<string, Way>> = {
   home: [{ placingIsOpen: () => true }, (bench) => bench],
   families: [{}, (bench) => bench.menu('families').keys('down', 'right', 'right')],
   settings: [{}, (bench) => bench.menu('settings')],
+  boxes: [own, (bench) => bench.menu('settings').menu('palette').keys('down')],
+  'own box': [
+    own,
+    (bench) =>
+      bench
+        .menu('settings')
+        .menu('palette')
+        .keys(...lastBox),
+  ],
+  'paints of an own box': [
+    own,
+    (bench) =>
+      bench
+        .menu('settings')
+        .menu('palette')
+        .keys(...lastBox, 'e', 'page-down', 'enter'),
+  ],
   progress: [
     {},
     (bench) =>

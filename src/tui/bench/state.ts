@@ -48,12 +48,15 @@ export const WATER_ROW = 4;
 const EXAMPLE = ['burnt-sienna', 'alizarin-crimson'];
 const EXAMPLE_AMOUNT = 4;
 
-/** The bench with the paints that were last laid, or with an example. */
+/** The bench with the paints that were last laid, or with an example; with two of the box where it holds none of them. */
 export function freshBench(
-  { studio }: Pick<World, 'studio'>,
+  world: Pick<World, 'studio'>,
+  palette: string,
   lastPaints: readonly string[] = EXAMPLE,
 ): Omit<BenchState, keyof Stage> {
-  const known = lastPaints.filter((id) => studio.paints.some((pigment) => pigment.id === id));
+  const order = benchOrder(world, palette);
+  const there = lastPaints.filter((id) => order.includes(id));
+  const known = there.length > 0 ? there : order.slice(0, 2);
   const amount = lastPaints === EXAMPLE ? EXAMPLE_AMOUNT : 3;
   return {
     slots: [0, 1, 2].map((slot) => ({
@@ -92,9 +95,10 @@ export function waterWords({ way, thin }: Mixture): string {
   return way === 'puddle' ? thinWords(thin) : 'in the strength of each wash';
 }
 
-/** Paints in the order the picker lists them: the learner's palette first. */
+/** Paints in the order the picker lists them: of a learner's own box these alone, of any other first. */
 export function benchOrder({ studio }: Pick<World, 'studio'>, palette: string): readonly string[] {
-  const box = studio.palettes.find(({ id }) => id === palette)?.pigments ?? [];
-  const known = box.filter((id) => studio.paints.some((pigment) => pigment.id === id));
+  const { pigments = [], isOwn } = studio.palettes.find(({ id }) => id === palette) ?? {};
+  const known = pigments.filter((id) => studio.paints.some((pigment) => pigment.id === id));
+  if (isOwn === true) return known;
   return [...known, ...studio.paints.map(({ id }) => id).filter((id) => !known.includes(id))];
 }

@@ -42,7 +42,8 @@ export type Command =
   | 'finish'
   | 'time'
   | 'recount'
-  | 'open';
+  | 'open'
+  | 'new';
 
 /** One row of a table: keys with their commands, how they are written and what they do. */
 export interface Binding {

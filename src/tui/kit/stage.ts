@@ -18,7 +18,7 @@ export interface Settings {
   readonly colour: ColourSetting;
 }
 
-/** Fixed for the run of a program. */
+/** Fixed for the run of a program, but for the studio, which follows the box in use. */
 export interface World {
   /** The paints, the paper and the boxes at hand. */
   readonly studio: Studio;

@@ -52,7 +52,13 @@ async function actionOf(
       return lay(effect.screen, effect.at, deps, world);
     case 'start-set': {
       const { choice } = effect;
-      return { type: 'set-ready', items: deps.nextSet(choice), choice, at: deps.now() };
+      const items = deps.nextSet(choice);
+      const note = deps.setNote?.();
+      return { type: 'set-ready', items, choice, at: deps.now(), ...(note === undefined ? {} : { note }) };
+    }
+    case 'keep-box': {
+      const { saved, note = 'The box could not be kept.' } = await deps.keepBox(effect.id, effect.paints);
+      return saved ? { type: 'boxes-changed' } : { type: 'notice', text: cleanText(note, 160) };
     }
     case 'save-settings': {
       const { saved, note = 'The setting holds for now but could not be saved.' } = await deps.saveSettings(

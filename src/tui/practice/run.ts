@@ -25,7 +25,10 @@ export function switching(deps: TuiDeps, world: PracticeWorld, started: State) {
     if (ending !== 'bench') return practiceProgram(deps, world, { ...rest, size, cautioned });
     const { settings, colourLevel, savingNote } = practice;
     const stage = { size, cautioned, settings, colourLevel, ...(savingNote && { savingNote }) };
-    return benchProgram(deps, world, { ...(bench ?? freshBench(world, practice.lastPaints)), ...stage });
+    return benchProgram(deps, world, {
+      ...(bench ?? freshBench(world, settings.palette, practice.lastPaints)),
+      ...stage,
+    });
   };
   return {
     first: practiceProgram(deps, world, started),

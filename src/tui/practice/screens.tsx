@@ -1,5 +1,6 @@
 /** The screens of practice by name: their keys, what the keys do, how they look. */
 import { Text } from 'ink';
+import { boxes } from '../boxes/screen.js';
 import { drillKeys } from '../drill/keys.js';
 import { updateDrill } from '../drill/update.js';
 import { Drill } from '../drill/view.js';
@@ -65,6 +66,7 @@ const SCREENS: { readonly [N in Screen['name']]: PracticeScreen<N> } = {
   home,
   families,
   settings,
+  boxes,
   welcome,
   progress,
   help,

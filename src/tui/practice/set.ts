@@ -36,16 +36,18 @@ export interface SetRequest {
   readonly choice?: SetChoice;
   /** No new drill starts after so many minutes. */
   readonly minutes?: number;
+  /** To be said with the first drill. */
+  readonly note?: string;
   readonly at: number;
 }
 
 /** Starts a set. */
 export function beginSet(state: State, world: PracticeWorld, request: SetRequest): State {
-  const { choice = {}, minutes, at } = request;
+  const { choice = {}, minutes, note, at } = request;
   // Asked by key, not by value: a drill may be made only when it is read.
   const items = request.items.filter((item) => 'drill' in item || world.drills.has(item.drillId));
   if (items.length === 0) {
-    const text = 'There is no drill for this choice; try another family or palette.';
+    const text = 'There is no drill for this choice; try another family or box.';
     return withNotice(show(state, { name: 'home' }), text);
   }
   const set: SetRun = {
@@ -57,7 +59,7 @@ export function beginSet(state: State, world: PracticeWorld, request: SetRequest
     choice,
     ...(minutes === undefined ? {} : { deadline: at + minutes * 60_000 }),
   };
-  return nextDrill({ ...state, set }, world, at);
+  return nextDrill({ ...state, set }, world, at, note);
 }
 
 /** What the set came to; the figures are asked for. */

@@ -19,7 +19,9 @@ export function worldOf(deps: TuiDeps): PracticeWorld {
     families: [...counts]
       .sort(([one], [other]) => FAMILY_IDS.indexOf(one) - FAMILY_IDS.indexOf(other))
       .map(([id, drills]) => ({ id, name: deps.familyName(id), drills })),
-    studio: deps.studio,
+    get studio() {
+      return deps.studio;
+    },
     ...(deps.learner === undefined ? {} : { learner: deps.learner }),
     colourIsForced: colourIsForced({
       env: deps.env,
@@ -60,9 +62,12 @@ export function startedState(deps: TuiDeps, world: PracticeWorld, size: Size): S
   const at = deps.now();
   if (startAt?.screen !== 'practice') return state;
   const { choice = {}, minutes } = startAt;
+  const items = deps.nextSet(choice);
+  const note = deps.setNote?.();
   return beginSet(state, world, {
-    items: deps.nextSet(choice),
+    items,
     choice,
+    ...(note === undefined ? {} : { note }),
     at,
     ...(minutes === undefined ? {} : { minutes }),
   });

@@ -1,6 +1,7 @@
 /** Everything that practice shows, as one value. Only the reducer makes a new one. */
 import type { DrillCommon } from '../../drills/types.js';
 import type { Answered, SetSummary } from '../../practice/index.js';
+import type { BoxesScreen } from '../boxes/state.js';
 import type { Question } from '../drill/question.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import type { Binding, Command } from '../kit/keys.js';
@@ -10,7 +11,7 @@ import type { Judged } from '../result/judged.js';
 import type { SheetPanel } from '../sheet/keys.js';
 import type { SetChoice, SetItem, SettingsPatch } from './deps.js';
 
-/** What the reducer may look up: fixed for the run. */
+/** What the reducer may look up: fixed for the run, but for the studio, which follows the box in use. */
 export interface PracticeWorld extends World {
   readonly drills: ReadonlyMap<string, DrillCommon>;
   readonly families: readonly { readonly id: string; readonly name: string; readonly drills: number }[];
@@ -70,6 +71,7 @@ export type Screen =
   | { readonly name: 'families'; readonly selected: number; readonly level?: number }
   | WelcomeScreen
   | { readonly name: 'settings' }
+  | BoxesScreen
   | { readonly name: 'progress'; readonly text?: string; readonly top: number }
   | { readonly name: 'help'; readonly top: number }
   | { readonly name: 'waiting' }
@@ -107,6 +109,7 @@ export type Effect =
   | { readonly type: 'start-set'; readonly choice: SetChoice }
   | { readonly type: 'lay'; readonly screen: DrillScreen; readonly at: number }
   | { readonly type: 'save-settings'; readonly patch: SettingsPatch }
+  | { readonly type: 'keep-box'; readonly id: string; readonly paints: readonly string[] }
   | { readonly type: 'read-progress' }
   | { readonly type: 'summarise'; readonly answers: readonly Answered[] };
 
@@ -128,6 +131,8 @@ export type Action =
       readonly items: readonly SetItem[];
       readonly choice?: SetChoice;
       readonly minutes?: number;
+      /** To be said with the first drill. */
+      readonly note?: string;
       readonly at: number;
     }
   | {
@@ -139,6 +144,8 @@ export type Action =
     }
   | { readonly type: 'laying-failed'; readonly message: string }
   | { readonly type: 'progress-ready'; readonly text: string }
+  /** The boxes are others now: what is shown of them is drawn anew. */
+  | { readonly type: 'boxes-changed' }
   | { readonly type: 'summary-ready'; readonly summary: SetSummary }
   | { readonly type: 'notice'; readonly text: string };
 

@@ -138,6 +138,8 @@ export function updatePractice(state: State, world: PracticeWorld, action: Actio
       return state.screen.name === 'progress'
         ? { ...state, screen: { ...state.screen, text: action.text } }
         : state;
+    case 'boxes-changed':
+      return { ...state };
     case 'summary-ready':
       return state.set === undefined ? state : { ...state, set: { ...state.set, summary: action.summary } };
     case 'notice':

@@ -1,5 +1,6 @@
 /** Settings: each choice holds at once and is kept for next time. */
 import { wrapText } from '../../text/wrap.js';
+import { boxesScreen } from '../boxes/state.js';
 import { COLOUR_SETTINGS, type ColourSetting } from '../kit/colour-level.js';
 import { back, digits, enter, upDown } from '../kit/keys.js';
 import { textColumns } from '../kit/layout.js';
@@ -8,9 +9,9 @@ import { Menu, type MenuItem } from '../kit/menu.js';
 import { turn } from '../kit/moves.js';
 import { type Piece, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
-import type { SettingsPatch } from '../practice/deps.js';
-import { ask, show } from '../practice/moves.js';
+import { show } from '../practice/moves.js';
 import type { PracticeScreen, PracticeWorld, State } from '../practice/state.js';
+import { changeSettings } from './change.js';
 
 const COLOUR_LABELS: Readonly<Record<ColourSetting, string>> = {
   auto: 'as the terminal says',
@@ -26,19 +27,11 @@ function settingsMenu({ settings }: Pick<State, 'settings'>, world: PracticeWorl
   const forced = world.colourIsForced === true ? ' (a flag or the environment rules)' : '';
   return [
     { value: 'valueScale', label: `Value scale     ${scaleLabel(settings.valueScale)}` },
-    { value: 'palette', label: `Palette         ${palette?.name ?? settings.palette}` },
+    { value: 'palette', label: `Box of paints   ${palette?.name ?? settings.palette}` },
     { value: 'colour', label: `Colours         ${COLOUR_LABELS[settings.colour]}${forced}` },
     { value: 'screenReader', label: `Screen reader   ${settings.screenReader ? 'on' : 'off'}` },
     { value: 'home', label: 'Back to home' },
   ];
-}
-
-/** Changes a setting at once and asks for it to be kept. */
-export function changeSettings(state: State, world: PracticeWorld, patch: SettingsPatch): State {
-  const { welcomed: _told, ...changes } = patch;
-  const settings = { ...state.settings, ...changes };
-  const next = { ...state, settings, colourLevel: world.colourLevelFor(settings.colour) };
-  return ask(next, { type: 'save-settings', patch });
 }
 
 const following = <T,>(list: readonly T[], value: T): T =>
@@ -53,12 +46,7 @@ function chooseSetting(state: State, world: PracticeWorld, name: string): State 
         valueScale: settings.valueScale === 'paper-first' ? 'black-first' : 'paper-first',
       });
     case 'palette':
-      return changeSettings(state, world, {
-        palette: following(
-          world.studio.palettes.map(({ id }) => id),
-          settings.palette,
-        ),
-      });
+      return show(state, boxesScreen(world, settings.palette));
     case 'screenReader':
       return changeSettings(state, world, { screenReader: !settings.screenReader });
     case 'colour':

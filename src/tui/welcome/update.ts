@@ -6,7 +6,7 @@ import type { SetItem } from '../practice/deps.js';
 import { offerPlacing, show, startSet } from '../practice/moves.js';
 import { drillScreen } from '../practice/set.js';
 import type { PracticeWorld, Pressed, State, WelcomeScreen } from '../practice/state.js';
-import { changeSettings } from '../settings/screen.js';
+import { changeSettings } from '../settings/change.js';
 import { welcomeOptions } from './options.js';
 
 /** The next coarser colour setting to try when the ramp cannot be told apart. */
