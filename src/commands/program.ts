@@ -4,6 +4,7 @@ import { UsageError } from '../errors.js';
 import { didYouMean } from '../text/nearest.js';
 import { addBoxCommands } from './program-box.js';
 import { addClassroomCommands } from './program-classroom.js';
+import { addDriedCommands } from './program-dried.js';
 import { addLearnerCommands } from './program-learner.js';
 import { addPaintCommands } from './program-paint.js';
 import { report } from './run.js';
@@ -95,6 +96,7 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   describeRoot(command, version);
   addLearnerCommands(program, version);
   addPaintCommands(program);
+  addDriedCommands(program);
   addBoxCommands(program, version);
   addClassroomCommands(program, version);
   const problems: string[] = [];

@@ -58,7 +58,7 @@ describe('strengths found again from values, after three rounds of three mixture
         readings: painted(washes, truth, STEADY, draw),
       }));
       const moves = (id: string) => movesAt(washes, id, truth);
-      expect([...found.keys()].filter((id) => moves(id) >= 1).length).toBeGreaterThanOrEqual(4);
+      expect([...found.keys()].filter((id) => moves(id) >= 1).length).toBeGreaterThanOrEqual(3);
       holds(new Map([...found].filter(([id]) => moves(id) >= 1)));
       for (const [id, { held }] of found) expect(shareOf(held), id).toBeGreaterThanOrEqual(0.9);
     }
