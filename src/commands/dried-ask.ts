@@ -1,11 +1,18 @@
 /** `mudlark dried` in a terminal: what to paint, then what dried of it, one plain line at a time. */
 import { scaleEnds, VALUE_SCALES } from '../colour/value.js';
 import { InputError, UsageError } from '../errors.js';
-import { type Dried, paintingTold, type ReadBy } from '../readings/index.js';
+import type { Dried, ReadBy } from '../readings/index.js';
 import { cleanText } from '../text/sanitize.js';
-import { sayAll } from '../words/tell.js';
 import { dialogue } from './dialogue.js';
-import { asked, comparedLines, type DriedStyle, driedCorrect, tellingLines, wrapped } from './dried.js';
+import {
+  asked,
+  comparedLines,
+  type DriedStyle,
+  driedCorrect,
+  mixtureLines,
+  tellingLines,
+  wrapped,
+} from './dried.js';
 import { readDried } from './dried-read.js';
 import { type DriedPlace, keepReadings, newStrengths, requireOwn, toldOf } from './dried-store.js';
 
@@ -61,10 +68,7 @@ export async function driedByHand(
       style,
     ),
   );
-  const tellings = mixtures.map(({ wash }) => sayAll(paintingTold(place.studio, wash), style.voice));
-  tellings.forEach(([first = '', ...rest], at) => {
-    say(wrapped([`${at + 1}. ${first}`, ...rest.map((line) => `   ${line}`)], style));
-  });
+  for (const [at, { wash }] of mixtures.entries()) say(mixtureLines(place, wash, at, style));
   say(['']);
   let count = 0;
   await dialogue(async (ask) => {

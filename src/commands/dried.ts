@@ -14,6 +14,8 @@ import {
 } from '../readings/index.js';
 import { listWords } from '../text/list-words.js';
 import { padText, wrapText } from '../text/wrap.js';
+import type { Wash } from '../washes/index.js';
+import { ratioWords } from '../words/laid.js';
 import { sayAll } from '../words/tell.js';
 import { scaleUnit, type Voice } from '../words/voice.js';
 import { driedText, type ReadingTexts, readReading, readTable, readWhich, waterText } from './dried-read.js';
@@ -50,6 +52,12 @@ export function asked(place: DriedPlace, by: ReadBy) {
   return mixturesToAsk(library, box.pigments, by, { readings: readingsOf(place).used, count: ASKED });
 }
 
+/** What to do to paint a mixture, with its number. */
+export function mixtureLines({ studio }: DriedPlace, wash: Wash, at: number, style: DriedStyle): string[] {
+  const [first = '', ...rest] = wrapped(sayAll(paintingTold(studio, wash), style.voice), style, '   ');
+  return [`${padText(`${at + 1}.`, 3)}${first.trimStart()}`, ...rest];
+}
+
 const silentLine = ({ studio }: DriedPlace, silent: readonly string[], by: ReadBy): string =>
   `${by === 'value' ? 'Value' : 'No reading'} cannot tell how strong ${listWords(silent.map((id) => findPaint(studio, id)?.name ?? id))} ${silent.length === 1 ? 'is' : 'are'}${by === 'value' ? '; with an instrument that reads CIELAB or Munsell: --lab' : ''}.`;
 
@@ -69,8 +77,7 @@ export function driedAsk(place: DriedPlace, by: ReadBy, style: DriedStyle, json:
       silent,
     });
   const list = mixtures.flatMap(({ wash }, at) => {
-    const [first = '', ...rest] = sayAll(paintingTold(place.studio, wash), style.voice);
-    return wrapped([`${at + 1}. ${first}`, ...rest.map((line) => `   ${line}`)], style);
+    return mixtureLines(place, wash, at, style);
   });
   return `${[...list, ...(silent.length === 0 ? [] : wrapped([silentLine(place, silent, by)], style))].join('\n')}\n`;
 }
@@ -107,18 +114,21 @@ function against(
 export function comparedLines(place: DriedPlace, reading: Reading, style: DriedStyle): string[] {
   const { alone, mixed, wash } = reading;
   const { studio } = place;
-  const names = (paints: Readonly<Record<string, number>>) =>
-    Object.entries(paints)
-      .map(([id, parts]) => `${findPaint(studio, id)?.name ?? id} ${Number(parts.toFixed(2))}`)
-      .join(', ');
+  const nameOf = (id: string) => findPaint(studio, id)?.name ?? id;
+  const parts = Object.entries(wash.paints);
+  const first =
+    parts.length === 1
+      ? nameOf(parts[0]?.[0] ?? '')
+      : `${parts.map(([id]) => nameOf(id)).join(' + ')} ${parts.map(([, amount]) => amount).join(':')}`;
   const width = 38;
   const rows: string[] = [];
-  const name = `${names(wash.paints)}, water ${waterText(wash.strength)}`;
+  const name = `${first}, water ${waterText(wash.strength)}`;
   const row = (label: string, part: Part, dried: Dried) =>
     `${padText(label, width)} ${against(place, reading, part, dried, style)}`;
   if (wash.add === undefined) return [row(name, 'mixed', mixed)];
   rows.push(alone === undefined ? name : row(name, 'alone', alone));
-  rows.push(row(`  with ${names(wash.add)}`, 'mixed', mixed));
+  const added = Object.entries(wash.add).map(([id, amount]) => `${nameOf(id)} ${ratioWords(amount)}`);
+  rows.push(row(`  with ${listWords(added)}`, 'mixed', mixed));
   return rows;
 }
 

@@ -86,7 +86,8 @@ export function toldBy(studio: Studio, readings: readonly Reading[]): Told {
     const reach = NINE_IN_TEN * deviation;
     return {
       ...unknown,
-      standing: reach <= NARROW ? 'known' : 'unsure',
+      // Its own part in the mean makes it look surer than it is against the others.
+      standing: (reach * told.length) / (told.length - 1) <= NARROW ? 'known' : 'unsure',
       factor: within(log),
       interval: [within(log - reach), within(log + reach)],
     };
