@@ -68,7 +68,7 @@ function strengthened(paint: OwnPaint, given: string): OwnPaint {
 }
 
 /** Its paints are these; what is said of those that stay is kept. */
-export function holding({ name, paints }: OwnBox, ids: readonly string[]): OwnBox {
+function holding({ name, paints }: OwnBox, ids: readonly string[]): OwnBox {
   const before = new Map(paints.map((each) => [each.paint, each]));
   return { name, paints: ids.map((paint) => before.get(paint) ?? { paint }) };
 }
@@ -133,6 +133,7 @@ export function keepOwnBox(profile: Profile, name: string, change: (there?: OwnB
 }
 
 /** Keeps which paints a box holds, as the screens ask for it. @throws as {@link keepOwnBox} */
-export function keepPaints(profile: Profile, name: string, ids: readonly string[]): void {
-  keepOwnBox(profile, name, (there = { name, paints: [] }) => holding(there, ids));
+export function keepPaints(profile: Profile, name: string, ids: readonly string[], from = name): void {
+  const said = profile.own.boxes.find((box) => box.name === from) ?? { paints: [] };
+  keepOwnBox(profile, name, (there) => holding(there ?? { name, paints: said.paints }, ids));
 }

@@ -79,9 +79,9 @@ async function keep(profile: Profile, patch: SettingsPatch): Promise<Saved> {
 }
 
 /** Keeps which paints a box holds. */
-function keepBox(profile: Profile, practice: PracticeRun, id: string, paints: readonly string[]): Saved {
+function keepBox(profile: Profile, practice: PracticeRun, box: Parameters<TuiDeps['keepBox']>): Saved {
   try {
-    keepPaints(profile, id, paints);
+    keepPaints(profile, ...box);
     return { saved: true };
   } catch (error) {
     if (!isOurs(error)) throw error;
@@ -164,7 +164,7 @@ export async function practise(
       return keep(profile, patch);
     },
     firstRun: profile.isFirstRun,
-    keepBox: (id, paints) => keepBox(profile, practice, id, paints),
+    keepBox: (...box) => keepBox(profile, practice, box),
     nextSet: (choice) => practice.nextSet(choice),
     setNote: () => practice.leftOutNote(),
     placingIsOpen: () => practice.placingIsOpen,

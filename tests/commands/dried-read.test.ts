@@ -62,7 +62,10 @@ describe('a reading', () => {
 
   it.each([
     ['burnt-sienna=1 1:24; ultramarine-blue=2; 3.5', /line 1: write the wash/],
-    ['burnt-sienna=1; ultramarine-blue=2; 3.5; 6', /line 1: .*the water is written 1:24|line 1: name at least one paint/],
+    [
+      'burnt-sienna=1; ultramarine-blue=2; 3.5; 6',
+      /line 1: .*the water is written 1:24|line 1: name at least one paint/,
+    ],
     ['burnt-sienna=1 1:2; ultramarine-blue=2; 3.5; 6', /line 1: the water is written/],
     ['burnt-sienna=0 1:24; ultramarine-blue=2; 3.5; 6', /line 1: parts of burnt-sienna/],
     ['burnt-umbrella=1 1:24; ultramarine-blue=2; 3.5; 6', /line 1: no paint is called/],

@@ -91,6 +91,7 @@ export function drillFaults(sight: Sight, screen: DrillScreen): string[] {
   return [
     ...faults,
     ...missing(lines, 'question', [cleanText(drill.ask, 600)]),
+    ...missing(lines, 'message', [screen.message ?? '']),
     ...(hint === 'shown' ? missing(lines, 'hint', [cleanText(drill.hint ?? '', 600)]) : []),
     ...fields.flatMap((field, at) =>
       fieldFaults(lines, onScale(field, settings.valueScale), screen, at === focus),

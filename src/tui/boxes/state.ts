@@ -5,6 +5,8 @@ import type { World } from '../kit/stage.js';
 /** The paints of a box while they are ticked; kept when it is left. */
 export interface Ticking {
   readonly id: string;
+  /** The box that a new one is put together from: what its owner says of its paints goes along. */
+  readonly from?: string;
   /** In the order in which they were ticked. */
   readonly paints: readonly string[];
   readonly selected: number;

@@ -24,7 +24,7 @@ function onTicking(
   command: Command,
 ): State {
   const { paints: all } = world.studio;
-  const { id, paints, selected } = ticking;
+  const { id, from, paints, selected } = ticking;
   const to = (next: Partial<Ticking>): State => ({
     ...state,
     screen: { ...screen, ticking: { ...ticking, ...next } },
@@ -39,7 +39,15 @@ function onTicking(
   if (paints.length < TICKED.least || paints.length > TICKED.most)
     return withNotice(state, `A box holds ${TICKED.least} to ${TICKED.most} paints, not ${paints.length}.`);
   const { ticking: _done, ...list } = screen;
-  return ask({ ...state, screen: list }, { type: 'keep-box', id, paints });
+  return ask(
+    { ...state, screen: list },
+    {
+      type: 'keep-box',
+      id,
+      paints,
+      ...(from === undefined ? {} : { from }),
+    },
+  );
 }
 
 export function updateBoxes(
@@ -63,7 +71,8 @@ export function updateBoxes(
     case 'new': {
       if (box === undefined) return state;
       const isNew = command === 'new';
-      const ticking = { id: isNew ? freshName(world) : box.id, paints: box.pigments, selected: 0 };
+      const ticks = { paints: box.pigments, selected: 0 };
+      const ticking = isNew ? { ...ticks, id: freshName(world), from: box.id } : { ...ticks, id: box.id };
       // A new one comes last in the list.
       const selected = isNew ? palettes.length : screen.selected;
       return { ...state, screen: { ...screen, selected, ticking } };

@@ -41,8 +41,8 @@ function Boxes({ selected }: { readonly selected: number }): React.JSX.Element {
 
 function Paints({ ticking }: { readonly ticking: Ticking }): React.JSX.Element {
   const { state, world } = useSurroundings();
-  const { id: box, paints, selected } = ticking;
-  const { names = {}, strengths = {} } = world.studio.palettes.find(({ id }) => id === box) ?? {};
+  const { id: box, from = box, paints, selected } = ticking;
+  const { names = {}, strengths = {} } = world.studio.palettes.find(({ id }) => id === from) ?? {};
   const all = world.studio.paints;
   const sideOf = (id: string): string => {
     const { [id]: factor } = strengths;

@@ -43,8 +43,11 @@ export interface TuiDeps extends Omit<World, 'colourLevelFor'> {
   readonly settings: Settings;
   saveSettings(patch: SettingsPatch): Saved | Promise<Saved>;
   readonly firstRun: boolean;
-  /** Keeps which paints a box of the learner's own holds; a new one where none is called so. */
-  keepBox(id: string, paints: readonly string[]): Saved | Promise<Saved>;
+  /**
+   * Keeps which paints a box of the learner's own holds; a new one where none is called so.
+   * @param from the box that their names and strengths are taken from; itself when absent
+   */
+  keepBox(id: string, paints: readonly string[], from?: string): Saved | Promise<Saved>;
   nextSet(choice: SetChoice): readonly SetItem[];
   /** What is to be said with the first drill of the set that was drawn last. */
   setNote?(): string | undefined;

@@ -57,7 +57,11 @@ async function actionOf(
       return { type: 'set-ready', items, choice, at: deps.now(), ...(note === undefined ? {} : { note }) };
     }
     case 'keep-box': {
-      const { saved, note = 'The box could not be kept.' } = await deps.keepBox(effect.id, effect.paints);
+      const { saved, note = 'The box could not be kept.' } = await deps.keepBox(
+        effect.id,
+        effect.paints,
+        effect.from,
+      );
       return saved ? { type: 'boxes-changed' } : { type: 'notice', text: cleanText(note, 160) };
     }
     case 'save-settings': {

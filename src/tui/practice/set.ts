@@ -41,15 +41,17 @@ export interface SetRequest {
   readonly at: number;
 }
 
+function withoutDrills(state: State): State {
+  const { set: _none, ...rest } = state;
+  return withNotice(show(rest, { name: 'home' }), 'No drill for this choice; try another family or box.');
+}
+
 /** Starts a set. */
 export function beginSet(state: State, world: PracticeWorld, request: SetRequest): State {
   const { choice = {}, minutes, note, at } = request;
   // Asked by key, not by value: a drill may be made only when it is read.
   const items = request.items.filter((item) => 'drill' in item || world.drills.has(item.drillId));
-  if (items.length === 0) {
-    const text = 'There is no drill for this choice; try another family or box.';
-    return withNotice(show(state, { name: 'home' }), text);
-  }
+  if (items.length === 0) return withoutDrills(state);
   const set: SetRun = {
     items,
     index: 0,
@@ -74,6 +76,8 @@ function nextDrill(state: State, world: PracticeWorld, at: number, message?: str
   const { set } = state;
   if (set === undefined) return show(state, { name: 'home' });
   const item = set.items[set.index];
+  // A box of few paints may hold none of a family, which is seen only when each was to be made.
+  if (item === undefined && set.answers.length === 0) return withoutDrills(state);
   if (item === undefined || at > (set.deadline ?? Number.POSITIVE_INFINITY)) return showSummary(state);
   const screen = drillScreen(world, item, at, { place: set.answers.length });
   if (screen === undefined)

@@ -109,7 +109,13 @@ export type Effect =
   | { readonly type: 'start-set'; readonly choice: SetChoice }
   | { readonly type: 'lay'; readonly screen: DrillScreen; readonly at: number }
   | { readonly type: 'save-settings'; readonly patch: SettingsPatch }
-  | { readonly type: 'keep-box'; readonly id: string; readonly paints: readonly string[] }
+  | {
+      readonly type: 'keep-box';
+      readonly id: string;
+      readonly paints: readonly string[];
+      /** The box that what is said of the paints is taken from. */
+      readonly from?: string;
+    }
   | { readonly type: 'read-progress' }
   | { readonly type: 'summarise'; readonly answers: readonly Answered[] };
 

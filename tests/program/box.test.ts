@@ -1,0 +1,214 @@
+/** `mudlark box` on the built program: every command, every fault one line, and what the box does elsewhere. */
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { cleanEnv, mudlark, type Run } from './run-cli.js';
+
+let env: Record<string, string> = {};
+let folder = '';
+beforeEach(() => {
+  env = cleanEnv();
+  folder = mkdtempSync(join(tmpdir(), 'mudlark-box-'));
+});
+const run = (...args: string[]): Run => mudlark(args, env);
+const json = <T>(...args: string[]): T => JSON.parse(run(...args, '--json').out) as T;
+const NEW = [
+  ...['box', 'new', 'studio', '--paints', 'burnt-sienna,ultramarine-blue', '--paints', 'alizarin-crimson'],
+  ...['--name-of', 'burnt-sienna=my sienna', '--strength', 'burnt-sienna=1.4'],
+];
+const made = (): void => {
+  expect(run(...NEW)).toMatchObject({ code: 0, err: '' });
+};
+interface Shown {
+  id: string;
+  own: boolean;
+  inUse: boolean;
+  revision: string;
+  paints: { id: string; name: string; strength: number }[];
+  drills: { held: number; notOwned: number; unsound: number };
+}
+
+describe('mudlark box', () => {
+  it('puts one together, shows it, changes it', () => {
+    const { out } = run(...NEW);
+    expect(out).toMatch(
+      /^The studio box is kept: 3 paints\. Use it with: mudlark box use studio\nWith the studio box/,
+    );
+    const before = json<Shown>('box', 'show', 'studio');
+    expect(before).toMatchObject({ id: 'studio', own: true, inUse: false });
+    expect(before.paints).toEqual([
+      { id: 'burnt-sienna', name: 'my sienna', strength: 1.4 },
+      { id: 'ultramarine-blue', name: 'ultramarine blue', strength: 1 },
+      { id: 'alizarin-crimson', name: 'alizarin crimson', strength: 1 },
+    ]);
+    expect(before.drills.notOwned).toBeGreaterThan(0);
+    expect(run('box', 'show', 'studio').out).toMatch(/burnt-sienna +"my sienna" +1\.4 times as strong\n/);
+    const edit = [
+      '--add',
+      'viridian',
+      '--remove',
+      'alizarin-crimson',
+      '--name-of',
+      'burnt-sienna=',
+      '--strength',
+      'viridian=0.5',
+    ];
+    expect(run('box', 'edit', 'Studio', ...edit).code).toBe(0);
+    const after = json<Shown>('box', 'show', 'studio');
+    expect(after.paints.map(({ name, strength }) => [name, strength])).toEqual([
+      ['burnt sienna', 1.4],
+      ['ultramarine blue', 1],
+      ['viridian', 0.5],
+    ]);
+    expect(after.revision).not.toBe(before.revision);
+  });
+
+  it('lists all, and uses one for this learner alone', () => {
+    made();
+    expect(run('box', 'use', 'studio').out).toMatch(/^The box in use is studio\.\nWith the studio box/);
+    const { boxes } = json<{ boxes: Shown[] }>('box', 'list');
+    expect(boxes.map(({ id, own, inUse }) => [id, own, inUse])).toContainEqual(['studio', true, true]);
+    expect(run('box', 'list').out).toMatch(/^studio +3 paints +your own +in use$/m);
+    expect(run('settings').out).toMatch(/^palette +studio +settings file$/m);
+    const ben = run('mix', 'burnt-sienna=1', '--box', 'six');
+    expect(ben.out).toContain('burnt sienna');
+    const other = mudlark(['recipe', '--to', '#6b4a2f', '--learner', 'Ben'], env);
+    expect(other.code).toBe(0);
+    expect(other.err).toBe(
+      'mudlark: Ben has no box called "studio"; the twelve paints are used. See: mudlark box list\n',
+    );
+  });
+
+  it('keeps predictions and recipes to it, and says so', () => {
+    made();
+    run('box', 'use', 'studio');
+    const mixture = ['mix', 'burnt-sienna=1', 'ultramarine-blue=1', '--strength', '0.4'];
+    const own = run(...mixture);
+    expect(own.out).toContain('my sienna');
+    expect(own.out).toContain(
+      "Tubes as you say they are, against the library's: my sienna 1.4 times as strong.",
+    );
+    // A part of this tube does what 1.4 parts of the library's paint do.
+    const { lab } = json<{ lab: object }>(...mixture);
+    const same = ['mix', 'burnt-sienna=1.4', 'ultramarine-blue=1', '--strength', '0.4', '--box', 'twelve'];
+    const byLibrary = json<{ lab: Record<string, number> }>(...same).lab;
+    for (const [axis, value] of Object.entries(lab))
+      expect(value).toBeCloseTo(byLibrary[axis] ?? Number.NaN, 6);
+    const { asked, recipes } = json<{ asked: { within: string[] }; recipes: { words: string }[] }>(
+      ...['recipe', '--from', 'ultramarine-blue=1', '--goal', 'dull'],
+    );
+    expect(asked.within).toEqual(['burnt-sienna', 'ultramarine-blue', 'alizarin-crimson']);
+    expect(recipes.map(({ words }) => words).join(' ')).toContain('my sienna');
+  });
+
+  it('goes to a file and back, and replaces nothing unasked', () => {
+    made();
+    const file = join(folder, 'studio.box.json');
+    expect(run('box', 'export', 'studio', file).out).toBe('written: studio.box.json\n');
+    expect(run('box', 'export', 'studio', file)).toMatchObject({ code: 1, out: '' });
+    expect(run('box', 'export', 'studio', '-').out).toBe(readFileSync(file, 'utf8'));
+    expect(run('box', 'import', file).out).toBe('The box studio is there already.\n');
+    run('box', 'edit', 'studio', '--strength', 'burnt-sienna=1');
+    const refused = run('box', 'import', file);
+    expect(refused).toMatchObject({ code: 1, out: '' });
+    expect(refused.err).toMatch(
+      /^mudlark: a box called studio is there already; add --as NAME .*--force[^\n]*\n$/,
+    );
+    expect(run('box', 'import', file, '--as', 'ana').code).toBe(0);
+    expect(run('box', 'import', file, '--force').code).toBe(0);
+    expect(json<Shown>('box', 'show', 'studio').paints[0]?.strength).toBe(1.4);
+    expect(json<Shown>('box', 'show', 'ana').paints).toEqual(json<Shown>('box', 'show', 'studio').paints);
+  });
+
+  it('is deleted when sure; the box in use is the usual one then', () => {
+    made();
+    run('box', 'use', 'studio');
+    expect(run('box', 'delete', 'studio').code).toBe(2);
+    expect(run('box', 'delete', 'studio', '--yes').out).toBe(
+      'The box studio is deleted; the box in use is twelve now.\n',
+    );
+    expect(json<Shown>('box', 'show')).toMatchObject({ id: 'twelve', inUse: true });
+  });
+
+  it.each([
+    [['box', 'new', 'x', '--paints', 'burnt-siena,viridian'], /Did you mean burnt-sienna/],
+    [['box', 'new', 'x', '--paints', 'viridian'], /holds 2 to 60 paints, not 1/],
+    [['box', 'new', 'x'], /--paints/],
+    [['box', 'new', 'six', '--paints', 'viridian,burnt-sienna'], /a box called six already; choose another/],
+    [['box', 'new', 'a/b', '--paints', 'viridian,burnt-sienna'], /must be small letters, digits and hyphens/],
+    [[...NEW, '--strength', 'burnt-sienna=4.5'], /must be 0\.25 to 4 times the library's/],
+    [[...NEW, '--strength', 'burnt-sienna=x'], /must be a number/],
+    [[...NEW, '--strength', 'viridian=1.2'], /viridian is not in the box/],
+    [[...NEW, '--strength', 'burnt-sienna'], /must be written paint=times/],
+    [[...NEW, '--name-of', 'burnt-sienna=a\u001b[31mb'], /a character that cannot be shown/],
+    [[...NEW, '--name-of', `burnt-sienna=${'x'.repeat(31)}`], /at most 30 columns/],
+    [[...NEW, '--name-of', 'ultramarine-blue=My Sienna'], /two paints would be called "my sienna"/],
+    [
+      ['box', 'edit', 'studio', '--add', 'viridian'],
+      /no box of your own is called "studio"; there is none yet/,
+    ],
+    [['box', 'use', 'twelv'], /no box is called "twelv"\. Did you mean twelve\?/],
+    [['box', 'show', 'twelv'], /no box is called/],
+    [['box'], /box needs a command; there are: new, edit/],
+    [['mix', 'viridian=1', '--box', 'twelv'], /no box is called/],
+  ])('refuses %j in one line', (args, words) => {
+    const { code, out, err } = run(...args);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(words);
+    expect(err.trimEnd().split('\n')).toHaveLength(1);
+  });
+
+  it.each([
+    ['a record', '{"kind": "mudlark-record"}', /"kind"|must be "mudlark-box"|known key|missing/],
+    ['no JSON', 'box: studio', /this is not JSON/],
+    [
+      'a paint that there is not',
+      '{"kind":"mudlark-box","format":1,"box":{"name":"a","paints":[{"paint":"burnt-siena"},{"paint":"viridian"}]}}',
+      /no paint is called "burnt-siena"\. Did you mean burnt-sienna/,
+    ],
+    [
+      'a name that steers',
+      '{"kind":"mudlark-box","format":1,"box":{"name":"a","paints":[{"paint":"viridian","name":"a\\u001b[2Jb"},{"paint":"burnt-sienna"}]}}',
+      /cannot be shown/,
+    ],
+    ['a megabyte', `"${'x'.repeat(1_000_000)}"`, /more than the 0\.5 MB/],
+  ])('refuses a file of %s in one line, and keeps nothing', (_, text, words) => {
+    const file = join(folder, 'x.json');
+    writeFileSync(file, text);
+    const { code, out, err } = run('box', 'import', file);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toMatch(words);
+    expect(err).toMatch(/^mudlark: [^\p{Cc}]+\n$/u);
+    expect(run('box', 'list').out).not.toContain('your own');
+  });
+});
+
+it('a quiz is the same whatever box its author uses', () => {
+  const write = (name: string): string => {
+    const path = join(folder, name);
+    const flags = [
+      '--families',
+      'darken-bright,tinting-strength',
+      '--count',
+      '6',
+      '--level',
+      '4',
+      '--seed',
+      '7',
+    ];
+    expect(run('quiz', 'write', ...flags, '--title', 'Week', '--out', path).code).toBe(0);
+    return path;
+  };
+  // The secret of each handout is its own.
+  const told = (path: string): string => readFileSync(path, 'utf8').replace(/^secret: .*$/m, '');
+  const keyOf = (path: string): string => run('quiz', 'key', path).out;
+  const before = write('before.yaml');
+  const key = keyOf(before);
+  run(...NEW);
+  run('box', 'edit', 'studio', '--strength', 'ultramarine-blue=4');
+  run('box', 'use', 'studio');
+  expect(told(write('after.yaml'))).toBe(told(before));
+  expect(keyOf(before)).toBe(key);
+  expect(key).not.toContain('my sienna');
+});
