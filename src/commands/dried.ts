@@ -38,7 +38,7 @@ export interface DriedStyle {
 }
 
 /** Mixtures that are asked for at once. */
-export const ASKED = 3;
+const ASKED = 3;
 const WIDEST = 100;
 
 export const wrapped = (lines: readonly string[], { columns }: DriedStyle, under = ''): string[] =>

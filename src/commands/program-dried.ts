@@ -108,7 +108,7 @@ Examples:
     .command('ask')
     .description('which mixtures to paint next')
     .option('--json', 'print one JSON document')
-    .addHelpText('after', '\nExamples:\n  mudlark dried ask\n  mudlark dried --lab ask --json')
+    .addHelpText('after', '\nExamples:\n  mudlark dried ask\n  mudlark dried ask --lab --json')
     .action(async (_options, self: Command) => {
       const options = self.optsWithGlobals();
       const [{ driedAsk }, { place, style }] = await Promise.all([import('./dried.js'), open(options)]);

@@ -23,7 +23,7 @@ export interface Unknowns {
   readonly wash: number;
 }
 
-export const AS_THE_LIBRARY: Unknowns = { strengths: new Map(), wash: 0 };
+const AS_THE_LIBRARY: Unknowns = { strengths: new Map(), wash: 0 };
 
 /** Paints of a patch. */
 export const paintsIn = ({ paints, add = {} }: Wash, part: Part): string[] => [

@@ -57,7 +57,7 @@ describe('mudlark dried', () => {
     [['dried', 'add', 'burnt-sienna=1', '--water', '24', '--mixed', '6'], 2, /1:24/],
     [['dried', 'add', 'viridian=1', '--water', '1:24', '--mixed', '6'], 2, /not in the mine box/],
     [
-      ['dried', '--box', 'twelve', 'add', 'viridian=1', '--water', '1:24', '--mixed', '6'],
+      ['dried', 'add', 'viridian=1', '--water', '1:24', '--mixed', '6', '--box', 'twelve'],
       2,
       /the program's/,
     ],

@@ -22,7 +22,7 @@ import type { Wash } from '../../src/washes/index.js';
 import { STUDIO } from '../studio.js';
 
 /** A normal deviate (Box and Muller 1958). */
-export function normal(draw: Draw): number {
+function normal(draw: Draw): number {
   const u = fraction(draw) + 2 ** -25;
   return Math.sqrt(-2 * Math.log(u)) * Math.cos(2 * Math.PI * fraction(draw));
 }
@@ -82,7 +82,7 @@ export const movesAt = (washes: readonly Wash[], id: string, truth: ReadonlyMap<
     ]),
   );
 
-export const isTold = ({ standing }: Told['tubes'][number]): boolean =>
+const isTold = ({ standing }: Told['tubes'][number]): boolean =>
   standing === 'known' || standing === 'unsure';
 
 export interface Recovered {

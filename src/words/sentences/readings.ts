@@ -16,8 +16,7 @@ const strengthWords = ({ name, factor, interval: [low, high] }: StrengthFigures)
 
 export const READINGS = {
   'tube-known': (figures: StrengthFigures): string => `${strengthWords(figures)}.`,
-  'tube-unsure': (figures: StrengthFigures): string =>
-    `${strengthWords(figures)}: too wide to go by, read it again.`,
+  'tube-unsure': (figures: StrengthFigures): string => `${strengthWords(figures)}: too wide to go by yet.`,
   'tube-cannot-tell': ({ names, byValue }: { names: readonly string[]; byValue: boolean }): string =>
     byValue
       ? `Value cannot tell how strong your ${listWords(names)} ${names.length === 1 ? 'is' : 'are'}: the patches hardly get darker with it. Read CIELAB or a Munsell notation with an instrument.`
