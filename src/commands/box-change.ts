@@ -1,8 +1,7 @@
 /** Changing a learner's boxes: what is asked for, read from its options, and kept. */
 import { DataError, UsageError } from '../errors.js';
-import type { Studio } from '../paints/index.js';
+import { BOX_PAINTS, type Studio } from '../paints/index.js';
 import {
-  BOX_PAINTS,
   boxNameFault,
   changeOwn,
   MOST_BOXES,

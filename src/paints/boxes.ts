@@ -7,6 +7,9 @@ import type { Pigment } from './types.js';
 /** How many times as strong as the library's a tube may be said to be. */
 export const STRENGTH_FACTOR = { least: 0.25, most: 4 } as const;
 
+/** Paints that an own box holds at least and at most. */
+export const BOX_PAINTS = { least: 2, most: 60 } as const;
+
 /**
  * A paint whose tube tints `factor` times as strongly as the library's: a part of it brings as much K and S as `factor` parts of
  * the library's, since K and S add up by amount (Duncan 1940). Its masstone takes so much less of it and stays the same colour.

@@ -6,7 +6,6 @@ export { learnerFolder, learnerName } from './learners.js';
 export { MOST_READINGS, READINGS_USED } from './own-readings.js';
 export type { OwnBox, OwnReading, OwnStudio } from './own-studio.js';
 export {
-  BOX_PAINTS,
   boxNameFault,
   boxText,
   MOST_BOXES,

@@ -1,15 +1,14 @@
 /** What a learner has put together, as its file holds it: boxes of paints, and what dried of them. Whatever else is kept beside the record joins here. Pure. */
 import * as v from 'valibot';
 import { paintIdSchema } from '../drills/fields-schema.js';
-import { findPaint, type Palette, STRENGTH_FACTOR, type Studio } from '../paints/index.js';
+import { BOX_PAINTS, findPaint, type Palette, STRENGTH_FACTOR, type Studio } from '../paints/index.js';
 import { parseJson } from '../text/json-source.js';
 import { cleanText } from '../text/sanitize.js';
 import { widthOf } from '../text/wrap.js';
 import { MOST_READINGS, readingEntries } from './own-readings.js';
 
-/** Boxes, and paints of one. */
+/** Boxes of one learner. */
 export const MOST_BOXES = 20;
-export const BOX_PAINTS = { least: 2, most: 60 } as const;
 /** Longest own name of a paint, in columns: the longest of the library takes 31. */
 const NAME_COLUMNS = 30;
 const BOX_NAME = /^[\p{Ll}\p{Lo}\p{N}][\p{Ll}\p{Lo}\p{M}\p{N}-]{0,29}$/u;

@@ -12,6 +12,7 @@ import { shippedDrills } from '../../src/files/shipped.js';
 import { boxStudio, paintOf, revisionOf } from '../../src/paints/index.js';
 import { type OwnBox, openProfile, type Profile, paletteOf, readEntries } from '../../src/profile/index.js';
 import type { SetItem } from '../../src/tui/practice/deps.js';
+import { WRITTEN } from '../../src/words/voice.js';
 import { freshHome } from '../profile/helpers.js';
 import { STUDIO } from '../studio.js';
 
@@ -140,6 +141,27 @@ describe('a run with a box of one’s own', () => {
       { name: 'my-box', paints: [{ paint: 'viridian' }, sienna] },
       { name: 'plain', paints: [{ paint: 'burnt-sienna' }, { paint: 'viridian' }] },
     ]);
+  });
+
+  it('shows the owner’s names among what can be chosen and in what is said', async () => {
+    const run = runOf(
+      await profileWith({ ...OWN, paints: OWN.paints.map(({ strength: _none, ...each }) => each) }),
+    );
+    const drill = drills.find(
+      (each) =>
+        each.kind === 'mix' &&
+        each.tray.includes('burnt-sienna') &&
+        !Object.hasOwn(each.start.paints, 'burnt-sienna') &&
+        paintsIn(each).every((id) => FIVE.includes(id)),
+    );
+    if (drill === undefined) throw new Error('no drill with burnt sienna to choose');
+    const kind = kindIn(run.studio, drill);
+    const labels = kind.fields(drill).flatMap(({ options }) => options.map(({ label }) => label));
+    expect(labels).toContain('my sienna');
+    expect(labels).not.toContain('burnt sienna');
+    expect(kind.label(drill, { ...kind.best(drill), second: 'burnt-sienna' }, WRITTEN)).toContain(
+      'my sienna',
+    );
   });
 
   it('keeps with each answer which box it was, and its revision', async () => {

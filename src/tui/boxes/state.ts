@@ -18,9 +18,6 @@ export interface BoxesScreen {
   readonly ticking?: Ticking;
 }
 
-/** Paints that a box holds at least and at most. */
-export const TICKED = { least: 2, most: 60 } as const;
-
 /** The list, the box in use in front. */
 export const boxesScreen = ({ studio }: Pick<World, 'studio'>, palette: string): BoxesScreen => ({
   name: 'boxes',

@@ -1,10 +1,11 @@
 /** What keys do with the boxes: one is used, its paints are ticked, another is put together from it. Pure. */
+import { BOX_PAINTS } from '../../paints/index.js';
 import type { Command } from '../kit/keys.js';
 import { step } from '../kit/moves.js';
 import { ask, show, withNotice } from '../practice/moves.js';
 import type { PracticeWorld, Pressed, State } from '../practice/state.js';
 import { changeSettings } from '../settings/change.js';
-import { type BoxesScreen, boxAt, freshName, TICKED, type Ticking } from './state.js';
+import { type BoxesScreen, boxAt, freshName, type Ticking } from './state.js';
 
 const PAGE = 10;
 const STEPS: Readonly<Partial<Record<Command, number>>> = {
@@ -36,8 +37,11 @@ function onTicking(
     if (at === undefined) return state;
     return to({ paints: paints.includes(at) ? paints.filter((each) => each !== at) : [...paints, at] });
   }
-  if (paints.length < TICKED.least || paints.length > TICKED.most)
-    return withNotice(state, `A box holds ${TICKED.least} to ${TICKED.most} paints, not ${paints.length}.`);
+  if (paints.length < BOX_PAINTS.least || paints.length > BOX_PAINTS.most)
+    return withNotice(
+      state,
+      `A box holds ${BOX_PAINTS.least} to ${BOX_PAINTS.most} paints, not ${paints.length}.`,
+    );
   const { ticking: _done, ...list } = screen;
   return ask(
     { ...state, screen: list },
