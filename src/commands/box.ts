@@ -13,6 +13,7 @@ import {
   type Profile,
   parseBox,
   USUAL_PALETTE,
+  withoutBox,
 } from '../profile/index.js';
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
@@ -223,10 +224,7 @@ export async function boxDelete(place: BoxPlace, text: string, confirm: Confirm)
   const { name, paints } = ownBox(place, text);
   const sure = await confirm(`Delete the box ${name} with ${counted(paints.length)}?`);
   if (!sure) return 'Nothing was changed.\n';
-  profile.own = changeOwn(filesOf(profile), profile.learner, (own) => ({
-    ...own,
-    boxes: own.boxes.filter((box) => box.name !== name),
-  }));
+  profile.own = changeOwn(filesOf(profile), profile.learner, (own) => withoutBox(own, name));
   if (profile.settings.values.palette !== name) return `The box ${name} is deleted.\n`;
   await keepSettings(profile.paths.config, { palette: USUAL_PALETTE });
   return `The box ${name} is deleted; the box in use is ${USUAL_PALETTE} now.\n`;

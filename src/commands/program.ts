@@ -5,6 +5,7 @@ import { didYouMean } from '../text/nearest.js';
 import { addBoxCommands } from './program-box.js';
 import { addChartCommand } from './program-charts.js';
 import { addClassroomCommands } from './program-classroom.js';
+import { addDriedCommands } from './program-dried.js';
 import { addLearnerCommands } from './program-learner.js';
 import { addPaintCommands } from './program-paint.js';
 import { report } from './run.js';
@@ -97,6 +98,7 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   addLearnerCommands(program, version);
   addPaintCommands(program);
   addChartCommand(program);
+  addDriedCommands(program);
   addBoxCommands(program, version);
   addClassroomCommands(program, version);
   const problems: string[] = [];

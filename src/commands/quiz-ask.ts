@@ -1,14 +1,14 @@
 /** Asking for the parts of a new quiz, one plain line at a time: works for a screen reader as it is. */
 import { existsSync } from 'node:fs';
-import { createInterface } from 'node:readline/promises';
 import { FAMILIES } from '../drills/families.js';
 import type { Drill } from '../drills/kinds/index.js';
-import { MudlarkError, UsageError } from '../errors.js';
+import { UsageError } from '../errors.js';
 import { libraryStudio } from '../paints/index.js';
 import { SHOW_RESULT } from '../quiz/handout.js';
 import { MOST_NAME, shownName, titlePart } from '../quiz/names.js';
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
+import { dialogue } from './dialogue.js';
 import { dueWords, readDue } from './quiz-due.js';
 import type { WriteOptions } from './quiz-write.js';
 
@@ -123,29 +123,6 @@ function lines(known: readonly string[], drills: readonly Drill[], replace: bool
         !replace && existsSync(answer) ? 'this file is there already; another name, please' : undefined,
     },
   ];
-}
-
-/** Thrown when the dialogue is left with Ctrl+C or the input ends. */
-class Left extends MudlarkError {
-  constructor() {
-    super('left before the end; nothing was written', 130);
-  }
-}
-
-/** Asks one line after another. @throws MudlarkError with exit code 130 when the dialogue is left */
-async function dialogue<T>(work: (ask: (prompt: string) => Promise<string>) => Promise<T>): Promise<T> {
-  const reader = createInterface({ input: process.stdin, output: process.stdout });
-  const left = new AbortController();
-  reader.on('close', () => left.abort());
-  try {
-    return await work((prompt) => reader.question(prompt, { signal: left.signal }));
-  } catch (error) {
-    if ((error as Error).name !== 'AbortError') throw error;
-    process.stdout.write('\n');
-    throw new Left();
-  } finally {
-    reader.close();
-  }
 }
 
 /** Asks a student for a name. @throws MudlarkError with exit code 130 when it is left */

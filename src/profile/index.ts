@@ -3,7 +3,8 @@
 export type { RecordContent } from './export.js';
 export { exportPieces, readContent } from './export.js';
 export { learnerFolder, learnerName } from './learners.js';
-export type { OwnBox, OwnStudio } from './own-studio.js';
+export { MOST_READINGS, READINGS_USED } from './own-readings.js';
+export type { OwnBox, OwnReading, OwnStudio } from './own-studio.js';
 export {
   boxNameFault,
   boxText,
@@ -13,6 +14,7 @@ export {
   paletteOf,
   parseBox,
   strengthFault,
+  withoutBox,
 } from './own-studio.js';
 export { mergedOwn } from './own-transfer.js';
 export type { ProfilePaths } from './paths.js';

@@ -1,10 +1,11 @@
-/** What a learner has put together, as its file holds it: boxes of paints. Whatever else is kept beside the record joins here. Pure. */
+/** What a learner has put together, as its file holds it: boxes of paints, and what dried of them. Whatever else is kept beside the record joins here. Pure. */
 import * as v from 'valibot';
 import { paintIdSchema } from '../drills/fields-schema.js';
 import { BOX_PAINTS, findPaint, type Palette, STRENGTH_FACTOR, type Studio } from '../paints/index.js';
 import { parseJson } from '../text/json-source.js';
 import { cleanText } from '../text/sanitize.js';
 import { widthOf } from '../text/wrap.js';
+import { MOST_READINGS, readingEntries } from './own-readings.js';
 
 /** Boxes of one learner. */
 export const MOST_BOXES = 20;
@@ -75,6 +76,10 @@ export type OwnBox = v.InferOutput<typeof boxSchema>;
 
 const format = v.literal(1, 'this version reads format 1; bring the program up to date');
 
+/** What dried, of the tubes of one box. */
+const ownReadingSchema = v.strictObject({ box: boxNameSchema, ...readingEntries });
+export type OwnReading = v.InferOutput<typeof ownReadingSchema>;
+
 const ownStudioSchema = v.strictObject({
   format,
   boxes: v.pipe(
@@ -82,12 +87,25 @@ const ownStudioSchema = v.strictObject({
     v.maxLength(MOST_BOXES, `must be ${MOST_BOXES} at most; delete one first`),
     v.check((boxes) => areUnlike(boxes.map(({ name }) => name)), 'bear one name twice'),
   ),
+  /** The earliest first. */
+  readings: v.optional(
+    v.pipe(
+      v.array(ownReadingSchema, 'must list readings'),
+      v.maxLength(MOST_READINGS, `must be ${MOST_READINGS} at most`),
+    ),
+  ),
 });
 
 /** Everything of one learner's. */
 export type OwnStudio = v.InferOutput<typeof ownStudioSchema>;
 
 export const NOTHING_OWN: OwnStudio = { format: 1, boxes: [] };
+
+/** The same without a box and what was read of its tubes. */
+export function withoutBox(own: OwnStudio, name: string): OwnStudio {
+  const boxes = own.boxes.filter((box) => box.name !== name);
+  return { ...own, boxes, readings: own.readings?.filter(({ box }) => box !== name) };
+}
 
 /** What a file of one box calls itself. */
 const BOX_KIND = 'mudlark-box';

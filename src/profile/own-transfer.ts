@@ -4,6 +4,7 @@ import { DataError } from '../errors.js';
 import { isFileFault } from '../files/faults.js';
 import { readWhole } from '../files/read.js';
 import { jsonOf, membersOf } from '../text/json.js';
+import { MOST_READINGS } from './own-readings.js';
 import { MOST_BOXES, MOST_OWN_BYTES, type OwnStudio, parseOwn } from './own-studio.js';
 import type { LearnerFiles } from './place.js';
 
@@ -45,9 +46,11 @@ export interface Merged {
   readonly differing: readonly string[];
   /** There was no room for them. */
   readonly left: readonly string[];
+  /** Readings that were not there, and those of them that there was no room for. */
+  readonly readings: { readonly added: number; readonly left: number };
 }
 
-/** Adds the boxes that are not there; where one of the name holds something else it stays, unless it is to be replaced. */
+/** Adds the boxes and readings that are not there; where a box of the name holds something else it stays, unless it is to be replaced. */
 export function mergedOwn(here: OwnStudio, brought: OwnStudio, replace: boolean): Merged {
   const boxes = new Map(here.boxes.map((box) => [box.name, box]));
   const added: string[] = [];
@@ -60,6 +63,24 @@ export function mergedOwn(here: OwnStudio, brought: OwnStudio, replace: boolean)
     else if (JSON.stringify(there.paints) !== JSON.stringify(box.paints)) differing.push(box.name);
     if (there === undefined ? boxes.size < MOST_BOXES : replace) boxes.set(box.name, box);
   }
-  const isSame = added.length === 0 && (!replace || differing.length === 0);
-  return { own: isSame ? here : { ...here, boxes: [...boxes.values()] }, added, differing, left };
+  const known = new Set((here.readings ?? []).map((reading) => JSON.stringify(reading)));
+  const fresh = (brought.readings ?? []).filter(
+    (reading) => boxes.has(reading.box) && !known.has(JSON.stringify(reading)),
+  );
+  const readings = [...(here.readings ?? []), ...fresh].slice(0, MOST_READINGS);
+  const addedReadings = readings.length - (here.readings ?? []).length;
+  const isSame = added.length === 0 && (!replace || differing.length === 0) && addedReadings === 0;
+  return {
+    own: isSame
+      ? here
+      : {
+          ...here,
+          boxes: [...boxes.values()],
+          ...(readings.length > 0 && { readings: readings.toSorted((a, b) => a.at.localeCompare(b.at)) }),
+        },
+    added,
+    differing,
+    left,
+    readings: { added: addedReadings, left: fresh.length - addedReadings },
+  };
 }

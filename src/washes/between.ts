@@ -9,7 +9,8 @@ import { type Line, type Trial, trialOf } from './trial.js';
 /** Thickness of a film at two halves of the area, with the mean and the spread of the paper's tooth: near enough to find hills by. */
 const ROUGH_TOOTH = [0.42, 1.58] as const;
 
-const roughStudio = perStudio((studio) => ({
+/** The studio with paper of two thicknesses, for what looks at very many mixtures. */
+export const roughStudio = perStudio((studio) => ({
   ...studio,
   paper: { ...studio.paper, tooth: studio.paper.tooth.length > 2 ? ROUGH_TOOTH : studio.paper.tooth },
 }));

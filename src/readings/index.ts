@@ -1,0 +1,5 @@
+export * from './ask.js';
+export * from './findings.js';
+export { moveOf, patchColour, sizeOf } from './patch.js';
+export * from './told.js';
+export type * from './types.js';

@@ -1,0 +1,49 @@
+/** Every figure that readings are weighed by. Strengths are in natural logarithms where nothing else is said. */
+import { MODEL_ERROR } from '../judgement/index.js';
+import type { Evidence } from '../paints/index.js';
+
+/**
+ * Before anything is read: a tube is as strong as the library's within a factor of three, two times in three. Wide on purpose, so that
+ * the readings speak: `anchored` strengths are good to a factor of two, `assumed` ones to nobody knows what. Bounded at four.
+ */
+export const TUBE = { spread: Math.log(3), most: Math.log(4) } as const;
+
+/** How well water is measured, with brush and dropper: within a factor of 1.5, two times in three. Ours, no source. */
+export const WATER = { spread: Math.log(1.5), most: Math.log(6) } as const;
+
+/** How far a reader's grey scale may be off as a whole, steps: a home print is no calibrated scale. Ours, no source. */
+export const OFFSET = { spread: 1, most: 3 } as const;
+
+/** Of a step read by eye on a grey scale, and of CIELAB read by an instrument. */
+const READING_NOISE = { step: 0.5, lab: 1 } as const;
+
+/** L* of a step, about. */
+export const LIGHTNESS_OF_STEP = 10;
+
+/**
+ * Standard deviation of a step that was read against the one predicted. The model's own error is that of measured paints whatever the paint:
+ * of the others it holds what is not known of their strength, and that is what is asked here.
+ */
+export const STEP_NOISE = Math.hypot(READING_NOISE.step, MODEL_ERROR.measured.step);
+
+/** The same of L*, a* and b*. */
+export function labNoise(evidence: Evidence): readonly [number, number, number] {
+  const lightness = Math.hypot(READING_NOISE.lab, LIGHTNESS_OF_STEP * MODEL_ERROR.measured.step);
+  const colour = Math.hypot(READING_NOISE.lab, MODEL_ERROR[evidence].chroma);
+  return [lightness, colour, colour];
+}
+
+/** From so many steps for e times the strength, or ten times as many units of CIELAB, a patch tells of a tube. */
+export const LEAST_MOVE = 1;
+
+/** Standard deviations either side: nine in ten of a normal distribution lie between. */
+export const NINE_IN_TEN = 1.645;
+
+/** An interval of up to twice as much and half as much is narrow enough to go by. */
+export const NARROW = Math.log(2);
+
+/**
+ * Chance below which a patch is said to disagree with the others, as the squared deviation that it goes with (chi-squared, 0.27 %:
+ * three standard deviations of one figure): of a step, of the three of CIELAB. Larger shares of all patches are not left out.
+ */
+export const DISAGREES = { step: 9, lab: 14.16, mostShare: 0.25 } as const;

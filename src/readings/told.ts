@@ -1,0 +1,104 @@
+/** What a box's readings tell of its tubes: strengths against each other, with intervals, and which readings disagree. */
+import type { Studio } from '../paints/index.js';
+import { type Fit, fitOf } from './fit.js';
+import { moveOf, paintsIn, patchesOf, readBy, sizeOf } from './patch.js';
+import { DISAGREES, LEAST_MOVE, LIGHTNESS_OF_STEP, NARROW, NINE_IN_TEN, TUBE } from './table.js';
+import type { Disagreement, Patch, Reading, Told, TubeStrength } from './types.js';
+
+/** The patch that is furthest from what the others say, if it is too far. */
+function worstOf({ apart }: Fit, patches: readonly Patch[]): number | undefined {
+  const worst = patches
+    .map(({ dried }, at) => ({
+      at,
+      times: (apart[at] as number) / DISAGREES[readBy(dried) === 'value' ? 'step' : 'lab'],
+    }))
+    .reduce((most, each) => (each.times > most.times ? each : most));
+  return worst.times > 1 ? worst.at : undefined;
+}
+
+/** Fits, leaves out the patch that disagrees most, and fits again, until all agree. */
+function agreed(studio: Studio, readings: readonly Reading[]) {
+  const all = patchesOf(readings);
+  const most = Math.max(1, Math.floor(DISAGREES.mostShare * all.length));
+  const disagreements: Disagreement[] = [];
+  let patches = all;
+  for (;;) {
+    const fit = fitOf(studio, readings, patches);
+    const worst = fit === undefined ? undefined : worstOf(fit, patches);
+    if (fit === undefined || worst === undefined) return { fit, patches, disagreements, isAtOdds: false };
+    if (disagreements.length === most) return { fit, patches, disagreements, isAtOdds: true };
+    const patch = patches[worst] as Patch;
+    const over = fit.over[worst] as number;
+    disagreements.push({ ...patch, darker: 'step' in patch.dried ? over : -over / LIGHTNESS_OF_STEP });
+    patches = patches.filter((_, at) => at !== worst);
+  }
+}
+
+/** The most that any of the patches moves with a tube, by the library's prediction. */
+function movesOf(
+  studio: Studio,
+  readings: readonly Reading[],
+  patches: readonly Patch[],
+  id: string,
+): number {
+  return patches.reduce((most, { reading, part, dried }) => {
+    const { wash } = readings[reading] as Reading;
+    if (!paintsIn(wash, part).includes(id)) return most;
+    const by = readBy(dried);
+    return Math.max(most, sizeOf(moveOf(studio, wash, part, id, by), by));
+  }, 0);
+}
+
+/** Mean of the strengths of some tubes, and how one stands against it: its logarithm and standard deviation. */
+function against({ ids, logStrengths, covariance }: Fit, id: string, others: readonly string[]) {
+  const weights = ids.map((each) => (each === id ? 1 : 0) - (others.includes(each) ? 1 / others.length : 0));
+  const log = weights.reduce((sum, weight, at) => sum + weight * (logStrengths[at] as number), 0);
+  const variance = weights.reduce(
+    (sum, weight, at) =>
+      sum + weight * weights.reduce((row, other, i) => row + other * (covariance[at]?.[i] as number), 0),
+    0,
+  );
+  return { log, deviation: Math.sqrt(Math.max(0, variance)) };
+}
+
+const within = (log: number): number => Math.exp(Math.min(TUBE.most, Math.max(-TUBE.most, log)));
+
+/**
+ * What the readings tell. Only how strong the tubes are against each other can be told well, for the scale that values were read on may be
+ * off as a whole: the tubes that can be told count 1 together (geometric mean). Read again in full each time.
+ * @param readings none earlier than any other counts more
+ */
+export function toldBy(studio: Studio, readings: readonly Reading[]): Told {
+  const { fit, patches, disagreements, isAtOdds } = agreed(studio, readings);
+  if (fit === undefined) return { tubes: [], disagreements, isAtOdds };
+  const moves = new Map(fit.ids.map((id) => [id, movesOf(studio, readings, patches, id)]));
+  const told = fit.ids.filter((id) => (moves.get(id) as number) >= LEAST_MOVE);
+  const tubes = fit.ids.map((id): TubeStrength => {
+    const unknown = {
+      id,
+      factor: 1,
+      interval: [within(-TUBE.most), within(TUBE.most)],
+      moves: moves.get(id) as number,
+    } as const;
+    if (!told.includes(id)) return { ...unknown, standing: 'cannot-tell' };
+    if (told.length === 1) return { ...unknown, standing: 'no-other' };
+    const { log, deviation } = against(fit, id, told);
+    const reach = NINE_IN_TEN * deviation;
+    return {
+      ...unknown,
+      // Its own part in the mean makes it look surer than it is against the others.
+      standing: (reach * told.length) / (told.length - 1) <= NARROW ? 'known' : 'unsure',
+      factor: within(log),
+      interval: [within(log - reach), within(log + reach)],
+    };
+  });
+  const spread = Math.sqrt(fit.covariance.at(-1)?.at(-1) ?? 0);
+  return {
+    tubes,
+    ...(patches.some(({ dried }) => readBy(dried) === 'value')
+      ? { offset: { steps: fit.offset, giveOrTake: NINE_IN_TEN * spread } }
+      : {}),
+    disagreements,
+    isAtOdds,
+  };
+}
