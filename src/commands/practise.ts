@@ -14,6 +14,7 @@ import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
 import type { Saved, SettingsPatch, StartAt, TuiDeps } from '../tui/practice/deps.js';
 import { keepPaints } from './box-change.js';
 import { FAMILY_REFS } from './family-refs.js';
+import { mixtureShelf } from './kept-mixtures.js';
 import { boxInUse, boxNotice, learnerStudio } from './learner.js';
 import { PracticeRun } from './practice-run.js';
 import { progressText } from './progress.js';
@@ -179,6 +180,7 @@ export async function practise(
         ascii: glyphsFor(process.env) === ASCII,
         plain: isSpoken,
       }),
+    ...(profile.problem === undefined ? { mixtures: mixtureShelf(profile, library) } : {}),
     now: () => Date.now(),
     startAt,
     learner: profile.shownLearner,

@@ -106,7 +106,7 @@ function importBoxes(profile: Profile, { studio }: ReadImport, force: boolean): 
   if ('fault' in studio) return [`${studio.fault}; they were left out.`];
   let said: string[] = [];
   profile.own = changeOwn(filesOf(profile), profile.learner, (here) => {
-    const { own, added, differing, left, readings } = mergedOwn(here, studio.own, force);
+    const { own, added, differing, left, readings, mixtures } = mergedOwn(here, studio.own, force);
     said = [
       ...(added.length === 0 ? [] : [`Boxes added: ${listWords(added)}.`]),
       ...(differing.length === 0
@@ -118,6 +118,8 @@ function importBoxes(profile: Profile, { studio }: ReadImport, force: boolean): 
           ]),
       ...(left.length === 0 ? [] : [`There is no room for more boxes; left out: ${listWords(left)}.`]),
       ...(readings.added === 0 ? [] : [`Readings of dried patches added: ${readings.added}.`]),
+      ...(mixtures.added === 0 ? [] : [`Kept mixtures added: ${mixtures.added}.`]),
+      ...(mixtures.left === 0 ? [] : [`There is no room for more mixtures; left out: ${mixtures.left}.`]),
       ...(readings.left === 0 ? [] : [`There is no room for more readings; left out: ${readings.left}.`]),
     ];
     return own;

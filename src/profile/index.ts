@@ -4,11 +4,12 @@ export type { RecordContent } from './export.js';
 export { exportPieces, readContent } from './export.js';
 export { learnerFolder, learnerName } from './learners.js';
 export { MOST_READINGS, READINGS_USED } from './own-readings.js';
-export type { OwnBox, OwnReading, OwnStudio } from './own-studio.js';
+export type { OwnBox, OwnMixture, OwnReading, OwnStudio } from './own-studio.js';
 export {
   boxNameFault,
   boxText,
   MOST_BOXES,
+  MOST_MIXTURES,
   MOST_OWN_BYTES,
   paintNameFault,
   paletteOf,

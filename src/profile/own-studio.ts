@@ -1,16 +1,20 @@
 /** What a learner has put together, as its file holds it: boxes of paints, and what dried of them. Whatever else is kept beside the record joins here. Pure. */
 import * as v from 'valibot';
 import { paintIdSchema } from '../drills/fields-schema.js';
+import { laidSchema } from '../drills/laid-schema.js';
 import { BOX_PAINTS, findPaint, type Palette, STRENGTH_FACTOR, type Studio } from '../paints/index.js';
 import { parseJson } from '../text/json-source.js';
 import { cleanText } from '../text/sanitize.js';
 import { widthOf } from '../text/wrap.js';
+import type { Laid } from '../washes/index.js';
 import { MOST_READINGS, readingEntries } from './own-readings.js';
 
 /** Boxes of one learner. */
 export const MOST_BOXES = 20;
 /** Longest own name of a paint, in columns: the longest of the library takes 31. */
 const NAME_COLUMNS = 30;
+/** Longest name of a mixture, in columns. */
+const MIXTURE_COLUMNS = 40;
 const BOX_NAME = /^[\p{Ll}\p{Lo}\p{N}][\p{Ll}\p{Lo}\p{M}\p{N}-]{0,29}$/u;
 
 /** Nothing in it steers a terminal or is out of sight. */
@@ -80,6 +84,26 @@ const format = v.literal(1, 'this version reads format 1; bring the program up t
 const ownReadingSchema = v.strictObject({ box: boxNameSchema, ...readingEntries });
 export type OwnReading = v.InferOutput<typeof ownReadingSchema>;
 
+/** Mixtures of the bench that are kept. */
+export const MOST_MIXTURES = 200;
+
+/** A mixture under a name of its owner's. */
+const ownMixtureSchema = v.strictObject({
+  name: v.pipe(
+    v.string('must be a text'),
+    v.check(
+      (name) => name !== '' && isShown(name),
+      'must be a text that can be shown, without blanks at its ends',
+    ),
+    v.check((name) => widthOf(name) <= MIXTURE_COLUMNS, `must take at most ${MIXTURE_COLUMNS} columns`),
+  ),
+  laid: laidSchema,
+});
+export interface OwnMixture {
+  readonly name: string;
+  readonly laid: Laid;
+}
+
 const ownStudioSchema = v.strictObject({
   format,
   boxes: v.pipe(
@@ -94,10 +118,20 @@ const ownStudioSchema = v.strictObject({
       v.maxLength(MOST_READINGS, `must be ${MOST_READINGS} at most`),
     ),
   ),
+  /** The earliest first. */
+  mixtures: v.optional(
+    v.pipe(
+      v.array(ownMixtureSchema, 'must list mixtures'),
+      v.maxLength(MOST_MIXTURES, `must be ${MOST_MIXTURES} at most; take one away first`),
+      v.check((mixtures) => areUnlike(mixtures.map(({ name }) => name)), 'bear one name twice'),
+    ),
+  ),
 });
 
 /** Everything of one learner's. */
-export type OwnStudio = v.InferOutput<typeof ownStudioSchema>;
+export type OwnStudio = Omit<v.InferOutput<typeof ownStudioSchema>, 'mixtures'> & {
+  readonly mixtures?: readonly OwnMixture[] | undefined;
+};
 
 export const NOTHING_OWN: OwnStudio = { format: 1, boxes: [] };
 

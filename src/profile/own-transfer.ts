@@ -5,7 +5,14 @@ import { isFileFault } from '../files/faults.js';
 import { readWhole } from '../files/read.js';
 import { jsonOf, membersOf } from '../text/json.js';
 import { MOST_READINGS } from './own-readings.js';
-import { MOST_BOXES, MOST_OWN_BYTES, type OwnStudio, parseOwn } from './own-studio.js';
+import {
+  MOST_BOXES,
+  MOST_MIXTURES,
+  MOST_OWN_BYTES,
+  type OwnMixture,
+  type OwnStudio,
+  parseOwn,
+} from './own-studio.js';
 import type { LearnerFiles } from './place.js';
 
 /** The file as an export carries it, as it stands: also what only a newer version can read. */
@@ -48,9 +55,23 @@ export interface Merged {
   readonly left: readonly string[];
   /** Readings that were not there, and those of them that there was no room for. */
   readonly readings: { readonly added: number; readonly left: number };
+  /** Mixtures of the bench: as the readings. */
+  readonly mixtures: { readonly added: number; readonly left: number };
 }
 
-/** Adds the boxes and readings that are not there; where a box of the name holds something else it stays, unless it is to be replaced. */
+/** Mixtures under names that are not there. */
+function mergedMixtures(here: readonly OwnMixture[], brought: readonly OwnMixture[]) {
+  const names = new Set(here.map(({ name }) => name));
+  const fresh = brought.filter(({ name }) => !names.has(name));
+  const all = [...here, ...fresh].slice(0, MOST_MIXTURES);
+  const added = all.length - here.length;
+  return { all, said: { added, left: fresh.length - added } };
+}
+
+/**
+ * Adds the boxes, readings and mixtures that are not there; where a box of the name holds something else it stays, unless it is to be
+ * replaced.
+ */
 export function mergedOwn(here: OwnStudio, brought: OwnStudio, replace: boolean): Merged {
   const boxes = new Map(here.boxes.map((box) => [box.name, box]));
   const added: string[] = [];
@@ -69,7 +90,12 @@ export function mergedOwn(here: OwnStudio, brought: OwnStudio, replace: boolean)
   );
   const readings = [...(here.readings ?? []), ...fresh].slice(0, MOST_READINGS);
   const addedReadings = readings.length - (here.readings ?? []).length;
-  const isSame = added.length === 0 && (!replace || differing.length === 0) && addedReadings === 0;
+  const mixtures = mergedMixtures(here.mixtures ?? [], brought.mixtures ?? []);
+  const isSame =
+    added.length === 0 &&
+    (!replace || differing.length === 0) &&
+    addedReadings === 0 &&
+    mixtures.said.added === 0;
   return {
     own: isSame
       ? here
@@ -77,10 +103,12 @@ export function mergedOwn(here: OwnStudio, brought: OwnStudio, replace: boolean)
           ...here,
           boxes: [...boxes.values()],
           ...(readings.length > 0 && { readings: readings.toSorted((a, b) => a.at.localeCompare(b.at)) }),
+          ...(mixtures.all.length > 0 && { mixtures: mixtures.all }),
         },
     added,
     differing,
     left,
     readings: { added: addedReadings, left: fresh.length - addedReadings },
+    mixtures: mixtures.said,
   };
 }

@@ -1,10 +1,8 @@
-/** What a learner has put together: its file, hostile ones among them, and the way along with the record. */
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+/** What a learner has put together: its file, hostile ones among them. */
+import { readFileSync, writeFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { keepOwnBox } from '../../src/commands/box-change.js';
-import { recordExport, recordExportText, recordImport, recordReset } from '../../src/commands/record.js';
 import { DataError, StoreError } from '../../src/errors.js';
 import { STRENGTH_FACTOR } from '../../src/paints/index.js';
 import { type OwnBox, openProfile, type Profile } from '../../src/profile/index.js';
@@ -17,10 +15,9 @@ import {
   parseOwn,
 } from '../../src/profile/own-studio.js';
 import { STUDIO } from '../studio.js';
-import { answerNo, DAY, freshHome, START } from './helpers.js';
+import { freshHome } from './helpers.js';
 
-const home = freshHome();
-const now = new Date(START + DAY);
+freshHome();
 
 const STUDIO_BOX: OwnBox = {
   name: 'studio',
@@ -181,96 +178,5 @@ describe('a profile', () => {
     );
     expect(() => put(again, FIELD_BOX)).toThrow(StoreError);
     expect(readFileSync(pathOf(profile), 'utf8')).toBe(text);
-  });
-});
-
-describe('along with the record', () => {
-  async function withBoxes(learner: string): Promise<Profile> {
-    const profile = await openProfile({ learner });
-    profile.save(answerNo(1, { box: { id: 'studio', revision: '0123abcd' } }));
-    put(profile, STUDIO_BOX);
-    put(profile, FIELD_BOX);
-    return profile;
-  }
-
-  it('goes out and comes in, byte for byte', async () => {
-    const ana = await withBoxes('Ana');
-    const file = join(home.path, 'ana.json');
-    recordExport(ana, file, { now });
-    const ben = await openProfile({ learner: 'Ben' });
-    expect(recordImport(ben, file)).toMatch(/1 answer added.*\nBoxes added: studio and field\./s);
-    expect(readFileSync(pathOf(ben), 'utf8')).toBe(readFileSync(pathOf(ana), 'utf8'));
-    expect(recordImport(ben, file)).not.toContain('Boxes');
-  });
-
-  it('replaces nothing unasked', async () => {
-    const { text } = recordExportText(await withBoxes('Ana'), { now });
-    const ben = await openProfile({ learner: 'Ben' });
-    const own: OwnBox = { ...STUDIO_BOX, paints: FIELD_BOX.paints };
-    put(ben, own);
-    const bring = (force: boolean): string => recordImport(ben, '-', Buffer.from(text), force);
-    expect(bring(false)).toMatch(/Boxes added: field\.\n.*stay as they are: studio\. --force replaces them/s);
-    expect(ben.own.boxes).toEqual([own, FIELD_BOX]);
-    expect(bring(true)).toContain('Boxes replaced: studio.');
-    expect(ben.own.boxes).toEqual([STUDIO_BOX, FIELD_BOX]);
-  });
-
-  it('brings the answers in where its boxes cannot be used, and says so', async () => {
-    const { text } = recordExportText(await withBoxes('Ana'), { now });
-    const spoilt = text.replace('"my sienna"', '"my\\u001b[2Jsienna"');
-    const ben = await openProfile({ learner: 'Ben' });
-    const said = recordImport(ben, '-', Buffer.from(spoilt));
-    expect(said).toMatch(/1 answer added.*\nits boxes: .*cannot be shown.*; they were left out\.\n/s);
-    expect(existsSync(pathOf(ben))).toBe(false);
-  });
-
-  it('says that lines hold no boxes', async () => {
-    const said = recordExport(await withBoxes('Ana'), join(home.path, 'ana.jsonl'), { now });
-    expect(said).toContain('Your boxes are not in it: a file that ends in .json takes them along.');
-  });
-
-  it('carries a file of a newer version out as it stands', async () => {
-    const ana = await withBoxes('Ana');
-    writeFileSync(pathOf(ana), '{"format": 2, "brushes": ["mop"]}');
-    const { text } = recordExportText(await openProfile({ learner: 'Ana' }), { now });
-    expect(JSON.parse(text).studio).toEqual({ format: 2, brushes: ['mop'] });
-  });
-
-  it('begins anew, and keeps a copy', async () => {
-    const ana = await withBoxes('Ana');
-    const before = readFileSync(pathOf(ana), 'utf8');
-    let asked = '';
-    await recordReset(
-      ana,
-      (question) => {
-        asked = question;
-        return true;
-      },
-      now,
-    );
-    expect(asked).toContain('with 1 answer and 2 of your own boxes');
-    expect(ana.own.boxes).toEqual([]);
-    const folder = dirname(pathOf(ana));
-    const copies = readdirSync(folder).filter((name) => name.includes('.until-'));
-    expect(copies.map((name) => name.replace(/until-.*(?=\.)/, ''))).toEqual([
-      'record..jsonl',
-      'studio..json',
-    ]);
-    const copy = copies.find((name) => name.startsWith('studio')) ?? '';
-    expect(readFileSync(join(folder, copy), 'utf8')).toBe(before);
-  });
-
-  it('reads records without boxes, and refuses a box that is none', async () => {
-    const { isEntry } = await import('../../src/practice/index.js');
-    expect(isEntry(answerNo(1))).toBe(true);
-    expect(isEntry(answerNo(1, { box: { id: 'six', revision: '00000000' } }))).toBe(true);
-    for (const wrong of [
-      7,
-      {},
-      { id: 'six' },
-      { id: 'a\u001b', revision: '1' },
-      { id: 'x'.repeat(201), revision: '1' },
-    ])
-      expect(isEntry({ ...answerNo(1), box: wrong })).toBe(false);
   });
 });

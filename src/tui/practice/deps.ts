@@ -1,6 +1,7 @@
 /** What the screens need from outside. All input and output goes through these ports; src/commands fills them. */
 import type { DrillCommon } from '../../drills/types.js';
 import type { Answered, Feedback, Kept, Mistake, SetSummary } from '../../practice/index.js';
+import type { MixtureShelf } from '../bench/outside.js';
 import type { Settings, World } from '../kit/stage.js';
 
 /** One drill of a set and why it was picked ("due", "weak", "new"). */
@@ -62,6 +63,8 @@ export interface TuiDeps extends Omit<World, 'colourLevelFor'> {
   /** What is due, what was done last and what rose: at most three lines that fit into the columns (60 and more). */
   glance(columns: number): readonly string[];
   progressText(columns: number): string;
+  /** Mixtures of the bench that are kept; absent where nothing can be. */
+  readonly mixtures?: MixtureShelf;
   /** Milliseconds since 1970. */
   now(): number;
   readonly startAt?: StartAt;
