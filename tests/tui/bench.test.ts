@@ -22,7 +22,7 @@ describe('the bench', () => {
     expect(laid(mixingBench())).toEqual({
       paints: { 'burnt-sienna': 1 },
       strength: 0.3,
-      add: { 'alizarin-crimson': 0.25 },
+      add: { 'alizarin-crimson': 0.5 },
     });
     const practised = new Bench().set(items(['one'])).keys('enter');
     expect(practised.state.lastPaints).toEqual(

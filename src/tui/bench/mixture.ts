@@ -72,12 +72,17 @@ function withAmount(mixture: Mixture, row: number, amount: number): Mixture {
 export const stepped = (mixture: Mixture, row: number, by: number): Mixture =>
   withAmount(mixture, row, nextOn(scaleOf(mixture, row), amountIn(mixture, row), by));
 
-/** The same with another paint in a slot, or none. */
-export const withPaint = (mixture: Mixture, row: number, pigment: string | undefined): Mixture => ({
+/** The same with another paint in a slot, or none; so much of it, else as much as there was or a usual amount. */
+export const withPaint = (
+  mixture: Mixture,
+  row: number,
+  pigment: string | undefined,
+  wanted?: number,
+): Mixture => ({
   ...mixture,
   slots: mixture.slots.map((slot, at): BenchSlot => {
     if (at !== row) return slot;
-    const amount = row === 0 || slot.pigment !== undefined ? slot.amount : USUAL[mixture.way];
+    const amount = wanted ?? (row === 0 || slot.pigment !== undefined ? slot.amount : USUAL[mixture.way]);
     return pigment === undefined ? { amount } : { pigment, amount };
   }),
 });

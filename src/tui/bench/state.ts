@@ -68,6 +68,7 @@ export interface BenchState extends Stage<BenchEffect> {
 
 /** The example of the README: burnt sienna with half as much alizarin crimson. */
 const EXAMPLE = ['burnt-sienna', 'alizarin-crimson'];
+const EXAMPLE_AMOUNT = 0.5;
 const FIRST_STRENGTH = 0.3;
 
 /** The bench with the paints that were last laid, or with an example; with two of the box where it holds none of them. */
@@ -80,7 +81,8 @@ export function freshBench(
   const there = lastPaints.filter((id) => order.includes(id)).slice(0, SLOTS);
   const known = there.length > 0 ? there : order.slice(0, 2);
   const wash = washOf(known[0], FIRST_STRENGTH);
-  const mixture = known.slice(1).reduce((mixed, id, at) => withPaint(mixed, at + 1, id), wash);
+  const amount = lastPaints === EXAMPLE ? EXAMPLE_AMOUNT : undefined;
+  const mixture = known.slice(1).reduce((mixed, id, at) => withPaint(mixed, at + 1, id, amount), wash);
   return { mixture, past: [], pins: [], focus: 0, panel: 'colour' };
 }
 
