@@ -87,11 +87,10 @@ export function drillFaults(sight: Sight, screen: DrillScreen): string[] {
   const goal = sayAll(kind.goalLines(drill), voiceOf(settings)).map((line) =>
     cleanText(line, 600).replace(/^([^:]{1,16}): /, '$1 '),
   );
-  const unsaid = [scene, ...goal].filter((text) => !says(lines, text));
+  const unsaid = [screen.message ?? '', scene, ...goal].filter((text) => !says(lines, text));
   return [
     ...faults,
     ...missing(lines, 'question', [cleanText(drill.ask, 600)]),
-    ...missing(lines, 'message', [screen.message ?? '']),
     ...(hint === 'shown' ? missing(lines, 'hint', [cleanText(drill.hint ?? '', 600)]) : []),
     ...fields.flatMap((field, at) =>
       fieldFaults(lines, onScale(field, settings.valueScale), screen, at === focus),

@@ -77,7 +77,10 @@ interface Lines {
   readonly hint: Piece[][];
 }
 
-/** The upper part: as much of the scene as has room; where not even the goal has, the question and as much of the goal. */
+/**
+ * The upper part: as much of the scene as has room; then as much of the message; where not even the goal has room, the question and as
+ * much of the goal.
+ */
 function topOf({ message, scene, ask, goal }: Lines, room: number): Pick<DrillLayout, 'top' | 'cutAt'> {
   const rest = [...ask, ...goal];
   const sceneRows = room - message.length - rest.length;
@@ -86,8 +89,9 @@ function topOf({ message, scene, ask, goal }: Lines, room: number): Pick<DrillLa
     const top = [...message, ...scene.slice(0, sceneRows), ...rest];
     return { top, cutAt: message.length + sceneRows - 1 };
   }
-  const told = [...message, ...rest];
-  const top = told.slice(0, Math.max(message.length + ask.length, room));
+  const messageRows = room - rest.length;
+  if (messageRows > 0) return { top: [...message.slice(0, messageRows), ...rest], cutAt: messageRows - 1 };
+  const top = rest.slice(0, Math.max(ask.length, room));
   return { top, cutAt: top.length - 1 };
 }
 
@@ -155,8 +159,8 @@ function lowerLayout(
   const least = withColours(wanted.least);
   const isTight = room - least < lines.ask.length + lines.goal.length + 1;
   const needed = isTight ? withColours(wanted.fewest) : least;
-  // At the tightest one line of the scene is enough: s opens it, and rows out of sight cost more.
-  const most = isTight ? lines.message.length + lines.ask.length + lines.goal.length + 1 : room;
+  // At the tightest one line of the scene, or of the message, is enough: s opens it, and rows out of sight cost more.
+  const most = isTight ? lines.ask.length + lines.goal.length + 1 : room;
   const { top: told, cutAt } = topOf(lines, Math.min(most, room - needed));
   // Whatever is left goes to rows that would fold, then to lines between the parts, then to the colours.
   const choicesRows = wanted.spaced + noteRows + 1;
