@@ -1,6 +1,6 @@
 /** Changing a learner's boxes: what is asked for, read from its options, and kept. */
 import { DataError, UsageError } from '../errors.js';
-import { BOX_PAINTS, type Studio } from '../paints/index.js';
+import { BOX_PAINTS, libraryStudio, type Studio } from '../paints/index.js';
 import {
   boxNameFault,
   changeOwn,
@@ -43,7 +43,7 @@ function readOf(studio: Studio, paints: readonly OwnPaint[], text: string, what:
   if (at <= 0) throw new UsageError(`"${cleanText(text, 60)}" must be written ${what}`);
   const { id } = readPaint(studio, text.slice(0, at));
   if (!paints.some(({ paint }) => paint === id))
-    throw new UsageError(`${id} is not in the box; put it in with --add ${id}`);
+    throw new UsageError(`${id} is not in the box; name it in --paints (box new) or --add (box edit)`);
   return [id, text.slice(at + 1)];
 }
 
@@ -95,6 +95,12 @@ export function boxAsked(studio: Studio, box: OwnBox, options: BoxOptions): OwnB
   const names = paints.flatMap(({ name }) => name?.toLowerCase() ?? []);
   const twice = names.find((name, at) => names.indexOf(name) !== at);
   if (twice !== undefined) throw new UsageError(`two paints would be called "${twice}"; call them apart`);
+  const library = libraryStudio();
+  const taken = paints.find(({ paint, name }) =>
+    library.paints.some((other) => other.id !== paint && other.name.toLowerCase() === name?.toLowerCase()),
+  );
+  if (taken !== undefined)
+    throw new UsageError(`"${taken.name}" is the name of another paint than ${taken.paint}; call them apart`);
   return { name: box.name, paints };
 }
 

@@ -16,9 +16,16 @@ export function readNumber(text: string, what: string): number {
   return value;
 }
 
-/** The paint with this id. @throws UsageError that names the nearest ones */
+/** The only one of some; undefined of none and of several. */
+const only = <T>(some: readonly T[]): T | undefined => (some.length === 1 ? some[0] : undefined);
+
+/** The paint with this id, or the only one of this name or Colour Index code. @throws UsageError that names the nearest ones */
 export function readPaint(studio: Studio, id: string): Pigment {
-  const pigment = findPaint(studio, id);
+  const words = id.trim().toLowerCase();
+  const pigment =
+    findPaint(studio, id) ??
+    only(studio.paints.filter(({ name }) => name.toLowerCase() === words)) ??
+    only(studio.paints.filter(({ ci }) => ci.join('+').toLowerCase() === words));
   if (pigment !== undefined) return pigment;
   const ids = studio.paints.map((paint) => paint.id);
   throw new UsageError(

@@ -46,6 +46,21 @@ export function madeUp(parts: readonly Part[], strength: number): Load[] {
   return parts.map(({ pigment, parts: amount }) => ({ pigment, load: (strength * amount) / volume }));
 }
 
+/**
+ * How many times as strong a puddle of so much water is as one of the library's tubes would be: tubes that their owner knows to tint
+ * more strongly bring more with the same paint.
+ * @param paints parts by id @throws InputError for an unknown paint
+ */
+export function timesLibrary(studio: Studio, paints: Readonly<Record<string, number>>): number {
+  const parts = partsOf(studio, paints);
+  const own = parts.reduce((sum, { pigment, parts: amount }) => sum + amount / pigment.fullStrength, 0);
+  const plain = parts.reduce(
+    (sum, { pigment, parts: amount }) => sum + amount / pigment.fullStrength / (pigment.timesLibrary ?? 1),
+    0,
+  );
+  return own / plain;
+}
+
 /** Checks loads given directly. @throws InputError for an empty list or numbers out of range */
 export function loadsGiven(loads: readonly Load[]): Load[] {
   if (loads.length === 0) throw new InputError('a mixture needs at least one paint');

@@ -1,4 +1,5 @@
 /** Paint to water as painters say it, and the strength on our scale that each stands for. */
+import type { Pigment } from '../paints/index.js';
 
 /** Paint to water, weakest first; the water halves from one to the next. */
 export const WATERS = ['1:96', '1:48', '1:24', '1:12', '1:6', '1:3'] as const;
@@ -24,6 +25,13 @@ export function waterStrength(water: string): number {
 
 /** Parts of water to one of paint in a wash of that strength, above 0 to 1: the inverse of {@link waterStrength}. */
 export const waterOf = (strength: number): number => (1 + MASSTONE_WATER) / strength - 1;
+
+/**
+ * The same of a paint alone: a tube that tints so many times as strong as the library's makes a wash so many times as strong with the
+ * same water, to the masstone at most.
+ */
+export const washStrength = ({ timesLibrary = 1 }: Pick<Pigment, 'timesLibrary'>, water: string): number =>
+  Math.min(1, timesLibrary * waterStrength(water));
 
 /** Painter's step from which no wash is called tea: tea is pale. */
 const TEA_STEP = 3.5;

@@ -9,10 +9,14 @@ const KNOWN: Readonly<Record<Evidence, string>> = {
 
 /** "alizarin crimson, PR83. Its curve ... No special caution is on record; the usual hygiene holds." */
 export function aboutPaint(pigment: Pigment): string {
-  const { name, ci, evidence, hazard } = pigment;
+  const { name, ci, evidence, hazard, timesLibrary } = pigment;
   const caution =
     hazard === undefined || hazard.level === 'low'
       ? 'No special caution is on record; the usual hygiene holds.'
       : `Take care: ${hazard.note}`;
-  return `${[name, ...ci].join(', ')}. ${KNOWN[evidence]} ${caution}`;
+  const known =
+    timesLibrary === undefined
+      ? KNOWN[evidence]
+      : `The library's curve, ${timesLibrary} times as strong as you say of your tube: no surer than that.`;
+  return `${[name, ...ci].join(', ')}. ${known} ${caution}`;
 }

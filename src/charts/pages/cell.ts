@@ -3,7 +3,7 @@ import { type Pigment, paintOf, type Studio } from '../../paints/index.js';
 import { type Block, line, paragraph, stack } from '../../paper/block.js';
 import { NEAR_SIGN, patchBox } from '../../paper/patch.js';
 import type { PaperStyle } from '../../paper/style.js';
-import { type Seen, type Wash, waterOf } from '../../washes/index.js';
+import { type Seen, timesLibrary, type Wash, waterOf } from '../../washes/index.js';
 import { ratioWords, thinWords } from '../../words/laid.js';
 import { lookOf } from '../../words/look.js';
 import { valueWords } from '../../words/voice.js';
@@ -31,7 +31,7 @@ const partsText = (parts: number): string => String(Number(parts.toPrecision(3))
 export function madeLines(studio: Studio, { paints, strength }: Wash): string[] {
   return [
     ...Object.entries(paints).map(([id, parts]) => `${partsText(parts)} ${coded(paintOf(studio, id))}`),
-    `water ${waterText(strength)}`,
+    `water ${waterText(strength / timesLibrary(studio, paints))}`,
   ];
 }
 

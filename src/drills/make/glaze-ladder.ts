@@ -1,7 +1,7 @@
 /** A ladder of one paint glazed over a dry wash. */
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
-import type { Studio } from '../../paints/index.js';
-import { WATERS, waterStrength } from '../../washes/index.js';
+import { paintOf, type Studio } from '../../paints/index.js';
+import { WATERS, washStrength } from '../../washes/index.js';
 import { colourOf, nameOf, tenth, wash } from './made.js';
 import { twoColours } from './things.js';
 import type { DrillDraft } from './types.js';
@@ -18,7 +18,7 @@ export function glazeLadder(
   const [below, paint] = two;
   const over = wash(below, pick([0.05, 0.1, 0.2], draw));
   const stepAt = (water: string): number =>
-    colourOf(studio, { layers: [over, wash(paint, waterStrength(water))] }).step;
+    colourOf(studio, { layers: [over, wash(paint, washStrength(paintOf(studio, paint), water))] }).step;
   const some = shuffled(WATERS, draw).slice(0, 3);
   const steps = WATERS.filter((water) => some.includes(water)).map(stepAt);
   if (steps.some((step, index) => index > 0 && step - (steps[index - 1] as number) < 0.8)) return undefined;

@@ -1,8 +1,8 @@
 /** Generators of the value families: ladders of one paint and three values; see shadow-generators.ts for light and shadow. */
 
 import { type Draw, pick, shuffled } from '../../chance/draw.js';
-import type { Studio } from '../../paints/index.js';
-import { seeAlone, WATERS, type Water, waterStrength } from '../../washes/index.js';
+import { paintOf, type Studio } from '../../paints/index.js';
+import { seeAlone, WATERS, type Water, washStrength } from '../../washes/index.js';
 import { sentence } from '../../words/laid.js';
 import rows from '../data/rows.json' with { type: 'json' };
 import type { Block } from '../kinds/washes/schema.js';
@@ -10,7 +10,7 @@ import { nameOf, tenth, wash, workedDraft } from './made.js';
 import type { DrillDraft, Generator } from './types.js';
 
 const stepAt = (studio: Studio, paint: string, water: Water): number =>
-  seeAlone(studio, paint, waterStrength(water)).colour.step;
+  seeAlone(studio, paint, washStrength(paintOf(studio, paint), water)).colour.step;
 
 /** Lightest and darkest step of a paint on the waters that are offered. */
 function reachOf(studio: Studio, paint: string): readonly [number, number] {

@@ -59,7 +59,9 @@ function Picking({ doing, columns, rows }: Of<'picking'>): React.JSX.Element {
       role: doing.text === '' ? 'muted' : 'selected',
     },
   ];
-  return <Rows lines={[search, ...lines]} />;
+  const none: Piece[][] =
+    order.length === 0 ? [plain('No paint is called that: take some letters away.')] : [];
+  return <Rows lines={[search, ...lines, ...none]} />;
 }
 
 /** Columns of "chroma 54". */
@@ -176,7 +178,7 @@ function Kept({ screen, doing }: Of<'kept'>): React.JSX.Element {
       key: name,
       lead,
       text: ` ${name}`,
-      side: stepWords(10.5 - colour.step, voiceOf(state.settings)),
+      side: stepWords(colour.step, voiceOf(state.settings)),
     };
   });
   return <ItemList head={[]} items={items} selected={doing.at} />;

@@ -59,7 +59,7 @@ export function benchKeys(state: BenchState): Binding[] {
     enter(focus < WAY_ROW ? 'pick a paint' : 'next row'),
     ...(hasPaint
       ? [
-          letter('r', 'recipes', 'from here'),
+          letter('r', 'recipes', 'recipes from here'),
           letter('p', 'path', panel === 'path' ? 'colour' : 'path'),
           letter('w', 'ways', panel === 'ways' ? 'colour' : 'three ways'),
           letter('s', 'aside', 'set aside'),

@@ -34,8 +34,14 @@ export function carriedOut(
     return { type: 'kept', ...(held ?? { kept: [], told: 'Nothing can be kept here.' }) };
   }
   const { wish } = effect;
+  // The bench lays one paint in each glaze and stroke: from a wash of several it can show only what is stirred in.
+  const isOne = !('from' in wish) || wish.from === undefined || Object.keys(wish.from.paints).length === 1;
   try {
-    const means = { paints: paintsAtHand(studio, palette), ways: WAYS, most: MOST_RECIPES };
+    const means = {
+      paints: paintsAtHand(studio, palette),
+      ways: isOne ? WAYS : (['puddle'] as const),
+      most: MOST_RECIPES,
+    };
     return { type: 'found', wish, found: recipesFor(studio, wish, means) };
   } catch (fault) {
     if (!(fault instanceof InputError)) throw fault;

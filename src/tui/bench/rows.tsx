@@ -84,7 +84,7 @@ export function AboutRow({
   const texts =
     paint === undefined
       ? [aboutRow(focus)]
-      : [paint.pigment.ci.join(' + '), `alone ${spokenLook(paint.look, voiceOf(state.settings))}`];
+      : [paint.pigment.ci.join(' + '), `alone at 50 %: ${spokenLook(paint.look, voiceOf(state.settings))}`];
   const lines = texts
     .flatMap((text) => wrapText(text, columns))
     .map((text): Piece[] => [{ text, role: 'muted' }]);

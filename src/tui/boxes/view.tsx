@@ -35,7 +35,11 @@ function Boxes({ selected }: { readonly selected: number }): React.JSX.Element {
       side: sideOf(box),
     }),
   );
-  const head = ['Practice, bench and recipes keep to the box in use.', palettes[selected]?.note ?? '', ''];
+  const head = [
+    'Practice, bench and recipes keep to a box of your own while it is in use.',
+    palettes[selected]?.note ?? '',
+    '',
+  ];
   return <ItemList head={[...head, `${TYPED}.`, '']} items={items} selected={selected} />;
 }
 

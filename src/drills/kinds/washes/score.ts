@@ -2,7 +2,7 @@
 import { readColour } from '../../../colour/reading.js';
 import { scoreValue } from '../../../judgement/index.js';
 import { once, paintOf, type Studio } from '../../../paints/index.js';
-import { type Laid, type Seen, seeLaid, waterStrength } from '../../../washes/index.js';
+import { type Laid, type Seen, seeLaid, washStrength, waterStrength } from '../../../washes/index.js';
 import { chosen, requireComplete } from '../../answers.js';
 import type { Answer, Field } from '../../types.js';
 import { shadowStep } from '../shadow-values/rules.js';
@@ -28,7 +28,8 @@ export function laidAt(studio: Studio, drill: WashesDrill, water: string): Seen 
   const known = laidIn(studio, drill);
   let laid = known.get(water);
   if (laid === undefined) {
-    const wash = { paints: { [drill.paint]: 1 }, strength: waterStrength(water) };
+    const strength = washStrength(paintOf(studio, drill.paint), water);
+    const wash = { paints: { [drill.paint]: 1 }, strength };
     laid = drill.over === undefined ? wash : { layers: [drill.over, wash] };
     known.set(water, laid);
   }
