@@ -43,6 +43,6 @@ export const READINGS = {
     'The readings disagree so much that none can be believed. Look at the scale and the light, and paint them again.',
   'wash-to-paint': ({ wash, water }: { wash: string; water: string }): string =>
     `Make a wash of ${wash} to ${water} of water, and paint a patch.`,
-  'then-stir-in': ({ doses }: { doses: readonly string[] }): string =>
-    `${sentence(`stir in ${listWords(doses)}`)} to each part of the paint in the wash, no water, and paint another.`,
+  'then-stir-in': ({ doses, thin }: { doses: readonly string[]; thin: number }): string =>
+    `${sentence(`stir in ${listWords(doses)}`)} to each part of the paint in the wash, no water${thin === 1 ? '' : `, then bring each measure of the puddle to ${Number(thin.toFixed(1))} with water`}, and paint another.`,
 };
