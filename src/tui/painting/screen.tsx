@@ -27,7 +27,7 @@ function textsOf(state: State, world: PracticeWorld, { back, at }: PaintingScree
   const voice = voiceOf(state.settings);
   const label = world.kindOf(drill).label(drill, one.answer, voice);
   const rest = isReadable(state, world)
-    ? `Let both dry and read them on a grey scale (${scaleEnds(VALUE_SCALES[voice.scale])}). One may stay empty.`
+    ? `Let both dry, read them on a grey scale (${scaleEnds(VALUE_SCALES[voice.scale])}) and type what you read; one may stay empty.`
     : `Let both dry and compare. ${world.keepsReadings ? 'To keep what dried takes a box of your own: Settings, Box of paints, n makes one.' : 'Nothing can be kept here.'}`;
   return [
     `${one.whose === 'best' ? 'The best' : 'Yours'}: ${cleanText(label, 200)}.`,

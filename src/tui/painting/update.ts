@@ -55,15 +55,17 @@ export function toPaint(state: State, world: PracticeWorld, back: ResultScreen):
 }
 
 const LEAVE: Binding = { keys: { escape: 'back', q: 'back' }, show: 'Esc', does: 'result', stays: true };
+/** Out of a screen where nothing is typed. */
+const CLOSE: Binding = { ...LEAVE, keys: { ...LEAVE.keys, enter: 'back' } };
 const DIGITS = digits('0', 'what you read', false);
 const READ: Binding = { ...DIGITS, keys: { ...DIGITS.keys, '.': 'type', erase: 'erase' } };
 const FIELD: Binding = { ...upDown('line'), keys: { ...upDown('').keys, tab: 'down', 'back-tab': 'up' } };
 const ABOUT = letter('c', 'caution', 'about these paints', true);
 
 export function paintingKeys(state: State, world: PracticeWorld, screen: PaintingScreen): Binding[] {
-  if (screen.told !== undefined) return [scroll(false), enter('result'), LEAVE];
+  if (screen.told !== undefined) return [scroll(false), CLOSE];
   const other = screen.typed.length > 1 ? [leftRight('best, yours')] : [];
-  if (!isReadable(state, world)) return [...other, ABOUT, enter('result'), LEAVE];
+  if (!isReadable(state, world)) return [...other, ABOUT, CLOSE];
   return [FIELD, ...other, READ, enter('keep it'), ABOUT, LEAVE];
 }
 
@@ -90,9 +92,7 @@ export function updatePainting(
   const wash = paintings(world, back)[at]?.wash;
   const mine = texts[at];
   const to = (next: Partial<PaintingScreen>): State => ({ ...state, screen: { ...screen, ...next } });
-  const isLeft =
-    command === 'back' || (command === 'confirm' && (told !== undefined || !isReadable(state, world)));
-  if (isLeft || wash === undefined || mine === undefined) return show(state, back);
+  if (command === 'back' || wash === undefined || mine === undefined) return show(state, back);
   if (told !== undefined) return to({ top: scrolled(toldPage(state, told), screen.top, command) });
   switch (command) {
     case 'less':

@@ -5,6 +5,12 @@ import { sentence, stepsWords } from '../laid.js';
 /** "1.4", "0.71": two figures say as much as is known. */
 const times = (factor: number): string => `${Number(factor.toPrecision(2))}`;
 
+/** "1 measure", "0.5 measures". */
+const measures = (count: number): string => {
+  const shown = Number(count.toFixed(1));
+  return `${shown} ${shown === 1 ? 'measure' : 'measures'}`;
+};
+
 export interface StrengthFigures {
   readonly name: string;
   readonly factor: number;
@@ -44,5 +50,5 @@ export const READINGS = {
   'wash-to-paint': ({ wash, water }: { wash: string; water: string }): string =>
     `Make a wash of ${wash} to ${water} of water, and paint a patch.`,
   'then-stir-in': ({ doses, thin }: { doses: readonly string[]; thin: number }): string =>
-    `${sentence(`stir in ${listWords(doses)}`)} to each part of the paint in the wash, no water${thin === 1 ? '' : `, then bring each measure of the puddle to ${Number(thin.toFixed(1))} with water`}, and paint another.`,
+    `${sentence(`stir in ${listWords(doses)}`)} to each part of the paint in the wash, no water${thin === 1 ? '' : `; then add ${measures(thin - 1)} of water to each of the puddle`}, and paint another.`,
 };
