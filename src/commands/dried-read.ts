@@ -76,26 +76,24 @@ function readWater(text: string): number {
   return waterStrength(`1:${parts}`);
 }
 
-/** What dried of a patch. @param what the patch @throws UsageError in one line */
-export function readPatch(text: string, what: string, scale: ValueScaleId): Dried {
-  try {
-    return readDried(text, scale);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    throw new UsageError(`${what}: ${error.message}`, { cause: error });
-  }
-}
-
 /** @throws UsageError in one line */
 export function readReading(studio: Studio, texts: ReadingTexts, scale: ValueScaleId): Reading {
+  const dried = (text: string, what: string): Dried => {
+    try {
+      return readDried(text, scale);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      throw new UsageError(`${what}: ${error.message}`, { cause: error });
+    }
+  };
   const add = texts.add.length === 0 ? {} : { add: partsRead(studio, texts.add) };
   const { alone = '' } = texts;
   if (alone !== '' && texts.add.length === 0)
     throw new UsageError('nothing was stirred in, so there is one patch only; give it as the mixture');
   return {
     wash: { paints: partsRead(studio, texts.wash), strength: readWater(texts.water), ...add },
-    ...(alone === '' ? {} : { alone: readPatch(alone, 'the wash alone', scale) }),
-    mixed: readPatch(texts.mixed, 'the mixture', scale),
+    ...(alone === '' ? {} : { alone: dried(alone, 'the wash alone') }),
+    mixed: dried(texts.mixed, 'the mixture'),
   };
 }
 

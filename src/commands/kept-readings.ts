@@ -1,21 +1,34 @@
 /** What dried on a learner's own paper after a drill, in the file of boxes. */
-import { UsageError } from '../errors.js';
+import type { ValueScaleId } from '../colour/value.js';
+import { InputError, UsageError } from '../errors.js';
 import type { Palette, Studio } from '../paints/index.js';
 import type { Profile } from '../profile/index.js';
-import { type Part, type Reading, readingsTold } from '../readings/index.js';
+import { type Dried, type Part, type Reading, readingsTold } from '../readings/index.js';
+import { cleanText } from '../text/sanitize.js';
 import type { PatchTexts, ReadingShelf } from '../tui/practice/deps.js';
 import type { Wash } from '../washes/index.js';
 import { sayAll } from '../words/tell.js';
 import { scaleUnit, type Voice } from '../words/voice.js';
 import { against, correctLines } from './dried.js';
-import { readPatch } from './dried-read.js';
+import { readDried } from './dried-read.js';
 import { type DriedPlace, keepReadings, readingsOf, toldOf } from './dried-store.js';
 
-const NAMES: Readonly<Record<Part, string>> = { alone: 'the wash alone', mixed: 'the mixture' };
+const NAMES: Readonly<Record<Part, string>> = { alone: 'The wash alone', mixed: 'The mixture' };
+
+/** What dried, in words that go on one line of the narrowest screen. @throws UsageError for what cannot be read */
+function readText(text: string, part: Part, scale: ValueScaleId): Dried {
+  try {
+    return readDried(text, scale);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const takes = scale === 'paper-first' ? 'step from 1 to 10' : 'value from 0 to 10';
+    throw new UsageError(`${NAMES[part]}: "${cleanText(text, 10)}" is no ${takes}.`, { cause: error });
+  }
+}
 
 /** @throws UsageError for what cannot be read */
 function readingOf(wash: Wash, texts: PatchTexts, { scale }: Voice): Reading {
-  const of = (part: Part) => (texts[part] === '' ? undefined : readPatch(texts[part], NAMES[part], scale));
+  const of = (part: Part) => (texts[part] === '' ? undefined : readText(texts[part], part, scale));
   const [alone, mixed] = [of('alone'), of('mixed')];
   if (mixed !== undefined) return { wash, ...(alone === undefined ? {} : { alone }), mixed };
   if (alone === undefined) throw new UsageError('Type first what you read of the dry patches.');
@@ -26,14 +39,12 @@ function readingOf(wash: Wash, texts: PatchTexts, { scale }: Voice): Reading {
 
 /** "The mixture: yours 6.0, predicted 6.2.", a patch each. */
 function comparedTexts(place: DriedPlace, reading: Reading, voice: Voice): string[] {
-  const line = (name: string, part: Part): string[] => {
+  const line = (name: Part, part: Part = name): string[] => {
     const { [part]: dried } = reading;
-    return dried === undefined
-      ? []
-      : [`${name}, ${scaleUnit(voice)}: ${against(place, reading, part, dried, { voice })}.`];
+    const text = dried && against(place, reading, part, dried, { voice });
+    return text === undefined ? [] : [`${NAMES[name]}, ${scaleUnit(voice)}: ${text}.`];
   };
-  if (reading.wash.add === undefined) return line('The wash alone', 'mixed');
-  return [...line('The wash alone', 'alone'), ...line('The mixture', 'mixed')];
+  return reading.wash.add === undefined ? line('alone', 'mixed') : [...line('alone'), ...line('mixed')];
 }
 
 /** @param run whose box is in use, and its paints as the owner has them */

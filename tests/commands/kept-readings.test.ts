@@ -65,9 +65,9 @@ describe('what dried after a drill', () => {
 
   it.each([
     ['nothing', { alone: '', mixed: '' }, /Type first/],
-    ['a point', { alone: '', mixed: '.' }, /^the mixture: "\." is nothing that dried/],
-    ['a step off the scale', { alone: '99', mixed: '6' }, /^the wash alone: 99 is not on the scale/],
-    ['words', { alone: '', mixed: '\u001b[2J' }, /nothing that dried/],
+    ['a point', { alone: '', mixed: '.' }, /^The mixture: "\." is no step from 1 to 10\.$/],
+    ['a step off the scale', { alone: '99', mixed: '6' }, /^The wash alone: "99" is no step from 1 to 10\.$/],
+    ['words', { alone: '', mixed: '\u001b[2J6x' }, /^The mixture: "6x" is no step/],
   ])('refuses %s in one line and keeps nothing', async (_, texts, message) => {
     const { shelf } = await shelfOf();
     const before = JSON.stringify(await kept());

@@ -7,6 +7,7 @@ import { padText, wrapText } from '../../text/wrap.js';
 import { sayAll } from '../../words/tell.js';
 import { textColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
+import { bodyRows } from '../kit/notes.js';
 import { type Piece, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { TextPage } from '../kit/text-page.js';
@@ -61,7 +62,9 @@ function Painting({ screen, texts, isAsked }: BodyProps): React.JSX.Element {
   }
   if (told !== undefined) return <TextPage page={toldPage(state, told)} top={top} />;
   const columns = textColumns(state.size);
-  const lines = texts.flatMap((text) => wrapText(text, columns));
+  // What is typed is always seen.
+  const most = bodyRows(state) - (isAsked ? FIELDS.length + 1 : 0);
+  const lines = texts.flatMap((text) => wrapText(text, columns)).slice(0, most);
   const rows = FIELDS.map(([id, name]): Piece[] => [
     { text: isHere(id) ? `${glyphs.pointer} ` : '  ', role: 'here' },
     { text: padText(name, 16) },
