@@ -11,11 +11,12 @@ import {
   type ReadBy,
   type Reading,
   readingsTold,
+  type Told,
 } from '../readings/index.js';
 import { listWords } from '../text/list-words.js';
 import { padText, wrapText } from '../text/wrap.js';
 import type { Wash } from '../washes/index.js';
-import { ratioWords } from '../words/laid.js';
+import { ratioWords, thinWords } from '../words/laid.js';
 import { sayAll } from '../words/tell.js';
 import { scaleUnit, type Voice } from '../words/voice.js';
 import { driedText, type ReadingTexts, readReading, readTable, readWhich, waterText } from './dried-read.js';
@@ -97,12 +98,12 @@ function predictedBoth(place: DriedPlace, reading: Reading) {
 }
 
 /** "yours 3.5, predicted 3.7". */
-function against(
+export function against(
   place: DriedPlace,
   reading: Reading,
   part: Part,
   dried: Dried,
-  { voice }: DriedStyle,
+  { voice }: Pick<DriedStyle, 'voice'>,
 ): string {
   const { step, lab } = predicted(place, reading, part);
   const mine = driedText(dried, voice.scale);
@@ -128,7 +129,9 @@ export function comparedLines(place: DriedPlace, reading: Reading, style: DriedS
   if (wash.add === undefined) return [row(name, 'mixed', mixed)];
   rows.push(alone === undefined ? name : row(name, 'alone', alone));
   const added = Object.entries(wash.add).map(([id, amount]) => `${nameOf(id)} ${ratioWords(amount)}`);
-  rows.push(row(`  with ${listWords(added)}`, 'mixed', mixed));
+  const { thin = 1 } = wash;
+  const water = thin === 1 ? '' : `, ${thinWords(thin)}`;
+  rows.push(row(`  with ${listWords(added)}${water}`, 'mixed', mixed));
   return rows;
 }
 
@@ -137,6 +140,12 @@ export function tellingLines(place: DriedPlace, style: DriedStyle): string[] {
   const { used } = readingsOf(place);
   return wrapped(sayAll(readingsTold(place.studio, toldOf(place), used), style.voice), style);
 }
+
+/** How to put to use what is known well enough; nothing where nothing is. */
+export const correctLines = (place: DriedPlace, told: Told): string[] =>
+  newStrengths(place, told).size === 0
+    ? []
+    : ['To have the box reckon with these strengths: mudlark dried correct'];
 
 /** All readings with what they tell. */
 export function driedShow(place: DriedPlace, style: DriedStyle, json: boolean): string {
@@ -161,9 +170,8 @@ export function driedShow(place: DriedPlace, style: DriedStyle, json: boolean): 
   );
   const before =
     earlier === 0 ? [] : [`${earlier} earlier ${earlier === 1 ? 'one is' : 'ones are'} not used any more.`];
-  const fresh = newStrengths(place, told);
-  const next =
-    fresh.size === 0 ? [] : ['', 'To have the box reckon with these strengths: mudlark dried correct'];
+  const correct = correctLines(place, told);
+  const next = correct.length === 0 ? [] : ['', ...correct];
   const head = `Dried patches of the ${place.box.name}, ${scaleUnit(style.voice)} or CIELAB as they were read:`;
   return `${[head, ...rows, ...before, '', ...tellingLines(place, style), ...next].join('\n')}\n`;
 }

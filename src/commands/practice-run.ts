@@ -84,7 +84,7 @@ export class PracticeRun {
   readonly #firstAt = new Map<string, number>();
   #before: Standing;
   #isPlacing = false;
-  readonly #box: RunBox;
+  readonly box: RunBox;
   readonly #made: MadeDrills;
 
   constructor(studio: Studio, profile: Profile, drills: readonly Drill[], options: RunOptions) {
@@ -93,13 +93,13 @@ export class PracticeRun {
     this.#options = options;
     this.#plan = options.plan;
     this.#before = copyStanding(profile.standing);
-    this.#box = new RunBox(studio, profile, drills, options.engine);
+    this.box = new RunBox(studio, profile, drills, options.engine);
     this.#made = new MadeDrills();
   }
 
   /** The paints as the box in use has them, and all boxes. */
   get studio(): Studio {
-    return this.#box.studio;
+    return this.box.studio;
   }
 
   /** Whether the placing round can be begun or gone on with. */
@@ -109,12 +109,12 @@ export class PracticeRun {
 
   /** Takes another box, or the one in use as it is now. */
   takeBox(id?: string): void {
-    this.#box.take(id);
+    this.box.take(id);
   }
 
   /** How many written drills the box leaves out, where it was not said yet. */
   leftOutNote(): string | undefined {
-    return this.#box.leftOutNote();
+    return this.box.leftOutNote();
   }
 
   nextSet(choice: SetChoice = {}): SetItem[] {
@@ -138,7 +138,7 @@ export class PracticeRun {
     return {
       standing: this.#profile.standing,
       families: FAMILY_REFS,
-      drills: this.#box.refs,
+      drills: this.box.refs,
       now: new Date(),
       seed,
       generated: new Set(GENERATED_FAMILIES),
@@ -188,7 +188,7 @@ export class PracticeRun {
       if (known !== undefined) this.#made.note(known);
       return known;
     }
-    const { pigments: palette, standIns } = this.#box;
+    const { pigments: palette, standIns } = this.box;
     return this.#made.make(this.studio, { family, level, seed: make.seed, palette, idea, standIns });
   }
 
@@ -216,9 +216,9 @@ export class PracticeRun {
       set: this.#set,
       engine,
       try: this.#tryOf(answered),
-      guess: this.#box.guessOf(drill as Drill, chances?.[drill.id]),
+      guess: this.box.guessOf(drill as Drill, chances?.[drill.id]),
       placing: this.#isPlacing,
-      box: this.#box.stamp,
+      box: this.box.stamp,
     });
   }
 

@@ -15,6 +15,7 @@ import type { Saved, SettingsPatch, StartAt, TuiDeps } from '../tui/practice/dep
 import { keepPaints } from './box-change.js';
 import { FAMILY_REFS } from './family-refs.js';
 import { mixtureShelf } from './kept-mixtures.js';
+import { readingShelf } from './kept-readings.js';
 import { boxInUse, boxNotice, learnerStudio } from './learner.js';
 import { PracticeRun } from './practice-run.js';
 import { progressText } from './progress.js';
@@ -180,7 +181,9 @@ export async function practise(
         ascii: glyphsFor(process.env) === ASCII,
         plain: isSpoken,
       }),
-    ...(profile.problem === undefined ? { mixtures: mixtureShelf(profile, library) } : {}),
+    ...(profile.problem === undefined
+      ? { mixtures: mixtureShelf(profile, library), readings: readingShelf(profile, practice.box, library) }
+      : {}),
     now: () => Date.now(),
     startAt,
     learner: profile.shownLearner,

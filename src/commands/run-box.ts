@@ -43,6 +43,10 @@ export class RunBox {
     return boxStudio(this.#shelf, this.#box);
   }
 
+  get box(): Palette {
+    return this.#box;
+  }
+
   /** Ids of its paints. */
   get pigments(): readonly string[] {
     return this.#box.pigments;

@@ -3,6 +3,7 @@
 import type { Aim, ChromaResult, HueResult, ValueResult, Verdict } from '../judgement/index.js';
 import type { Spectrum } from '../optics/index.js';
 import type { Evidence } from '../paints/index.js';
+import type { Laid } from '../washes/index.js';
 import type { Run } from '../words/spectrum.js';
 import type { Finding } from '../words/tell.js';
 import type { Voice } from '../words/voice.js';
@@ -141,6 +142,8 @@ export interface Kind<D extends DrillCommon = DrillCommon> {
   /** Every idea that some answer shows, for kinds that allow too many answers to grade them all; see ideas-in.ts. */
   ideas?(drill: D): ReadonlySet<string>;
   best(drill: D): Answer;
+  /** What an answer lays on the paper, for kinds that lay one thing. @throws InputError when the answer does not fit the fields */
+  laid?(drill: D, answer: Answer): Laid;
   /** The wrong answers that tempt; where a kind has no such list, every answer one choice away from the best. */
   tempting?(drill: D): readonly Answer[];
   /** Short words for an answer: "alizarin crimson 1:4"; in painter's steps, as tables and tallies have it, unless a voice is given. */

@@ -1,6 +1,5 @@
 /** A picture with what a drill lays in it: the start where the scene says it lies, the passage open or with an answer in it. */
 import { type Drill, kindOf } from '../drills/kinds/index.js';
-import { choiceOf, laidBy } from '../drills/kinds/mix/choice.js';
 import { STARTS } from '../drills/look.js';
 import type { Answer, ResultSwatch } from '../drills/types.js';
 import type { Studio } from '../paints/index.js';
@@ -38,8 +37,11 @@ const isYours = ({ label }: ResultSwatch): boolean => /^yours(,|$)/.test(label);
 
 /** What an answer lays; undefined where it gives no colour. */
 function laidByAnswer(studio: Studio, drill: Drill, answer: Answer): Covering | undefined {
-  if (drill.kind === 'mix') return laidBy(drill, choiceOf(studio, drill, answer));
-  return kindOf(studio, drill).grade(drill, answer).swatches.find(isYours) satisfies Reflecting | undefined;
+  const kind = kindOf(studio, drill);
+  return (
+    kind.laid?.(drill, answer) ??
+    (kind.grade(drill, answer).swatches.find(isYours) satisfies Reflecting | undefined)
+  );
 }
 
 /** The areas of the picture that the colours to be read are named for, each covered by its own; undefined where one has none. */

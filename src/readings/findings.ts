@@ -1,29 +1,50 @@
 /** What readings tell and what is asked for, as findings. */
-import { paintOf, type Studio } from '../paints/index.js';
-import { MASSTONE_WATER, type Wash } from '../washes/index.js';
+import { type Pigment, paintOf, type Studio } from '../paints/index.js';
+import { type Laid, partsOf, type Wash, waterOf } from '../washes/index.js';
 import { type Finding, tell } from '../words/tell.js';
 import { readBy } from './patch.js';
 import type { Reading, Standing, Told } from './types.js';
 
+/** Small amounts as they are halved on the palette, by how many of them make one part. */
+const SHARES: Readonly<Record<number, string>> = {
+  2: 'half a part',
+  4: 'a quarter of a part',
+  8: 'an eighth of a part',
+  16: 'a sixteenth of a part',
+  32: 'a thirty-second of a part',
+};
+
 /** "2 parts ultramarine blue", "half a part", "1 part". */
 function partsWords(parts: number, name: string): string {
-  const shown = Number(parts.toFixed(2));
-  const named = { 0.25: 'a quarter of a part', 0.5: 'half a part', 1: '1 part' }[shown];
+  const shown = Number(parts < 1 ? parts.toPrecision(2) : parts.toFixed(2));
+  const named = shown === 1 ? '1 part' : SHARES[Number((1 / parts).toFixed(3))];
   return `${named ?? `${shown} parts`} ${name}`;
 }
 
-/** Parts of water to one of paint, for a wash of that strength. */
-const waterParts = (strength: number): number => (1 + MASSTONE_WATER) / strength - 1;
+/**
+ * A puddle with something stirred in, as it is measured out of the owner's tubes: of a tube twice as strong as the library's a wash takes half.
+ * @param studio of the box, at its strengths
+ * @returns undefined for anything else, and for a wash that would take more paint than the tube is thick
+ */
+export function paintable(studio: Studio, laid: Laid): (Wash & { readonly add: Wash['paints'] }) | undefined {
+  if (!('paints' in laid) || laid.add === undefined) return undefined;
+  const { paints, add } = laid;
+  const parts = partsOf(studio, paints);
+  const volume = (times: (pigment: Pigment) => number): number =>
+    parts.reduce((sum, each) => sum + each.parts / (each.pigment.fullStrength * times(each.pigment)), 0);
+  const strength = (laid.strength * volume(({ timesLibrary = 1 }) => timesLibrary)) / volume(() => 1);
+  return strength > 1 ? undefined : { ...laid, paints, add, strength };
+}
 
 /** What to do to paint a mixture out. @param studio whose paints bear the owner's names */
-export function paintingTold(studio: Studio, { paints, strength, add = {} }: Wash): Finding[] {
+export function paintingTold(studio: Studio, { paints, strength, add = {}, thin = 1 }: Wash): Finding[] {
   const parts = (of: Readonly<Record<string, number>>): string[] =>
     Object.entries(of).map(([id, amount]) => partsWords(amount, paintOf(studio, id).name));
   const all = Object.values(paints).reduce((sum, amount) => sum + amount, 0);
-  const water = Number((all * waterParts(strength)).toFixed(waterParts(strength) < 5 ? 1 : 0));
+  const water = Number((all * waterOf(strength)).toFixed(waterOf(strength) < 5 ? 1 : 0));
   return [
     tell('wash-to-paint', { wash: parts(paints).join(' and '), water: `${water}` }),
-    ...(Object.keys(add).length === 0 ? [] : [tell('then-stir-in', { doses: parts(add) })]),
+    ...(Object.keys(add).length === 0 ? [] : [tell('then-stir-in', { doses: parts(add), thin })]),
   ];
 }
 

@@ -3,7 +3,9 @@ import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { seededDraw } from '../../src/chance/draw.js';
+import { boxDelete } from '../../src/commands/box.js';
 import { keepOwnBox } from '../../src/commands/box-change.js';
+import type { BoxDrills } from '../../src/commands/box-drills.js';
 import { driedCorrect, driedForget, driedShow, driedTable } from '../../src/commands/dried.js';
 import { type DriedPlace, keepReadings, readingsOf } from '../../src/commands/dried-store.js';
 import { boxInUse, learnerStudio } from '../../src/commands/learner.js';
@@ -150,6 +152,20 @@ describe('the way along with the record', () => {
     await recordReset(ana.profile, () => true, now);
     expect((await openProfile({ learner: 'Ana' })).own.readings).toBeUndefined();
     expect(existsSync(path)).toBe(true);
+  });
+
+  it('goes with the box: of a deleted one nothing is left, of another all', async () => {
+    const at = await place();
+    keepOwnBox(at.profile, 'other', () => ({ name: 'other', paints: PAINTS.map((paint) => ({ paint })) }));
+    keepReadings(at, [READING, READING], now);
+    keepReadings({ ...at, box: { ...at.box, id: 'other' } }, [READING], now);
+    const boxes = { profile: at.profile, library: STUDIO, drillsOf: () => ({}) as BoxDrills };
+    expect(await boxDelete(boxes, 'mine', () => false)).toContain('Nothing was changed');
+    expect((await openProfile({ learner: 'Ana' })).own.readings).toHaveLength(3);
+    await boxDelete(boxes, 'mine', () => true);
+    const { own } = await openProfile({ learner: 'Ana' });
+    expect(own.boxes.map(({ name }) => name)).toEqual(['other']);
+    expect(own.readings).toMatchObject([{ box: 'other', ...READING }]);
   });
 
   it('leaves a file alone that cannot be used', async () => {

@@ -3,7 +3,7 @@
 import type { Answer, DrillCommon, Field, Grade, Kind } from '../../src/drills/types.js';
 import { whyOf } from '../../src/drills/why.js';
 import type { Verdict } from '../../src/judgement/index.js';
-import { seeAlone } from '../../src/washes/index.js';
+import { type Laid, seeAlone } from '../../src/washes/index.js';
 import { tell } from '../../src/words/tell.js';
 import { paintOf, STUDIO } from '../studio.js';
 
@@ -86,6 +86,13 @@ function fakeGrade(answer: Answer): Grade {
   };
 }
 
+function fakeLaid({ second = '', amount = '1:1', way }: Answer): Laid {
+  const parts = 1 / Number(amount.slice(2));
+  const wash = { paints: { 'burnt-sienna': 1 }, strength: 0.3 };
+  if (way === 'puddle') return { ...wash, add: { [second]: parts }, thin: 2 };
+  return { layers: [wash, { paints: { [second]: 1 }, strength: parts }] };
+}
+
 export const FAKE_KIND: Kind = {
   kind: 'fake',
   fields: () => FIELDS,
@@ -96,6 +103,7 @@ export const FAKE_KIND: Kind = {
   ],
   grade: (_, answer) => fakeGrade(answer),
   best: () => ({ second: 'alizarin-crimson', amount: '1:1', way: 'puddle' }),
+  laid: (_, answer) => fakeLaid(answer),
   label: (_, answer) => `${answer['second']} ${answer['amount']}`,
   why: () => whyOf(STUDIO, { paints: { 'burnt-sienna': 4, 'alizarin-crimson': 1 }, strength: 0.6 }),
   plane: (_, answer) => ({
@@ -128,6 +136,7 @@ export const BARE_KIND: Kind = {
   label: () => 'areas',
 };
 delete (BARE_KIND as { plane?: unknown }).plane;
+delete (BARE_KIND as { laid?: unknown }).laid;
 
 export function fakeDrill(id: string, extra: Partial<DrillCommon> = {}): DrillCommon {
   return {

@@ -76,6 +76,7 @@ export const ROUTES: readonly {
     shows: '50 of 100',
   },
   { name: 'why', deps: practice, keys: [ENTER, 'w'], shows: 'the mixture' },
+  { name: 'painting', deps: practice, keys: [ENTER, 'd'], shows: 'Make a wash of 1 part burnt sienna' },
   {
     name: 'summary',
     deps: { ...practice, nextSet: () => items(['one', 'two']) },

@@ -1,6 +1,6 @@
 /** Every screen of practice beside the drill and its result, as states: for tests that look at all of them. */
 
-import { withBoxes } from '../../src/paints/index.js';
+import { boxStudio, withBoxes } from '../../src/paints/index.js';
 import type { AnyProgram } from '../../src/tui/kit/shell.js';
 import type { Stage } from '../../src/tui/kit/stage.js';
 import type { TuiDeps } from '../../src/tui/practice/deps.js';
@@ -17,6 +17,24 @@ export interface Stand {
 type Way = readonly [deps: Partial<TuiDeps>, go: (bench: Bench) => Bench];
 
 const own = { studio: withBoxes(STUDIO, [OWN_BOX]) } as const;
+/** In the place of a shipped one, so that it is the one in use. */
+const used = { ...OWN_BOX, id: 'six' };
+const painted = {
+  ...practice,
+  studio: boxStudio(withBoxes(STUDIO, [used]), used),
+  readings: { keep: () => [] },
+} as const;
+const READ = ['enter', 'd', ...'3.5', 'down', ...'10.5'];
+/** More than a small screen holds. */
+const TOLD = [
+  'The wash alone, step: yours 3.5, predicted 3.3.',
+  ...Array.from(
+    { length: 9 },
+    (_, at) =>
+      `Your the old tube from the harbours ${at} is about 1.4 times as strong as the library’s, 0.71 to 2.7: too wide to go by yet.`,
+  ),
+  'To have the box reckon with these strengths: mudlark dried correct',
+];
 /** To the last box of the list. */
 const lastBox = STUDIO.palettes.map(() => 'down');
 const first = { firstRun: true, placingIsOpen: () => true } as const;
@@ -76,6 +94,22 @@ const WAYS: Readonly<Record<string, Way>> = {
   'result with the plane': [practice, (bench) => bench.keys('enter', 'p')],
   'keys of a result': [practice, (bench) => bench.keys('enter', '?')],
   why: [practice, (bench) => bench.keys('enter', 'w')],
+  'painting it': [painted, (bench) => bench.keys(...READ)],
+  'painting yours': [painted, (bench) => bench.keys(...READ, 'right')],
+  'painting it, keys': [painted, (bench) => bench.keys(...READ, '?')],
+  'painting it, kept': [
+    painted,
+    (bench) =>
+      bench
+        .keys(...READ, 'enter')
+        .send({ type: 'reading-kept', told: TOLD })
+        .keys('down'),
+  ],
+  'painting it from a shipped box': [
+    { ...practice, readings: painted.readings },
+    (bench) => bench.keys('enter', 'd'),
+  ],
+  'painting it, nothing kept': [practice, (bench) => bench.keys('enter', 'd')],
   summary: [
     { ...practice, nextSet: () => items(['one', 'two']) },
     (bench) => {

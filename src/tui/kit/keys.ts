@@ -28,6 +28,7 @@ export type Command =
   | 'hint'
   | 'again'
   | 'why'
+  | 'paint'
   | 'picture'
   | 'sheet'
   | 'scene'

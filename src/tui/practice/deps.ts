@@ -1,6 +1,8 @@
 /** What the screens need from outside. All input and output goes through these ports; src/commands fills them. */
 import type { DrillCommon } from '../../drills/types.js';
 import type { Answered, Feedback, Kept, Mistake, SetSummary } from '../../practice/index.js';
+import type { Wash } from '../../washes/index.js';
+import type { Voice } from '../../words/voice.js';
 import type { MixtureShelf } from '../bench/outside.js';
 import type { Settings, World } from '../kit/stage.js';
 
@@ -32,6 +34,23 @@ export type SettingsPatch = Partial<Settings> & { readonly welcomed?: true };
 
 /** What became of settings that were to be kept. */
 export type Saved = Pick<Kept, 'saved' | 'note'>;
+
+/** What was read of two dry patches, as it was typed; one of them may be empty. */
+export interface PatchTexts {
+  /** The wash before anything was stirred in. */
+  readonly alone: string;
+  readonly mixed: string;
+}
+
+/** Readings of the box in use. */
+export interface ReadingShelf {
+  /**
+   * Keeps what was read of a wash, as it was measured out.
+   * @returns what came of it, a sentence a line: read against predicted, and what all readings tell of the tubes
+   * @throws MudlarkError in one line for what cannot be read or kept
+   */
+  keep(wash: Wash, texts: PatchTexts, voice: Voice): readonly string[];
+}
 
 export type StartAt =
   | { readonly screen: 'home' }
@@ -65,6 +84,8 @@ export interface TuiDeps extends Omit<World, 'colourLevelFor'> {
   progressText(columns: number): string;
   /** Mixtures of the bench that are kept; absent where nothing can be. */
   readonly mixtures?: MixtureShelf;
+  /** What dried on the learner's own paper; absent where nothing can be kept. */
+  readonly readings?: ReadingShelf;
   /** Milliseconds since 1970. */
   now(): number;
   readonly startAt?: StartAt;

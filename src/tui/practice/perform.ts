@@ -3,6 +3,7 @@ import { isOurs } from '../../errors.js';
 import { type Answered, type Kept, sessionMark } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
 import { textColumns } from '../kit/layout.js';
+import { voiceOf } from '../kit/look.js';
 import type { TuiDeps } from './deps.js';
 import type { Action, DrillScreen, Effect, PracticeWorld, State } from './state.js';
 
@@ -73,6 +74,10 @@ async function actionOf(
     case 'summarise': {
       const summary = deps.summarise(effect.answers);
       return summary && { type: 'summary-ready', summary };
+    }
+    case 'keep-reading': {
+      const told = deps.readings?.keep(effect.wash, effect.texts, voiceOf(state.settings)) ?? [];
+      return { type: 'reading-kept', told: told.map((line) => cleanText(line, 400)) };
     }
     case 'read-progress':
       return { type: 'progress-ready', text: deps.progressText(textColumns(state.size)) };

@@ -30,7 +30,7 @@ function practiceView(state: State, world: PracticeWorld, glyphs: Glyphs): View 
     case 'leave':
       return textView('Leave the set', [leaveText(state)]);
     case 'caution':
-      return overlay.onward === 'lay' ? cautionView(overlay.pigments) : aboutView(overlay.pigments);
+      return overlay.onward === 'close' ? aboutView(overlay.pigments) : cautionView(overlay.pigments);
     case 'sheet':
     case 'scene':
       return (isPictured(screen) ? panelView(state, world, screen, overlay) : undefined) ?? own();

@@ -8,6 +8,7 @@ import { families } from '../families/screen.js';
 import { home } from '../home/screen.js';
 import { back } from '../kit/keys.js';
 import { help, progress } from '../pages/screen.js';
+import { painting } from '../painting/screen.js';
 import { resultKeys } from '../result/keys.js';
 import { updateResult } from '../result/update.js';
 import { Result } from '../result/view.js';
@@ -74,6 +75,7 @@ const SCREENS: { readonly [N in Screen['name']]: PracticeScreen<N> } = {
   drill,
   result,
   why,
+  painting,
   summary,
 };
 

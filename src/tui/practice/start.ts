@@ -22,6 +22,7 @@ export function worldOf(deps: TuiDeps): PracticeWorld {
     get studio() {
       return deps.studio;
     },
+    keepsReadings: deps.readings !== undefined,
     ...(deps.learner === undefined ? {} : { learner: deps.learner }),
     colourIsForced: colourIsForced({
       env: deps.env,

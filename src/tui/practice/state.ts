@@ -1,6 +1,7 @@
 /** Everything that practice shows, as one value. Only the reducer makes a new one. */
 import type { DrillCommon } from '../../drills/types.js';
 import type { Answered, SetSummary } from '../../practice/index.js';
+import type { Wash } from '../../washes/index.js';
 import type { BoxesScreen } from '../boxes/state.js';
 import type { Question } from '../drill/question.js';
 import type { Glyphs } from '../kit/glyphs.js';
@@ -9,7 +10,7 @@ import type { View } from '../kit/program.js';
 import type { Stage, World } from '../kit/stage.js';
 import type { Judged } from '../result/judged.js';
 import type { SheetPanel } from '../sheet/keys.js';
-import type { SetChoice, SetItem, SettingsPatch } from './deps.js';
+import type { PatchTexts, SetChoice, SetItem, SettingsPatch } from './deps.js';
 
 /** What the reducer may look up: fixed for the run, but for the studio, which follows the box in use. */
 export interface PracticeWorld extends World {
@@ -18,6 +19,8 @@ export interface PracticeWorld extends World {
   placingIsOpen(): boolean;
   /** What is due, what was last done and what rose: a few lines that fit into the columns. */
   glance(columns: number): readonly string[];
+  /** What dried on the learner's paper can be kept. */
+  readonly keepsReadings: boolean;
   /** Something outside the settings decides about colour. */
   readonly colourIsForced?: boolean;
   readonly learner?: string;
@@ -51,6 +54,22 @@ export interface WhyScreen {
   readonly back: ResultScreen;
 }
 
+/** The mixture of a result on the learner's own paper. */
+export interface PaintingScreen {
+  readonly name: 'painting';
+  readonly back: ResultScreen;
+  /** Which of the mixtures that can be painted. */
+  readonly at: number;
+  /** What was typed of each of them. */
+  readonly typed: readonly PatchTexts[];
+  readonly field: keyof PatchTexts;
+  /** Set while it is being kept. */
+  readonly keeping?: boolean;
+  /** What came of it, and the first line of that which is seen. */
+  readonly told?: readonly string[];
+  readonly top: number;
+}
+
 export interface SummaryScreen {
   readonly name: 'summary';
   readonly selected: number;
@@ -78,6 +97,7 @@ export type Screen =
   | DrillScreen
   | ResultScreen
   | WhyScreen
+  | PaintingScreen
   | SummaryScreen;
 
 /** A panel over the screen. */
@@ -85,7 +105,11 @@ export type Overlay =
   | { readonly name: 'keys' }
   | SheetPanel
   | { readonly name: 'leave' }
-  | { readonly name: 'caution'; readonly pigments: readonly string[]; readonly onward: 'lay' | 'close' };
+  | {
+      readonly name: 'caution';
+      readonly pigments: readonly string[];
+      readonly onward: 'lay' | 'paint' | 'close';
+    };
 
 /** A set under way. */
 export interface SetRun {
@@ -117,6 +141,7 @@ export type Effect =
       readonly from?: string;
     }
   | { readonly type: 'read-progress' }
+  | { readonly type: 'keep-reading'; readonly wash: Wash; readonly texts: PatchTexts }
   | { readonly type: 'summarise'; readonly answers: readonly Answered[] };
 
 export interface State extends Stage<Effect> {
@@ -150,6 +175,7 @@ export type Action =
     }
   | { readonly type: 'laying-failed'; readonly message: string }
   | { readonly type: 'progress-ready'; readonly text: string }
+  | { readonly type: 'reading-kept'; readonly told: readonly string[] }
   /** The boxes are others now: what is shown of them is drawn anew. */
   | { readonly type: 'boxes-changed' }
   | { readonly type: 'summary-ready'; readonly summary: SetSummary }

@@ -3,6 +3,7 @@ import { lay } from '../drill/update.js';
 import { type Binding, close, commandIn, enter, KEYS, stop } from '../kit/keys.js';
 import type { Happening } from '../kit/program.js';
 import { INTERRUPTED, type Size } from '../kit/stage.js';
+import { afterKeeping } from '../painting/update.js';
 import { panelKeys } from '../sheet/keys.js';
 import { onPanel } from '../sheet/panel.js';
 import { show, withNotice, withOverlay, withoutOverlay } from './moves.js';
@@ -29,9 +30,10 @@ export function practiceKeys(state: State, world: PracticeWorld): readonly Bindi
         STOP,
       ];
     case 'caution': {
-      const isLaying = overlay.onward === 'lay';
+      const { onward } = overlay;
+      const isLaying = onward === 'lay';
       return [
-        enter(isLaying ? 'understood, lay it down' : 'close'),
+        enter(isLaying ? 'understood, lay it down' : onward === 'paint' ? 'understood' : 'close'),
         { keys: { escape: 'back' }, show: 'Esc', does: isLaying ? 'choose again' : 'close' },
         STOP,
       ];
@@ -135,12 +137,17 @@ export function updatePractice(state: State, world: PracticeWorld, action: Actio
       return state.screen.name === 'progress'
         ? { ...state, screen: { ...state.screen, text: action.text } }
         : state;
+    case 'reading-kept':
+      return afterKeeping(state, action.told);
     case 'boxes-changed':
       return { ...state };
     case 'summary-ready':
       return state.set === undefined ? state : { ...state, set: { ...state.set, summary: action.summary } };
     case 'notice':
       // Nothing else will come to a screen that waits.
-      return withNotice(state.screen.name === 'waiting' ? show(state, { name: 'home' }) : state, action.text);
+      return withNotice(
+        state.screen.name === 'waiting' ? show(state, { name: 'home' }) : afterKeeping(state),
+        action.text,
+      );
   }
 }

@@ -2,6 +2,7 @@
 import { type Binding, letter, scroll } from '../kit/keys.js';
 import { isWide } from '../kit/layout.js';
 import type { Stage, World } from '../kit/stage.js';
+import { paintings } from '../painting/update.js';
 import type { PracticeWorld, ResultScreen, State } from '../practice/state.js';
 import { sheetKeys } from '../sheet/keys.js';
 import type { Judged } from './judged.js';
@@ -36,6 +37,7 @@ export function resultKeys(state: State, world: PracticeWorld, screen: ResultScr
     },
     ...(worked ? [] : [letter('t', 'again', 'try again')]),
     letter('w', 'why', 'why'),
+    ...(paintings(world, screen).length === 0 ? [] : [letter('d', 'paint', 'paint it')]),
     ...showingKeys(state, world, screen),
     from === 'summary'
       ? { ...HOME, keys: { escape: 'next', q: 'next', erase: 'next' }, does: 'the set' }

@@ -2,6 +2,7 @@
 import type { Command } from '../kit/keys.js';
 import { scrolled } from '../kit/page.js';
 import type { Stage, World } from '../kit/stage.js';
+import { toPaint } from '../painting/update.js';
 import { offerPlacing, show, withOverlay } from '../practice/moves.js';
 import { afterResult, drillScreen } from '../practice/set.js';
 import type { PracticeWorld, Pressed, ResultScreen, State } from '../practice/state.js';
@@ -52,6 +53,8 @@ export function updateResult(
       return again(state, world, screen, at);
     case 'why':
       return show(state, { name: 'why', back: screen });
+    case 'paint':
+      return toPaint(state, world, screen);
     case 'home':
       return show(state, { name: 'home' });
     default: {

@@ -5,6 +5,12 @@ import { sentence, stepsWords } from '../laid.js';
 /** "1.4", "0.71": two figures say as much as is known. */
 const times = (factor: number): string => `${Number(factor.toPrecision(2))}`;
 
+/** "1 measure", "0.5 measures". */
+const measures = (count: number): string => {
+  const shown = Number(count.toFixed(1));
+  return `${shown} ${shown === 1 ? 'measure' : 'measures'}`;
+};
+
 export interface StrengthFigures {
   readonly name: string;
   readonly factor: number;
@@ -43,6 +49,6 @@ export const READINGS = {
     'The readings disagree so much that none can be believed. Look at the scale and the light, and paint them again.',
   'wash-to-paint': ({ wash, water }: { wash: string; water: string }): string =>
     `Make a wash of ${wash} to ${water} of water, and paint a patch.`,
-  'then-stir-in': ({ doses }: { doses: readonly string[] }): string =>
-    `${sentence(`stir in ${listWords(doses)}`)} to each part of the paint in the wash, no water, and paint another.`,
+  'then-stir-in': ({ doses, thin }: { doses: readonly string[]; thin: number }): string =>
+    `${sentence(`stir in ${listWords(doses)}`)} to each part of the paint in the wash, no water${thin === 1 ? '' : `; then add ${measures(thin - 1)} of water to each of the puddle`}, and paint another.`,
 };

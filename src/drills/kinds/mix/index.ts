@@ -3,7 +3,7 @@
 import { chromaAsked } from '../../../judgement/index.js';
 import type { Studio } from '../../../paints/index.js';
 import type { Answer, Kind, PlanePoint, PlaneView } from '../../types.js';
-import { answerOf, choiceOf, howsOf, howWords, mixFields } from './choice.js';
+import { answerOf, choiceOf, howsOf, howWords, laidBy, mixFields } from './choice.js';
 import { gradeMix, markMix } from './grade.js';
 import { temptingChoices } from './idea.js';
 import { choiceLabel } from './label.js';
@@ -51,6 +51,7 @@ export const mixKind = (studio: Studio): Kind<MixDrill> => ({
   grade: (drill, answer) => gradeMix(studio, drill, answer),
   mark: (drill, answer) => markMix(studio, drill, answer),
   best: (drill) => answerOf(studio, drill, solved(studio, drill).best.choice),
+  laid: (drill, answer) => laidBy(drill, choiceOf(studio, drill, answer)),
   tempting: (drill) => temptingChoices(studio, drill).map((choice) => answerOf(studio, drill, choice)),
   label: (drill, answer) => choiceLabel(studio, drill, choiceOf(studio, drill, answer)),
   // A longer tray is a palette, whose paints are found by their places.
