@@ -201,7 +201,7 @@ export async function driedCorrect(place: DriedPlace, style: DriedStyle, confirm
   const lines = tellingLines(place, style);
   if (strengths.size === 0) {
     if (!told.isAtOdds && told.tubes.some(({ standing }) => standing === 'known'))
-      return `${lines.join('\n')}\nThe ${place.box.name} reckons with these strengths already.\n`;
+      return `${lines.join('\n')}\n${wrapped([`The ${place.box.name} stays as it is: no tube is surely stronger or weaker than it reckons with.`], style).join('\n')}\n`;
     throw new DataError(
       told.isAtOdds
         ? 'the readings disagree too much to go by; see: mudlark dried show'

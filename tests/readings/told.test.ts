@@ -2,13 +2,15 @@
 import { describe, expect, it } from 'vitest';
 import { seededDraw } from '../../src/chance/draw.js';
 import { boxStudio } from '../../src/paints/index.js';
-import { patchColour, type Reading, toldBy } from '../../src/readings/index.js';
-import { seeLaid, type Wash } from '../../src/washes/index.js';
+import { patchColour, type Reading, readingsTold, toldBy } from '../../src/readings/index.js';
+import { seeLaid, type Wash, waterStrength } from '../../src/washes/index.js';
+import { sayAll } from '../../src/words/tell.js';
 import { STUDIO } from '../studio.js';
 import { anyTubes, askedFor, medianOf, painted, recovered, STEADY, shareOf } from './recovery.js';
 
 const SIX = STUDIO.palettes.find(({ id }) => id === 'six')?.pigments ?? [];
 const WASHES = askedFor(SIX, 3);
+const VOICE = { scale: 'paper-first', spoken: false } as const;
 const EXACT = { noise: 0, offset: 0, water: 0 };
 
 /** Found over true of a tube, both against the tubes that can be told. */
@@ -61,6 +63,40 @@ describe('strengths from values', () => {
     for (const { factor } of tubes) expect(factor).toBeCloseTo(1, 3);
     expect(disagreements).toEqual([]);
     expect(offset?.steps).toBeCloseTo(0, 3);
+  });
+
+  it('leave the others alone where one tube is unlike the library’s', () => {
+    const unlike = new Map([['ultramarine-blue', Math.log(1.6)]]);
+    const { tubes } = toldBy(STUDIO, painted(WASHES, unlike, EXACT, seededDraw(1)));
+    expect(tubes.map(({ id }) => id)).toHaveLength(5);
+    for (const { id, factor, interval } of tubes) {
+      const real = id === 'ultramarine-blue' ? 1.6 : 1;
+      expect(Math.abs(Math.log(factor / real)), id).toBeLessThan(Math.log(1.07));
+      expect(interval[0], id).toBeLessThan(real);
+      expect(interval[1], id).toBeGreaterThan(real);
+    }
+  });
+
+  it('of two tubes are a ratio', () => {
+    const washes = ['1:12', '1:24'].flatMap((water) =>
+      [1 / 4, 1, 2].map(
+        (parts): Wash => ({
+          paints: { 'burnt-sienna': 1 },
+          strength: waterStrength(water),
+          add: { 'ultramarine-blue': parts },
+        }),
+      ),
+    );
+    const readings = painted(washes, new Map([['ultramarine-blue', Math.log(1.6)]]), EXACT, seededDraw(1));
+    const told = toldBy(STUDIO, readings);
+    const [blue, sienna] = ['ultramarine-blue', 'burnt-sienna'].map(
+      (wanted) => told.tubes.find(({ id }) => id === wanted)?.factor ?? 0,
+    ) as [number, number];
+    expect(blue * sienna).toBeCloseTo(1, 6);
+    expect(blue / sienna).toBeGreaterThan(1.2);
+    const said = sayAll(readingsTold(STUDIO, told, readings), VOICE).join(' ');
+    expect(said).toContain(`${Number((blue / sienna).toPrecision(2))} times your burnt sienna`);
+    expect(said).not.toContain('as strong as the library’s');
   });
 
   it('do not follow a scale that is off as a whole: the offset does', () => {

@@ -11,8 +11,15 @@ export interface StrengthFigures {
   readonly interval: readonly [number, number];
 }
 
+export interface RatioFigures extends StrengthFigures {
+  readonly other: string;
+  readonly isSure: boolean;
+}
+
 const strengthWords = ({ name, factor, interval: [low, high] }: StrengthFigures): string =>
-  `Your ${name} is about ${times(factor)} times as strong as the library’s, ${times(low)} to ${times(high)}`;
+  low <= 1 && high >= 1
+    ? `Your ${name} may be as strong as the library’s: about ${times(factor)} times, ${times(low)} to ${times(high)}`
+    : `Your ${name} is about ${times(factor)} times as strong as the library’s, ${times(low)} to ${times(high)}`;
 
 export const READINGS = {
   'tube-known': (figures: StrengthFigures): string => `${strengthWords(figures)}.`,
@@ -23,8 +30,11 @@ export const READINGS = {
       : `These patches cannot tell how strong your ${listWords(names)} ${names.length === 1 ? 'is' : 'are'}: they hardly change with it. Paint other mixtures.`,
   'tube-no-other': ({ names }: { names: readonly string[] }): string =>
     `Your ${listWords(names)} has no other tube to be compared with yet.`,
-  'tubes-together': (): string =>
-    'Tubes are told against each other, all that can be told counting 1 together; nine times in ten the strength lies between the two figures.',
+  'tubes-middle': (): string =>
+    'The middle one of these tubes is taken to be as strong as the library’s, and the others are told by it. Nine times in ten a tube lies between its two figures.',
+  /** Of two tubes only how they stand to each other can be told. */
+  'tubes-ratio': ({ name, other, factor, interval: [low, high], isSure }: RatioFigures): string =>
+    `${low <= 1 && high >= 1 ? `Your ${name} may be as strong against your ${other} as in the library: about` : `Against the library’s, your ${name} is`} ${times(factor)} times your ${other}, nine times in ten ${times(low)} to ${times(high)}${isSure ? '' : ': too wide to go by yet'}. Which of the two is unlike the library’s, a third tube would tell.`,
   'reader-offset': ({ steps, giveOrTake }: { steps: number; giveOrTake: number }): string =>
     Math.abs(steps) < 0.05
       ? `Your grey scale and the prediction agree, give or take ${stepsWords(giveOrTake)}.`
