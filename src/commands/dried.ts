@@ -204,7 +204,7 @@ export async function driedCorrect(place: DriedPlace, style: DriedStyle, confirm
       return `${lines.join('\n')}\n${wrapped([`The ${place.box.name} stays as it is: no tube is surely stronger or weaker than it reckons with.`], style).join('\n')}\n`;
     throw new DataError(
       told.isAtOdds
-        ? 'the readings disagree too much to go by; see: mudlark dried show'
+        ? 'the readings do not fit together, so nothing is corrected; read again in daylight, on one scale; see: mudlark dried show'
         : 'no tube is known well enough yet; what to paint next: mudlark dried ask',
     );
   }

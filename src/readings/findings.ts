@@ -65,7 +65,7 @@ export function readingsTold(
   const apart = disagreements.map(({ reading, part, darker }) =>
     tell('reading-disagrees', { which: first + reading, part, darker }),
   );
-  if (isAtOdds) return [tell('readings-at-odds', {}), ...apart];
+  if (isAtOdds) return [tell('readings-at-odds', { count: readings.length }), ...apart];
   const strengths = strengthsTold(
     tubes.filter(({ standing }) => standing === 'known' || standing === 'unsure'),
     nameOf,

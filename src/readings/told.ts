@@ -4,6 +4,7 @@ import { type Fit, fitOf } from './fit.js';
 import { type AgainstMiddle, againstMiddle } from './middle.js';
 import { moveOf, paintsIn, patchesOf, readBy, sizeOf } from './patch.js';
 import { DISAGREES, LEAST_MOVE, LIGHTNESS_OF_STEP, NARROW, NINE_IN_TEN, TUBE } from './table.js';
+import { fitsTogether } from './together.js';
 import type { Disagreement, Patch, Reading, Told, TubeStrength } from './types.js';
 
 /** The patch that is furthest from what the others say, if it is too far. */
@@ -26,7 +27,13 @@ function agreed(studio: Studio, readings: readonly Reading[]) {
   for (;;) {
     const fit = fitOf(studio, readings, patches);
     const worst = fit === undefined ? undefined : worstOf(fit, patches);
-    if (fit === undefined || worst === undefined) return { fit, patches, disagreements, isAtOdds: false };
+    if (fit === undefined || worst === undefined)
+      return {
+        fit,
+        patches,
+        disagreements,
+        isAtOdds: fit !== undefined && !fitsTogether(studio, readings, patches, fit),
+      };
     if (disagreements.length === most) return { fit, patches, disagreements, isAtOdds: true };
     const patch = patches[worst] as Patch;
     const over = fit.over[worst] as number;

@@ -64,6 +64,6 @@ export interface Told {
   /** By how many steps the reader reads darker than the library predicts, and give or take how much (nine times in ten). */
   readonly offset?: { readonly steps: number; readonly giveOrTake: number };
   readonly disagreements: readonly Disagreement[];
-  /** Too many disagree for any to be believed. */
+  /** Too many disagree for any to be believed, or all together cannot be what the mixtures dried to. */
   readonly isAtOdds: boolean;
 }

@@ -49,8 +49,8 @@ export const READINGS = {
     darker: number;
   }): string =>
     `Reading ${which} disagrees with the others: ${part === 'alone' ? 'its wash alone' : 'the mixture'} was read ${stepsWords(darker)} ${darker > 0 ? 'darker' : 'lighter'} than they lead to expect. It is left out; read or paint it again.`,
-  'readings-at-odds': (): string =>
-    'The readings disagree so much that none can be believed. Look at the scale and the light, and paint them again.',
+  'readings-at-odds': ({ count }: { count: number }): string =>
+    `${count === 1 ? 'The reading does not fit what was mixed' : 'The readings do not fit together'}: no strength of your tubes explains what was read, and nothing is corrected. Read the patches again, all on one scale and in daylight; then forget what was wrong, and paint again where it still does not fit.`,
   'wash-to-paint': ({ wash, water }: { wash: string; water: string }): string =>
     `Make a wash of ${wash} to ${water} of water, and paint a patch.`,
   'then-stir-in': ({ doses }: { doses: readonly string[] }): string =>
