@@ -71,10 +71,16 @@ export function readingsTold(
     nameOf,
   );
   const [silent, single] = [namesOf('cannot-tell'), namesOf('no-other')];
+  const movesOfSilent = Math.max(
+    0,
+    ...tubes.filter(({ standing }) => standing === 'cannot-tell').map(({ moves }) => moves),
+  );
   const byValue = readings.some(({ mixed }) => readBy(mixed) === 'value');
   return [
     ...strengths,
-    ...(silent.length === 0 ? [] : [tell('tube-cannot-tell', { names: silent, byValue })]),
+    ...(silent.length === 0
+      ? []
+      : [tell('tube-cannot-tell', { names: silent, byValue, moves: movesOfSilent })]),
     ...(single.length === 0 ? [] : [tell('tube-no-other', { names: single })]),
     ...apart,
     ...(offset === undefined ? [] : [tell('reader-offset', offset)]),

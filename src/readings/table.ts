@@ -17,6 +17,12 @@ export const OFFSET = { spread: 1, most: 3 } as const;
 /** Of a step read by eye on a grey scale, and of CIELAB read by an instrument. */
 const READING_NOISE = { step: 0.5, lab: 1 } as const;
 
+/** Figures that a patch can be read at: steps from half a step beyond either end of the scale, blackest black and whitest white; L*. */
+export const READ_ENDS = { step: [0.5, 10.5], lab: [0, 100] } as const;
+
+/** From so many readings it can be said that one disagrees with the others. */
+export const LEAST_READINGS = 3;
+
 /** L* of a step, about. */
 export const LIGHTNESS_OF_STEP = 10;
 

@@ -2,8 +2,17 @@
 import type { Studio } from '../paints/index.js';
 import { type Fit, fitOf } from './fit.js';
 import { type AgainstMiddle, againstMiddle } from './middle.js';
-import { moveOf, paintsIn, patchesOf, readBy, sizeOf } from './patch.js';
-import { DISAGREES, LEAST_MOVE, LIGHTNESS_OF_STEP, NARROW, NINE_IN_TEN, TUBE } from './table.js';
+import { figuresRead, moveOf, paintsIn, patchesOf, readBy, sizeOf } from './patch.js';
+import {
+  DISAGREES,
+  LEAST_MOVE,
+  LEAST_READINGS,
+  LIGHTNESS_OF_STEP,
+  NARROW,
+  NINE_IN_TEN,
+  READ_ENDS,
+  TUBE,
+} from './table.js';
 import { fitsTogether } from './together.js';
 import type { Disagreement, Patch, Reading, Told, TubeStrength } from './types.js';
 
@@ -18,6 +27,14 @@ function worstOf({ apart }: Fit, patches: readonly Patch[]): number | undefined 
   return worst.times > 1 ? worst.at : undefined;
 }
 
+/** How much darker a patch was read than expected, where what is expected can be read. @param over in its first figure */
+function darkerOf({ dried }: Patch, over: number): number {
+  const read = figuresRead(dried)[0] as number;
+  const [least, most] = READ_ENDS['step' in dried ? 'step' : 'lab'];
+  const apart = read - Math.min(most, Math.max(least, read - over));
+  return 'step' in dried ? apart : -apart / LIGHTNESS_OF_STEP;
+}
+
 /** Fits, leaves out the patch that disagrees most, and fits again, until all agree. */
 function agreed(studio: Studio, readings: readonly Reading[]) {
   const all = patchesOf(readings);
@@ -26,7 +43,7 @@ function agreed(studio: Studio, readings: readonly Reading[]) {
   let patches = all;
   for (;;) {
     const fit = fitOf(studio, readings, patches);
-    const worst = fit === undefined ? undefined : worstOf(fit, patches);
+    const worst = fit === undefined || readings.length < LEAST_READINGS ? undefined : worstOf(fit, patches);
     if (fit === undefined || worst === undefined)
       return {
         fit,
@@ -36,8 +53,7 @@ function agreed(studio: Studio, readings: readonly Reading[]) {
       };
     if (disagreements.length === most) return { fit, patches, disagreements, isAtOdds: true };
     const patch = patches[worst] as Patch;
-    const over = fit.over[worst] as number;
-    disagreements.push({ ...patch, darker: 'step' in patch.dried ? over : -over / LIGHTNESS_OF_STEP });
+    disagreements.push({ ...patch, darker: darkerOf(patch, fit.over[worst] as number) });
     patches = patches.filter((_, at) => at !== worst);
   }
 }

@@ -5,6 +5,9 @@ import { sentence, stepsWords } from '../laid.js';
 /** "1.4", "0.71": two figures say as much as is known. */
 const times = (factor: number): string => `${Number(factor.toPrecision(2))}`;
 
+/** A grey scale that is known so well, in steps either way, can be said to agree. */
+const KNOWN_STEPS = 0.5;
+
 export interface StrengthFigures {
   readonly name: string;
   readonly factor: number;
@@ -24,10 +27,21 @@ const strengthWords = ({ name, factor, interval: [low, high] }: StrengthFigures)
 export const READINGS = {
   'tube-known': (figures: StrengthFigures): string => `${strengthWords(figures)}.`,
   'tube-unsure': (figures: StrengthFigures): string => `${strengthWords(figures)}: too wide to go by yet.`,
-  'tube-cannot-tell': ({ names, byValue }: { names: readonly string[]; byValue: boolean }): string =>
-    byValue
-      ? `Value cannot tell how strong your ${listWords(names)} ${names.length === 1 ? 'is' : 'are'}: the patches hardly get darker with it. Read CIELAB or a Munsell notation with an instrument.`
-      : `These patches cannot tell how strong your ${listWords(names)} ${names.length === 1 ? 'is' : 'are'}: they hardly change with it. Paint other mixtures.`,
+  /** `moves`: the most that a patch moves for e times the strength, in steps or tenths of CIELAB. */
+  'tube-cannot-tell': ({
+    names,
+    byValue,
+    moves,
+  }: {
+    names: readonly string[];
+    byValue: boolean;
+    moves: number;
+  }): string => {
+    const who = `how strong your ${listWords(names)} ${names.length === 1 ? 'is' : 'are'}`;
+    return byValue
+      ? `Value cannot tell ${who}: nearly three times the strength would move these patches by ${stepsWords(moves)} at most. Read CIELAB or a Munsell notation with an instrument.`
+      : `These patches cannot tell ${who}: nearly three times the strength would move them by ${(10 * moves).toFixed(0)} at most in CIELAB. Paint other mixtures.`;
+  },
   'tube-no-other': ({ names }: { names: readonly string[] }): string =>
     `Your ${listWords(names)} has no other tube to be compared with yet.`,
   'tubes-middle': (): string =>
@@ -35,10 +49,13 @@ export const READINGS = {
   /** Of two tubes only how they stand to each other can be told. */
   'tubes-ratio': ({ name, other, factor, interval: [low, high], isSure }: RatioFigures): string =>
     `${low <= 1 && high >= 1 ? `Your ${name} may be as strong against your ${other} as in the library: about` : `Against the library’s, your ${name} is`} ${times(factor)} times your ${other}, nine times in ten ${times(low)} to ${times(high)}${isSure ? '' : ': too wide to go by yet'}. Which of the two is unlike the library’s, a third tube would tell.`,
-  'reader-offset': ({ steps, giveOrTake }: { steps: number; giveOrTake: number }): string =>
-    Math.abs(steps) < 0.05
+  'reader-offset': ({ steps, giveOrTake }: { steps: number; giveOrTake: number }): string => {
+    if (Math.abs(steps) > giveOrTake)
+      return `You read ${stepsWords(steps)} ${steps > 0 ? 'darker' : 'lighter'} than predicted throughout, give or take ${stepsWords(giveOrTake)}: your grey scale, your light or your eye. It is allowed for.`;
+    return giveOrTake <= KNOWN_STEPS
       ? `Your grey scale and the prediction agree, give or take ${stepsWords(giveOrTake)}.`
-      : `You read ${stepsWords(steps)} ${steps > 0 ? 'darker' : 'lighter'} than predicted throughout, give or take ${stepsWords(giveOrTake)}: your grey scale, your light or your eye. It is allowed for.`,
+      : `Whether your grey scale is off as a whole cannot be told yet: it is known to ${stepsWords(giveOrTake)} either way.`;
+  },
   'reading-disagrees': ({
     which,
     part,
