@@ -110,8 +110,8 @@ function against(
   return `yours ${mine}, predicted ${driedText({ lab }, voice.scale)}, CIEDE2000 ${deltaE00(dried.lab, lab).toFixed(1)}`;
 }
 
-/** Predicted against read, a line a patch. */
-export function comparedLines(place: DriedPlace, reading: Reading, style: DriedStyle): string[] {
+/** Predicted against read, a line a patch, or two where one is too narrow. @param under what stands before each line */
+export function comparedLines(place: DriedPlace, reading: Reading, style: DriedStyle, under = ''): string[] {
   const { alone, mixed, wash } = reading;
   const { studio } = place;
   const nameOf = (id: string) => findPaint(studio, id)?.name ?? id;
@@ -121,15 +121,19 @@ export function comparedLines(place: DriedPlace, reading: Reading, style: DriedS
       ? nameOf(parts[0]?.[0] ?? '')
       : `${parts.map(([id]) => nameOf(id)).join(' + ')} ${parts.map(([, amount]) => amount).join(':')}`;
   const width = 38;
-  const rows: string[] = [];
   const name = `${first}, water ${waterText(wash.strength)}`;
-  const row = (label: string, part: Part, dried: Dried) =>
-    `${padText(label, width)} ${against(place, reading, part, dried, style)}`;
-  if (wash.add === undefined) return [row(name, 'mixed', mixed)];
-  rows.push(alone === undefined ? name : row(name, 'alone', alone));
+  const row = (label: string, part: Part, dried: Dried): string[] => {
+    const text = against(place, reading, part, dried, style);
+    const whole = `${under}${padText(label, width)} ${text}`;
+    if (whole.length <= style.columns) return [whole];
+    return [`${under}${label}`, ...wrapped([text], style, `${under}    `)];
+  };
+  if (wash.add === undefined) return row(name, 'mixed', mixed);
   const added = Object.entries(wash.add).map(([id, amount]) => `${nameOf(id)} ${ratioWords(amount)}`);
-  rows.push(row(`  with ${listWords(added)}`, 'mixed', mixed));
-  return rows;
+  return [
+    ...(alone === undefined ? [`${under}${name}`] : row(name, 'alone', alone)),
+    ...row(`  with ${listWords(added)}`, 'mixed', mixed),
+  ];
 }
 
 /** What all readings of the box tell, in sentences. */
@@ -155,8 +159,8 @@ export function driedShow(place: DriedPlace, style: DriedStyle, json: boolean): 
   if (used.length === 0)
     return `No readings of the ${place.box.name} yet. What to paint: mudlark dried ask\n`;
   const rows = used.flatMap((reading, at) =>
-    comparedLines(place, reading, style).map(
-      (line, row) => `${padText(row === 0 ? `${at + 1}.` : '', 3)} ${line}`,
+    comparedLines(place, reading, style, '    ').map((line, row) =>
+      row === 0 ? `${padText(`${at + 1}.`, 4)}${line.slice(4)}` : line,
     ),
   );
   const before =
@@ -165,7 +169,7 @@ export function driedShow(place: DriedPlace, style: DriedStyle, json: boolean): 
   const next =
     fresh.size === 0 ? [] : ['', 'To have the box reckon with these strengths: mudlark dried correct'];
   const head = `Dried patches of the ${place.box.name}, ${scaleUnit(style.voice)} or CIELAB as they were read:`;
-  return `${[head, ...rows, ...before, '', ...tellingLines(place, style), ...next].join('\n')}\n`;
+  return `${[...wrapped([head], style), ...rows, ...before, '', ...tellingLines(place, style), ...next].join('\n')}\n`;
 }
 
 /** Keeps readings; what they were against the prediction. */
