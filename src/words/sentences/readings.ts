@@ -21,7 +21,7 @@ export interface RatioFigures extends StrengthFigures {
 
 const strengthWords = ({ name, factor, interval: [low, high] }: StrengthFigures): string =>
   low <= 1 && high >= 1
-    ? `Your ${name} may be as strong as the library’s: about ${times(factor)} times, ${times(low)} to ${times(high)}`
+    ? `Your ${name} may be just as strong as the library’s: ${times(low)} to ${times(high)} times`
     : `Your ${name} is about ${times(factor)} times as strong as the library’s, ${times(low)} to ${times(high)}`;
 
 export const READINGS = {
