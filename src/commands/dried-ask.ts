@@ -23,15 +23,15 @@ const say = (lines: readonly string[]): void => {
 };
 
 /** Asks until it can be read; undefined for an empty line. */
-async function askDried(ask: Ask, prompt: string, { voice }: DriedStyle): Promise<Dried | undefined> {
+async function askDried(ask: Ask, prompt: string, style: DriedStyle): Promise<Dried | undefined> {
   for (;;) {
     const typed = cleanText(await ask(prompt), 200);
     if (typed === '') return undefined;
     try {
-      return readDried(typed, voice.scale);
+      return readDried(typed, style.voice.scale);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      say([`  ${error.message}`]);
+      say(wrapped([error.message], style, '   '));
     }
   }
 }
@@ -63,7 +63,7 @@ export async function driedByHand(
   say(
     wrapped(
       [
-        `Paint these from your ${place.box.name}, let them dry, and ${read}. They are asked for again until you have read them. Enter leaves one out.`,
+        `Paint these from your ${place.box.name}, let them dry, and ${read}. They are asked for again until you have read them. A reading is kept when its mixture was read; what you have not painted yet, pass with Enter.`,
       ],
       style,
     ),
@@ -74,23 +74,36 @@ export async function driedByHand(
   await dialogue(async (ask) => {
     for (const [at, { wash }] of mixtures.entries()) {
       const alone = await askDried(ask, `${at + 1}. The wash alone: `, style);
-      const mixed = await askDried(ask, `${at + 1}. With what was stirred in: `, style);
-      if (mixed === undefined) {
-        if (alone !== undefined) say(['   not kept: the mixture was not read']);
-        continue;
+      const prompt = `${at + 1}. With what was stirred in: `;
+      let mixed = await askDried(ask, prompt, style);
+      if (mixed === undefined && alone !== undefined) {
+        say(
+          wrapped(
+            [
+              'The wash alone does not tell how strong tubes are against each other: type what it dried to with what was stirred in. Enter again drops this reading.',
+            ],
+            style,
+            '   ',
+          ),
+        );
+        mixed = await askDried(ask, prompt, style);
+        if (mixed === undefined) say(['   not kept: the mixture was not read']);
       }
+      if (mixed === undefined) continue;
       const reading = { wash, ...(alone === undefined ? {} : { alone }), mixed };
       keepReadings(place, [reading], now());
       count += 1;
-      say([...comparedLines(place, reading, style).map((line) => `   ${line}`), '   kept']);
+      say([...comparedLines(place, reading, style, '   '), '   kept']);
     }
   }, 'left; what was kept before stays');
   if (count === 0) return 'Nothing was read.\n';
   if (newStrengths(place, toldOf(place)).size === 0)
     return `${['', ...tellingLines(place, style)].join('\n')}\nWhat to paint next: mudlark dried\n`;
   return driedCorrect(place, style, async (question) => {
+    const lines = wrapped([`${question} (yes/no)`], style);
+    if (lines.length > 1) say(lines.slice(0, -1));
     const answer = await dialogue(
-      (ask) => ask(`${question} (yes/no) `),
+      (ask) => ask(`${lines.at(-1)} `),
       'left; the readings are kept, the box is as it was',
     );
     return /^\s*y(es)?\s*$/i.test(answer);

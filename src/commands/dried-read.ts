@@ -3,14 +3,12 @@ import { readColourText } from '../colour/read-colour.js';
 import { painterStep, scaleEnds, VALUE_SCALES, type ValueScaleId, valueFromStep } from '../colour/value.js';
 import { InputError, UsageError } from '../errors.js';
 import type { Studio } from '../paints/index.js';
-import type { Dried, Reading } from '../readings/index.js';
+import { type Dried, READ_ENDS, type Reading } from '../readings/index.js';
 import { cleanText } from '../text/sanitize.js';
 import { MASSTONE_WATER, waterStrength } from '../washes/index.js';
 import { readNumber, readParts } from './read-parts.js';
 
-/** Half a step beyond either end of the scale: blackest black and whitest white. */
-const LEAST_STEP = 0.5;
-const MOST_STEP = 10.5;
+const [LEAST_STEP, MOST_STEP] = READ_ENDS.step;
 const VALUE = /^(?:V|N)\s*(\d*\.?\d+)\s*\/?$/i;
 const NUMBER = /^\d*\.?\d+$/;
 

@@ -78,7 +78,10 @@ export function forgetReadings({ profile }: DriedPlace, gone: readonly OwnReadin
 /** What the readings in use tell of the box. */
 export const toldOf = (place: DriedPlace): Told => toldBy(place.library, readingsOf(place).used);
 
-/** Strengths that the readings tell well enough, where the box has others. */
+/**
+ * Strengths that the readings tell well enough, where the box has others. A tube that may well be as strong as the library's, or as the
+ * box has it, stays as it is.
+ */
 export function newStrengths(
   { box: { strengths = {} } }: DriedPlace,
   { tubes, isAtOdds }: Told,
@@ -86,11 +89,13 @@ export function newStrengths(
   const { least, most } = STRENGTH_FACTOR;
   const rounded = (factor: number) => Math.min(most, Math.max(least, Number(factor.toFixed(2))));
   return new Map(
-    tubes.flatMap(({ id, standing, factor }) =>
-      isAtOdds || standing !== 'known' || rounded(factor) === (strengths[id] ?? 1)
+    tubes.flatMap(({ id, standing, factor, interval: [low, high] }) => {
+      const now = strengths[id] ?? 1;
+      const isUnlike = [1, now].some((strength) => strength < low || strength > high);
+      return isAtOdds || standing !== 'known' || !isUnlike || rounded(factor) === now
         ? []
-        : [[id, rounded(factor)] as const],
-    ),
+        : [[id, rounded(factor)] as const];
+    }),
   );
 }
 

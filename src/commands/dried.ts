@@ -111,8 +111,8 @@ export function against(
   return `yours ${mine}, predicted ${driedText({ lab }, voice.scale)}, CIEDE2000 ${deltaE00(dried.lab, lab).toFixed(1)}`;
 }
 
-/** Predicted against read, a line a patch. */
-export function comparedLines(place: DriedPlace, reading: Reading, style: DriedStyle): string[] {
+/** Predicted against read, a line a patch, or two where one is too narrow. @param under what stands before each line */
+export function comparedLines(place: DriedPlace, reading: Reading, style: DriedStyle, under = ''): string[] {
   const { alone, mixed, wash } = reading;
   const { studio } = place;
   const nameOf = (id: string) => findPaint(studio, id)?.name ?? id;
@@ -122,17 +122,21 @@ export function comparedLines(place: DriedPlace, reading: Reading, style: DriedS
       ? nameOf(parts[0]?.[0] ?? '')
       : `${parts.map(([id]) => nameOf(id)).join(' + ')} ${parts.map(([, amount]) => amount).join(':')}`;
   const width = 38;
-  const rows: string[] = [];
   const name = `${first}, water ${waterText(wash.strength)}`;
-  const row = (label: string, part: Part, dried: Dried) =>
-    `${padText(label, width)} ${against(place, reading, part, dried, style)}`;
-  if (wash.add === undefined) return [row(name, 'mixed', mixed)];
-  rows.push(alone === undefined ? name : row(name, 'alone', alone));
+  const row = (label: string, part: Part, dried: Dried): string[] => {
+    const text = against(place, reading, part, dried, style);
+    const whole = `${under}${padText(label, width)} ${text}`;
+    if (whole.length <= style.columns) return [whole];
+    return [`${under}${label}`, ...wrapped([text], style, `${under}    `)];
+  };
+  if (wash.add === undefined) return row(name, 'mixed', mixed);
   const added = Object.entries(wash.add).map(([id, amount]) => `${nameOf(id)} ${ratioWords(amount)}`);
   const { thin = 1 } = wash;
   const water = thin === 1 ? '' : `, ${thinWords(thin)}`;
-  rows.push(row(`  with ${listWords(added)}${water}`, 'mixed', mixed));
-  return rows;
+  return [
+    ...(alone === undefined ? [`${under}${name}`] : row(name, 'alone', alone)),
+    ...row(`  with ${listWords(added)}${water}`, 'mixed', mixed),
+  ];
 }
 
 /** What all readings of the box tell, in sentences. */
@@ -164,8 +168,8 @@ export function driedShow(place: DriedPlace, style: DriedStyle, json: boolean): 
   if (used.length === 0)
     return `No readings of the ${place.box.name} yet. What to paint: mudlark dried ask\n`;
   const rows = used.flatMap((reading, at) =>
-    comparedLines(place, reading, style).map(
-      (line, row) => `${padText(row === 0 ? `${at + 1}.` : '', 3)} ${line}`,
+    comparedLines(place, reading, style, '    ').map((line, row) =>
+      row === 0 ? `${padText(`${at + 1}.`, 4)}${line.slice(4)}` : line,
     ),
   );
   const before =
@@ -173,7 +177,7 @@ export function driedShow(place: DriedPlace, style: DriedStyle, json: boolean): 
   const correct = correctLines(place, told);
   const next = correct.length === 0 ? [] : ['', ...correct];
   const head = `Dried patches of the ${place.box.name}, ${scaleUnit(style.voice)} or CIELAB as they were read:`;
-  return `${[head, ...rows, ...before, '', ...tellingLines(place, style), ...next].join('\n')}\n`;
+  return `${[...wrapped([head], style), ...rows, ...before, '', ...tellingLines(place, style), ...next].join('\n')}\n`;
 }
 
 /** Keeps readings; what they were against the prediction. */
@@ -209,10 +213,10 @@ export async function driedCorrect(place: DriedPlace, style: DriedStyle, confirm
   const lines = tellingLines(place, style);
   if (strengths.size === 0) {
     if (!told.isAtOdds && told.tubes.some(({ standing }) => standing === 'known'))
-      return `${lines.join('\n')}\nThe ${place.box.name} reckons with these strengths already.\n`;
+      return `${lines.join('\n')}\n${wrapped([`The ${place.box.name} stays as it is: no tube is surely stronger or weaker than it reckons with.`], style).join('\n')}\n`;
     throw new DataError(
       told.isAtOdds
-        ? 'the readings disagree too much to go by; see: mudlark dried show'
+        ? 'the readings do not fit together, so nothing is corrected; read again in daylight, on one scale; see: mudlark dried show'
         : 'no tube is known well enough yet; what to paint next: mudlark dried ask',
     );
   }

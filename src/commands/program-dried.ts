@@ -42,7 +42,8 @@ function addAdd(dried: Command, { print }: Program): void {
     .addHelpText(
       'after',
       `
-A line of a table: the wash with its water; what is stirred in; the wash alone; the mixture. A dash stands for nothing.
+A line of a table: the wash with its water; what is stirred in; the wash alone;
+the mixture. A dash stands for nothing.
 
 Examples:
   mudlark dried add burnt-sienna=1 --water 1:24 --add ultramarine-blue=2 --alone 3.5 --mixed 6
@@ -88,8 +89,9 @@ export function addDriedCommands(program: Program): void {
     .addHelpText(
       'after',
       `
-Two or three mixtures of your own box are asked for, those that tell most. Paint the wash alone, then with the
-addition, let them dry and read them on a grey scale. After a few, the strengths of your tubes are told, against each other.
+Three mixtures of your own box are asked for, those that tell most. Paint the
+wash alone, then with the addition, let them dry and read them on a grey scale.
+After a few, the strengths of your tubes are told, by the middle one of them.
 
 Examples:
   mudlark dried

@@ -77,6 +77,24 @@ function requireCommand(parent: Command, words: readonly string[], path: string)
   );
 }
 
+/** The words of a command line that are no options, and no values of options of the commands named. */
+function wordsOf(root: Command, argv: readonly string[]): string[] {
+  const words: string[] = [];
+  let command = root;
+  for (let at = 0; at < argv.length; at++) {
+    const word = argv[at] as string;
+    if (!word.startsWith('-')) {
+      words.push(word);
+      command =
+        command.commands.find((each) => each.name() === word || each.aliases().includes(word)) ?? command;
+      continue;
+    }
+    const option = command.options.find(({ long, short }) => long === word || short === word);
+    if (option?.required === true) at += 1;
+  }
+  return words;
+}
+
 const asksForHelp = (argv: readonly string[]): boolean =>
   argv.some((word) => word === '-h' || word === '--help');
 
@@ -105,8 +123,7 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   settle(command, problems);
   try {
     if (!asksForHelp(argv)) {
-      const words = argv.filter((word) => !word.startsWith('-'));
-      requireCommand(command, words, 'mudlark');
+      requireCommand(command, wordsOf(command, argv), 'mudlark');
     }
     await command.parseAsync(argv, { from: 'user' });
     return code;

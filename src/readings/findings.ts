@@ -3,7 +3,7 @@ import { type Pigment, paintOf, type Studio } from '../paints/index.js';
 import { type Laid, partsOf, type Wash, waterOf } from '../washes/index.js';
 import { type Finding, tell } from '../words/tell.js';
 import { readBy } from './patch.js';
-import type { Reading, Standing, Told } from './types.js';
+import type { Reading, Standing, Told, TubeStrength } from './types.js';
 
 /** Small amounts as they are halved on the palette, by how many of them make one part. */
 const SHARES: Readonly<Record<number, string>> = {
@@ -48,6 +48,31 @@ export function paintingTold(studio: Studio, { paints, strength, add = {}, thin 
   ];
 }
 
+/** Tubes whose strengths can be told; of two alone their ratio, which is all that is known of them. */
+function strengthsTold(tubes: readonly TubeStrength[], nameOf: (id: string) => string): Finding[] {
+  if (tubes.length === 0) return [];
+  const [one, two] = tubes.toSorted((a, b) => b.factor - a.factor);
+  if (tubes.length === 2 && one !== undefined && two !== undefined) {
+    // The middle lies half-way between the two: each stands away from it by the root of their ratio.
+    const [low, high] = one.interval;
+    return [
+      tell('tubes-ratio', {
+        name: nameOf(one.id),
+        other: nameOf(two.id),
+        factor: one.factor ** 2,
+        interval: [low ** 2, high ** 2],
+        isSure: one.standing === 'known',
+      }),
+    ];
+  }
+  return [
+    ...tubes.map(({ id, standing, factor, interval }) =>
+      tell(standing === 'known' ? 'tube-known' : 'tube-unsure', { name: nameOf(id), factor, interval }),
+    ),
+    tell('tubes-middle', {}),
+  ];
+}
+
 /** What the readings tell, in the order it is said. @param first number of the first reading */
 export function readingsTold(
   studio: Studio,
@@ -61,18 +86,22 @@ export function readingsTold(
   const apart = disagreements.map(({ reading, part, darker }) =>
     tell('reading-disagrees', { which: first + reading, part, darker }),
   );
-  if (isAtOdds) return [tell('readings-at-odds', {}), ...apart];
-  const strengths = tubes.flatMap(({ id, standing, factor, interval }) =>
-    standing === 'known' || standing === 'unsure'
-      ? [tell(standing === 'known' ? 'tube-known' : 'tube-unsure', { name: nameOf(id), factor, interval })]
-      : [],
+  if (isAtOdds) return [tell('readings-at-odds', { count: readings.length }), ...apart];
+  const strengths = strengthsTold(
+    tubes.filter(({ standing }) => standing === 'known' || standing === 'unsure'),
+    nameOf,
   );
   const [silent, single] = [namesOf('cannot-tell'), namesOf('no-other')];
+  const movesOfSilent = Math.max(
+    0,
+    ...tubes.filter(({ standing }) => standing === 'cannot-tell').map(({ moves }) => moves),
+  );
   const byValue = readings.some(({ mixed }) => readBy(mixed) === 'value');
   return [
     ...strengths,
-    ...(strengths.length === 0 ? [] : [tell('tubes-together', {})]),
-    ...(silent.length === 0 ? [] : [tell('tube-cannot-tell', { names: silent, byValue })]),
+    ...(silent.length === 0
+      ? []
+      : [tell('tube-cannot-tell', { names: silent, byValue, moves: movesOfSilent })]),
     ...(single.length === 0 ? [] : [tell('tube-no-other', { names: single })]),
     ...apart,
     ...(offset === undefined ? [] : [tell('reader-offset', offset)]),

@@ -3,7 +3,7 @@
  * least squares over what was read and what was known before (normal priors), by Levenberg and Marquardt.
  */
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import { inverse, Matrix } from 'ml-matrix';
+import { determinant, inverse, Matrix } from 'ml-matrix';
 import type { Studio } from '../paints/index.js';
 import { type Problem, problemOf } from './problem.js';
 import type { Patch, Reading } from './types.js';
@@ -24,6 +24,12 @@ export interface Fit {
   readonly apart: readonly number[];
   /** Of each patch: what was read less what the others lead to expect, in its first figure. */
   readonly over: readonly number[];
+  /** Squares of what is left over, of readings and of what was known before, in variances: chi-squared with `figures` degrees of freedom. */
+  readonly square: number;
+  /** Figures that were read: whatever is fitted has a row of what was known before, and takes one off. */
+  readonly figures: number;
+  /** Logarithm of how likely the readings are under the prediction, whatever the tubes (Laplace), less that of hitting each exactly. */
+  readonly evidence: number;
 }
 
 function solved({ spreads, most, rowCount, residuals, slopes }: Problem): number[] {
@@ -63,7 +69,8 @@ export function fitOf(
   const { ids, spreads, rowsOf, noises } = problem;
   const found = solved(problem);
   const slopes = new Matrix(problem.slopes(found));
-  const covariance = inverse(slopes.transpose().mmul(slopes));
+  const curvature = slopes.transpose().mmul(slopes);
+  const covariance = inverse(curvature);
   const residuals = problem.residuals(found);
   // What a patch would be off had it not been fitted: its residual without its own pull.
   const without = rowsOf.map((rows) => {
@@ -73,6 +80,11 @@ export function fitOf(
     const deleted = inverse(left).mmul(residual);
     return { apart: residual.transpose().mmul(deleted).get(0, 0), over: deleted.get(0, 0) };
   });
+  const square = residuals.reduce((sum, residual) => sum + residual ** 2, 0);
+  const narrowed = spreads.reduce(
+    (sum, spread) => sum + 2 * Math.log(spread),
+    Math.log(determinant(curvature)),
+  );
   const kept = [...ids.keys(), spreads.length - 1];
   return {
     ids,
@@ -81,5 +93,8 @@ export function fitOf(
     covariance: covariance.selection(kept, kept).to2DArray(),
     apart: without.map(({ apart }) => apart),
     over: without.map(({ over }, at) => over * (noises[at] as number)),
+    square,
+    figures: problem.rowCount - spreads.length,
+    evidence: -(square + narrowed) / 2,
   };
 }

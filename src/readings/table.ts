@@ -17,6 +17,12 @@ export const OFFSET = { spread: 1, most: 3 } as const;
 /** Of a step read by eye on a grey scale, and of CIELAB read by an instrument. */
 const READING_NOISE = { step: 0.5, lab: 1 } as const;
 
+/** Figures that a patch can be read at: steps from half a step beyond either end of the scale, blackest black and whitest white; L*. */
+export const READ_ENDS = { step: [0.5, 10.5], lab: [0, 100] } as const;
+
+/** From so many readings it can be said that one disagrees with the others. */
+export const LEAST_READINGS = 3;
+
 /** L* of a step, about. */
 export const LIGHTNESS_OF_STEP = 10;
 
@@ -47,3 +53,12 @@ export const NARROW = Math.log(2);
  * three standard deviations of one figure): of a step, of the three of CIELAB. Larger shares of all patches are not left out.
  */
 export const DISAGREES = { step: 9, lab: 14.16, mostShare: 0.25 } as const;
+
+/** Readings that miss the prediction by more than is left to chance once in two hundred (0.995) are not believed: a normal deviate. */
+export const MISFIT_DEVIATE = 2.5758;
+
+/** Steps that might be written down without looking: their mean and standard deviation, about those of a scale of ten. */
+export const ANY_STEP = { mean: 5.5, spread: 3 } as const;
+
+/** Odds of one to a hundred and fifty, as a logarithm: very strong evidence (Kass and Raftery, J. Am. Stat. Assoc. 90, 773, 1995). */
+export const VERY_STRONG = Math.log(150);

@@ -50,7 +50,7 @@ export type Standing = 'known' | 'unsure' | 'cannot-tell' | 'no-other';
 export interface TubeStrength {
   readonly id: string;
   readonly standing: Standing;
-  /** Times as strong as the library's, the tubes that can be told together counting 1; 1 where nothing can be told. */
+  /** Times as strong as the library's, the middle one (median of the logarithms) of those that can be told counting 1; 1 where nothing can be told. */
   readonly factor: number;
   /** In which it lies nine times in ten. */
   readonly interval: readonly [number, number];
@@ -64,6 +64,6 @@ export interface Told {
   /** By how many steps the reader reads darker than the library predicts, and give or take how much (nine times in ten). */
   readonly offset?: { readonly steps: number; readonly giveOrTake: number };
   readonly disagreements: readonly Disagreement[];
-  /** Too many disagree for any to be believed. */
+  /** Too many disagree for any to be believed, or all together cannot be what the mixtures dried to. */
   readonly isAtOdds: boolean;
 }

@@ -51,8 +51,37 @@ describe('mudlark dried', () => {
     expect(run('dried', 'show').out).toContain('No readings');
   });
 
+  it('breaks lines between words', () => {
+    const lab = 'burnt-sienna=1 1:24; ultramarine-blue=2; lab(60 10 20); lab(30 0 -20)';
+    const { out } = piped(`${lab}\n`, 'dried', 'add', '--from', '-');
+    for (const text of [out, run('dried', 'show').out, run('dried', '--help').out])
+      for (const line of text.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+    expect(out).toMatch(/^ +yours lab\(60 10 20\), predicted lab/m);
+  });
+
+  it('believes no steps that are the same whatever was mixed, and corrects nothing by them', () => {
+    const { mixtures } = JSON.parse(run('dried', 'ask', '--json').out);
+    interface Mixture {
+      readonly paints: object;
+      readonly water: string;
+      readonly add: object;
+    }
+    const cell = (parts: object) =>
+      Object.entries(parts)
+        .map((each) => each.join('='))
+        .join(' ');
+    const wider = ['1:48', '1:24', '1:12'].flatMap((water) =>
+      (mixtures as Mixture[]).map(({ paints, add }) => `${cell(paints)} ${water}; ${cell(add)}; 4; 5`),
+    );
+    expect(piped(wider.join('\n'), 'dried', 'add', '--from', '-').out).toContain('do not fit together');
+    expect(run('dried', 'correct', '--yes').err).toMatch(/do not fit together.*daylight/);
+  });
+
   it.each([
     [['dried'], 2, /asks in a terminal/],
+    [['dried', '--box', 'mine'], 2, /asks in a terminal/],
+    [['dried', '--lab', '--box', 'mine', '--learner', 'me'], 2, /asks in a terminal/],
+    [['dried', '--box', 'mine', 'shw'], 2, /dried has no command "shw"/],
     [['dried', 'add'], 2, /say what was painted/],
     [['dried', 'add', 'burnt-sienna=1', '--water', '24', '--mixed', '6'], 2, /1:24/],
     [['dried', 'add', 'viridian=1', '--water', '1:24', '--mixed', '6'], 2, /not in the mine box/],

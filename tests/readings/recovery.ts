@@ -5,6 +5,7 @@
  * (src/accuracy/data/blind.json), which the fit adds to the noise of the reading. Tubes 0.4 to 2.5 times as strong and half a step of noise
  * are what the program is asked to bear.
  */
+import { median } from 'simple-statistics';
 import { type Draw, fraction, seededDraw, seedOf } from '../../src/chance/draw.js';
 import {
   type Dried,
@@ -92,7 +93,7 @@ export interface Recovered {
   readonly held: boolean[];
 }
 
-/** Found against true strengths of each tube that could be told, both with the told tubes counting 1 together. */
+/** Found against true strengths of each tube that could be told, both with the middle one of the told tubes counting 1. */
 export function recovered(
   trials: number,
   seed: string,
@@ -105,9 +106,10 @@ export function recovered(
   for (let trial = 0; trial < trials; trial++) {
     const { truth, readings } = readingsOf(seededDraw(seedOf('readings', seed, trial)));
     const told = toldBy(STUDIO, readings).tubes.filter(isTold);
-    const mean = told.reduce((sum, { id }) => sum + (truth.get(id) as number), 0) / told.length;
+    if (told.length === 0) continue;
+    const middle = median(told.map(({ id }) => truth.get(id) as number));
     for (const { id, factor, interval } of told) {
-      const real = Math.exp((truth.get(id) as number) - mean);
+      const real = Math.exp((truth.get(id) as number) - middle);
       const of = all.get(id) ?? { ratios: [], held: [] };
       of.ratios.push(factor / real);
       of.held.push(interval[0] <= real + 1e-9 && real <= interval[1] + 1e-9);

@@ -2,13 +2,15 @@
 import { describe, expect, it } from 'vitest';
 import { seededDraw } from '../../src/chance/draw.js';
 import { boxStudio } from '../../src/paints/index.js';
-import { patchColour, type Reading, toldBy } from '../../src/readings/index.js';
-import { seeLaid, type Wash } from '../../src/washes/index.js';
+import { patchColour, type Reading, readingsTold, toldBy } from '../../src/readings/index.js';
+import { seeLaid, type Wash, waterStrength } from '../../src/washes/index.js';
+import { sayAll, tell } from '../../src/words/tell.js';
 import { STUDIO } from '../studio.js';
 import { anyTubes, askedFor, medianOf, painted, recovered, STEADY, shareOf } from './recovery.js';
 
 const SIX = STUDIO.palettes.find(({ id }) => id === 'six')?.pigments ?? [];
 const WASHES = askedFor(SIX, 3);
+const VOICE = { scale: 'paper-first', spoken: false } as const;
 const EXACT = { noise: 0, offset: 0, water: 0 };
 
 /** Found over true of a tube, both against the tubes that can be told. */
@@ -61,6 +63,40 @@ describe('strengths from values', () => {
     for (const { factor } of tubes) expect(factor).toBeCloseTo(1, 3);
     expect(disagreements).toEqual([]);
     expect(offset?.steps).toBeCloseTo(0, 3);
+  });
+
+  it('leave the others alone where one tube is unlike the library’s', () => {
+    const unlike = new Map([['ultramarine-blue', Math.log(1.6)]]);
+    const { tubes } = toldBy(STUDIO, painted(WASHES, unlike, EXACT, seededDraw(1)));
+    expect(tubes.map(({ id }) => id)).toHaveLength(5);
+    for (const { id, factor, interval } of tubes) {
+      const real = id === 'ultramarine-blue' ? 1.6 : 1;
+      expect(Math.abs(Math.log(factor / real)), id).toBeLessThan(Math.log(1.07));
+      expect(interval[0], id).toBeLessThan(real);
+      expect(interval[1], id).toBeGreaterThan(real);
+    }
+  });
+
+  it('of two tubes are a ratio', () => {
+    const washes = ['1:12', '1:24'].flatMap((water) =>
+      [1 / 4, 1, 2].map(
+        (parts): Wash => ({
+          paints: { 'burnt-sienna': 1 },
+          strength: waterStrength(water),
+          add: { 'ultramarine-blue': parts },
+        }),
+      ),
+    );
+    const readings = painted(washes, new Map([['ultramarine-blue', Math.log(1.6)]]), EXACT, seededDraw(1));
+    const told = toldBy(STUDIO, readings);
+    const [blue, sienna] = ['ultramarine-blue', 'burnt-sienna'].map(
+      (wanted) => told.tubes.find(({ id }) => id === wanted)?.factor ?? 0,
+    ) as [number, number];
+    expect(blue * sienna).toBeCloseTo(1, 6);
+    expect(blue / sienna).toBeGreaterThan(1.2);
+    const said = sayAll(readingsTold(STUDIO, told, readings), VOICE).join(' ');
+    expect(said).toContain(`${Number((blue / sienna).toPrecision(2))} times your burnt sienna`);
+    expect(said).not.toContain('as strong as the library’s');
   });
 
   it('do not follow a scale that is off as a whole: the offset does', () => {
@@ -129,6 +165,52 @@ describe('one bad reading', () => {
   it('is not believed where many are bad', () => {
     const wild = sound.map((reading, at) => ({ ...reading, mixed: { step: at % 2 === 0 ? 1 : 10 } }));
     expect(toldBy(STUDIO, wild).isAtOdds).toBe(true);
+  });
+});
+
+describe('what is said', () => {
+  const said = (readings: readonly Reading[]) =>
+    sayAll(readingsTold(STUDIO, toldBy(STUDIO, readings), readings), VOICE).join(' ');
+  const wash: Wash = {
+    paints: { 'ultramarine-blue': 1 },
+    strength: 0.08,
+    add: { 'cadmium-yellow': 1 },
+  };
+  const far: Reading = { wash, alone: { step: 10 }, mixed: { step: 1 } };
+
+  it('of one reading or two names no others', () => {
+    for (const readings of [[far], [far, far]]) {
+      expect(toldBy(STUDIO, readings).disagreements).toEqual([]);
+      expect(said(readings)).not.toContain('others');
+    }
+    expect(said([far])).toContain('does not fit what was mixed');
+  });
+
+  it('of a difference stays on the scale', () => {
+    // The others are read so pale that they lead to expect less than the lightest step.
+    const exact = painted(WASHES, new Map(), { ...EXACT, offset: -2.6 }, seededDraw(1));
+    const readings = exact.map((one, at) => (at === 4 ? { ...one, alone: { step: 8 } } : one));
+    const { disagreements } = toldBy(STUDIO, readings);
+    expect(disagreements).toHaveLength(1);
+    expect(disagreements[0]).toMatchObject({ reading: 4, part: 'alone' });
+    expect(disagreements[0]?.darker).toBeLessThanOrEqual(7.5);
+  });
+
+  it('of a grey scale is that it agrees only where it is known to half a step', () => {
+    const one = painted([wash], new Map(), EXACT, seededDraw(1));
+    expect(said(one)).toContain('cannot be told yet');
+    const scale = (steps: number, giveOrTake: number) => tell('reader-offset', { steps, giveOrTake });
+    expect(sayAll([scale(0.1, 0.4)], VOICE)[0]).toContain('agree, give or take 0.4 steps');
+    expect(sayAll([scale(0.1, 0.6)], VOICE)[0]).not.toContain('agree');
+    expect(sayAll([scale(-0.9, 0.6)], VOICE)[0]).toContain('0.9 steps lighter');
+  });
+
+  it('of a tube that cannot be told is how far it would move the patches', () => {
+    const readings = painted([wash], new Map(), EXACT, seededDraw(1));
+    const { tubes } = toldBy(STUDIO, readings);
+    const moves = Math.max(...tubes.filter(({ standing }) => standing === 'cannot-tell').map((t) => t.moves));
+    expect(moves).toBeGreaterThan(0.05);
+    expect(said(readings)).toContain(`by ${moves.toFixed(1)} steps at most`);
   });
 });
 

@@ -11,30 +11,57 @@ const measures = (count: number): string => {
   return `${shown} ${shown === 1 ? 'measure' : 'measures'}`;
 };
 
+/** A grey scale that is known so well, in steps either way, can be said to agree. */
+const KNOWN_STEPS = 0.5;
+
 export interface StrengthFigures {
   readonly name: string;
   readonly factor: number;
   readonly interval: readonly [number, number];
 }
 
+export interface RatioFigures extends StrengthFigures {
+  readonly other: string;
+  readonly isSure: boolean;
+}
+
 const strengthWords = ({ name, factor, interval: [low, high] }: StrengthFigures): string =>
-  `Your ${name} is about ${times(factor)} times as strong as the library’s, ${times(low)} to ${times(high)}`;
+  low <= 1 && high >= 1
+    ? `Your ${name} may be just as strong as the library’s: ${times(low)} to ${times(high)} times`
+    : `Your ${name} is about ${times(factor)} times as strong as the library’s, ${times(low)} to ${times(high)}`;
 
 export const READINGS = {
   'tube-known': (figures: StrengthFigures): string => `${strengthWords(figures)}.`,
   'tube-unsure': (figures: StrengthFigures): string => `${strengthWords(figures)}: too wide to go by yet.`,
-  'tube-cannot-tell': ({ names, byValue }: { names: readonly string[]; byValue: boolean }): string =>
-    byValue
-      ? `Value cannot tell how strong your ${listWords(names)} ${names.length === 1 ? 'is' : 'are'}: the patches hardly get darker with it. Read CIELAB or a Munsell notation with an instrument.`
-      : `These patches cannot tell how strong your ${listWords(names)} ${names.length === 1 ? 'is' : 'are'}: they hardly change with it. Paint other mixtures.`,
+  /** `moves`: the most that a patch moves for e times the strength, in steps or tenths of CIELAB. */
+  'tube-cannot-tell': ({
+    names,
+    byValue,
+    moves,
+  }: {
+    names: readonly string[];
+    byValue: boolean;
+    moves: number;
+  }): string => {
+    const who = `how strong your ${listWords(names)} ${names.length === 1 ? 'is' : 'are'}`;
+    return byValue
+      ? `Value cannot tell ${who}: nearly three times the strength would move these patches by ${stepsWords(moves)} at most. Read CIELAB or a Munsell notation with an instrument.`
+      : `These patches cannot tell ${who}: nearly three times the strength would move them by ${(10 * moves).toFixed(0)} at most in CIELAB. Paint other mixtures.`;
+  },
   'tube-no-other': ({ names }: { names: readonly string[] }): string =>
     `Your ${listWords(names)} has no other tube to be compared with yet.`,
-  'tubes-together': (): string =>
-    'Tubes are told against each other, all that can be told counting 1 together; nine times in ten the strength lies between the two figures.',
-  'reader-offset': ({ steps, giveOrTake }: { steps: number; giveOrTake: number }): string =>
-    Math.abs(steps) < 0.05
+  'tubes-middle': (): string =>
+    'The middle one of these tubes is taken to be as strong as the library’s, and the others are told by it. Nine times in ten a tube lies between its two figures.',
+  /** Of two tubes only how they stand to each other can be told. */
+  'tubes-ratio': ({ name, other, factor, interval: [low, high], isSure }: RatioFigures): string =>
+    `${low <= 1 && high >= 1 ? `Your ${name} may be as strong against your ${other} as in the library: about` : `Against the library’s, your ${name} is`} ${times(factor)} times your ${other}, nine times in ten ${times(low)} to ${times(high)}${isSure ? '' : ': too wide to go by yet'}. Which of the two is unlike the library’s, a third tube would tell.`,
+  'reader-offset': ({ steps, giveOrTake }: { steps: number; giveOrTake: number }): string => {
+    if (Math.abs(steps) > giveOrTake)
+      return `You read ${stepsWords(steps)} ${steps > 0 ? 'darker' : 'lighter'} than predicted throughout, give or take ${stepsWords(giveOrTake)}: your grey scale, your light or your eye. It is allowed for.`;
+    return giveOrTake <= KNOWN_STEPS
       ? `Your grey scale and the prediction agree, give or take ${stepsWords(giveOrTake)}.`
-      : `You read ${stepsWords(steps)} ${steps > 0 ? 'darker' : 'lighter'} than predicted throughout, give or take ${stepsWords(giveOrTake)}: your grey scale, your light or your eye. It is allowed for.`,
+      : `Whether your grey scale is off as a whole cannot be told yet: it is known to ${stepsWords(giveOrTake)} either way.`;
+  },
   'reading-disagrees': ({
     which,
     part,
@@ -45,8 +72,8 @@ export const READINGS = {
     darker: number;
   }): string =>
     `Reading ${which} disagrees with the others: ${part === 'alone' ? 'its wash alone' : 'the mixture'} was read ${stepsWords(darker)} ${darker > 0 ? 'darker' : 'lighter'} than they lead to expect. It is left out; read or paint it again.`,
-  'readings-at-odds': (): string =>
-    'The readings disagree so much that none can be believed. Look at the scale and the light, and paint them again.',
+  'readings-at-odds': ({ count }: { count: number }): string =>
+    `${count === 1 ? 'The reading does not fit what was mixed' : 'The readings do not fit together'}: no strength of your tubes explains what was read, and nothing is corrected. Read the patches again, all on one scale and in daylight; then forget what was wrong, and paint again where it still does not fit.`,
   'wash-to-paint': ({ wash, water }: { wash: string; water: string }): string =>
     `Make a wash of ${wash} to ${water} of water, and paint a patch.`,
   'then-stir-in': ({ doses, thin }: { doses: readonly string[]; thin: number }): string =>
