@@ -66,6 +66,16 @@ describe('recipes that painters know', () => {
   });
 });
 
+describe('a wash of several paints', () => {
+  const wash = { paints: { 'raw-sienna': 4, 'alizarin-crimson': 1 }, strength: 0.35 };
+
+  test('of three paints is brought none but its own', () => {
+    const three = { paints: { ...wash.paints, 'ultramarine-blue': 1 }, strength: 0.2 };
+    for (const recipe of find({ from: three, aim: 'shade', darker: 1 }).recipes)
+      expect(ids(recipe).sort()).toEqual(Object.keys(three.paints).sort());
+  });
+});
+
 const WISHES: readonly Wish[] = [
   { from: SIENNA, aim: 'rich', darker: 2 },
   { from: SIENNA, aim: 'shade', darker: 1 },
