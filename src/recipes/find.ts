@@ -23,7 +23,7 @@ import {
   survey,
 } from '../washes/index.js';
 import { type Candidate, differentOnes } from './different.js';
-import { brightness, costOf, goalEdge, goalFor, goalMerit, WAY_COST } from './goal.js';
+import { brightness, costOf, goalEdge, goalFor, goalMerit, isChange, isWithin, WAY_COST } from './goal.js';
 import { openFrom, openFromNothing } from './open.js';
 import { recipeOf } from './recipe.js';
 import type { Means, RecipeAim, Recipes, Wish } from './types.js';
@@ -94,15 +94,21 @@ function changed(
   const judged: Judged = { ...free, reach: { best: bright?.colour.chroma ?? start.chroma, dullest: 0 } };
   const merit = goalMerit(studio, from, judged);
   const found = bestOf(known, inReach(merit, costOf), { worse: MOST_WORSE.mark });
-  const candidates = found.map((one): Candidate => {
+  const all = found.map((one): Candidate => {
     const recipe = recipeOf(studio, one, start.chroma);
     const paints = recipe.parts.map(({ pigment }) => paintOf(studio, pigment));
     const { mark } = scoreColour(judged, recipe.colour, { evidence: evidenceOf(paints), isNew: false });
     return { recipe: { ...recipe, mark }, merit: one.merit };
   });
-  const best = candidates[0]?.recipe;
+  const changes = all.filter(({ recipe }) => isChange(start, recipe.colour));
+  const best = changes[0]?.recipe;
   const isGood = (best?.mark ?? 0) >= GOOD_MARK;
   const edge = best && goalEdge(judged, best.colour, chromaAsked(judged, best.colour), isGood);
+  // Beside a recipe within the bands none stands that misses them.
+  const candidates =
+    best !== undefined && isWithin(goal, best.colour)
+      ? changes.filter(({ recipe }) => isWithin(goal, recipe.colour))
+      : changes;
   return {
     start,
     goal,

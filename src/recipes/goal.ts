@@ -1,6 +1,7 @@
 /** What an aim asks of a recipe: the goal, and how good a colour is by it. */
 
 import { shadingLine } from '../colour/chroma.js';
+import { deltaE00 } from '../colour/difference.js';
 import { hueDifference } from '../colour/lab.js';
 import type { ColourReading } from '../colour/reading.js';
 import { InputError } from '../errors.js';
@@ -11,6 +12,7 @@ import {
   type Judged,
   KEPT_LINE,
   LEAST_MOVE,
+  NO_HUE_CHROMA,
   outside,
   RECIPE,
   scoreColour,
@@ -22,10 +24,23 @@ import type { Edge, RecipeAim } from './types.js';
 /** Steps darker where none are asked. */
 export const USUAL_DARKER: Readonly<Record<RecipeAim, number>> = { shade: 1, rich: 1, dull: 0, distance: -1 };
 
+/** The painter's scale: paper and the darkest, steps. */
+const SCALE = { paper: 1, darkest: 10 } as const;
+
+/** Whether a step lies on the painter's scale. */
+export const isOnScale = (step: number): boolean => step >= SCALE.paper && step <= SCALE.darkest;
+
+/** One line that says how far a wash can be asked darker or lighter. */
+function beyondScale({ step }: ColourReading, darker: number): string {
+  const [most, word] = darker > 0 ? [SCALE.darkest - step, 'darker'] : [step - SCALE.paper, 'lighter'];
+  const can = Math.max(0, Math.floor(10 * most) / 10).toFixed(1);
+  return `that is beyond the scale of values: this wash can be asked at most ${can} steps ${word}`;
+}
+
 /**
  * The goal of an aim for a wash.
  * @param darker painter's steps, negative for lighter
- * @throws InputError where the aim contradicts the steps, or the wash has no colour to dull
+ * @throws InputError where the aim contradicts the steps, the steps leave the scale, or the wash has no colour to dull
  */
 export function goalFor(aim: RecipeAim, darker: number, start: ColourReading): Goal {
   if (aim === 'shade' && darker < LEAST_MOVE.shade)
@@ -35,6 +50,7 @@ export function goalFor(aim: RecipeAim, darker: number, start: ColourReading): G
       `a distance is lighter than its start: ask for ${LEAST_MOVE.distance} steps or more`,
     );
   const step = start.step + darker;
+  if (!isOnScale(step)) throw new InputError(beyondScale(start, darker));
   const value = [step - RECIPE.value, step + RECIPE.value] as const;
   if (aim === 'shade' || aim === 'rich') return { aim, value };
   if (start.chroma < CHROMATIC_START)
@@ -65,6 +81,40 @@ const BRIGHT = { chroma: 0.005, offValue: 0.1 } as const;
 
 /** Of what tells equal marks apart in judging, so much counts; and marks for a hue at the edge of what is asked, where it is to hold. */
 const FINE = { share: 0.5, hue: 0.1 } as const;
+
+/**
+ * Marks for each step, and for each C*, outside the band that is told or below what counts as rich, beside what the mark takes: a recipe lies in it where any can,
+ * and where none can the nearest value goes before chroma. `room`: so far inside, as amounts are rounded.
+ */
+const OUTSIDE = { step: 600, chroma: 2, room: { step: 0.01, chroma: 0.2 } } as const;
+/** Marks for what is not seen to change the wash, at no change at all. */
+const UNSEEN = 100;
+
+/** C* below which a rich colour has less than a mere shade keeps. */
+const leastRich = (start: ColourReading, { lab }: ColourReading): number =>
+  KEPT_LINE * shadingLine(start.chroma, start.lab.l, lab.l);
+
+/** Marks for what lies outside the band of a goal. */
+function outsideCost({ goal: { aim, value, chroma }, start }: Judged, colour: ColourReading): number {
+  const inner = ([low, high]: readonly [number, number], room: number) => [low + room, high - room] as const;
+  const short = aim === 'rich' ? Math.max(0, leastRich(start, colour) - colour.chroma) : 0;
+  const off = chroma === undefined ? short : outside(colour.chroma, inner(chroma, OUTSIDE.room.chroma));
+  return OUTSIDE.step * outside(colour.step, inner(value, OUTSIDE.room.step)) + OUTSIDE.chroma * off;
+}
+
+/** True within the bands that are told. */
+export const isWithin = ({ value, chroma }: Goal, colour: ColourReading): boolean =>
+  outside(colour.step, value) === 0 && (chroma === undefined || outside(colour.chroma, chroma) === 0);
+
+/** True where anyone sees that a wash was changed. */
+export const isChange = (start: ColourReading, colour: ColourReading): boolean =>
+  deltaE00(start.lab, colour.lab) > RECIPE.reached;
+
+/** Marks for leaving the wash as it is. */
+function unseenCost(start: ColourReading, colour: ColourReading): number {
+  if (Math.abs(start.step - colour.step) > RECIPE.value) return 0;
+  return UNSEEN * Math.max(0, 1 - deltaE00(start.lab, colour.lab) / (2 * RECIPE.reached));
+}
 
 /** Cost of what a mixture takes, in marks. */
 export function costOf({ ids, last, way }: Line, amounts: readonly number[]): number {
@@ -102,8 +152,11 @@ export function goalMerit(studio: Studio, first: FirstWash, judged: Judged): Mer
   return (colour, line) => {
     const { exact, mark, merit } = scoreColour(judged, colour, { evidence: evidence(line), isNew: false });
     const fine = FINE.share * (merit - mark);
+    const off = outsideCost(judged, colour) + unseenCost(judged.start, colour);
     return (
-      exact + (judged.goal.aim === 'rich' ? brightened(colour) + Math.min(0, fine) : fine - turned(colour))
+      exact -
+      off +
+      (judged.goal.aim === 'rich' ? brightened(colour) + Math.min(0, fine) : fine - turned(colour))
     );
   };
 }
@@ -115,18 +168,19 @@ export function goalEdge(
   asked: readonly [number, number],
   isGood: boolean,
 ): Edge | undefined {
-  const { goal, start } = judged;
+  const { goal, start, reach } = judged;
   const { step, chroma } = best;
   const shade = shadingLine(start.chroma, start.lab.l, best.lab.l);
-  const isShort = goal.aim === 'rich' && chroma < KEPT_LINE * shade;
-  if (isGood && !isShort) return undefined;
+  const isShort = goal.aim === 'rich' && chroma < leastRich(start, best);
+  if (isGood && !isShort && isWithin(goal, best)) return undefined;
   const beyond = (x: number, [low, high]: readonly [number, number]): number =>
     x < low ? x - low : x > high ? x - high : 0;
   return {
     kind: 'goal',
     steps: beyond(step, goal.value),
     chroma: beyond(chroma, asked),
-    hueDeg: hueOutside(judged, best),
-    ...(isShort ? { shadeChroma: shade } : {}),
+    // A grey is off in no hue.
+    hueDeg: chroma < NO_HUE_CHROMA ? 0 : hueOutside(judged, best),
+    ...(isShort ? { short: { brightest: Math.max(chroma, reach.best), shade } } : {}),
   };
 }

@@ -93,8 +93,8 @@ export function recipeTold(
 export function edgeTold({ edge, recipes }: Recipes): Finding | undefined {
   const [best] = recipes;
   if (edge === undefined || best === undefined) return undefined;
-  if (edge.kind === 'goal' && edge.shadeChroma !== undefined && edge.steps === 0)
-    return tell('recipe-not-rich', { chroma: best.colour.chroma, shade: edge.shadeChroma });
+  if (edge.kind === 'goal' && edge.short !== undefined && edge.steps === 0)
+    return tell('recipe-not-rich', { chroma: edge.short.brightest, shade: edge.short.shade });
   const { steps, chroma, hueDeg } = edge;
   return tell('recipe-out', { steps, chroma, hueDeg, deltaE00: best.deltaE00 });
 }
