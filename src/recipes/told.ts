@@ -79,7 +79,7 @@ export function recipeTold(
     .map(({ pigment }) => paintOf(studio, pigment))
     .filter(({ strengthEvidence }) => strengthEvidence === 'assumed')
     .map(({ name }) => name);
-  const reason = reasonFor(studio, recipe.laid);
+  const reason = reasonFor(studio, recipe.laid, start?.chroma);
   return [
     from === undefined ? madeOf(studio, recipe) : stepOf(studio, recipe, from),
     ...(start === undefined ? [] : [costOf(start, colour)]),
