@@ -18,7 +18,7 @@ import {
   scoreColour,
 } from '../judgement/index.js';
 import { type Evidence, evidenceOf, paintOf, type Studio } from '../paints/index.js';
-import type { FirstWash, Line, Merit, Way } from '../washes/index.js';
+import { type FirstWash, type Line, type Merit, seeLaid, type Way } from '../washes/index.js';
 import type { Edge, RecipeAim } from './types.js';
 
 /** Steps darker where none are asked. */
@@ -61,10 +61,12 @@ export function goalFor(aim: RecipeAim, darker: number, start: ColourReading): G
   return { aim, value, chroma: [low * start.chroma, high * start.chroma] };
 }
 
-/** Degrees that a hue lies outside what is asked; 0 where none is. */
-function hueOutside(judged: Pick<Judged, 'goal' | 'start'>, { hue }: ColourReading): number {
+/** Degrees that a hue lies outside what is asked; 0 where none is. @param room degrees that it is to lie inside */
+function hueOutside(judged: Pick<Judged, 'goal' | 'start'>, { hue }: ColourReading, room = 0): number {
   const asked = hueAsked(judged);
-  return asked === undefined ? 0 : Math.max(0, Math.abs(hueDifference(asked.near, hue)) - asked.within);
+  return asked === undefined
+    ? 0
+    : Math.max(0, Math.abs(hueDifference(asked.near, hue)) + room - asked.within);
 }
 
 /** Marks that each further paint has to be worth. */
@@ -83,10 +85,10 @@ const BRIGHT = { chroma: 0.005, offValue: 0.1 } as const;
 const FINE = { share: 0.5, hue: 0.1 } as const;
 
 /**
- * Marks for each step, and for each C*, outside the band that is told or below what counts as rich, beside what the mark takes: a recipe lies in it where any can,
+ * Marks for each step, for each C* and for each of the first five degrees of hue, outside the band that is told or below what counts as rich, beside what the mark takes: a recipe lies in it where any can,
  * and where none can the nearest value goes before chroma. `room`: so far inside, as amounts are rounded.
  */
-const OUTSIDE = { step: 600, chroma: 2, room: { step: 0.01, chroma: 0.2 } } as const;
+const OUTSIDE = { step: 600, chroma: 2, hueDeg: 1, room: { step: 0.01, chroma: 0.2, hueDeg: 0.2 } } as const;
 /** Marks for what is not seen to change the wash, at no change at all. */
 const UNSEEN = 100;
 
@@ -95,15 +97,22 @@ const leastRich = (start: ColourReading, { lab }: ColourReading): number =>
   KEPT_LINE * shadingLine(start.chroma, start.lab.l, lab.l);
 
 /** Marks for what lies outside the band of a goal. */
-function outsideCost({ goal: { aim, value, chroma }, start }: Judged, colour: ColourReading): number {
+function outsideCost(judged: Judged, colour: ColourReading): number {
+  const { goal, start } = judged;
+  const { aim, value, chroma } = goal;
   const inner = ([low, high]: readonly [number, number], room: number) => [low + room, high - room] as const;
   const short = aim === 'rich' ? Math.max(0, leastRich(start, colour) - colour.chroma) : 0;
   const off = chroma === undefined ? short : outside(colour.chroma, inner(chroma, OUTSIDE.room.chroma));
-  return OUTSIDE.step * outside(colour.step, inner(value, OUTSIDE.room.step)) + OUTSIDE.chroma * off;
+  const turned = colour.chroma < NO_HUE_CHROMA ? 0 : hueOutside(judged, colour, OUTSIDE.room.hueDeg);
+  return (
+    OUTSIDE.step * outside(colour.step, inner(value, OUTSIDE.room.step)) +
+    OUTSIDE.chroma * off +
+    OUTSIDE.hueDeg * Math.min(5, turned)
+  );
 }
 
 /** True within the bands that are told. */
-export const isWithin = ({ value, chroma }: Goal, colour: ColourReading): boolean =>
+const isWithin = ({ value, chroma }: Goal, colour: ColourReading): boolean =>
   outside(colour.step, value) === 0 && (chroma === undefined || outside(colour.chroma, chroma) === 0);
 
 /** True where anyone sees that a wash was changed. */
@@ -128,14 +137,29 @@ export const brightness =
   (colour) =>
     colour.chroma - 100 * outside(colour.step, judged.goal.value) - 5 * hueOutside(judged, colour);
 
+/**
+ * Strokes mix in the eye where they are near in value; a light and a dark far apart stay spots, and no painter turns a form with them.
+ * Beyond so many steps between the lightest and the darkest, marks for each. Common practice, no source.
+ */
+const STROKES_APART = { steps: 3, perStep: 6 } as const;
+
+/** Marks for strokes that lie too far apart in value. */
+function apartCost(studio: Studio, first: FirstWash, { ids, strength }: Line): number {
+  const washes = [first, ...ids.map((id) => ({ paints: { [id]: 1 }, strength }))];
+  const steps = washes.map((wash) => seeLaid(studio, { ...wash }).colour.step);
+  const apart = Math.max(...steps) - Math.min(...steps);
+  return STROKES_APART.perStep * Math.max(0, apart - STROKES_APART.steps);
+}
+
 /** The mark before rounding, and what tells equal marks apart. */
 export function goalMerit(studio: Studio, first: FirstWash, judged: Judged): Merit {
-  const grades = new Map<Line, Evidence>();
+  const grades = new Map<Line, { readonly evidence: Evidence; readonly apart: number }>();
   const own = Object.keys(first.paints).map((id) => paintOf(studio, id));
-  const evidence = (line: Line): Evidence => {
+  const graded = (line: Line) => {
     let grade = grades.get(line);
     if (grade === undefined) {
-      grade = evidenceOf([...own, ...line.ids.map((id) => paintOf(studio, id))]);
+      const evidence = evidenceOf([...own, ...line.ids.map((id) => paintOf(studio, id))]);
+      grade = { evidence, apart: line.way === 'strokes' ? apartCost(studio, first, line) : 0 };
       grades.set(line, grade);
     }
     return grade;
@@ -150,9 +174,10 @@ export function goalMerit(studio: Studio, first: FirstWash, judged: Judged): Mer
       ? 0
       : FINE.hue * Math.min(1, Math.abs(hueDifference(hue.near, colour.hue)) / hue.within);
   return (colour, line) => {
-    const { exact, mark, merit } = scoreColour(judged, colour, { evidence: evidence(line), isNew: false });
+    const { evidence, apart } = graded(line);
+    const { exact, mark, merit } = scoreColour(judged, colour, { evidence, isNew: false });
     const fine = FINE.share * (merit - mark);
-    const off = outsideCost(judged, colour) + unseenCost(judged.start, colour);
+    const off = outsideCost(judged, colour) + unseenCost(judged.start, colour) + apart;
     return (
       exact -
       off +

@@ -86,10 +86,27 @@ function* madeUpOf(paints: readonly string[]): Generator<Laid> {
 
 const evidenceIn = ({ loads }: Seen) => evidenceOf(loads.flat().map(({ pigment }) => pigment));
 
+/** Steps of each wash by itself, once. */
+const STEPS = new Map<string, number>();
+function stepOf(wash: FirstWash): number {
+  const key = JSON.stringify(wash);
+  const step = STEPS.get(key) ?? seeLaid(STUDIO, { ...wash }).colour.step;
+  STEPS.set(key, step);
+  return step;
+}
+
+/** Marks that strokes lose beyond three steps between them: 6 a step. */
+function apartCost({ laid }: Seen): number {
+  if (!('strokes' in laid)) return 0;
+  const steps = laid.strokes.map(({ paints, strength }) => stepOf({ paints, strength }));
+  return 6 * Math.max(0, Math.max(...steps) - Math.min(...steps) - 3);
+}
+
 /** How far outside a band. */
 const beyond = (x: number, [low, high]: readonly [number, number]): number => Math.max(0, low - x, x - high);
 
-/** How good a mark is to a fraction, for an aim that lies in bands, less what a recipe loses outside them: 600 a step, 2 for each C*, below 0.85 of a mere shade as well where rich is asked. */
+/** How good a mark is to a fraction, for an aim that lies in bands, less what a recipe loses outside them: 600 a step, 2 for each C*, below 0.85 of a mere shade as well where rich is asked, and for
+ * strokes far apart. */
 function exactMark(judged: Judged, seen: Seen): number {
   const { value, chroma = [0, 200] } = judged.goal;
   const { exact } = scoreColour(judged, seen.colour, { evidence: evidenceIn(seen), isNew: false });
@@ -97,7 +114,13 @@ function exactMark(judged: Judged, seen: Seen): number {
   const { lab, chroma: strong } = seen.colour;
   const shade = shadingLine(judged.start.chroma, judged.start.lab.l, lab.l);
   const short = aim === 'rich' ? Math.max(0, 0.85 * shade - strong) : 0;
-  return exact - 2 * short - 600 * beyond(seen.colour.step, value) - 2 * beyond(seen.colour.chroma, chroma);
+  return (
+    exact -
+    apartCost(seen) -
+    2 * short -
+    600 * beyond(seen.colour.step, value) -
+    2 * beyond(seen.colour.chroma, chroma)
+  );
 }
 
 /** One seeded case of an aim: marks of the best recipe and of brute force. */

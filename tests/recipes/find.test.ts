@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { deltaE00 } from '../../src/colour/difference.js';
 import { readColour } from '../../src/colour/reading.js';
 import { isSeenApart, RECIPE } from '../../src/judgement/index.js';
-import { type Recipe, type Recipes, recipesFor, type Wish } from '../../src/recipes/index.js';
+import { type Recipe, type Recipes, recipesFor, recipeTold, type Wish } from '../../src/recipes/index.js';
 import { madeUp, puddleReflectance, seeLaid, strengthOf, thinned, WAYS } from '../../src/washes/index.js';
+import { sayAll } from '../../src/words/tell.js';
+import { WRITTEN } from '../../src/words/voice.js';
 import { paintOf, STUDIO } from '../studio.js';
 
 const box = (id: string): readonly string[] => STUDIO.palettes.find((one) => one.id === id)?.pigments ?? [];
@@ -53,6 +55,19 @@ describe('recipes that painters know', () => {
       expect(Math.abs(colour.hue - (start?.hue ?? 0))).toBeLessThan(25);
       expect(colour.chroma).toBeGreaterThan(30);
     }
+  });
+
+  test('a shade of a light yellow is not spotted with black', () => {
+    const yellow = { paints: { 'cadmium-yellow': 1 }, strength: 0.4 };
+    const { recipes, reach } = find({ from: yellow, aim: 'shade', darker: 2 }, box('twelve'), 6);
+    expect(reach).toBe('in');
+    for (const { laid } of recipes) {
+      if (!('strokes' in laid)) continue;
+      const steps = laid.strokes.map(({ share: _, ...wash }) => seeLaid(STUDIO, wash).colour.step);
+      // A step or two beyond what mixes in the eye at most.
+      expect(Math.max(...steps) - Math.min(...steps)).toBeLessThan(5.5);
+    }
+    expect('strokes' in (recipes[0] as Recipe).laid).toBe(false);
   });
 
   test('a dark neutral comes of ultramarine and burnt sienna', () => {
@@ -139,6 +154,36 @@ describe('what is found', () => {
   });
 });
 
+describe('the reason that is told', () => {
+  test('says as much lost as the figures do', () => {
+    let pairs = 0;
+    for (const from of [
+      SIENNA,
+      { paints: { 'raw-sienna': 4, 'alizarin-crimson': 1 }, strength: 0.35 },
+      { paints: { 'cadmium-red': 1 }, strength: 0.4 },
+    ])
+      for (const [aim, darker] of [
+        ['rich', 3],
+        ['shade', 2],
+        ['dull', 0],
+        ['distance', -1],
+      ] as const) {
+        const found = find({ from, aim, darker }, box('twelve'), 6);
+        for (const recipe of found.recipes) {
+          const words = sayAll(recipeTold(STUDIO, found, recipe, from), WRITTEN).join(' ');
+          const { kept } = recipe;
+          if (!/of the colour goes/.test(words)) continue;
+          pairs++;
+          if (/a little of the colour goes/.test(words)) expect(kept, words).toBeGreaterThanOrEqual(0.7);
+          else if (/about half of the colour goes/.test(words))
+            expect(kept, words).toBeGreaterThanOrEqual(0.4);
+          else expect(kept, words).toBeLessThan(0.4);
+        }
+      }
+    expect(pairs).toBeGreaterThan(5);
+  });
+});
+
 describe('out of reach', () => {
   test('a screen’s magenta, and the nearest is no grey', () => {
     const { reach, edge, recipes } = find({ to: { l: 60, a: 98, b: -60 } });
@@ -152,6 +197,12 @@ describe('out of reach', () => {
   test('of a grey no hue is missed', () => {
     const { edge } = find({ to: { l: 21, a: 0, b: 0 } }, ['burnt-sienna', 'ultramarine-blue']);
     expect(edge).toMatchObject({ kind: 'target', hueDeg: 0 });
+  });
+
+  test('nor of a grey where an aim was missed', () => {
+    const { edge, recipes } = find({ from: SIENNA, aim: 'rich', darker: 5 }, ['ivory-black']);
+    expect(recipes[0]?.colour.chroma).toBeLessThan(5);
+    expect(edge).toMatchObject({ kind: 'goal', hueDeg: 0 });
   });
 
   test('a yellow cannot be rich four and a half steps darker, of itself and a black', () => {
