@@ -3,7 +3,7 @@ import { fraction, pick, seededDraw } from '../chance/draw.js';
 import { deltaE00 } from '../colour/difference.js';
 import { CHROMATIC_START } from '../judgement/index.js';
 import { paintOf, type Studio } from '../paints/index.js';
-import { recipesFor } from '../recipes/index.js';
+import { isOnScale, recipesFor } from '../recipes/index.js';
 import { seeLaid, type Wash } from '../washes/index.js';
 import { sentence } from '../words/laid.js';
 import type { Exercise } from './types.js';
@@ -49,7 +49,7 @@ export function recipeExercise(
     const { aim, darker, family } = pick(WISHES, draw);
     const from = { paints: { [id]: 1 }, strength: pick(STRENGTHS, draw) };
     const start = seeLaid(studio, from);
-    if (start.colour.chroma < CHROMATIC_START) continue;
+    if (start.colour.chroma < CHROMATIC_START || !isOnScale(start.colour.step + darker)) continue;
     const others = paints.filter((other) => other !== id && fraction(draw) < 0.8);
     const { recipes, reach } = recipesFor(
       studio,

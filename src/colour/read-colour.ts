@@ -21,6 +21,7 @@ const MOST_MUNSELL_CHROMA = 50;
 const NUMBER = String.raw`([-+]?\d*\.?\d+)`;
 const LAB = new RegExp(String.raw`^lab\s*\(\s*${NUMBER}%?[\s,]+${NUMBER}[\s,]+${NUMBER}\s*\)$`, 'i');
 const MUNSELL = /^(\d*\.?\d+)\s*(R|YR|Y|GY|G|BG|B|PB|P|RP)\s*(\d*\.?\d+)\s*\/\s*(\d*\.?\d+)$/i;
+const SCREEN = /^#[\da-f]{3,8}$/i;
 const NEUTRAL = /^N\s*(\d*\.?\d+)\s*\/?$/i;
 
 function readLab(parts: RegExpExecArray): Lab {
@@ -43,8 +44,8 @@ function readMunsell(hue: number, family: string, value: number, chroma: number)
 
 /**
  * Reads a colour: `lab(40 10 20)` is CIELAB under D65 for the 2-degree observer, as everywhere in the program (not the D50 of
- * CSS); `7.5YR 4/4` and `N 5` are Munsell notation, adapted from illuminant C (Bradford); anything else is read as CSS has it.
- * A screen's white is matched to our white.
+ * CSS); `7.5YR 4/4` and `N 5` are Munsell notation, adapted from illuminant C (Bradford); `#6b4a2f` is a
+ * screen's, whose white is matched to our white. Nothing else is read: no names of the web.
  * @throws InputError for what is no colour
  */
 export function readColourText(text: string): Lab {
@@ -62,8 +63,8 @@ export function readColourText(text: string): Lab {
   }
   const [, hue, family = '', value, chroma] = MUNSELL.exec(typed) ?? [];
   if (hue !== undefined) return readMunsell(Number(hue), family.toUpperCase(), Number(value), Number(chroma));
-  // CSS has Lab and LCH under D50: read as D65 they would be another colour, so they have to be written in our way.
-  if (/^(lab|lch)\b/i.test(typed)) throw refused('is no colour that is read here');
+  // CSS knows a brown, and Lab under D50: neither is the colour that a painter means by it.
+  if (!SCREEN.test(typed)) throw refused('is no colour that is read here');
   const css = parse(typed);
   if (css === undefined) throw refused('is no colour');
   if ((css.alpha ?? 1) < 1) throw refused('lets through what lies behind');

@@ -91,10 +91,10 @@ function readWish(studio: Studio, options: RecipeOptions): Wish {
   }
   if (from === undefined) throw new UsageError(`say from which wash, or to which colour: ${EXAMPLE}`);
   const aim = RECIPE_AIMS.find((known) => known === goal);
-  if (aim === undefined) {
-    const got = goal === undefined ? '' : `; not "${goal.slice(0, 40)}"`;
-    throw new UsageError(`--goal takes ${listWords(RECIPE_AIMS, 'or')}${got}`);
-  }
+  if (goal === undefined)
+    throw new UsageError(`a goal is missing: add --goal ${listWords(RECIPE_AIMS, 'or')}`);
+  if (aim === undefined)
+    throw new UsageError(`--goal takes ${listWords(RECIPE_AIMS, 'or')}; not "${goal.slice(0, 40)}"`);
   return { from, aim, darker: readDarker(options, aim) };
 }
 

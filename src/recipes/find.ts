@@ -23,10 +23,10 @@ import {
   survey,
 } from '../washes/index.js';
 import { type Candidate, differentOnes } from './different.js';
-import { brightness, costOf, goalEdge, goalFor, goalMerit, WAY_COST } from './goal.js';
+import { brightness, costOf, goalEdge, goalFor, goalMerit, isChange, WAY_COST } from './goal.js';
 import { openFrom, openFromNothing } from './open.js';
 import { recipeOf } from './recipe.js';
-import type { Means, RecipeAim, Recipes, Wish } from './types.js';
+import type { Means, Recipe, RecipeAim, Recipes, Wish } from './types.js';
 
 /** What a paint less is worth in the choice of the further ones: marks, CIEDE2000. */
 const SIMPLER = { mark: 0.15, deltaE00: 1 } as const;
@@ -94,15 +94,20 @@ function changed(
   const judged: Judged = { ...free, reach: { best: bright?.colour.chroma ?? start.chroma, dullest: 0 } };
   const merit = goalMerit(studio, from, judged);
   const found = bestOf(known, inReach(merit, costOf), { worse: MOST_WORSE.mark });
-  const candidates = found.map((one): Candidate => {
+  const all = found.map((one): Candidate => {
     const recipe = recipeOf(studio, one, start.chroma);
     const paints = recipe.parts.map(({ pigment }) => paintOf(studio, pigment));
     const { mark } = scoreColour(judged, recipe.colour, { evidence: evidenceOf(paints), isNew: false });
     return { recipe: { ...recipe, mark }, merit: one.merit };
   });
+  const changes = all.filter(({ recipe }) => isChange(start, recipe.colour));
+  const missed = ({ colour, mark = 0 }: Recipe) =>
+    goalEdge(judged, colour, chromaAsked(judged, colour), mark >= GOOD_MARK);
+  // Beside a recipe that meets all that is asked none stands that does not.
+  const met = changes.filter(({ recipe }) => missed(recipe) === undefined);
+  const candidates = met.length > 0 ? met : changes;
   const best = candidates[0]?.recipe;
-  const isGood = (best?.mark ?? 0) >= GOOD_MARK;
-  const edge = best && goalEdge(judged, best.colour, chromaAsked(judged, best.colour), isGood);
+  const edge = best && missed(best);
   return {
     start,
     goal,

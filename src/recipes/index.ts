@@ -1,5 +1,5 @@
 export * from './find.js';
-export { USUAL_DARKER } from './goal.js';
+export { isOnScale, USUAL_DARKER } from './goal.js';
 export { MOST_PAINTS } from './open.js';
 export * from './told.js';
 export type * from './types.js';

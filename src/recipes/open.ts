@@ -36,8 +36,8 @@ function waysOf(ways: readonly Way[], ratios: readonly number[], strokes: readon
 export function openFrom(first: FirstWash, { paints, ways }: Means): Open[] {
   const own = Object.keys(first.paints);
   const tray = [...new Set([...own, ...paints])];
-  const most = own.length < MOST_PAINTS - 1 ? 2 : 1;
-  return [{ first, tray, most, ...waysOf(ways, RATIOS, strokesAt(STROKES)), waters: WATERS }];
+  const mostNew = MOST_PAINTS - own.length;
+  return [{ first, tray, most: 2, mostNew, ...waysOf(ways, RATIOS, strokesAt(STROKES)), waters: WATERS }];
 }
 
 /** From nothing: puddles of up to three paints; glazes and strokes of two, each way round. */

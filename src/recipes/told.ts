@@ -79,7 +79,7 @@ export function recipeTold(
     .map(({ pigment }) => paintOf(studio, pigment))
     .filter(({ strengthEvidence }) => strengthEvidence === 'assumed')
     .map(({ name }) => name);
-  const reason = reasonFor(studio, recipe.laid);
+  const reason = reasonFor(studio, recipe.laid, start?.chroma);
   return [
     from === undefined ? madeOf(studio, recipe) : stepOf(studio, recipe, from),
     ...(start === undefined ? [] : [costOf(start, colour)]),
@@ -93,8 +93,8 @@ export function recipeTold(
 export function edgeTold({ edge, recipes }: Recipes): Finding | undefined {
   const [best] = recipes;
   if (edge === undefined || best === undefined) return undefined;
-  if (edge.kind === 'goal' && edge.shadeChroma !== undefined && edge.steps === 0)
-    return tell('recipe-not-rich', { chroma: best.colour.chroma, shade: edge.shadeChroma });
+  if (edge.kind === 'goal' && edge.short !== undefined && edge.steps === 0)
+    return tell('recipe-not-rich', { chroma: edge.short.brightest, shade: edge.short.shade });
   const { steps, chroma, hueDeg } = edge;
   return tell('recipe-out', { steps, chroma, hueDeg, deltaE00: best.deltaE00 });
 }

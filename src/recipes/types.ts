@@ -59,8 +59,8 @@ export type Edge =
       readonly steps: number;
       readonly chroma: number;
       readonly hueDeg: number;
-      /** A rich colour falls short of what a mere shade would keep, C*; absent where it does not. */
-      readonly shadeChroma?: number;
+      /** The brightest at that value falls short of what a mere shade would keep, both in C*; absent where it does not. */
+      readonly short?: { readonly brightest: number; readonly shade: number };
     }
   /** The nearest less the target: steps, C* and degrees of hue. */
   | { readonly kind: 'target'; readonly steps: number; readonly chroma: number; readonly hueDeg: number };
@@ -75,6 +75,6 @@ export interface Recipes {
   readonly reach: 'in' | 'out';
   /** Where it is out of reach. */
   readonly edge?: Edge;
-  /** Empty only where nothing is open. */
+  /** Empty only where nothing is open that is seen to change the wash. */
   readonly recipes: readonly Recipe[];
 }

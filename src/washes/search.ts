@@ -23,6 +23,8 @@ export interface Open {
   readonly tray: readonly string[];
   /** Most further paints in one mixture. */
   readonly most: 0 | 1 | 2;
+  /** Most of them that the first wash does not hold; as many as `most` where it is left out. */
+  readonly mostNew?: number;
   /** Stirred in: parts to one part of the paint of the first wash. */
   readonly ratios: readonly number[];
   /** Strengths of a glaze. */
@@ -62,7 +64,12 @@ function paintSets(tray: readonly string[], most: 0 | 1 | 2, ordered: boolean): 
 }
 
 /** All lines of what is open: what remains to be chosen along each is the amounts. */
-export function linesOf({ tray, most, ratios, glazes, strokes, thins, waters, strengths }: Open): Line[] {
+export function linesOf(open: Open): Line[] {
+  const { first, tray, most, mostNew = most, ratios, glazes, strokes, thins, waters, strengths } = open;
+  const sets = (ordered: boolean): string[][] =>
+    paintSets(tray, most, ordered).filter(
+      (ids) => ids.filter((id) => !(id in first.paints)).length <= mostNew,
+    );
   const last = strengths !== undefined ? 'strength' : waters !== undefined ? 'water' : undefined;
   const more: Pick<Line, 'last'> = last === undefined ? {} : { last };
   // Where water or strength is open, the first wash by itself is an answer too.
@@ -70,7 +77,7 @@ export function linesOf({ tray, most, ratios, glazes, strokes, thins, waters, st
   const stirred =
     ratios.length === 0
       ? []
-      : [...alone, ...paintSets(tray, most, false)].flatMap((ids) =>
+      : [...alone, ...sets(false)].flatMap((ids) =>
           (last === undefined ? thins : [1]).map(
             (thin): Line => ({ way: 'puddle', ids, strength: 0, thin, ...more }),
           ),
@@ -79,17 +86,13 @@ export function linesOf({ tray, most, ratios, glazes, strokes, thins, waters, st
   const glazed =
     glazes.length === 0
       ? []
-      : paintSets(tray, most, true).map(
-          (ids): Line => ({ way: 'glaze', ids, strength: 0, thin: 1, ...made }),
-        );
+      : sets(true).map((ids): Line => ({ way: 'glaze', ids, strength: 0, thin: 1, ...made }));
   const sorts = strengths === undefined ? [...new Set(strokes.map(({ strength }) => strength))] : [0];
   const stroked =
     strokes.length === 0
       ? []
       : sorts.flatMap((strength) =>
-          paintSets(tray, most, false).map(
-            (ids): Line => ({ way: 'strokes', ids, strength, thin: 1, ...made }),
-          ),
+          sets(false).map((ids): Line => ({ way: 'strokes', ids, strength, thin: 1, ...made })),
         );
   return [...stirred, ...glazed, ...stroked];
 }

@@ -3,7 +3,7 @@ import { type HueName, hueName } from '../colour/hue.js';
 import { hueDifference } from '../colour/lab.js';
 import { type ColourReading, readColour } from '../colour/reading.js';
 import { colourInWords } from '../colour/words.js';
-import { NEUTRAL_CHROMA, relationBetween, WHITE_STEP } from '../judgement/index.js';
+import { NEUTRAL_CHROMA, NO_HUE_CHROMA, relationBetween, WHITE_STEP } from '../judgement/index.js';
 import type { Spectrum } from '../optics/index.js';
 import type { Studio } from '../paints/index.js';
 import {
@@ -33,16 +33,22 @@ function madeOf({ lab, hue }: ColourReading): HueName | 'brown' | 'olive' {
   return (['olive', 'brown'] as const).find((name) => words.includes(name)) ?? hueName(hue);
 }
 
-/** What two sides did to each other in one film, each a paint or a wash of several. @param one,other loads in the film */
+/**
+ * What two sides did to each other in one film, each a paint or a wash of several.
+ * @param one,other loads in the film
+ * @param start C* that the change is held against; left out, that of `one` as it lies there
+ */
 export function pairReason(
   studio: Studio,
   names: readonly [string, string],
   one: readonly Load[],
   other: readonly Load[],
+  start?: number,
 ): Finding {
   const { paper } = studio;
   const { kind, ends } = relationBetween(studio, one, other);
-  if (kind === 'neutral') return neutralReason(names, ends);
+  if (kind === 'neutral')
+    return neutralReason(names, ends, readColour(puddleReflectance([...one, ...other], paper)));
   const mixed = [...one, ...other];
   const whole = strengthOf(mixed);
   const share = strengthOf(other) / whole;
@@ -61,7 +67,7 @@ export function pairReason(
     kind,
     share,
     left: mean > 0 ? mixture.chroma / mean : 1,
-    before: asTheyLie[0]?.chroma ?? 0,
+    before: start ?? asTheyLie[0]?.chroma ?? 0,
     alone: [a.chroma, b.chroma],
     chroma: mixture.chroma,
     made,
@@ -76,21 +82,24 @@ export function pairReason(
 function neutralReason(
   names: readonly [string, string],
   [a, b]: readonly [ColourReading, ColourReading],
+  mixture: ColourReading,
 ): Finding {
-  if (a.chroma < NEUTRAL_CHROMA && b.chroma >= NEUTRAL_CHROMA)
+  const isColourAdded = a.chroma < NEUTRAL_CHROMA && b.chroma >= NEUTRAL_CHROMA;
+  // Where no hue is left nothing set it.
+  if (isColourAdded && mixture.chroma >= NO_HUE_CHROMA)
     return tell('sets-hue', { neutral: names[0], colour: names[1] });
   const [name, reading] = b.chroma < NEUTRAL_CHROMA ? [names[1], b] : [names[0], a];
   return tell('neutral', { name, isWhite: reading.step < WHITE_STEP });
 }
 
 /** The paints of one wash, the last of them against the rest. */
-function puddleReason(studio: Studio, wash: Wash): Finding | undefined {
+function puddleReason(studio: Studio, wash: Wash, start?: number): Finding | undefined {
   const loads = washLoads(studio, wash);
   const last = loads.at(-1);
   if (loads.length < 2 || last === undefined) return undefined;
   const rest = loads.slice(0, -1);
   const names = [rest.map(({ pigment }) => pigment.name).join(' with '), last.pigment.name] as const;
-  return pairReason(studio, names, rest, [last]);
+  return pairReason(studio, names, rest, [last], start);
 }
 
 /** What the upper film sends back by itself: as it looks over black, and its share of all the light that comes back. */
@@ -162,9 +171,9 @@ function strokesReason(studio: Studio, laid: Stroked): Finding {
   });
 }
 
-/** Why it looks so, or undefined for one paint alone in one wash. */
-export function reasonFor(studio: Studio, laid: Laid): Finding | undefined {
+/** Why it looks so, or undefined for one paint alone in one wash. @param start C* of the wash that a puddle was made from, if told */
+export function reasonFor(studio: Studio, laid: Laid, start?: number): Finding | undefined {
   if ('layers' in laid) return layersReason(studio, laid);
   if ('strokes' in laid) return strokesReason(studio, laid);
-  return puddleReason(studio, laid);
+  return puddleReason(studio, laid, start);
 }

@@ -45,6 +45,7 @@ describe('mudlark recipe', () => {
     ]);
     for (const axis of ['l', 'a', 'b'] as const) expect(mixed.lab[axis]).toBeCloseTo(best.lab[axis], 0);
     expect(best.deltaE00).toBeLessThan(1);
+    expect(best.words).toContain('by the prediction no difference that is seen');
   });
 
   it('says what is out of reach, in words within 80 columns', () => {
@@ -56,7 +57,11 @@ describe('mudlark recipe', () => {
 
   it.each([
     [['recipe'], /say from which wash, or to which colour/],
-    [['recipe', '--from', 'burnt-sienna=1'], /--goal takes shade, rich, dull or distance/],
+    [['recipe', '--from', 'burnt-sienna=1'], /a goal is missing: add --goal shade, rich, dull or distance/],
+    [['recipe', '--from', 'burnt-sienna=1', '--darker', '2'], /a goal is missing/],
+    [['recipe', '--from', 'burnt-sienna=1', '--darker', '2', '--lighter', '1'], /a goal is missing/],
+    [[...RICH, '--darker', '6'], /at most 5\.7 steps darker/],
+    [['recipe', '--to', 'brown'], /"brown" is no colour that is read here; write/],
     [[...RICH, '--goal', 'mud'], /not "mud"/],
     [['recipe', '--from', 'burnt-siena=1', '--goal', 'rich'], /no paint is called/],
     [['recipe', '--from', 'burnt-sienna=-1', '--goal', 'rich'], /must be above 0/],
@@ -64,7 +69,7 @@ describe('mudlark recipe', () => {
     [[...RICH, '--lighter', '1'], /--darker and --lighter are both given/],
     [[...RICH, '--darker', 'x'], /--darker must be a number/],
     [[...RICH, '--to', '#123456'], /leave out --goal/],
-    [['recipe', '--to', 'mud'], /"mud" is no colour/],
+    [['recipe', '--to', 'mud'], /"mud" is no colour that is read here/],
     [['recipe', '--to', '#123456', '--box', 'twelv'], /no box is called "twelv"/],
     [['recipe', '--to', '#123456', '--within', 'mud'], /no paint is called/],
     [[...RICH, '--ways', 'spray'], /--ways takes puddle, glaze, strokes/],

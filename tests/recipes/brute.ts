@@ -4,8 +4,10 @@
  */
 import { expect } from 'vitest';
 import { seededDraw } from '../../src/chance/draw.js';
+import { shadingLine } from '../../src/colour/chroma.js';
 import { deltaE00 } from '../../src/colour/difference.js';
 import { chromaOf, hueDifference, hueOf, type Lab } from '../../src/colour/lab.js';
+import type { ColourReading } from '../../src/colour/reading.js';
 import { type Judged, scoreColour } from '../../src/judgement/index.js';
 import { evidenceOf } from '../../src/paints/index.js';
 import { type Recipe, type RecipeAim, recipesFor } from '../../src/recipes/index.js';
@@ -84,9 +86,41 @@ function* madeUpOf(paints: readonly string[]): Generator<Laid> {
 
 const evidenceIn = ({ loads }: Seen) => evidenceOf(loads.flat().map(({ pigment }) => pigment));
 
-/** How good a mark is to a fraction, for an aim that lies in bands. */
+/** Steps of each wash by itself, once. */
+const STEPS = new Map<string, number>();
+function stepOf(wash: FirstWash): number {
+  const key = JSON.stringify(wash);
+  const step = STEPS.get(key) ?? seeLaid(STUDIO, { ...wash }).colour.step;
+  STEPS.set(key, step);
+  return step;
+}
+
+/** Marks that strokes lose beyond three steps between them: 6 a step. */
+function apartCost({ laid }: Seen): number {
+  if (!('strokes' in laid)) return 0;
+  const steps = laid.strokes.map(({ paints, strength }) => stepOf({ paints, strength }));
+  return 6 * Math.max(0, Math.max(...steps) - Math.min(...steps) - 3);
+}
+
+/** How far outside a band. */
+const beyond = (x: number, [low, high]: readonly [number, number]): number => Math.max(0, low - x, x - high);
+
+/** How good a mark is to a fraction, for an aim that lies in bands, less what a recipe loses outside them: 600 a step, 2 for each C*, below 0.85 of a mere shade as well where rich is asked, and for
+ * strokes far apart. */
 function exactMark(judged: Judged, seen: Seen): number {
-  return scoreColour(judged, seen.colour, { evidence: evidenceIn(seen), isNew: false }).exact;
+  const { value, chroma = [0, 200] } = judged.goal;
+  const { exact } = scoreColour(judged, seen.colour, { evidence: evidenceIn(seen), isNew: false });
+  const { aim } = judged.goal;
+  const { lab, chroma: strong } = seen.colour;
+  const shade = shadingLine(judged.start.chroma, judged.start.lab.l, lab.l);
+  const short = aim === 'rich' ? Math.max(0, 0.85 * shade - strong) : 0;
+  return (
+    exact -
+    apartCost(seen) -
+    2 * short -
+    600 * beyond(seen.colour.step, value) -
+    2 * beyond(seen.colour.chroma, chroma)
+  );
 }
 
 /** One seeded case of an aim: marks of the best recipe and of brute force. */
@@ -96,9 +130,11 @@ export function goalCase(seed: number): void {
   const aim = pick(draw, aims);
   const darker = { shade: 1.5, rich: 2, dull: 0.5, distance: -1 }[aim] + between(draw, -0.5, 0.5);
   let from: FirstWash;
+  let wash: ColourReading;
   do {
     from = { paints: { [pick(draw, PAINTS)]: 1 }, strength: between(draw, 0.15, 0.6) };
-  } while (seeLaid(STUDIO, { ...from }).colour.chroma < 25);
+    wash = seeLaid(STUDIO, { ...from }).colour;
+  } while (wash.chroma < 25 || wash.step + darker < 1 || wash.step + darker > 10);
   const paints = someOf(draw, 3);
   const ways = ['puddle', 'glaze', 'strokes'] as const;
   const found = recipesFor(STUDIO, { from, aim, darker }, { paints, ways, most: 1 });

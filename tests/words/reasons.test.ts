@@ -67,6 +67,13 @@ describe('what painters know of single mixtures', () => {
   const stirred = (first: string, second: string, strength: number): string =>
     words({ paints: { [first]: 1, [second]: 1 }, strength });
 
+  test('a colour sets the hue of a grey only where a hue is left', () => {
+    const black = (add: number): string =>
+      words({ paints: { 'ivory-black': 1 }, strength: 0.6, add: { 'raw-sienna': add } });
+    expect(black(0.02)).not.toContain('sets the hue');
+    expect(black(2)).toContain('raw sienna sets the hue');
+  });
+
   // Common practice, no source: what any beginner's chart shows.
   test('a clear yellow and a clear blue make a green, and neither is said to cancel the other', () => {
     for (const yellow of ['lemon-yellow', 'cadmium-yellow'])

@@ -19,7 +19,7 @@ export interface PairFigures {
   readonly share: number;
   /** C* of the mixture as a share of the mean of its two sides at the mixture's own strength, weighed by their shares. */
   readonly left: number;
-  /** C* of the first side as it lies there, without the second. */
+  /** C* of the first side as it lies there, without the second; or of the start that is told. */
   readonly before: number;
   /** C* of each side alone, as strong as the mixture. */
   readonly alone: readonly [number, number];

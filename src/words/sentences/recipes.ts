@@ -130,7 +130,11 @@ export const RECIPES = {
   'recipe-cost': costWords,
   'recipe-near': ({ deltaE00 }: { readonly deltaE00: number }): string =>
     `CIEDE2000 ${deltaE00.toFixed(1)} from what was asked: ${
-      deltaE00 <= 1 ? 'no difference that is seen' : deltaE00 <= 3 ? 'a near match' : 'seen as another colour'
+      deltaE00 <= 1
+        ? 'by the prediction no difference that is seen'
+        : deltaE00 <= 3
+          ? 'a near match'
+          : 'seen as another colour'
     }.`,
   'recipe-out': (figures: MissFigures & { readonly deltaE00?: number | undefined }): string =>
     `Out of reach. The nearest is ${missWords(figures)}${
