@@ -84,7 +84,8 @@ function deviationOf({ ids, covariance }: Fit, id: string, others: readonly stri
   return Math.sqrt(Math.max(0, variance));
 }
 
-const within = (log: number): number => Math.exp(Math.min(TUBE.most, Math.max(-TUBE.most, log)));
+/** A strength against another tube's: each may be at its own bound. */
+const between = (log: number): number => Math.exp(Math.min(2 * TUBE.most, Math.max(-2 * TUBE.most, log)));
 
 /**
  * What the readings tell. Only how strong the tubes are against each other can be told well, for the scale that values were read on may be
@@ -105,7 +106,7 @@ export function toldBy(studio: Studio, readings: readonly Reading[]): Told {
     const unknown = {
       id,
       factor: 1,
-      interval: [within(-TUBE.most), within(TUBE.most)],
+      interval: [Math.exp(-TUBE.most), Math.exp(TUBE.most)],
       moves: moves.get(id) as number,
     } as const;
     if (!told.includes(id)) return { ...unknown, standing: 'cannot-tell' };
@@ -120,8 +121,8 @@ export function toldBy(studio: Studio, readings: readonly Reading[]): Told {
     return {
       ...unknown,
       standing: NINE_IN_TEN * deviation <= NARROW ? 'known' : 'unsure',
-      factor: within(log),
-      interval: [within(interval[0]), within(interval[1])],
+      factor: Math.exp(log),
+      interval: [between(interval[0]), between(interval[1])],
     };
   });
   const spread = Math.sqrt(fit.covariance.at(-1)?.at(-1) ?? 0);

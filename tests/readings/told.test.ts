@@ -77,6 +77,12 @@ describe('strengths from values', () => {
     }
   });
 
+  it('may stand further from the middle one than a tube from the library’s', () => {
+    const unlike = new Map(SIX.map((id, at) => [id, Math.log(at % 2 === 0 ? 0.4 : 2.5)]));
+    const { tubes } = toldBy(STUDIO, painted(WASHES, unlike, EXACT, seededDraw(1)));
+    expect(Math.min(...tubes.map(({ interval }) => interval[0]))).toBeLessThan(1 / 4);
+  });
+
   it('of two tubes are a ratio', () => {
     const washes = ['1:12', '1:24'].flatMap((water) =>
       [1 / 4, 1, 2].map(
