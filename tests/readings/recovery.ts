@@ -5,7 +5,7 @@
  * (src/accuracy/data/blind.json), which the fit adds to the noise of the reading. Tubes 0.4 to 2.5 times as strong and half a step of noise
  * are what the program is asked to bear.
  */
-import { median } from 'simple-statistics';
+import { mean, median } from 'simple-statistics';
 import { type Draw, fraction, seededDraw, seedOf } from '../../src/chance/draw.js';
 import {
   type Dried,
@@ -93,7 +93,10 @@ export interface Recovered {
   readonly held: boolean[];
 }
 
-/** Found against true strengths of each tube that could be told, both with the middle one of the told tubes counting 1. */
+/**
+ * Found against true strengths of each tube that could be told, both with the middle one of the told tubes counting 1; or, where none
+ * is like the middle, with all told ones counting 1 together.
+ */
 export function recovered(
   trials: number,
   seed: string,
@@ -101,15 +104,20 @@ export function recovered(
     readonly truth: ReadonlyMap<string, number>;
     readonly readings: readonly Reading[];
   },
+  counts1: 'middle' | 'together' = 'middle',
 ): Map<string, Recovered> {
   const all = new Map<string, Recovered>();
   for (let trial = 0; trial < trials; trial++) {
     const { truth, readings } = readingsOf(seededDraw(seedOf('readings', seed, trial)));
     const told = toldBy(STUDIO, readings).tubes.filter(isTold);
     if (told.length === 0) continue;
-    const middle = median(told.map(({ id }) => truth.get(id) as number));
+    const isMiddle = counts1 === 'middle';
+    const truths = told.map(({ id }) => truth.get(id) as number);
+    const one = isMiddle ? median(truths) : mean(truths);
+    // What is told counts from the middle tube already.
+    const from = isMiddle ? 0 : mean(told.map(({ factor }) => Math.log(factor)));
     for (const { id, factor, interval } of told) {
-      const real = Math.exp((truth.get(id) as number) - middle);
+      const real = Math.exp((truth.get(id) as number) - one + from);
       const of = all.get(id) ?? { ratios: [], held: [] };
       of.ratios.push(factor / real);
       of.held.push(interval[0] <= real + 1e-9 && real <= interval[1] + 1e-9);
