@@ -6,7 +6,7 @@ import { whyOf } from '../../src/drills/why.js';
 import { Canvas } from '../../src/tui/kit/canvas.js';
 import { ASCII, inAscii, UNICODE } from '../../src/tui/kit/glyphs.js';
 import { chromaBar, greyRamp, legend, staircase } from '../../src/tui/kit/goal-picture.js';
-import { planePicture } from '../../src/tui/kit/plane-picture.js';
+import { drillPlane, planePicture } from '../../src/tui/kit/plane-picture.js';
 import { curvesPicture } from '../../src/tui/why/curves.js';
 import { lookOf } from '../../src/words/look.js';
 import { sayAll } from '../../src/words/tell.js';
@@ -122,13 +122,7 @@ describe('the plane of value and chroma', () => {
   });
   const draw = (columns: number, rows: number, glyphs = ASCII): string[] => {
     if (view === undefined) throw new Error('no plane');
-    const letters = [
-      [view.start, 'S'],
-      [view.best, 'B'],
-      [view.yours, 'Y'],
-    ] as const;
-    const plane = { path: [view.start, ...view.path], letters, goal: view.goal };
-    return planePicture(plane, { columns, rows, glyphs, scale: 'paper-first' }).map(text);
+    return planePicture(drillPlane(view), { columns, rows, glyphs, scale: 'paper-first' }).map(text);
   };
 
   it.each([

@@ -21,6 +21,17 @@ const DARKEST = 10.5;
 /** Columns of the value numbers at the left. */
 const AXIS = 3;
 
+/** What a drill shows on it: start S, yours Y, best B, from the start along the amounts of the second paint. */
+export const drillPlane = ({ start, best, yours, path, goal }: PlaneView): Plane => ({
+  path: [start, ...path],
+  letters: [
+    [start, 'S'],
+    [best, 'B'],
+    [yours, 'Y'],
+  ],
+  goal,
+});
+
 /** Chroma at the right edge: a round number beyond everything shown. */
 function widest({ path, letters, goal }: Plane): number {
   const known = [...path, ...letters.map(([point]) => point)].map(({ chroma }) => chroma);

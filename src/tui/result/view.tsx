@@ -7,7 +7,7 @@ import { lookOf, spokenLook } from '../../words/look.js';
 import type { Glyphs } from '../kit/glyphs.js';
 import { innerColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
-import { planePicture } from '../kit/plane-picture.js';
+import { drillPlane, planePicture } from '../kit/plane-picture.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { PatchColumn, patchNames } from '../kit/swatch.js';
@@ -54,14 +54,12 @@ function Plane({
   const { drill, answer } = screen.answered;
   const view = world.kindOf(drill).plane?.(drill, answer);
   if (view === undefined) return null;
-  const letters = [
-    [view.start, 'S'],
-    [view.best, 'B'],
-    [view.yours, 'Y'],
-  ] as const;
-  // From the start on: no second paint yet.
-  const plane = { path: [view.start, ...view.path], letters, goal: view.goal };
-  const lines = planePicture(plane, { columns, rows: rows - 1, glyphs, scale: state.settings.valueScale });
+  const lines = planePicture(drillPlane(view), {
+    columns,
+    rows: rows - 1,
+    glyphs,
+    scale: state.settings.valueScale,
+  });
   const captions = [
     'S start  Y yours  B best  box goal  dots other amounts',
     'S start  Y yours  B best  box goal',
