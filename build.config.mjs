@@ -74,7 +74,12 @@ await build({
   minifyWhitespace: true,
   legalComments: 'none',
   external: ['react-devtools-core', '@lydell/node-pty', '@xterm/headless'],
-  define: { 'process.env.NODE_ENV': '"production"', __MUDLARK_VERSION__: JSON.stringify(version) },
+  define: {
+    'process.env.NODE_ENV': '"production"',
+    __MUDLARK_VERSION__: JSON.stringify(version),
+    // Nothing here speaks to a network. yoga-layout asks whether there is a fetch, and the asking alone loads Node's HTTP client.
+    fetch: 'undefined',
+  },
   banner: {
     js: "#!/usr/bin/env node\nimport { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);",
   },

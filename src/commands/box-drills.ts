@@ -8,7 +8,7 @@ import { readUsable } from '../files/read.js';
 import { PRIVATE, replaceWhole } from '../files/write.js';
 import { boxStudio, correctedIn, type Palette, revisionOf, type Studio } from '../paints/index.js';
 import { jsonOf, membersOf } from '../text/json.js';
-import { drillsWithin } from './learner.js';
+import { drillsWithin } from './drill-refs.js';
 
 /** The written drills of a box, and how many it leaves out. */
 export interface BoxDrills {

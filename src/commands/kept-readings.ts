@@ -52,9 +52,9 @@ export function readingShelf(
   profile: Profile,
   run: { readonly box: Palette; readonly studio: Studio },
   library: Studio,
-): ReadingShelf {
+) {
   return {
-    keep: (wash, texts, voice) => {
+    keep(wash: Wash, texts: PatchTexts, voice: Voice): readonly string[] {
       const place: DriedPlace = { profile, box: run.box, studio: run.studio, library };
       const reading = readingOf(wash, texts, voice);
       keepReadings(place, [reading], new Date());
@@ -65,5 +65,5 @@ export function readingShelf(
         ...correctLines(place, told),
       ];
     },
-  };
+  } satisfies ReadingShelf;
 }

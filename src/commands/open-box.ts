@@ -1,6 +1,7 @@
 /** The paints as a learner has them, for plain commands: those of the box in use, or of one named for once. */
 import { boxStudio, type Palette, type Studio } from '../paints/index.js';
-import { openProfile, type Profile } from '../profile/index.js';
+import type { SettingFlags } from '../profile/settings.js';
+import { openShelf, type Shelf } from '../profile/shelf.js';
 import { boxInUse, boxNotice, learnerStudio } from './learner.js';
 
 /** Options that say whose paints they are. */
@@ -11,16 +12,19 @@ export interface BoxFlags {
   readonly palette?: string;
 }
 
-export interface OpenBox {
-  readonly profile: Profile;
+export interface OpenBox<P extends Shelf = Shelf> {
+  readonly profile: P;
   readonly box: Palette;
   /** Paints under the owner's names, at the owner's strengths. */
   readonly studio: Studio;
 }
 
-/** @throws UsageError for a box that is not there */
-export async function openBox({ learner, palette, box: named = palette }: BoxFlags): Promise<OpenBox> {
-  const profile = await openProfile({
+/** The box, of whatever a learner's files are opened as. @throws UsageError for a box that is not there */
+export async function openBoxOf<P extends Shelf>(
+  open: (flags: SettingFlags) => Promise<P>,
+  { learner, palette, box: named = palette }: BoxFlags,
+): Promise<OpenBox<P>> {
+  const profile = await open({
     ...(learner !== undefined && { learner }),
     ...(named !== undefined && { palette: named }),
   });
@@ -31,3 +35,6 @@ export async function openBox({ learner, palette, box: named = palette }: BoxFla
     process.stderr.write(`mudlark: ${line}\n`);
   return { profile, box, studio: boxStudio(shelf, box) };
 }
+
+/** The box, without the record. @throws as {@link openBoxOf} */
+export const openBox = (flags: BoxFlags): Promise<OpenBox> => openBoxOf(openShelf, flags);

@@ -15,7 +15,6 @@ import type { Saved, SettingsPatch, StartAt, TuiDeps } from '../tui/practice/dep
 import { keepPaints } from './box-change.js';
 import { FAMILY_REFS } from './family-refs.js';
 import { mixtureShelf } from './kept-mixtures.js';
-import { readingShelf } from './kept-readings.js';
 import { boxInUse, boxNotice, learnerStudio } from './learner.js';
 import { PracticeRun } from './practice-run.js';
 import { progressText } from './progress.js';
@@ -182,7 +181,15 @@ export async function practise(
         plain: isSpoken,
       }),
     ...(profile.problem === undefined
-      ? { mixtures: mixtureShelf(profile, library), readings: readingShelf(profile, practice.box, library) }
+      ? {
+          mixtures: mixtureShelf(profile, library),
+          readings: {
+            keep: async (...read) => {
+              const { readingShelf } = await import('./kept-readings.js');
+              return readingShelf(profile, practice.box, library).keep(...read);
+            },
+          },
+        }
       : {}),
     now: () => Date.now(),
     startAt,

@@ -8,11 +8,12 @@ import { askYes } from './program-learner.js';
 import { collect } from './program-paint.js';
 
 async function open(flags: BoxFlags): Promise<{ readonly place: DriedPlace; readonly style: DriedStyle }> {
-  const [{ openBox }, { libraryStudio }] = await Promise.all([
+  const [{ openBoxOf }, { openProfile }, { libraryStudio }] = await Promise.all([
     import('./open-box.js'),
+    import('../profile/index.js'),
     import('../paints/index.js'),
   ]);
-  const { profile, box, studio } = await openBox(flags);
+  const { profile, box, studio } = await openBoxOf(openProfile, flags);
   const { valueScale, screenReader } = profile.settings.values;
   return {
     place: { profile, box, studio, library: libraryStudio() },

@@ -13,7 +13,8 @@ import {
 import type { DrillRef, HistoryEntry } from '../practice/index.js';
 import type { Profile } from '../profile/index.js';
 import { type BoxDrills, drillsOfBox, leftOutWords } from './box-drills.js';
-import { boxInUse, drillRefs, learnerStudio } from './learner.js';
+import { drillRefs } from './drill-refs.js';
+import { boxInUse, learnerStudio } from './learner.js';
 
 export class RunBox {
   readonly #library: Studio;

@@ -3,6 +3,7 @@
 export type { RecordContent } from './export.js';
 export { exportPieces, readContent } from './export.js';
 export { learnerFolder, learnerName } from './learners.js';
+export { paletteOf } from './own-palette.js';
 export { MOST_READINGS, READINGS_USED } from './own-readings.js';
 export type { OwnBox, OwnMixture, OwnReading, OwnStudio } from './own-studio.js';
 export {
@@ -12,7 +13,6 @@ export {
   MOST_MIXTURES,
   MOST_OWN_BYTES,
   paintNameFault,
-  paletteOf,
   parseBox,
   strengthFault,
   withoutBox,

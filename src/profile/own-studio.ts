@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { paintIdSchema } from '../drills/fields-schema.js';
 import { laidSchema } from '../drills/laid-schema.js';
-import { BOX_PAINTS, findPaint, type Palette, STRENGTH_FACTOR, type Studio } from '../paints/index.js';
+import { BOX_PAINTS, STRENGTH_FACTOR } from '../paints/index.js';
 import { parseJson } from '../text/json-source.js';
 import { cleanText } from '../text/sanitize.js';
 import { widthOf } from '../text/wrap.js';
@@ -133,8 +133,6 @@ export type OwnStudio = Omit<v.InferOutput<typeof ownStudioSchema>, 'mixtures'> 
   readonly mixtures?: readonly OwnMixture[] | undefined;
 };
 
-export const NOTHING_OWN: OwnStudio = { format: 1, boxes: [] };
-
 /** The same without a box and what was read of its tubes. */
 export function withoutBox(own: OwnStudio, name: string): OwnStudio {
   const boxes = own.boxes.filter((box) => box.name !== name);
@@ -170,22 +168,4 @@ export function ownText(own: OwnStudio, name: string): string {
   const text = written(own);
   parseOwn(text, name);
   return text;
-}
-
-/** The box that the program knows by a learner's: paints that this version does not have are left out. */
-export function paletteOf(studio: Studio, { name, paints }: OwnBox): Palette {
-  const known = paints.filter(({ paint }) => findPaint(studio, paint) !== undefined);
-  return {
-    id: name,
-    name: /(^|-)box$/.test(name) ? name : `${name} box`,
-    note: `${known.length} paints of your own`,
-    pigments: known.map(({ paint }) => paint),
-    isOwn: true,
-    names: Object.fromEntries(
-      known.flatMap((each) => (each.name === undefined ? [] : [[each.paint, each.name]])),
-    ),
-    strengths: Object.fromEntries(
-      known.flatMap(({ paint, strength }) => (strength === undefined ? [] : [[paint, strength]])),
-    ),
-  };
 }

@@ -7,18 +7,17 @@ import { StoreError } from '../errors.js';
 import { faultWords, isFileFault, shownPath } from '../files/faults.js';
 import type { HistoryEntry, Standing } from '../practice/index.js';
 import { addAnswer, emptyStanding } from '../practice/index.js';
-import { shownName } from './learners.js';
-import { NOTHING_OWN, type OwnStudio } from './own-studio.js';
 import type { ProfilePaths } from './paths.js';
 import { findPaths } from './paths.js';
 import type { LearnerFiles } from './place.js';
-import { learnerFiles, makePlace, placeProblem } from './place.js';
+import { makePlace, placeProblem } from './place.js';
 import { appendAnswer } from './record-append.js';
 import type { LoadedRecord } from './record-load.js';
 import { loadRecord, MAX_LINES } from './record-load.js';
 import { setAside } from './set-aside.js';
 import type { ResolvedSettings, SettingFlags } from './settings.js';
 import { resolveSettings } from './settings.js';
+import { Shelf } from './shelf.js';
 import { readOwn } from './studio-file.js';
 
 /** Answers held in memory while they cannot be saved, for when they can be again. */
@@ -39,19 +38,9 @@ export interface SaveResult {
   readonly problem?: string;
 }
 
-export class Profile {
-  /** The exact name; show {@link shownLearner}. */
-  readonly learner: string;
-  readonly settings: ResolvedSettings;
-  readonly paths: ProfilePaths;
-  /** Absent when there is no place for a record. */
-  readonly files: LearnerFiles | undefined;
-  /** Lines to show once: damaged settings, lines set aside. */
-  readonly notices: string[];
+export class Profile extends Shelf {
   /** Where the learner stands; changed in place by {@link save}. */
   standing: Standing = emptyStanding();
-  /** What the learner has put together. */
-  own: OwnStudio = NOTHING_OWN;
   /** Lines of the record that cannot be read. */
   foreignLines = 0;
   /** Lines of the record that a newer version of the program wrote. */
@@ -64,13 +53,8 @@ export class Profile {
   #unsaved: HistoryEntry[] = [];
 
   constructor(settings: ResolvedSettings, paths: ProfilePaths, now: () => number = Date.now) {
-    this.settings = settings;
-    this.paths = paths;
+    super(settings, paths);
     this.#now = now;
-    this.learner = settings.values.learner;
-    const isPlaced = paths.data !== undefined && settings.learnerDoubt === undefined;
-    this.files = isPlaced ? learnerFiles(paths.data, this.learner) : undefined;
-    this.notices = [...settings.notices];
     this.reload();
   }
 
@@ -96,10 +80,6 @@ export class Profile {
     return this.problem === undefined;
   }
 
-  get shownLearner(): string {
-    return shownName(this.learner);
-  }
-
   /** Whether the welcome is still to be shown. */
   get isFirstRun(): boolean {
     return !this.settings.values.welcomed;
@@ -107,6 +87,7 @@ export class Profile {
 
   /** Reads the record again: another program may have added to it. A record that cannot be read is a `problem`, nothing thrown. */
   reload(): void {
+    this.takeOwn(readOwn);
     const { learnerDoubt } = this.settings;
     if (this.files === undefined) {
       this.unreadable = learnerDoubt;
@@ -116,7 +97,6 @@ export class Profile {
       );
       return;
     }
-    this.#readOwn(this.files);
     const reason = placeProblem(this.files);
     this.problem = reason === undefined ? undefined : notSavingLine(reason);
     try {
@@ -134,16 +114,6 @@ export class Profile {
       this.unreadable = `${shown}: ${words}`;
       // On a screen the end of the line may be cut: first why, then where.
       this.problem ??= notSavingLine(`the record: ${words} (${shown})`);
-    }
-  }
-
-  #readOwn(files: LearnerFiles): void {
-    try {
-      this.own = readOwn(files);
-    } catch (error) {
-      if (!(error instanceof StoreError)) throw error;
-      this.own = NOTHING_OWN;
-      this.notices.push(`${error.message}; your boxes are not used, the file is left as it is.`);
     }
   }
 

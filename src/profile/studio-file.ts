@@ -5,7 +5,8 @@ import { shownPath, withWords } from '../files/faults.js';
 import { withLock } from '../files/lock.js';
 import { readWhole } from '../files/read.js';
 import { PRIVATE, replaceWhole } from '../files/write.js';
-import { MOST_OWN_BYTES, NOTHING_OWN, type OwnStudio, ownText, parseOwn } from './own-studio.js';
+import { NOTHING_OWN } from './own-palette.js';
+import { MOST_OWN_BYTES, type OwnStudio, ownText, parseOwn } from './own-studio.js';
 import { type LearnerFiles, makePlace } from './place.js';
 
 /** @throws DataError, without a name, when it cannot be used; the fault of the file system */

@@ -1,7 +1,8 @@
 /** A run of practice on the shipped drills: placing, levels by hand, no repeats of drills or things, mending. */
 import { describe, expect, it } from 'vitest';
+import { drillRefs, drillsWithin } from '../../src/commands/drill-refs.js';
 import { FAMILY_REFS } from '../../src/commands/family-refs.js';
-import { drillRefs, drillsWithin, palettePaints } from '../../src/commands/learner.js';
+import { palettePaints } from '../../src/commands/learner.js';
 import { MadeDrills } from '../../src/commands/made-drills.js';
 import { PracticeRun } from '../../src/commands/practice-run.js';
 import { progressText } from '../../src/commands/progress.js';

@@ -5,15 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { keepOwnBox } from '../../src/commands/box-change.js';
 import { DataError, StoreError } from '../../src/errors.js';
 import { STRENGTH_FACTOR } from '../../src/paints/index.js';
-import { type OwnBox, openProfile, type Profile } from '../../src/profile/index.js';
-import {
-  MOST_BOXES,
-  type OwnStudio,
-  ownText,
-  paletteOf,
-  parseBox,
-  parseOwn,
-} from '../../src/profile/own-studio.js';
+import { type OwnBox, openProfile, type Profile, paletteOf } from '../../src/profile/index.js';
+import { MOST_BOXES, type OwnStudio, ownText, parseBox, parseOwn } from '../../src/profile/own-studio.js';
 import { STUDIO } from '../studio.js';
 import { freshHome } from './helpers.js';
 

@@ -1,7 +1,7 @@
 /** "Paint it": what to mix, what was read of it when dry, and what that tells. */
 import { Text } from 'ink';
 import { scaleEnds, VALUE_SCALES } from '../../colour/value.js';
-import { paintingTold } from '../../readings/index.js';
+import { paintingTold } from '../../readings/findings.js';
 import { cleanText } from '../../text/sanitize.js';
 import { padText, wrapText } from '../../text/wrap.js';
 import { sayAll } from '../../words/tell.js';

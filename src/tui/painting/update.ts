@@ -1,6 +1,6 @@
 /** The mixture of a result painted on the learner's own paper: what can be painted, the keys, and what they do. Pure. */
 import type { Answer } from '../../drills/types.js';
-import { paintable } from '../../readings/index.js';
+import { paintable } from '../../readings/findings.js';
 import { wrapText } from '../../text/wrap.js';
 import type { Wash } from '../../washes/index.js';
 import { dueCautions } from '../kit/cautions.js';

@@ -49,7 +49,7 @@ export interface ReadingShelf {
    * @returns what came of it, a sentence a line: read against predicted, and what all readings tell of the tubes
    * @throws MudlarkError in one line for what cannot be read or kept
    */
-  keep(wash: Wash, texts: PatchTexts, voice: Voice): readonly string[];
+  keep(wash: Wash, texts: PatchTexts, voice: Voice): readonly string[] | Promise<readonly string[]>;
 }
 
 export type StartAt =

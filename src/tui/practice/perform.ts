@@ -76,7 +76,7 @@ async function actionOf(
       return summary && { type: 'summary-ready', summary };
     }
     case 'keep-reading': {
-      const told = deps.readings?.keep(effect.wash, effect.texts, voiceOf(state.settings)) ?? [];
+      const told = (await deps.readings?.keep(effect.wash, effect.texts, voiceOf(state.settings))) ?? [];
       return { type: 'reading-kept', told: told.map((line) => cleanText(line, 400)) };
     }
     case 'read-progress':
