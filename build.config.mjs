@@ -73,7 +73,7 @@ await build({
   minifySyntax: true,
   minifyWhitespace: true,
   legalComments: 'none',
-  external: ['react-devtools-core', '@lydell/node-pty', '@xterm/headless'],
+  external: ['react-devtools-core', '@lydell/node-pty', '@xterm/headless', 'sharp'],
   define: {
     'process.env.NODE_ENV': '"production"',
     __MUDLARK_VERSION__: JSON.stringify(version),
