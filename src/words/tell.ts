@@ -11,6 +11,7 @@ import { DRYING } from './sentences/drying.js';
 import { MIX } from './sentences/mix.js';
 import { MIXTURE } from './sentences/mixture.js';
 import { ORDER } from './sentences/order.js';
+import { PAINTING } from './sentences/painting.js';
 import { READINGS } from './sentences/readings.js';
 import { RECIPES } from './sentences/recipes.js';
 import { SHADE_CHROMA } from './sentences/shade-chroma.js';
@@ -28,6 +29,7 @@ const SENTENCES = {
   ...MIX,
   ...MIXTURE,
   ...ORDER,
+  ...PAINTING,
   ...READINGS,
   ...RECIPES,
   ...WASHES,

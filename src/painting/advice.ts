@@ -1,0 +1,110 @@
+/** At most three next steps for a painting, each with what to practise for it and, where it is a mixture, how to mix it. */
+import { CHROMATIC_START } from '../judgement/index.js';
+import type { Studio } from '../paints/index.js';
+import { type Finding, tell } from '../words/tell.js';
+import { competing, valueFaults, veiledIn } from './diagnosis.js';
+import { type Asked, type MassRecipes, recipesOfMass, type Tray } from './from-mass.js';
+import { nameOf } from './name.js';
+import { REACH, REPAIRED } from './table.js';
+import type { PaintingReading } from './types.js';
+
+/** Most steps that are advised at once. */
+const MOST_STEPS = 3;
+
+/** What could be done next. */
+export type AdviceId = 'darken' | 'unveil' | 'quieten' | 'three-values';
+
+export interface Advice {
+  readonly id: AdviceId;
+  readonly told: Finding;
+  /** Id of the family of drills that trains it. */
+  readonly family: string;
+  /** Index of the mass that it is about, and what is asked of it. */
+  readonly repair?: Asked & { readonly mass: number };
+  readonly recipe?: MassRecipes;
+}
+
+/**
+ * The mass that is to carry the darks: of those that are neither a speck nor half the painting the darkest, since it has the shortest way to
+ * go; where none is, the darkest of all.
+ */
+export function carrierOf({ masses }: PaintingReading): number | undefined {
+  const sized = masses.flatMap(({ share }, index) =>
+    share >= REPAIRED.least && share <= REPAIRED.most ? [index] : [],
+  );
+  const open = sized.length > 0 ? sized : masses.map((_, index) => index);
+  const step = (index: number): number => masses[index]?.colour.step ?? 0;
+  return open.reduce<number | undefined>(
+    (best, index) => (best === undefined || step(index) > step(best) ? index : best),
+    undefined,
+  );
+}
+
+function darken(reading: PaintingReading): Advice[] {
+  const { noDarks, fewDarks } = valueFaults(reading);
+  const mass = noDarks || fewDarks ? carrierOf(reading) : undefined;
+  if (mass === undefined) return [];
+  const { step, chroma } = (reading.masses[mass] as PaintingReading['masses'][number]).colour;
+  const isBright = chroma >= CHROMATIC_START;
+  const darker = Math.min(REACH.most, REACH.darkened - step);
+  // What is dark already is too small, not too light: more of it is to be dark, which no recipe tells.
+  if (darker < 0.5) return [];
+  const to = step + darker;
+  return [
+    {
+      id: 'darken',
+      told: tell('painting-darken', { mass: nameOf(reading.masses, mass), steps: darker, to, isBright }),
+      family: 'darken-bright',
+      repair: { mass, aim: isBright ? 'rich' : 'shade', darker },
+    },
+  ];
+}
+
+function unveil(reading: PaintingReading): Advice[] {
+  const { masses } = reading;
+  const [worst] = [...veiledIn(reading)].sort((one, other) => other.below - one.below);
+  if (worst === undefined) return [];
+  const step = (index: number): number => masses[index]?.colour.step ?? 0;
+  return [
+    {
+      id: 'unveil',
+      told: tell('painting-unveil', { mass: nameOf(masses, worst.mass), from: nameOf(masses, worst.from) }),
+      family: 'shade-chroma',
+      repair: { mass: worst.from, aim: 'shade', darker: step(worst.mass) - step(worst.from) },
+    },
+  ];
+}
+
+function quieten(reading: PaintingReading): Advice[] {
+  const mass = competing(reading);
+  if (mass === undefined) return [];
+  return [
+    {
+      id: 'quieten',
+      told: tell('painting-quieten', { mass: nameOf(reading.masses, mass) }),
+      family: 'dull-on-purpose',
+      repair: { mass, aim: 'dull', darker: 0 },
+    },
+  ];
+}
+
+function planValues(reading: PaintingReading): Advice[] {
+  const { allMiddle, likeShares, noLights } = valueFaults(reading);
+  if (!allMiddle && !likeShares && !noLights) return [];
+  return [{ id: 'three-values', told: tell('painting-three-values', {}), family: 'three-values' }];
+}
+
+/**
+ * The next steps, the most needed first.
+ * @param tray paints that recipes may take; without one no recipes are looked for
+ */
+export function adviceOf(studio: Studio, reading: PaintingReading, tray?: Tray): readonly Advice[] {
+  return [...darken(reading), ...unveil(reading), ...quieten(reading), ...planValues(reading)]
+    .slice(0, MOST_STEPS)
+    .map((advice) => {
+      const { repair } = advice;
+      if (tray === undefined || repair === undefined) return advice;
+      const { mass, ...asked } = repair;
+      return { ...advice, recipe: recipesOfMass(studio, reading, mass, asked, tray) };
+    });
+}

@@ -1,0 +1,138 @@
+/** What is said of the photograph of a painting: how far its values reach, what its darks do to colour, what to do next. */
+import { listWords } from '../../text/list-words.js';
+import { percent, sentence, stepsWords } from '../laid.js';
+import { stepText, stepWords, type Voice } from '../voice.js';
+
+/** A mass as it is pointed at. */
+export interface Named {
+  /** From 1, as the masses are numbered on the screen and in the table. */
+  readonly number: number;
+  /** "dark reddish brown". */
+  readonly words: string;
+  /** Shares of the width and the height. */
+  readonly x: number;
+  readonly y: number;
+}
+
+const third = (at: number, names: readonly [string, string, string]): string =>
+  names[at < 0.36 ? 0 : at > 0.64 ? 2 : 1];
+
+/** "upper left", "on the right", "in the middle". */
+export function placeWords({ x, y }: { readonly x: number; readonly y: number }): string {
+  const across = third(x, ['left', '', 'right']);
+  const down = third(y, ['upper', '', 'lower']);
+  if (across === '' && down === '') return 'in the middle';
+  if (across === '') return down === 'upper' ? 'at the top' : 'at the bottom';
+  return down === '' ? `on the ${across}` : `${down} ${across}`;
+}
+
+/** "mass 3 (dark reddish brown, lower left)". */
+export const namedMass = (mass: Named): string => `mass ${mass.number} (${mass.words}, ${placeWords(mass)})`;
+
+const between = (light: number, dark: number, voice: Voice): string =>
+  `${stepWords(light, voice)} to ${stepText(dark, voice)}`;
+
+export interface MovedFigures {
+  readonly mass: Named;
+  /** Painter's steps before and after. */
+  readonly steps: readonly [number, number];
+  /** C* before and after. */
+  readonly chroma: readonly [number, number];
+  /** Share of the shading line that is kept, where the mass grew darker and had colour to keep. */
+  readonly kept?: number | undefined;
+}
+
+function movedWords({ mass, steps: [from, to], chroma: [before, after], kept }: MovedFigures): string {
+  const gap = to - from;
+  const value =
+    Math.abs(gap) < 0.05 ? 'as light as before' : `${stepsWords(gap)} ${gap > 0 ? 'darker' : 'lighter'}`;
+  const colour =
+    kept === undefined
+      ? ''
+      : kept >= 1.1
+        ? ', richer than a mere shade'
+        : kept >= 0.85
+          ? ', the colour kept'
+          : ', duller than a shade would be';
+  return `${sentence(namedMass(mass))}: ${value}, C* ${before.toFixed(0)} to ${after.toFixed(0)}${colour}.`;
+}
+
+export const PAINTING = {
+  'painting-reach': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
+    `Values run from ${between(light, dark, voice)}: from the lights to true darks.`,
+  'painting-no-darks': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
+    `Values run from ${between(light, dark, voice)}: no darks. If mist or a bright haze is meant, leave it.`,
+  'painting-few-darks': (
+    { light, dark, share }: { light: number; dark: number; share: number },
+    voice: Voice,
+  ): string =>
+    `Values run from ${between(light, dark, voice)}, but the darks take only ${percent(share)} of the painting: too little to be seen from across a room.`,
+  'painting-no-lights': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
+    `Values run from ${between(light, dark, voice)}: no lights. Paper that is painted over does not come back; a paint that stains does not lift.`,
+  'painting-all-middle': ({ share }: { share: number }): string =>
+    `${percent(share)} of the painting lies in the middle values: light and dark have little to say.`,
+  'painting-like-shares': ({
+    shares: [light, middle, dark],
+  }: {
+    shares: readonly [number, number, number];
+  }): string =>
+    `Light ${percent(light)}, middle ${percent(middle)}, dark ${percent(dark)}: nearly alike, so that none leads.`,
+  'painting-veil': ({ masses, below }: { masses: readonly Named[]; below: number }): string =>
+    `${sentence(listWords(masses.map(namedMass)))} ${masses.length === 1 ? 'is' : 'are'} duller than less light would make ${masses.length === 1 ? 'it' : 'them'}, by C* ${below.toFixed(0)}: a veil of grey lies on the darks.`,
+  'painting-clear': (): string => 'The darks keep the colour that less light would leave.',
+  'painting-focus': ({
+    one,
+    other,
+    steps,
+    at,
+  }: {
+    one: Named;
+    other: Named;
+    steps: number;
+    at: { x: number; y: number };
+  }): string =>
+    `The strongest contrast, ${stepsWords(steps)}, lies ${placeWords(at)}, where mass ${one.number} meets mass ${other.number}.`,
+  'painting-focus-edge': ({ at }: { at: { x: number; y: number } }): string =>
+    `It lies at the rim of the sheet (${placeWords(at)}) and leads the eye out. Is that where you want it?`,
+  'painting-competes': ({ mass }: { mass: Named }): string =>
+    `${sentence(namedMass(mass))} is at the rim and as bright as anything in the picture: it competes with the centre of interest.`,
+  'painting-darken': (
+    { mass, steps, to, isBright }: { mass: Named; steps: number; to: number; isBright: boolean },
+    voice: Voice,
+  ): string =>
+    `Take ${namedMass(mass)} darker by ${stepsWords(steps)}, to about ${stepWords(to, voice)}${isBright ? ', and keep it bright' : ''}.`,
+  'painting-unveil': ({ mass, from }: { mass: Named; from: Named }): string =>
+    `Mix ${namedMass(mass)} again, as the shade of mass ${from.number}: as dark as it is, and brighter.`,
+  'painting-three-values': (): string =>
+    'Before the next one, plan light, middle and dark in three unequal shares, and leave the paper where the lights are to be.',
+  'painting-quieten': ({ mass }: { mass: Named }): string =>
+    `Dull ${namedMass(mass)} on purpose, as light as it is, so that the centre of interest has the colour.`,
+  'painting-match': ({ mass, made, deltaE00 }: { mass: Named; made: string; deltaE00: number }): string =>
+    `${sentence(namedMass(mass))} is taken for ${made} (CIEDE2000 ${deltaE00.toFixed(1)} away).`,
+  'painting-no-match': ({ mass, deltaE00 }: { mass: Named; deltaE00: number }): string =>
+    `These paints do not make ${namedMass(mass)}: the nearest is CIEDE2000 ${deltaE00.toFixed(0)} away. Name the paints that you used.`,
+  'painting-newcomer': ({ names }: { names: readonly string[] }): string =>
+    `The paints of the painting do not reach it. ${sentence(listWords(names))} would be new to it: use ${names.length === 1 ? 'it' : 'them'} elsewhere too, or it will look put in from another picture.`,
+  'painting-unlike': (): string =>
+    'The two are not framed alike, or are not one painting: only their values as a whole are compared.',
+  'painting-wider': (
+    { before, after }: { before: readonly [number, number]; after: readonly [number, number] },
+    voice: Voice,
+  ): string => `The range is wider: ${between(...before, voice)} then, ${between(...after, voice)} now.`,
+  'painting-as-wide': (
+    { before, after }: { before: readonly [number, number]; after: readonly [number, number] },
+    voice: Voice,
+  ): string => `The range is no wider: ${between(...before, voice)} then, ${between(...after, voice)} now.`,
+  'painting-narrower': (
+    { before, after }: { before: readonly [number, number]; after: readonly [number, number] },
+    voice: Voice,
+  ): string => `The range is narrower: ${between(...before, voice)} then, ${between(...after, voice)} now.`,
+  'painting-kept': ({ kept }: { kept: number }): string =>
+    kept > 1.1
+      ? 'What was darkened is richer than a mere shade would be. Well done.'
+      : 'What was darkened kept its colour. Well done.',
+  'painting-dulled': ({ kept }: { kept: number }): string =>
+    `What was darkened went dull: it kept ${percent(kept)} of the colour that a shade keeps. Darken it with a neighbour that is itself dark.`,
+  'painting-nothing-darkened': (): string => 'No passage that has colour was darkened.',
+  'painting-moved': movedWords,
+};
