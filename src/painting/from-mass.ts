@@ -91,18 +91,28 @@ export function recipesOfMass(
   return { mass: named, from, deltaE00, found, newcomers: best === undefined ? [] : newIn(tray, best) };
 }
 
-/** What is said of it: the wash, the newcomers, and the best recipe. */
-export function massTold(studio: Studio, { mass, from, deltaE00, found, newcomers }: MassRecipes): Finding[] {
-  if (from === undefined || found === undefined) return [tell('painting-no-match', { mass, deltaE00 })];
+/** What its recipes start from and take: the wash that the mass is taken for, and paints that the painting does not have. */
+export function massBasis(studio: Studio, { mass, from, deltaE00, newcomers }: MassRecipes): Finding[] {
+  if (from === undefined) return [tell('painting-no-match', { mass, deltaE00 })];
   const made = `${paintsLabel(studio, from)} at ${strengthWords(from.strength)}`;
-  const edge = edgeTold(found);
-  const [best] = found.recipes;
   return [
     tell('painting-match', { mass, made, deltaE00 }),
-    ...(edge === undefined ? [] : [edge]),
     ...(newcomers.length === 0
       ? []
       : [tell('painting-newcomer', { names: newcomers.map((id) => paintOf(studio, id).name) })]),
+  ];
+}
+
+/** All that is said of it: the wash, the newcomers, how far it reaches, and the best recipe. */
+export function massTold(studio: Studio, recipes: MassRecipes): Finding[] {
+  const { from, found } = recipes;
+  const basis = massBasis(studio, recipes);
+  if (from === undefined || found === undefined) return basis;
+  const edge = edgeTold(found);
+  const [best] = found.recipes;
+  return [
+    ...basis,
+    ...(edge === undefined ? [] : [edge]),
     ...(best === undefined ? [] : recipeTold(studio, found, best, from)),
   ];
 }

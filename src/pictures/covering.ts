@@ -35,7 +35,8 @@ export interface Painted {
   readonly looks: Readonly<Record<string, AreaLook>>;
 }
 
-function toneOf(colour: ColourReading): Tone {
+/** A colour as it is shown. */
+export function toneOf(colour: ColourReading): Tone {
   return { colour, ...toScreen(colour.xyz), grey: greyOfValue(colour.value) };
 }
 

@@ -105,7 +105,12 @@ function Pins({ screen, doing, columns, rows }: Of<'pins'>): React.JSX.Element {
   );
 }
 
-function Asking({ doing, columns }: Of<'asking'>): React.JSX.Element {
+/** What recipes are to be looked for. @param about what they start from and keep to */
+export function Asking({
+  doing,
+  columns,
+  about = 'The mixture on the bench is the wash to start from. Recipes keep to the paints of your palette.',
+}: Pick<Of<'asking'>, 'doing' | 'columns'> & { readonly about?: string }): React.JSX.Element {
   const { glyphs } = useSurroundings();
   const { row, aim, darker } = doing;
   const line = (at: number, label: string, words: string): Piece[] => [
@@ -113,8 +118,6 @@ function Asking({ doing, columns }: Of<'asking'>): React.JSX.Element {
     { text: padText(label, 8), role: 'muted' },
     at === row ? { text: `${glyphs.less}${words}${glyphs.more}`, role: 'selected' } : { text: ` ${words} ` },
   ];
-  const about =
-    'The mixture on the bench is the wash to start from. Recipes keep to the paints of your palette.';
   return (
     <Rows
       lines={[
@@ -127,14 +130,23 @@ function Asking({ doing, columns }: Of<'asking'>): React.JSX.Element {
   );
 }
 
-function RecipeList({ doing, columns, rows }: Of<'recipes'>): React.JSX.Element {
+/** Recipes that were found, the one in front in words. @param before what is said first */
+export function RecipeList({
+  doing,
+  columns,
+  rows,
+  before = [],
+}: Pick<Of<'recipes'>, 'doing' | 'columns' | 'rows'> & {
+  readonly before?: readonly string[];
+}): React.JSX.Element {
   const { state, world, glyphs } = useSurroundings();
   const voice = voiceOf(state.settings);
   const { found, at } = doing;
   if (found === undefined) return <Rows lines={[plain('Looking for recipes...')]} />;
   const flat = state.colourLevel === 0;
   const reach = reachWords(doing, voice);
-  const head = reach === '' ? [] : [...wrapText(reach, columns), ''];
+  const said = [...before, ...(reach === '' ? [] : [reach])];
+  const head = said.length === 0 ? [] : [...said.flatMap((text) => wrapText(text, columns)), ''];
   const list = found.recipes.map(({ laid }, index): Piece[] => {
     const look = lookOf(seeLaid(world.studio, laid).reflectance);
     const swatch: Piece[] = flat ? [] : [{ text: '    ', style: patchStyle(look.hex) }, { text: ' ' }];

@@ -54,6 +54,7 @@ export type Command =
   | 'name'
   | 'names'
   | 'type'
+  | 'values'
   | 'new';
 
 /** One row of a table: keys with their commands, how they are written and what they do. */

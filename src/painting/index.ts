@@ -1,0 +1,7 @@
+/** The photograph of a painting: what is read of it, what is said of it, and what to do next. Pure. */
+export * from './advice.js';
+export * from './compare.js';
+export * from './diagnosis.js';
+export * from './from-mass.js';
+export * from './name.js';
+export type * from './types.js';
