@@ -4,4 +4,6 @@ export * from './compare.js';
 export * from './diagnosis.js';
 export * from './from-mass.js';
 export * from './name.js';
+export * from './report.js';
+export * from './told.js';
 export type * from './types.js';

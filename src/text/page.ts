@@ -19,17 +19,19 @@ export interface Page {
   /** Style beside the common one. */
   readonly style: Markup;
   readonly body: Markup;
+  /** Whether pictures stand in it, as data addresses; nothing is loaded from elsewhere all the same. */
+  readonly withPictures?: boolean;
   /** Language of the words in it. */
   readonly lang?: string;
 }
 
 /** The page as text. */
-export function htmlPage({ title, style, body, lang = 'en' }: Page): string {
+export function htmlPage({ title, style, body, withPictures = false, lang = 'en' }: Page): string {
   return html`<!doctype html>
 <html lang="${lang}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'${withPictures ? '; img-src data:' : ''}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
 <style>${STYLE}${style}</style>

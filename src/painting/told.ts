@@ -1,0 +1,37 @@
+/** All that is said of a painting, a paragraph each: how far the reading can be trusted, the diagnosis, the next steps. */
+import { findFamily } from '../drills/families.js';
+import type { Studio } from '../paints/index.js';
+import { sayAll, sayFinding } from '../words/tell.js';
+import type { Voice } from '../words/voice.js';
+import type { Advice } from './advice.js';
+import { diagnosisOf } from './diagnosis.js';
+import { doubtsTold } from './doubts.js';
+import { massTold } from './from-mass.js';
+import type { PaintingReading } from './types.js';
+
+/** What to do, how to mix it, what to practise for it. */
+function adviceLines(studio: Studio, { told, recipe, family }: Advice, at: number, voice: Voice): string[] {
+  const drills = findFamily(family)?.name ?? family;
+  return [
+    '',
+    `${at + 1}. ${sayFinding(told, voice)}`,
+    ...(recipe === undefined ? [] : sayAll(massTold(studio, recipe), voice)),
+    `Practise it: ${drills} (mudlark practise ${family}).`,
+  ];
+}
+
+/** Paragraphs; '' is a blank line. */
+export function paintingTold(
+  studio: Studio,
+  reading: PaintingReading,
+  advice: readonly Advice[],
+  voice: Voice,
+): string[] {
+  const doubts = sayAll(doubtsTold(reading), voice);
+  return [
+    ...sayAll(diagnosisOf(reading), voice),
+    ...(doubts.length === 0 ? [] : ['', ...doubts]),
+    ...(advice.length === 0 ? ['', 'Nothing here asks for a repair.'] : []),
+    ...advice.flatMap((each, at) => adviceLines(studio, each, at, voice)),
+  ];
+}
