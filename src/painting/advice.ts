@@ -2,7 +2,7 @@
 import { CHROMATIC_START } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
 import { type Finding, tell } from '../words/tell.js';
-import { competing, valueFaults, veiledIn } from './diagnosis.js';
+import { competing, valueFaults } from './diagnosis.js';
 import { type Asked, type MassRecipes, recipesOfMass, type Tray } from './from-mass.js';
 import { nameOf } from './name.js';
 import { REACH, REPAIRED } from './table.js';
@@ -61,8 +61,8 @@ function darken(reading: PaintingReading): Advice[] {
 }
 
 function unveil(reading: PaintingReading): Advice[] {
-  const { masses } = reading;
-  const [worst] = [...veiledIn(reading)].sort((one, other) => other.below - one.below);
+  const { masses, veil } = reading;
+  const [worst] = [...veil.masses].sort((one, other) => other.below - one.below);
   if (worst === undefined) return [];
   const step = (index: number): number => masses[index]?.colour.step ?? 0;
   return [

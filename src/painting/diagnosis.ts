@@ -5,18 +5,18 @@
 import { VALUE_BOUNDS } from '../judgement/index.js';
 import { type Finding, tell } from '../words/tell.js';
 import { nameOf } from './name.js';
-import { COMPETES, EDGE, LIKE_SHARES, MOST_MIDDLE, REACH, VEIL_CHROMA } from './table.js';
-import type { Border, PaintingReading, Place, Veiled } from './types.js';
+import { COMPETES, EDGE, LIKE_SHARES, MOST_MIDDLE, REACH } from './table.js';
+import type { Border, PaintingReading, Place } from './types.js';
 
 /** Whether a place is so near to a side that it leads the eye out. */
 export const isAtRim = ({ x, y }: Place): boolean => Math.min(x, y, 1 - x, 1 - y) < EDGE;
 
-/** Masses that are duller than shade explains, by enough to be told. */
-export const veiledIn = ({ veil }: PaintingReading): readonly Veiled[] =>
-  veil.masses.filter(({ below }) => below >= VEIL_CHROMA);
-
-/** The border of the strongest contrast that is long enough to be seen; undefined of one mass alone. */
-export const focusOf = ({ borders }: PaintingReading): Border | undefined => borders[0];
+/** The border of the strongest contrast of value, where the eye goes; undefined of one mass alone. */
+export const focusOf = ({ borders }: PaintingReading): Border | undefined =>
+  borders.reduce<Border | undefined>(
+    (best, border) => (best === undefined || border.steps > best.steps ? border : best),
+    undefined,
+  );
 
 /** The faults of value that a painting has. */
 export function valueFaults({ range: { light, dark }, shares }: PaintingReading) {
@@ -73,7 +73,7 @@ function rangeTold(reading: PaintingReading): Finding[] {
 
 function veilTold(reading: PaintingReading): Finding[] {
   const { veil, masses } = reading;
-  const veiled = veiledIn(reading);
+  const veiled = veil.masses;
   if (veiled.length > 0) {
     const below = Math.max(...veiled.map((one) => one.below));
     return [tell('painting-veil', { masses: veiled.map(({ mass }) => nameOf(masses, mass)), below })];

@@ -4,6 +4,7 @@ export * from './compare.js';
 export * from './diagnosis.js';
 export * from './from-mass.js';
 export * from './name.js';
+export * from './read.js';
 export * from './report.js';
 export * from './told.js';
 export type * from './types.js';

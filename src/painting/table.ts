@@ -20,9 +20,6 @@ export const MOST_MIDDLE = 0.75;
 /** Shares of light, middle and dark that differ less than this are alike: none leads. */
 export const LIKE_SHARES = 0.08;
 
-/** C* under the shading line from which a mass counts as veiled: twice what a passage is read to. */
-export const VEIL_CHROMA = 6;
-
 /** A border so near to a side, in shares of it, leads the eye out of the picture. */
 export const EDGE = 0.1;
 

@@ -1,11 +1,10 @@
 /** All that is said of a painting, a paragraph each: how far the reading can be trusted, the diagnosis, the next steps. */
 import { findFamily } from '../drills/families.js';
 import type { Studio } from '../paints/index.js';
-import { sayAll, sayFinding } from '../words/tell.js';
+import { type Finding, sayAll, sayFinding, tell } from '../words/tell.js';
 import type { Voice } from '../words/voice.js';
 import type { Advice } from './advice.js';
 import { diagnosisOf } from './diagnosis.js';
-import { doubtsTold } from './doubts.js';
 import { massTold } from './from-mass.js';
 import type { PaintingReading } from './types.js';
 
@@ -19,6 +18,12 @@ function adviceLines(studio: Studio, { told, recipe, family }: Advice, at: numbe
     `Practise it: ${drills} (mudlark practise ${family}).`,
   ];
 }
+
+/** How far the reading is to be believed, and why not further. */
+export const doubtsTold = ({ trust, doubts }: PaintingReading): Finding[] =>
+  doubts.length === 0
+    ? []
+    : [tell('painting-trust', { trust }), ...doubts.map(({ id }) => tell('painting-doubt', { id }))];
 
 /** Paragraphs; '' is a blank line. */
 export function paintingTold(

@@ -1,5 +1,8 @@
 /** What is known of the photograph of a painting. Plain data: steps are painter's (1 paper white to 10 the darkest), places shares of a side. */
 import type { ColourReading } from '../colour/reading.js';
+import type { DoubtId, Trust } from '../words/sentences/painting.js';
+
+export type { DoubtId, Trust };
 
 /** A photograph at working size, as light. */
 export interface Photograph {
@@ -88,12 +91,9 @@ export interface Veil {
   readonly masses: readonly Veiled[];
 }
 
-/** How far a reading is to be believed. */
-export type Trust = 'good' | 'fair' | 'low';
-
 /** What takes from the trust, as data; the sentence is made where it is said. */
 export interface Doubt {
-  readonly id: string;
+  readonly id: DoubtId;
   readonly trust: Exclude<Trust, 'good'>;
   /** Figures that its sentence needs. */
   readonly figures?: Readonly<Record<string, number>>;

@@ -3,6 +3,23 @@ import { listWords } from '../../text/list-words.js';
 import { percent, sentence, stepsWords } from '../laid.js';
 import { stepText, stepWords, type Voice } from '../voice.js';
 
+/** How far a reading can be believed, and what can take from it: see src/painting/types.ts. */
+export type Trust = 'good' | 'fair' | 'low';
+export type DoubtId =
+  | 'no-white'
+  | 'white-guessed'
+  | 'light-unknown'
+  | 'white-clipped'
+  | 'strong-cast'
+  | 'dim'
+  | 'uneven-light'
+  | 'rough-light'
+  | 'few-pixels'
+  | 'soft'
+  | 'lighter-than-white'
+  | 'bare'
+  | 'cut-off';
+
 /** A mass as it is pointed at. */
 export interface Named {
   /** From 1, as the masses are numbered on the screen and in the table. */
@@ -57,7 +74,35 @@ function movedWords({ mass, steps: [from, to], chroma: [before, after], kept }: 
   return `${sentence(namedMass(mass))}: ${value}, C* ${before.toFixed(0)} to ${after.toFixed(0)}${colour}.`;
 }
 
+/** What takes from the trust in a reading, and what would mend it. */
+const DOUBTS: Readonly<Record<DoubtId, string>> = {
+  'no-white':
+    'No paper was found: values are counted from the white of the file. Point at something white with --white.',
+  'white-guessed':
+    'What is taken for paper is a guess: it lies inside the painting. Point at the paper with --white.',
+  'light-unknown': 'No margin of bare paper is in sight, so uneven light cannot be told from paint.',
+  'white-clipped':
+    'The paper is as bright as the file can hold: lights may be cut. Take the photograph a little darker.',
+  'strong-cast': 'The light is strongly coloured: hues are less sure. Daylight from a window is best.',
+  dim: 'The photograph is dark: the darks are noise in part. Take it in more light.',
+  'uneven-light': 'The light falls off across the sheet; it is allowed for, but not beyond a doubt.',
+  'rough-light': 'A shadow or a fold lies on the paper: what looks like paint may be shadow.',
+  'few-pixels': 'The painting is small in the photograph: small passages are lost. Come nearer.',
+  soft: 'The photograph is not sharp: edges and small darks are lost.',
+  'lighter-than-white': 'Some of the painting is lighter than its paper: the white is not where it seems.',
+  bare: 'There is hardly any paint on it.',
+  'cut-off': 'The sheet goes on beyond the photograph: only what is in it was read.',
+};
+
+const TRUST: Readonly<Record<Trust, string>> = {
+  good: 'This reading can be trusted.',
+  fair: 'This reading is fair: half a step either way.',
+  low: 'This reading is not to be trusted far.',
+};
+
 export const PAINTING = {
+  'painting-trust': ({ trust }: { trust: Trust }): string => TRUST[trust],
+  'painting-doubt': ({ id }: { id: DoubtId }): string => DOUBTS[id],
   'painting-reach': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
     `Values run from ${between(light, dark, voice)}: from the lights to true darks.`,
   'painting-no-darks': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
