@@ -2,7 +2,7 @@
 import { deltaE00 } from '../colour/difference.js';
 import type { Studio } from '../paints/index.js';
 import type { Seen } from '../washes/index.js';
-import { tidyParts } from './tidy.js';
+import { tidyParts } from '../washes/tidy.js';
 import { type Pair, pairTrial, partsAt, seePair } from './two-paints.js';
 
 /** Cells of a pair, the two paints alone among them. */

@@ -3,7 +3,7 @@ import { hueDifference } from '../colour/lab.js';
 import { NEUTRAL_CHROMA, NO_HUE_CHROMA, type RelationKind, relationOf } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
 import { bestBetween, type Seen } from '../washes/index.js';
-import { tidyParts } from './tidy.js';
+import { tidyParts } from '../washes/tidy.js';
 import { openPair, type Pair, partsAt, seePair } from './two-paints.js';
 
 /** A pair and its greyest mixture. */

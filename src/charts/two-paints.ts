@@ -9,7 +9,7 @@ import {
   trialOf,
   waterStrength,
 } from '../washes/index.js';
-import type { TwoParts } from './tidy.js';
+import type { TwoParts } from '../washes/tidy.js';
 
 /** Water of what is compared on charts, one part paint to so many: both paints of a pair still show their hue. */
 export const CHART_WATER = '1:12';

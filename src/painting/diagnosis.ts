@@ -8,6 +8,9 @@ import { nameOf } from './name.js';
 import { COMPETES, EDGE, LIKE_SHARES, MOST_MIDDLE, REACH } from './table.js';
 import type { Border, PaintingReading, Place } from './types.js';
 
+/** Most masses that are asked about. */
+const MOST_VEILED = 2;
+
 /** Whether a place is so near to a side that it leads the eye out. */
 export const isAtRim = ({ x, y }: Place): boolean => Math.min(x, y, 1 - x, 1 - y) < EDGE;
 
@@ -62,7 +65,7 @@ function rangeTold(reading: PaintingReading): Finding[] {
       ? tell('painting-few-darks', { ...range, share: dark })
       : faults.noLights
         ? tell('painting-no-lights', range)
-        : tell('painting-reach', range);
+        : tell(range.dark < REACH.deep ? 'painting-shallow' : 'painting-reach', range);
   return [
     first,
     ...(faults.noLights && (faults.noDarks || faults.fewDarks) ? [tell('painting-no-lights', range)] : []),
@@ -73,11 +76,11 @@ function rangeTold(reading: PaintingReading): Finding[] {
 
 function veilTold(reading: PaintingReading): Finding[] {
   const { veil, masses } = reading;
-  const veiled = veil.masses;
-  if (veiled.length > 0) {
-    const below = Math.max(...veiled.map((one) => one.below));
-    return [tell('painting-veil', { masses: veiled.map(({ mass }) => nameOf(masses, mass)), below })];
-  }
+  const veiled = [...veil.masses].sort((one, other) => other.below - one.below).slice(0, MOST_VEILED);
+  if (veiled.length > 0)
+    return veiled.map(({ mass, from, below }) =>
+      tell('painting-veil', { mass: nameOf(masses, mass), from: nameOf(masses, from), below }),
+    );
   const hasDarks = masses.some(({ colour }) => colour.step > VALUE_BOUNDS[1]);
   return veil.slope === undefined || !hasDarks ? [] : [tell('painting-clear', {})];
 }

@@ -1,4 +1,6 @@
 /** From a mass of the painting to a mixture: the wash that it is taken for, and how that is changed as a goal asks. */
+import { deltaE00 } from '../colour/difference.js';
+import type { ColourReading } from '../colour/reading.js';
 import { paintOf, type Studio } from '../paints/index.js';
 import {
   edgeTold,
@@ -8,13 +10,14 @@ import {
   recipesFor,
   recipeTold,
 } from '../recipes/index.js';
-import { type FirstWash, WAYS } from '../washes/index.js';
+import { type FirstWash, seeLaid, WAYS } from '../washes/index.js';
+import { tidyParts } from '../washes/tidy.js';
 import { paintsLabel, strengthWords } from '../words/laid.js';
 import type { Named } from '../words/sentences/painting.js';
 import { type Finding, tell } from '../words/tell.js';
 import { nameOf } from './name.js';
 import { MATCHED } from './table.js';
-import type { PaintingReading } from './types.js';
+import type { Mass, PaintingReading } from './types.js';
 
 /** Paints that recipes may take. */
 export interface Tray {
@@ -43,19 +46,25 @@ export interface MassRecipes {
   readonly newcomers: readonly string[];
 }
 
-/** Recipes that are looked through for a wash of few paints, and that are given. */
-const MOST = { looked: 4, given: 3 } as const;
+/** Recipes that are given. */
+const MOST = 3;
 
-function washFor(studio: Studio, reading: PaintingReading, mass: number, paints: readonly string[]) {
-  const { lab } = (reading.masses[mass] as PaintingReading['masses'][number]).colour;
-  const { recipes } = recipesFor(studio, { to: lab }, { paints, ways: ['puddle'], most: MOST.looked });
-  const near = recipes.filter(({ deltaE00 = 0 }) => deltaE00 <= MATCHED);
-  // Of two paints a third can still be brought to it.
-  const best = near.find(({ parts }) => parts.length < 3) ?? near[0];
-  const laid = best?.laid;
-  const from =
-    laid !== undefined && 'paints' in laid ? { paints: laid.paints, strength: laid.strength } : undefined;
-  return { from, deltaE00: (best ?? recipes[0])?.deltaE00 ?? Number.POSITIVE_INFINITY };
+/** The same wash in parts that can be counted out. */
+function counted({ paints, strength }: FirstWash): FirstWash {
+  const [first, second, ...more] = Object.entries(paints);
+  if (first === undefined || second === undefined || more.length > 0) return { paints, strength };
+  const [one, other] = tidyParts(second[1] / first[1])[0] ?? [first[1], second[1]];
+  return { paints: { [first[0]]: one, [second[0]]: other }, strength };
+}
+
+/** The wash of one or two of these paints that comes nearest to a mass; none where it is too far off. */
+function washFor(studio: Studio, { lab }: ColourReading, paints: readonly string[]) {
+  const means = { paints, ways: ['puddle'], most: 1, mostPaints: 2 } as const;
+  const laid = recipesFor(studio, { to: lab }, means).recipes[0]?.laid;
+  if (laid === undefined || !('paints' in laid)) return { deltaE00: Number.POSITIVE_INFINITY };
+  const from = counted(laid);
+  const off = deltaE00(seeLaid(studio, from).colour.lab, lab);
+  return off <= MATCHED ? { from, deltaE00: off } : { deltaE00: off };
 }
 
 const newIn = ({ paints }: Tray, { parts }: Recipe): string[] =>
@@ -64,7 +73,7 @@ const newIn = ({ paints }: Tray, { parts }: Recipe): string[] =>
 /** Recipes from the paints that the painting has; from all only where those do not reach what is asked and all do. */
 function changed(studio: Studio, from: FirstWash, asked: Asked, tray: Tray): Recipes {
   const look = (paints: readonly string[]): Recipes =>
-    recipesFor(studio, { from, ...asked }, { paints, ways: WAYS, most: MOST.given });
+    recipesFor(studio, { from, ...asked }, { paints, ways: WAYS, most: MOST });
   const own = look(tray.paints);
   if (own.reach === 'in' || tray.others.length === 0) return own;
   const all = look([...tray.paints, ...tray.others]);
@@ -84,11 +93,12 @@ export function recipesOfMass(
   tray: Tray,
 ): MassRecipes {
   const named = nameOf(reading.masses, mass);
-  const { from, deltaE00 } = washFor(studio, reading, mass, tray.paints);
-  if (from === undefined) return { mass: named, deltaE00, newcomers: [] };
+  const { colour } = reading.masses[mass] as Mass;
+  const { from, deltaE00: off } = washFor(studio, colour, tray.paints);
+  if (from === undefined) return { mass: named, deltaE00: off, newcomers: [] };
   const found = changed(studio, from, asked, tray);
   const [best] = found.recipes;
-  return { mass: named, from, deltaE00, found, newcomers: best === undefined ? [] : newIn(tray, best) };
+  return { mass: named, from, deltaE00: off, found, newcomers: best === undefined ? [] : newIn(tray, best) };
 }
 
 /** What its recipes start from and take: the wash that the mass is taken for, and paints that the painting does not have. */

@@ -6,6 +6,8 @@ export const REACH = {
   light: 2.5,
   /** Step from which a passage counts as a true dark: half a step beyond where dark begins, which a reading can be off. */
   dark: 6.5,
+  /** Step from which a dark is deep. */
+  deep: 7.5,
   /** Where a passage that is darkened goes: well into the darks, no black hole. */
   darkened: 7.5,
   /** Most steps that one repair goes. */

@@ -33,22 +33,22 @@ function waysOf(ways: readonly Way[], ratios: readonly number[], strokes: readon
 }
 
 /** From a wash that is there: what may be brought to it, its own paints as well. */
-export function openFrom(first: FirstWash, { paints, ways }: Means): Open[] {
+export function openFrom(first: FirstWash, { paints, ways, mostPaints = MOST_PAINTS }: Means): Open[] {
   const own = Object.keys(first.paints);
   const tray = [...new Set([...own, ...paints])];
-  const mostNew = MOST_PAINTS - own.length;
+  const mostNew = mostPaints - own.length;
   return [{ first, tray, most: 2, mostNew, ...waysOf(ways, RATIOS, strokesAt(STROKES)), waters: WATERS }];
 }
 
 /** From nothing: puddles of up to three paints; glazes and strokes of two, each way round. */
-export function openFromNothing({ paints, ways }: Means): Open[] {
+export function openFromNothing({ paints, ways, mostPaints = MOST_PAINTS }: Means): Open[] {
   return paints.flatMap((id, at): Open[] => {
     const first = { paints: { [id]: 1 }, strength: 1 };
     const made = waysOf(ways, BALANCES, strokesAt([1]));
     const later = paints.slice(at + 1);
     const one = { first, strengths: STRENGTHS };
     return [
-      { ...one, ...made, tray: later, most: later.length === 0 ? 0 : 2, glazes: [], strokes: [] },
+      { ...one, ...made, tray: later, most: later.length === 0 ? 0 : mostPaints - 1, glazes: [], strokes: [] },
       { ...one, ...made, tray: paints.filter((other) => other !== id), most: 1, ratios: [], strokes: [] },
       { ...one, ...made, tray: later, most: 1, ratios: [], glazes: [] },
     ];

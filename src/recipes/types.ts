@@ -22,6 +22,8 @@ export interface Means {
   readonly ways: readonly Way[];
   /** Most recipes that are given. */
   readonly most: number;
+  /** Most paints in one of them, those of the first wash among them; {@link MOST_PAINTS} where it is not said. */
+  readonly mostPaints?: number;
 }
 
 /** A paint of a recipe. */

@@ -6,9 +6,9 @@ import { fiveAmounts } from '../../src/charts/five-amounts.js';
 import { greyestOf, leanOf } from '../../src/charts/greys.js';
 import { exercisesFor } from '../../src/charts/practice.js';
 import { recipeExercise } from '../../src/charts/practice-recipe.js';
-import { tidyParts } from '../../src/charts/tidy.js';
 import { type Pair, pairsOf, seePair } from '../../src/charts/two-paints.js';
 import { chromaOf, type Lab } from '../../src/colour/lab.js';
+import { tidyParts } from '../../src/washes/tidy.js';
 import { paintOf, STUDIO } from '../studio.js';
 import { boxOf } from './fixture.js';
 

@@ -105,6 +105,8 @@ export const PAINTING = {
   'painting-doubt': ({ id }: { id: DoubtId }): string => DOUBTS[id],
   'painting-reach': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
     `Values run from ${between(light, dark, voice)}: from the lights to true darks.`,
+  'painting-shallow': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
+    `Values run from ${between(light, dark, voice)}: there are darks, but none that is deep. A few accents at ${stepWords(8.5, voice)} would make the lights shine.`,
   'painting-no-darks': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
     `Values run from ${between(light, dark, voice)}: no darks. If mist or a bright haze is meant, leave it.`,
   'painting-few-darks': (
@@ -122,8 +124,9 @@ export const PAINTING = {
     shares: readonly [number, number, number];
   }): string =>
     `Light ${percent(light)}, middle ${percent(middle)}, dark ${percent(dark)}: nearly alike, so that none leads.`,
-  'painting-veil': ({ masses, below }: { masses: readonly Named[]; below: number }): string =>
-    `${sentence(listWords(masses.map(namedMass)))} ${masses.length === 1 ? 'is' : 'are'} duller than less light would make ${masses.length === 1 ? 'it' : 'them'}, by C* ${below.toFixed(0)}: a veil of grey lies on the darks.`,
+  /** A dark and a light of one hue may be two things: only the painter knows. */
+  'painting-veil': ({ mass, from, below }: { mass: Named; from: Named; below: number }): string =>
+    `If ${namedMass(mass)} is the turned side of mass ${from.number} (${from.words}), it went grey: shade alone would leave C* ${below.toFixed(0)} more. If it is another thing, leave it.`,
   'painting-clear': (): string => 'The darks keep the colour that less light would leave.',
   'painting-focus': ({
     one,
@@ -147,7 +150,7 @@ export const PAINTING = {
   ): string =>
     `Take ${namedMass(mass)} darker by ${stepsWords(steps)}, to about ${stepWords(to, voice)}${isBright ? ', and keep it bright' : ''}.`,
   'painting-unveil': ({ mass, from }: { mass: Named; from: Named }): string =>
-    `Mix ${namedMass(mass)} again, as the shade of mass ${from.number}: as dark as it is, and brighter.`,
+    `If they are one thing, mix ${namedMass(mass)} again as the shade of mass ${from.number}: as dark, and brighter.`,
   'painting-three-values': (): string =>
     'Before the next one, plan light, middle and dark in three unequal shares, and leave the paper where the lights are to be.',
   'painting-quieten': ({ mass }: { mass: Named }): string =>
