@@ -1,11 +1,12 @@
-/** Reading the photograph of a painting: the one place that knows sharp, which is loaded only here and only when a photograph is read. */
+/** Reading the photograph of a painting. */
 import type { Metadata, SharpOptions } from 'sharp';
-import { DataError, MudlarkError } from '../errors.js';
+import { DataError } from '../errors.js';
 import { lightOf, type Samples } from '../painting/decode.js';
 import { type Profile, readProfile } from '../painting/profile.js';
 import type { Photograph } from '../painting/types.js';
 import { shownPath, withWords } from './faults.js';
 import { readBytes } from './read.js';
+import { loadSharp, type Sharp } from './sharp.js';
 
 /** Largest file, in bytes: 24 million pixels of 16 bits, uncompressed, are 144 MB. */
 const MOST_BYTES = 200e6;
@@ -67,24 +68,6 @@ function requireFormat(bytes: Uint8Array): void {
       ? `this is no photograph that is read; save it as ${READ_WORDS}`
       : `this is ${other} file, which is not read; save it as ${READ_WORDS}`,
   );
-}
-
-type Sharp = typeof import('sharp').default;
-
-/** @throws MudlarkError when the package is not there, or not for this machine */
-async function loadSharp(): Promise<Sharp> {
-  try {
-    const { default: sharp } = await import('sharp');
-    // One picture is read and the program ends: nothing is worth keeping.
-    sharp.cache(false);
-    return sharp;
-  } catch (cause) {
-    throw new MudlarkError(
-      'photographs are read with the package sharp, which is not installed here; run "npm install sharp" in the folder of mudlark',
-      1,
-      { cause },
-    );
-  }
 }
 
 const BYTES_OF: Readonly<Record<string, number>> = { uchar: 1, ushort: 2 };

@@ -5,7 +5,8 @@
 import type { Studio } from '../paints/index.js';
 import type { Area, Picture } from '../pictures/index.js';
 import { seeLaid, type Wash } from '../washes/index.js';
-import { drawnSheet, type RgbPixels } from './drawn-sheet.js';
+import { drawnSheet } from './drawn-sheet.js';
+import type { FilePixels } from './file-pixels.js';
 
 /** Scenes: the picture, and what its files are called. */
 export const DEMO_SCENES = [
@@ -58,6 +59,6 @@ function timid(studio: Studio, { areas }: Picture): Readonly<Record<string, Wash
 }
 
 /** A scene before or after, as a photograph that shows the whole sheet. */
-export function demoSheet(studio: Studio, picture: Picture, state: DemoState): RgbPixels {
+export function demoSheet(studio: Studio, picture: Picture, state: DemoState): FilePixels {
   return drawnSheet(studio, picture, state === 'before' ? timid(studio, picture) : {}, 7);
 }

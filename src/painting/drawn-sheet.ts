@@ -7,13 +7,7 @@ import type { Xyz } from '../colour/xyz.js';
 import type { Studio } from '../paints/index.js';
 import { type Picture, type Raster, raster } from '../pictures/index.js';
 import { seeLaid, type Wash } from '../washes/index.js';
-
-/** Colours as a file holds them: sRGB in 8 bits, row by row from the left upper corner. */
-export interface RgbPixels {
-  readonly width: number;
-  readonly height: number;
-  readonly rgb: Uint8Array;
-}
+import type { FilePixels } from './file-pixels.js';
 
 type Light = readonly [number, number, number];
 
@@ -167,13 +161,13 @@ export function drawnSheet(
   picture: Picture,
   washes: Readonly<Record<string, Wash>>,
   seed: number,
-): RgbPixels {
+): FilePixels {
   const painted = paintedLight(studio, picture, washes, seed);
   const paper = lightOf(readColour(studio.paper.reflectance).xyz);
   const tooth = fields(seed + 3, [{ period: GRAIN[0].period, share: TOOTH }]);
   const codes = codesOfLight();
   const [width, height] = [PAINTED.width + 2 * MARGIN, PAINTED.height + 2 * MARGIN];
-  const rgb = new Uint8Array(width * height * 3);
+  const data = new Uint8Array(width * height * 3);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
       const [u, v] = [x - MARGIN, y - MARGIN];
@@ -183,8 +177,8 @@ export function drawnSheet(
       for (let channel = 0; channel < 3; channel++) {
         const light = isPainted ? painted[from + channel] : paper[channel];
         const step = within((light as number) * shine * LIGHTS, LIGHTS);
-        rgb[(y * width + x) * 3 + channel] = codes[step] as number;
+        data[(y * width + x) * 3 + channel] = codes[step] as number;
       }
     }
-  return { width, height, rgb };
+  return { width, height, data };
 }
