@@ -1,0 +1,124 @@
+/** Reads the photograph of a painting: sheet, white, values, masses, what stands beside what, veil, and how far all that is to be believed. */
+import { readColour } from '../colour/index.js';
+import type { Studio } from '../paints/index.js';
+import { bordersOf } from './borders.js';
+import { figuresOf } from './figures.js';
+import { areaOf } from './hull.js';
+import { likenessOf } from './likeness.js';
+import { heightAt } from './lighting.js';
+import { type Box, paintingIn } from './margin.js';
+import { massesOf } from './masses.js';
+import { findPaper, type Paper } from './paper.js';
+import { cutOut, type Point } from './photograph.js';
+import { type Flat, laidFlat, smoothed } from './rectify.js';
+import { findSheet, type Sheet } from './sheet.js';
+import { doubtsOf, trustOf } from './trust.js';
+import type { ByHand, Corners, PaintingReading, Photograph, Place } from './types.js';
+import { veilOf } from './veil.js';
+import { barePixels, barePlace, evened, settleWhite } from './white.js';
+
+export type * from './types.js';
+
+/** A channel from here on may have been cut. */
+const TOP = 0.985;
+/** Light over the white's from which something is lighter than it, as Munsell value. */
+const LIGHTER = 0.25;
+
+const shareOf = (is: Uint8Array): number => is.reduce((sum, one) => sum + one, 0) / Math.max(1, is.length);
+
+/** A part of a mask. */
+function maskIn(mask: Uint8Array, width: number, { left, top, right, bottom }: Box): Uint8Array {
+  const out = new Uint8Array((right - left) * (bottom - top));
+  for (let row = top; row < bottom; row++)
+    out.set(mask.subarray(row * width + left, row * width + right), (row - top) * (right - left));
+  return out;
+}
+
+/** Share of the bare pixels that the file may have cut; undefined where none is bare. */
+function clippedOf({ light }: Flat, bare: Uint8Array): number | undefined {
+  let [count, cut] = [0, 0];
+  for (const [at, is] of bare.entries()) {
+    if (is === 0) continue;
+    count++;
+    if (Math.max(light[3 * at] as number, light[3 * at + 1] as number, light[3 * at + 2] as number) > TOP) cut++;
+  }
+  return count === 0 ? undefined : cut / count;
+}
+
+/** Luminance of paper at nine places of the sheet: the most, and the most over the least. */
+function levels({ project }: Flat, { width, height }: Photograph, paper: Paper): { level: number; uneven: number } {
+  const at = new Float64Array(2);
+  const heights: number[] = [];
+  for (const u of [0.02, 0.5, 0.98])
+    for (const v of [0.02, 0.5, 0.98]) {
+      project(u, v, at);
+      heights.push(heightAt(paper.light.luminance, (at[0] as number) / width - 0.5, (at[1] as number) / height - 0.5));
+    }
+  const [most, least] = [Math.max(...heights), Math.min(...heights)];
+  return { level: Math.exp(most), uneven: Math.exp(most - least) };
+}
+
+/** Sides where the photograph ends and no margin is seen, while others show the table: the painting may go on there. */
+function cutSides(sheet: Sheet | undefined, box: Box, { width, height }: Flat): number {
+  if (sheet === undefined) return 0;
+  const margins = [box.top, width - box.right, height - box.bottom, box.left];
+  const least = 0.015 * Math.min(width, height);
+  return sheet.sides.filter(({ atBorder }, at) => atBorder && (margins[at] as number) < least).length;
+}
+
+/**
+ * Reads a photograph.
+ * @param byHand what is said of it; it goes before what is found
+ * @returns places of `white` and `corners` as shares of the whole photograph, all others of the likeness
+ */
+export function readPainting(studio: Studio, photograph: Photograph, byHand: ByHand): PaintingReading {
+  const { photograph: part, toWhole, toPart } = cutOut(photograph, byHand.cut);
+  const { width, height } = part;
+  const inPixels = ({ x, y }: Place): Point => ({ x: x * width, y: y * height });
+  const sheet = byHand.corners === undefined ? findSheet(part) : undefined;
+  const corners =
+    byHand.corners?.map((corner) => inPixels(toPart(corner))) ??
+    sheet?.corners ??
+    [{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 1, y: 1 }, { x: 0, y: 1 }].map(inPixels);
+  const flat = smoothed(laidFlat(part, corners));
+  const paper = findPaper(flat, part);
+  const said = byHand.white && { ...byHand.white, ...toPart(byHand.white) };
+  const white = settleWhite(studio, part, said, paper);
+  const even = paper === undefined ? flat.light : evened(flat, part, paper.light);
+  const bare =
+    paper === undefined
+      ? new Uint8Array(flat.width * flat.height)
+      : barePixels(even, settleWhite(studio, part, undefined, paper).light, paper.grain);
+  const whole: Box = { left: 0, top: 0, right: flat.width, bottom: flat.height };
+  const box = paper?.by === 'margin' ? paintingIn(flat, bare) : whole;
+  const likeness = likenessOf(even, flat.width, box, white.toD65);
+  const masses = massesOf(likeness);
+  const borders = bordersOf(masses, likeness.width, likeness.height);
+  const at = said ?? barePlace(bare, flat, part) ?? { x: 0.5, y: 0.5 };
+  const paintedShare = (likeness.width * likeness.height) / (flat.width * flat.height);
+  const lightest = LIGHTER + (white.by === 'file' ? 10 : readColour(studio.paper.reflectance).value);
+  const doubts = doubtsOf({
+    white,
+    paper,
+    sheet,
+    clipped: clippedOf(flat, bare),
+    ...(paper === undefined ? { level: 1, uneven: 1 } : levels(flat, part, paper)),
+    pixels: areaOf(corners) * paintedShare,
+    side: Math.max(flat.width, flat.height) * flat.scale,
+    bare: shareOf(maskIn(bare, flat.width, box)),
+    lighter: likeness.value.reduce((sum, value) => sum + (value > lightest ? 1 : 0), 0) / likeness.value.length,
+    cutSides: cutSides(sheet, box, flat),
+  });
+  return {
+    likeness,
+    massAt: masses.massAt,
+    white: { ...toWhole(at), found: white.found },
+    corners: corners.map(({ x, y }) => toWhole({ x: x / width, y: y / height })) as unknown as Corners,
+    ...figuresOf(likeness),
+    masses: masses.masses,
+    borders,
+    veil: veilOf(masses.masses, borders),
+    trust: trustOf(doubts),
+    doubts,
+  };
+}

@@ -1,0 +1,53 @@
+/** The painting alone, in CIELAB and Munsell value. */
+import { munsellValueFromY, whiteOf } from '../colour/index.js';
+import type { Matrix } from '../colour/adapt.js';
+import type { Box } from './margin.js';
+import type { Likeness } from './types.js';
+
+/** CIELAB's function of a ratio to white, tabled: linear between entries it is right to 1e-4 of a unit of L* above L* 4. */
+const TABLE = 8192;
+/** Highest ratio: what shines is lighter than white. */
+const MOST = 1.6;
+const EPSILON = 216 / 24389;
+const KAPPA = 24389 / 27;
+
+/** Entries at equal steps of the square root of the ratio, which spreads the darks. */
+const F = Float64Array.from({ length: TABLE + 2 }, (_, at) => {
+  const ratio = MOST * (at / TABLE) ** 2;
+  return ratio > EPSILON ? Math.cbrt(ratio) : (KAPPA * ratio + 16) / 116;
+});
+const VALUE = Float64Array.from({ length: TABLE + 2 }, (_, at) => munsellValueFromY(100 * MOST * (at / TABLE) ** 2));
+
+function between(table: Float64Array, place: number): number {
+  const at = place | 0;
+  const low = table[at] as number;
+  return low + (place - at) * ((table[at + 1] as number) - low);
+}
+
+const placeOf = (ratio: number): number =>
+  ratio <= 0 ? 0 : ratio >= MOST ? TABLE : TABLE * Math.sqrt(ratio / MOST);
+
+/** Reads every pixel of a part of evened light. @param width of the whole of it */
+export function likenessOf(even: Float32Array, width: number, box: Box, toD65: Matrix): Likeness {
+  const size = { width: box.right - box.left, height: box.bottom - box.top };
+  const lab = new Float32Array(3 * size.width * size.height);
+  const value = new Float32Array(size.width * size.height);
+  const white = whiteOf('D65-2');
+  const [m0, m1, m2, m3, m4, m5, m6, m7, m8] = toD65;
+  let into = 0;
+  for (let row = box.top; row < box.bottom; row++) {
+    let from = 3 * (row * width + box.left);
+    for (let column = 0; column < size.width; column++, from += 3, into++) {
+      const [r, g, b] = [even[from] as number, even[from + 1] as number, even[from + 2] as number];
+      const y = placeOf((m3 * r + m4 * g + m5 * b) / white.y);
+      const fx = between(F, placeOf((m0 * r + m1 * g + m2 * b) / white.x));
+      const fy = between(F, y);
+      const fz = between(F, placeOf((m6 * r + m7 * g + m8 * b) / white.z));
+      lab[3 * into] = 116 * fy - 16;
+      lab[3 * into + 1] = 500 * (fx - fy);
+      lab[3 * into + 2] = 200 * (fy - fz);
+      value[into] = between(VALUE, y);
+    }
+  }
+  return { ...size, lab, value };
+}

@@ -1,0 +1,191 @@
+/**
+ * The five to eight masses of a painting: what is alike in colour and lies together is one. k-means (ml-kmeans, kmeans++ from a fixed seed)
+ * on a few hundred pixels, each pixel then to the nearest middle, specks to what is around them, and what is alike or small joined.
+ * A painting of fewer colours has fewer masses: a bare sheet has one.
+ */
+import { kmeans } from 'ml-kmeans';
+import { labToXyz, readXyz, whiteOf } from '../colour/index.js';
+import { centred, despeckled } from './labels.js';
+import type { Likeness, Mass } from './types.js';
+
+/** Middles to begin with, and the most masses that are kept. */
+const BEGIN = 11;
+const MOST = 8;
+/** Pixels that are looked at. */
+const SAMPLE = 1400;
+/** What the whole side of the painting weighs against L*, a*, b*. */
+const PLACE = 26;
+/** Value is what holds a mass together first. */
+const COLOUR = 0.8;
+/** Share of the painting under which a mass joins another. */
+const LEAST = 0.02;
+/** Masses this near (L*, and a* and b* as they are weighed) are one, if they touch; anywhere, if they are nearer still. */
+const ALIKE = { touching: 6, anywhere: 2.5 } as const;
+const SEED = 20;
+
+/** Masses, and the mass of each pixel. */
+export interface Masses {
+  readonly masses: readonly Mass[];
+  readonly massAt: Uint8Array;
+}
+
+interface Sums {
+  count: number;
+  l: number;
+  a: number;
+  b: number;
+}
+
+const colourGap = (one: Sums, other: Sums): number =>
+  Math.hypot(
+    one.l / one.count - other.l / other.count,
+    COLOUR * (one.a / one.count - other.a / other.count),
+    COLOUR * (one.b / one.count - other.b / other.count),
+  );
+
+function middles({ width, height, lab }: Likeness): number[][] {
+  const apart = Math.max(1, Math.sqrt((width * height) / SAMPLE));
+  const points: number[][] = [];
+  for (let y = apart / 2; y < height; y += apart)
+    for (let x = apart / 2; x < width; x += apart) {
+      const at = 3 * ((y | 0) * width + (x | 0));
+      points.push([
+        lab[at] as number,
+        COLOUR * (lab[at + 1] as number),
+        COLOUR * (lab[at + 2] as number),
+        (PLACE * x) / width,
+        (PLACE * y) / height,
+      ]);
+    }
+  const count = Math.min(BEGIN, points.length);
+  return kmeans(points, count, { seed: SEED, maxIterations: 30, tolerance: 1e-3 }).centroids;
+}
+
+/** The nearest middle of each pixel. */
+function assigned({ width, height, lab }: Likeness, centres: readonly (readonly number[])[]): Uint8Array {
+  const out = new Uint8Array(width * height);
+  const flat = Float64Array.from(centres.flat());
+  for (let y = 0, at = 0; y < height; y++) {
+    const py = (PLACE * (y + 0.5)) / height;
+    for (let x = 0; x < width; x++, at++) {
+      const px = (PLACE * (x + 0.5)) / width;
+      const [l, a, b] = [
+        lab[3 * at] as number,
+        COLOUR * (lab[3 * at + 1] as number),
+        COLOUR * (lab[3 * at + 2] as number),
+      ];
+      let [best, least] = [0, Number.POSITIVE_INFINITY];
+      for (let k = 0, c = 0; c < flat.length; k++, c += 5) {
+        const dl = l - (flat[c] as number);
+        const da = a - (flat[c + 1] as number);
+        const db = b - (flat[c + 2] as number);
+        const dx = px - (flat[c + 3] as number);
+        const dy = py - (flat[c + 4] as number);
+        const gap = dl * dl + da * da + db * db + dx * dx + dy * dy;
+        if (gap < least) {
+          least = gap;
+          best = k;
+        }
+      }
+      out[at] = best;
+    }
+  }
+  return out;
+}
+
+function sumsOf({ lab }: Likeness, labels: Uint8Array, count: number): Sums[] {
+  const sums = Array.from({ length: count }, (): Sums => ({ count: 0, l: 0, a: 0, b: 0 }));
+  for (let at = 0; at < labels.length; at++) {
+    const own = sums[labels[at] as number] as Sums;
+    own.count++;
+    own.l += lab[3 * at] as number;
+    own.a += lab[3 * at + 1] as number;
+    own.b += lab[3 * at + 2] as number;
+  }
+  return sums;
+}
+
+/** Which pairs touch, as a matrix of lengths. */
+export function touching(labels: Uint8Array, width: number, count: number): Uint32Array {
+  const out = new Uint32Array(count * count);
+  for (let at = 0; at < labels.length; at++) {
+    const here = labels[at] as number;
+    for (const there of [(at + 1) % width === 0 ? here : labels[at + 1], labels[at + width] ?? here] as number[]) {
+      if (here === there) continue;
+      const pair = Math.min(here, there) * count + Math.max(here, there);
+      out[pair] = (out[pair] as number) + 1;
+    }
+  }
+  return out;
+}
+
+/** Joins what is small, what is alike and what is too many. @returns where each label goes */
+function joined(sums: Sums[], touch: Uint32Array, total: number): number[] {
+  const count = sums.length;
+  const into = sums.map((_, at) => at);
+  const touches = (one: number, other: number): boolean =>
+    (touch[Math.min(one, other) * count + Math.max(one, other)] as number) > 0;
+  for (;;) {
+    const live = into.flatMap((to, at) => (to === at && (sums[at] as Sums).count > 0 ? [at] : []));
+    let best: { readonly from: number; readonly to: number; readonly cost: number } | undefined;
+    for (const [k, one] of live.entries())
+      for (const other of live.slice(k + 1)) {
+        const [a, b] = [sums[one] as Sums, sums[other] as Sums];
+        const gap = colourGap(a, b);
+        const isSmall = Math.min(a.count, b.count) < LEAST * total;
+        const isAlike = gap < (touches(one, other) ? ALIKE.touching : ALIKE.anywhere);
+        if (!isSmall && !isAlike && live.length <= MOST) continue;
+        // What Ward's method pays: the spread that joining adds.
+        const cost = ((a.count * b.count) / (a.count + b.count)) * gap * gap * (touches(one, other) ? 1 : 2);
+        if (best === undefined || cost < best.cost)
+          best = a.count < b.count ? { from: one, to: other, cost } : { from: other, to: one, cost };
+      }
+    if (best === undefined) return into;
+    const { from, to } = best;
+    const [taken, grown] = [sums[from] as Sums, sums[to] as Sums];
+    sums[to] = {
+      count: grown.count + taken.count,
+      l: grown.l + taken.l,
+      a: grown.a + taken.a,
+      b: grown.b + taken.b,
+    };
+    for (const [at, was] of into.entries()) if (was === from) into[at] = to;
+    for (let k = 0; k < count; k++) {
+      if (k === from || k === to || !touches(from, k)) continue;
+      const pair = Math.min(to, k) * count + Math.max(to, k);
+      touch[pair] = (touch[pair] as number) + 1;
+    }
+  }
+}
+
+/** The masses of a painting, the largest first. */
+export function massesOf(likeness: Likeness): Masses {
+  const { width, height } = likeness;
+  const centres = middles(likeness);
+  const labels = despeckled(assigned(likeness, centres), width, height, centres.length);
+  const first = sumsOf(likeness, labels, centres.length);
+  const into = joined(first, touching(labels, width, centres.length), labels.length);
+  for (let at = 0; at < labels.length; at++) labels[at] = into[labels[at] as number] as number;
+  const sums = sumsOf(likeness, labels, centres.length);
+  const order = sums
+    .map(({ count }, label) => ({ label, count }))
+    .filter(({ count }) => count > 0)
+    .sort((one, other) => other.count - one.count || one.label - other.label);
+  const rank = new Uint8Array(centres.length);
+  for (const [place, { label }] of order.entries()) rank[label] = place;
+  const massAt = labels.map((label) => rank[label] as number);
+  const places = centred(massAt, width, height, order.length);
+  const white = whiteOf('D65-2');
+  const masses = order.map(({ label, count }, place): Mass => {
+    const { l, a, b } = sums[label] as Sums;
+    const colour = readXyz(labToXyz({ l: l / count, a: a / count, b: b / count }, white));
+    const at = places[place] as number;
+    return {
+      x: ((at % width) + 0.5) / width,
+      y: (Math.floor(at / width) + 0.5) / height,
+      share: count / labels.length,
+      colour,
+    };
+  });
+  return { masses, massAt };
+}

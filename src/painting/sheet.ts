@@ -1,0 +1,193 @@
+/**
+ * The sheet of paper in a photograph. Its bare border is a ring of one light, edged all round by the table: patches of cells that go over
+ * into each other without an edge are grown from the brightest, filled, and each that is a quadrilateral with an edge to something
+ * darker along its sides may be the sheet.
+ */
+import { areaOf, hullOf, inOrder, quadrilateral } from './hull.js';
+import { type Cells, luminances, type Point, shrunk } from './photograph.js';
+import { type Redrawn, redrawn, type Side } from './sides.js';
+import type { Photograph } from './types.js';
+
+/** A sheet that was found, in pixels. */
+export interface Sheet {
+  readonly corners: readonly Point[];
+  readonly sides: readonly Side[];
+}
+
+/** Cells along the longer side of the photograph. */
+const CELLS = 176;
+/** From cell to cell paper changes by no more than this, as logarithms: of luminance, and of red and blue against green. */
+const STEP = { luminance: 0.07, colour: 0.14 };
+/** From the brightest cell of a patch to its darkest, and to its farthest in colour. */
+const SPAN = { luminance: 0.75, colour: 0.3 };
+/** Share of the cells that a patch must have, and how many patches are tried. */
+const LEAST_PATCH = 0.008;
+const MOST_PATCHES = 6;
+/** Share of the photograph that a sheet must fill. */
+const LEAST_SHEET = 0.08;
+/** Share of a side that must be seen as an edge; sides that must be. */
+const LEAST_SUPPORT = 0.45;
+const LEAST_SIDES = 2;
+/** Angles of its corners as they are seen, degrees. */
+const ANGLES = [45, 135] as const;
+
+interface Logs {
+  readonly width: number;
+  readonly height: number;
+  readonly luminance: Float32Array;
+  readonly red: Float32Array;
+  readonly blue: Float32Array;
+}
+
+function logsOf(cells: Cells): Logs {
+  const { width, height, light } = cells;
+  const luminance = luminances(cells).map(Math.log);
+  const red = new Float32Array(luminance.length);
+  const blue = new Float32Array(luminance.length);
+  // What is added keeps the noise of what is nearly black out of its colour.
+  for (let at = 0, from = 0; at < red.length; at++, from += 3) {
+    const green = Math.log(Math.max(0, light[from + 1] as number) + 0.01);
+    red[at] = Math.log(Math.max(0, light[from] as number) + 0.01) - green;
+    blue[at] = Math.log(Math.max(0, light[from + 2] as number) + 0.01) - green;
+  }
+  return { width, height, luminance, red, blue };
+}
+
+/** Patches of cells, each a mask, the brightest first. */
+function patchesOf({ width, height, luminance, red, blue }: Logs): Uint8Array[] {
+  const count = width * height;
+  const taken = new Uint8Array(count);
+  const order = Array.from({ length: count }, (_, at) => at).sort(
+    (one, other) => (luminance[other] as number) - (luminance[one] as number),
+  );
+  const queue = new Int32Array(count);
+  const found: Uint8Array[] = [];
+  const beside = [-1, 1, -width, width];
+  for (const seed of order) {
+    if (found.length >= MOST_PATCHES) break;
+    if (taken[seed] === 1) continue;
+    let [head, tail] = [0, 0];
+    queue[tail++] = seed;
+    taken[seed] = 1;
+    const [top, r0, b0] = [luminance[seed] as number, red[seed] as number, blue[seed] as number];
+    while (head < tail) {
+      const here = queue[head++] as number;
+      const column = here % width;
+      for (let k = 0; k < 4; k++) {
+        if ((k === 0 && column === 0) || (k === 1 && column === width - 1)) continue;
+        const there = here + (beside[k] as number);
+        if (there < 0 || there >= count || taken[there] === 1) continue;
+        const isPaper =
+          Math.abs((luminance[there] as number) - (luminance[here] as number)) < STEP.luminance &&
+          Math.abs((red[there] as number) - (red[here] as number)) < STEP.colour &&
+          Math.abs((blue[there] as number) - (blue[here] as number)) < STEP.colour &&
+          top - (luminance[there] as number) < SPAN.luminance &&
+          Math.abs((red[there] as number) - r0) < SPAN.colour &&
+          Math.abs((blue[there] as number) - b0) < SPAN.colour;
+        if (!isPaper) continue;
+        taken[there] = 1;
+        queue[tail++] = there;
+      }
+    }
+    if (tail < LEAST_PATCH * count) continue;
+    const mask = new Uint8Array(count);
+    for (let k = 0; k < tail; k++) mask[queue[k] as number] = 1;
+    found.push(mask);
+  }
+  return found;
+}
+
+/** Fills what a mask encloses: everything that cannot be reached from the border. */
+function filled(mask: Uint8Array, width: number, height: number): Uint8Array {
+  const outside = new Uint8Array(mask.length);
+  const queue = new Int32Array(mask.length);
+  let [head, tail] = [0, 0];
+  const reach = (at: number): void => {
+    if (mask[at] === 1 || outside[at] === 1) return;
+    outside[at] = 1;
+    queue[tail++] = at;
+  };
+  for (let x = 0; x < width; x++) for (const y of [0, height - 1]) reach(y * width + x);
+  for (let y = 0; y < height; y++) for (const x of [0, width - 1]) reach(y * width + x);
+  while (head < tail) {
+    const at = queue[head++] as number;
+    const column = at % width;
+    if (column > 0) reach(at - 1);
+    if (column < width - 1) reach(at + 1);
+    if (at >= width) reach(at - width);
+    if (at + width < mask.length) reach(at + width);
+  }
+  return outside.map((is) => 1 - is);
+}
+
+/** Corners of the cells at the ends of each row of a mask. */
+function outline(mask: Uint8Array, width: number, height: number, side: number): Point[] {
+  const points: Point[] = [];
+  for (let row = 0; row < height; row++) {
+    const cells = mask.subarray(row * width, (row + 1) * width);
+    const [first, last] = [cells.indexOf(1), cells.lastIndexOf(1)];
+    if (first < 0) continue;
+    for (const y of [row * side, (row + 1) * side])
+      points.push({ x: first * side, y }, { x: (last + 1) * side, y });
+  }
+  return points;
+}
+
+/** Takes away what is thinner than about five cells: a tongue of light that leaves the sheet. */
+function opened(mask: Uint8Array, width: number, height: number): Uint8Array {
+  const passed = (from: Uint8Array, keep: 0 | 1): Uint8Array => {
+    const out = Uint8Array.from(from);
+    for (let at = 0; at < from.length; at++) {
+      const [column, row] = [at % width, (at / width) | 0];
+      const beside = [column > 0 ? at - 1 : at, column < width - 1 ? at + 1 : at, row > 0 ? at - width : at, row < height - 1 ? at + width : at];
+      if (beside.some((there) => from[there] === keep)) out[at] = keep;
+    }
+    return out;
+  };
+  return passed(passed(passed(passed(mask, 0), 0), 1), 1);
+}
+
+function isSheet({ corners, sides }: Redrawn, { width, height }: Photograph): boolean {
+  if (areaOf(corners) < LEAST_SHEET * width * height) return false;
+  const seen = sides.filter(({ atBorder }) => !atBorder);
+  if (seen.length < LEAST_SIDES || seen.some(({ support }) => support < LEAST_SUPPORT)) return false;
+  return corners.every((here, at) => {
+    const [before, after] = [corners[(at + 3) % 4] as Point, corners[(at + 1) % 4] as Point];
+    const turn = Math.atan2(before.y - here.y, before.x - here.x) - Math.atan2(after.y - here.y, after.x - here.x);
+    const degrees = (((turn * 180) / Math.PI) % 360 + 360) % 360;
+    return degrees > ANGLES[0] && degrees < ANGLES[1];
+  });
+}
+
+/** Finds the sheet; undefined where none is seen. */
+export function findSheet(photograph: Photograph): Sheet | undefined {
+  const cells = shrunk(photograph, CELLS);
+  const { width, height, side } = cells;
+  if (width < 12 || height < 12) return undefined;
+  const logs = logsOf(cells);
+  const fine = luminances(photograph);
+  const across = photograph.width;
+  const at = (x: number, y: number): number => {
+    const column = Math.min(across - 1, Math.max(0, x | 0));
+    const row = Math.min(photograph.height - 1, Math.max(0, y | 0));
+    return Math.log((fine[row * across + column] as number) + 0.01);
+  };
+  let best: { readonly sheet: Redrawn; readonly merit: number } | undefined;
+  for (const patch of patchesOf(logs)) {
+    const whole = filled(patch, width, height);
+    const wide = opened(whole, width, height);
+    const count = (mask: Uint8Array): number => mask.reduce((sum, is) => sum + is, 0);
+    const mask = count(wide) > 0.6 * count(whole) ? wide : whole;
+    const rough = quadrilateral(hullOf(outline(mask, width, height, side)));
+    if (rough === undefined) continue;
+    const first = redrawn(at, photograph, inOrder(rough), 3 * side + 2, 1.5 * side);
+    const sheet = first && redrawn(at, photograph, first.corners, side + 3, 1.5 * side);
+    if (sheet === undefined || !isSheet(sheet, photograph)) continue;
+    let [sum, among] = [0, 0];
+    for (const [cell, is] of patch.entries()) if (is === 1) [sum, among] = [sum + (logs.luminance[cell] as number), among + 1];
+    // The lighter of a sheet and a table top is the paper; the larger of a sheet and a light place in it is the sheet.
+    const merit = Math.exp(sum / among) * Math.sqrt(areaOf(sheet.corners));
+    if (best === undefined || merit > best.merit) best = { sheet, merit };
+  }
+  return best && { corners: inOrder(best.sheet.corners), sides: best.sheet.sides };
+}

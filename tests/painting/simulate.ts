@@ -1,0 +1,315 @@
+/**
+ * A painting of known washes on a sheet of the library's paper, lying on a table, photographed: light by its spectrum, perspective, lens,
+ * sensor, JPEG. What is computed here stands apart from the reader: it goes from reflectance to light and never back.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import sharp from 'sharp';
+import { fraction, seededDraw, seedOf } from '../../src/chance/draw.js';
+import { type ColourReading, readColour } from '../../src/colour/index.js';
+import { GRID, type Spectrum } from '../../src/optics/index.js';
+import type { Photograph, Place } from '../../src/painting/types.js';
+import { parsePictureFile } from '../../src/pictures/format.js';
+import { type Picture, raster } from '../../src/pictures/index.js';
+import { seeLaid } from '../../src/washes/index.js';
+import { STUDIO } from '../studio.js';
+import tables from '../outside/data/colour-cie-tables.json' with { type: 'json' };
+
+/** Light of the primaries of sRGB. */
+export type Light = readonly [number, number, number];
+
+/** XYZ (y 1 for white) to linear sRGB: W3C CSS Color Module Level 4. */
+const TO_SRGB = [
+  [12831 / 3959, -329 / 214, -1974 / 3959],
+  [-851781 / 878810, 1648619 / 878810, 36519 / 878810],
+  [705 / 12673, -2585 / 12673, 705 / 667],
+] as const;
+
+/** A table at 5 nm from 360 nm, in the bands of the grid. */
+const banded = (table: readonly number[]): number[] =>
+  Array.from({ length: GRID.count }, (_, band) => table[(GRID.startNm + band * GRID.stepNm - 360) / 5] as number);
+
+const [CX, CY, CZ] = [tables.observer2.x, tables.observer2.y, tables.observer2.z].map(banded) as [number[], number[], number[]];
+/** Relative spectra of CIE standard illuminants. */
+export const ILLUMINANTS = { D65: banded(tables.illuminants.D65), A: banded(tables.illuminants.A) } as const;
+
+/** So much of A and the rest of D65, each of one luminance. */
+export function mixedLight(shareOfA: number): number[] {
+  const level = (spectrum: readonly number[]): number => spectrum.reduce((sum, s, band) => sum + s * (CY[band] as number), 0);
+  const [d65, a] = [level(ILLUMINANTS.D65), level(ILLUMINANTS.A)];
+  return ILLUMINANTS.D65.map((s, band) => ((1 - shareOfA) * s) / d65 + (shareOfA * (ILLUMINANTS.A[band] as number)) / a);
+}
+
+/** Light that comes from a surface, luminance 1 for the perfect white. */
+export function lightFrom(reflectance: Spectrum, illuminant: readonly number[]): Light {
+  let [x, y, z, white] = [0, 0, 0, 0];
+  for (let band = 0; band < GRID.count; band++) {
+    const s = illuminant[band] as number;
+    const r = reflectance[band] as number;
+    x += s * r * (CX[band] as number);
+    y += s * r * (CY[band] as number);
+    z += s * r * (CZ[band] as number);
+    white += s * (CY[band] as number);
+  }
+  return TO_SRGB.map(([a, b, c]) => (a * x + b * y + c * z) / white) as unknown as Light;
+}
+
+/** Every shipped picture. */
+export const PICTURES: readonly Picture[] = readdirSync('exercises/pictures')
+  .sort()
+  .map((file) => {
+    const id = file.replace('.yaml', '');
+    return parsePictureFile(STUDIO, readFileSync(`exercises/pictures/${file}`, 'utf8'), id, file);
+  });
+
+/** A painting as it is: its surfaces, and which of them lies at each pixel. */
+export interface Painting {
+  readonly width: number;
+  readonly height: number;
+  readonly at: Uint16Array;
+  readonly surfaces: readonly { readonly reflectance: Spectrum; readonly colour: ColourReading }[];
+  /** Index of the picture's area at each pixel. */
+  readonly area: Uint8Array;
+}
+
+/** Steps in which a gradation is laid. */
+const STEPS = 24;
+
+/** A picture painted with its own washes. */
+export function paintedPicture(picture: Picture, width = 384, height = 224): Painting {
+  const drawn = raster(picture, width, height);
+  const known = new Map<string, number>();
+  const surfaces: { reflectance: Spectrum; colour: ColourReading }[] = [];
+  const at = new Uint16Array(width * height);
+  for (let pixel = 0; pixel < at.length; pixel++) {
+    const area = drawn.area[pixel] as number;
+    const share = Math.max(1, Math.round((drawn.strength[pixel] as number) * STEPS));
+    const key = `${area} ${share}`;
+    let index = known.get(key);
+    if (index === undefined) {
+      const wash = (picture.areas[area] as Picture['areas'][number]).wash;
+      const { reflectance, colour } = seeLaid(STUDIO, { ...wash, strength: Math.min(1, (wash.strength * share) / STEPS) });
+      index = surfaces.push({ reflectance, colour }) - 1;
+      known.set(key, index);
+    }
+    at[pixel] = index;
+  }
+  return { width, height, at, surfaces, area: drawn.area };
+}
+
+/** Neutral strips or any surfaces side by side from left to right. */
+export function strips(reflectances: readonly Spectrum[], width = 384, height = 224): Painting {
+  const at = new Uint16Array(width * height);
+  for (let pixel = 0; pixel < at.length; pixel++)
+    at[pixel] = Math.floor(((pixel % width) * reflectances.length) / width);
+  return {
+    width,
+    height,
+    at,
+    surfaces: reflectances.map((reflectance) => ({ reflectance, colour: readColour(reflectance) })),
+    area: Uint8Array.from(at),
+  };
+}
+
+/** How a sheet is photographed. */
+export interface Shot {
+  readonly seed: string | number;
+  readonly width: number;
+  readonly height: number;
+  /** Bare margin, share of the painting's width. */
+  readonly margin: number;
+  /** Corners of the sheet in the photograph, clockwise from the left upper one. */
+  readonly corners: readonly Place[];
+  readonly illuminant: readonly number[];
+  /** Light of the table, as a surface. */
+  readonly table: Light;
+  /** Luminance of paper in the middle, before the lens. */
+  readonly exposure: number;
+  /** Share of the light that is lost in the corners of the photograph. */
+  readonly vignette: number;
+  /** Share of the light that is lost from one side to the other. */
+  readonly slope: number;
+  /** Channels as the camera has balanced them. */
+  readonly balance: Light;
+  /** Noise: share of full scale that is read, and light at full scale in electrons. */
+  readonly readNoise: number;
+  readonly electrons: number;
+  /** Passes of a 1 2 1 filter: how far out of focus. */
+  readonly blur: number;
+  /** JPEG quality; undefined keeps 16 bits. */
+  readonly jpeg: number | undefined;
+}
+
+const between = (from: number, to: number, share: number): number => from + (to - from) * share;
+
+/** A shot by chance, of the kind that a painter takes with a telephone under a lamp by a window. */
+export function shotOf(seed: string | number, { width: across, height: down }: Painting): Shot {
+  const draw = seededDraw(seedOf('shot', seed));
+  const any = (from: number, to: number): number => between(from, to, fraction(draw));
+  const [width, height] = [640, 480];
+  const margin = any(0.035, 0.1);
+  const aspect = (down + 2 * margin * across) / (across * (1 + 2 * margin));
+  const half = { x: any(0.33, 0.44), y: 0 };
+  half.y = Math.min(0.45, (half.x * aspect * width) / height);
+  const turn = any(-0.12, 0.12);
+  const middle = { x: any(0.48, 0.52), y: any(0.48, 0.52) };
+  const corners = [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+  ].map(([sx = 0, sy = 0]) => {
+    const x = sx * half.x * any(0.9, 1);
+    const y = sy * half.y * any(0.9, 1);
+    const r = width / height;
+    return {
+      x: Math.min(0.985, Math.max(0.015, middle.x + x * Math.cos(turn) - (y / r) * Math.sin(turn))),
+      y: Math.min(0.985, Math.max(0.015, middle.y + y * Math.cos(turn) + x * r * Math.sin(turn))),
+    };
+  });
+  const tables: readonly Light[] = [
+    [0.3, 0.17, 0.08],
+    [0.45, 0.32, 0.18],
+    [0.05, 0.05, 0.055],
+    [0.2, 0.2, 0.19],
+    [0.5, 0.49, 0.47],
+    [0.08, 0.13, 0.09],
+  ];
+  const illuminant = mixedLight(any(0.1, 0.7));
+  const paper = lightFrom(STUDIO.paper.reflectance, illuminant);
+  // The camera takes a part of the cast out and leaves the picture warm.
+  const part = any(0.2, 0.8);
+  const balance = paper.map((channel) => ((paper[1] as number) / channel) ** part) as unknown as Light;
+  return {
+    seed,
+    width,
+    height,
+    margin,
+    corners,
+    illuminant,
+    table: tables[draw(tables.length - 1)] as Light,
+    exposure: any(0.45, 0.8),
+    vignette: 0.2,
+    slope: any(0, 0.15),
+    balance,
+    readNoise: any(0.001, 0.004),
+    electrons: any(1500, 8000),
+    blur: draw(1),
+    jpeg: 70,
+  };
+}
+
+/** Solves for the projection that takes the four corners to the unit square (Gaussian elimination on eight unknowns). */
+function toSquare(corners: readonly { x: number; y: number }[]): (x: number, y: number) => [number, number] {
+  const goals = [
+    [0, 0],
+    [1, 0],
+    [1, 1],
+    [0, 1],
+  ];
+  const rows: number[][] = corners.flatMap(({ x, y }, k) => {
+    const [u = 0, v = 0] = goals[k] as number[];
+    return [
+      [x, y, 1, 0, 0, 0, -u * x, -u * y, u],
+      [0, 0, 0, x, y, 1, -v * x, -v * y, v],
+    ];
+  });
+  for (let k = 0; k < 8; k++) {
+    const pivot = rows.slice(k).reduce((best, row, at) => (Math.abs(row[k] as number) > Math.abs(rows[best]?.[k] as number) ? k + at : best), k);
+    [rows[k], rows[pivot]] = [rows[pivot] as number[], rows[k] as number[]];
+    const own = rows[k] as number[];
+    for (const [at, row] of rows.entries()) {
+      if (at === k) continue;
+      const times = (row[k] as number) / (own[k] as number);
+      for (let j = k; j < 9; j++) row[j] = (row[j] as number) - times * (own[j] as number);
+    }
+  }
+  const h = rows.map((row, k) => (row[8] as number) / (row[k] as number)) as [number, number, number, number, number, number, number, number];
+  return (x, y) => {
+    const w = h[6] * x + h[7] * y + 1;
+    return [(h[0] * x + h[1] * y + h[2]) / w, (h[3] * x + h[4] * y + h[5]) / w];
+  };
+}
+
+/** The transfer function of sRGB (IEC 61966-2-1), and back. */
+export const encoded = (light: number): number =>
+  light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055;
+export const decoded = (code: number): number => (code <= 0.04045 ? code / 12.92 : ((code + 0.055) / 1.055) ** 2.4);
+
+/** Light as a file of so many bits keeps it. */
+export const quantised = (light: number, bits: 8 | 16): number => {
+  const most = 2 ** bits - 1;
+  return decoded(Math.round(encoded(Math.min(1, Math.max(0, light))) * most) / most);
+};
+
+/** Takes the photograph. */
+export async function photographed(painting: Painting, shot: Shot): Promise<Photograph> {
+  const { width, height, illuminant, margin } = shot;
+  const balanced = (light: Light): Light => light.map((channel, k) => channel * (shot.balance[k] as number)) as unknown as Light;
+  const paper = balanced(lightFrom(STUDIO.paper.reflectance, illuminant));
+  const gain = shot.exposure / Math.max(...paper);
+  const lights = painting.surfaces.map(({ reflectance }) => balanced(lightFrom(reflectance, illuminant)));
+  const warm = lightFrom(new Float64Array(GRID.count).fill(1), illuminant);
+  const table = balanced(shot.table.map((channel, k) => channel * (warm[k] as number)) as unknown as Light);
+  const draw = seededDraw(seedOf('sensor', shot.seed));
+  const inverse = toSquare(shot.corners.map(({ x, y }) => ({ x: x * width, y: y * height })));
+  const sheet = { width: painting.width * (1 + 2 * margin), height: painting.height + 2 * margin * painting.width };
+  let light = new Float32Array(3 * width * height);
+  const TAPS = 3;
+  for (let row = 0; row < height; row++)
+    for (let column = 0; column < width; column++) {
+      const at = 3 * (row * width + column);
+      for (let j = 0; j < TAPS; j++)
+        for (let i = 0; i < TAPS; i++) {
+          const [u, v] = inverse(column + (i + 0.5) / TAPS, row + (j + 0.5) / TAPS);
+          let here = table;
+          if (u >= 0 && u < 1 && v >= 0 && v < 1) {
+            const x = Math.floor(u * sheet.width - margin * painting.width);
+            const y = Math.floor(v * sheet.height - margin * painting.width);
+            const isBare = x < 0 || y < 0 || x >= painting.width || y >= painting.height;
+            here = isBare ? paper : (lights[painting.at[y * painting.width + x] as number] as Light);
+          } else {
+            // A table has a grain.
+            const grain = 1 + 0.12 * Math.sin(0.05 * (row + j / TAPS) + 2 * Math.sin(0.01 * column));
+            here = table.map((channel) => channel * grain) as unknown as Light;
+          }
+          for (let k = 0; k < 3; k++) light[at + k] = (light[at + k] as number) + (here[k] as number) / TAPS ** 2;
+        }
+    }
+  for (let pass = 0; pass < shot.blur; pass++) light = blurred(light, width, height);
+  const gauss = (): number => Math.sqrt(-2 * Math.log(1 - fraction(draw))) * Math.cos(2 * Math.PI * fraction(draw));
+  const corner = (width / 2) ** 2 + (height / 2) ** 2;
+  for (let row = 0; row < height; row++)
+    for (let column = 0; column < width; column++) {
+      const r2 = ((column - width / 2) ** 2 + (row - height / 2) ** 2) / corner;
+      // Light falls off with the fourth power of a cosine: so much that the corners lose what is asked.
+      const tangent2 = (1 - shot.vignette) ** -0.5 - 1;
+      const fall = gain * (1 + tangent2 * r2) ** -2 * (1 - (shot.slope * column) / width);
+      for (let k = 0; k < 3; k++) {
+        const at = 3 * (row * width + column) + k;
+        const clean = fall * (light[at] as number);
+        const noise = gauss() * Math.hypot(shot.readNoise, Math.sqrt(Math.max(0, clean) / shot.electrons));
+        light[at] = clean + noise;
+      }
+    }
+  if (shot.jpeg === undefined) return { width, height, light: light.map((one) => quantised(one, 16)) };
+  const bytes = Uint8Array.from(light, (one) => Math.round(255 * encoded(Math.min(1, Math.max(0, one)))));
+  const jpeg = await sharp(bytes, { raw: { width, height, channels: 3 } }).jpeg({ quality: shot.jpeg }).toBuffer();
+  const { data } = await sharp(jpeg).raw().toBuffer({ resolveWithObject: true });
+  return { width, height, light: Float32Array.from(data, (code) => decoded(code / 255)) };
+}
+
+function blurred(light: Float32Array, width: number, height: number): Float32Array<ArrayBuffer> {
+  const out = new Float32Array(light.length);
+  for (let row = 0; row < height; row++)
+    for (let column = 0; column < width; column++)
+      for (let k = 0; k < 3; k++) {
+        let sum = 0;
+        for (const dy of [-1, 0, 1])
+          for (const dx of [-1, 0, 1]) {
+            const [y, x] = [Math.min(height - 1, Math.max(0, row + dy)), Math.min(width - 1, Math.max(0, column + dx))];
+            sum += ((2 - Math.abs(dx)) * (2 - Math.abs(dy)) * (light[3 * (y * width + x) + k] as number)) / 16;
+          }
+        out[3 * (row * width + column) + k] = sum;
+      }
+  return out;
+}
