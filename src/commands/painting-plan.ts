@@ -19,10 +19,10 @@ export function planOfPainting(
   { name, of }: { readonly name: string; readonly of: string },
   voice: Voice,
 ): PracticePlan {
-  const families = advice.reduce<PlannedFamily[]>((planned, { family, told }) => {
+  const families = advice.reduce<PlannedFamily[]>((planned, { family, finding }) => {
     if (planned.some((each) => each.family === family)) return planned;
     const drills = DRILLS[planned.length] ?? DRILLS[2];
-    return [...planned, { family, drills, why: sayFinding(told, voice) }];
+    return [...planned, { family, drills, why: sayFinding(finding, voice) }];
   }, []);
   if (families.length === 0)
     throw new UsageError('nothing in this painting asks for practice, so there is no plan to write');

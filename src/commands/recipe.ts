@@ -25,6 +25,9 @@ export interface RecipeStyle {
 
 const COLUMNS = { least: 40, most: 100 } as const;
 
+const widthOf = ({ columns }: Pick<RecipeStyle, 'columns'>): number =>
+  Math.max(COLUMNS.least, Math.min(columns, COLUMNS.most));
+
 function patch({ xyz }: ColourReading): string {
   const { hex } = toScreen(xyz);
   const [r, g, b] = [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
@@ -32,7 +35,7 @@ function patch({ xyz }: ColourReading): string {
 }
 
 /** "step 6.2, C* 40, hue 30°, 10R 4.1/6.8, dark reddish brown". */
-function colourLine(colour: ColourReading, { voice }: RecipeStyle): string {
+export function colourLine(colour: ColourReading, { voice }: Pick<RecipeStyle, 'voice'>): string {
   const { value, chroma, hue, xyz, lab } = colour;
   const degrees = chroma < 1 ? '' : `hue ${hue.toFixed(0)}°, `;
   return `${stepWords(10.5 - value, voice)}, C* ${chroma.toFixed(0)}, ${degrees}Munsell ${munsellNotation(xyz)}, ${colourInWords(lab)}`;
@@ -60,22 +63,17 @@ function askedWords(studio: Studio, wish: Wish, { goal, target }: Recipes, style
 const wordsOf = (studio: Studio, wish: Wish, found: Recipes, recipe: Recipe, voice: Voice): string[] =>
   sayAll(recipeTold(studio, found, recipe, wish.from), voice);
 
-function page(
+/** The recipes with their numbers, each after an empty line. */
+export function recipeLines(
   studio: Studio,
-  { wish, box, means }: RecipeRequest,
+  wish: Wish,
   found: Recipes,
-  style: RecipeStyle,
-): string {
-  const width = Math.max(COLUMNS.least, Math.min(style.columns, COLUMNS.most));
+  style: Omit<RecipeStyle, 'box'>,
+): string[] {
+  const width = widthOf(style);
   const { voice, colour } = style;
   const under = (text: string): string[] => wrapText(text, width - 3).map((line) => `   ${line}`);
-  const start = found.start === undefined ? [] : [`start: ${colourLine(found.start, style)}`];
-  const edge = edgeTold(found);
-  const reach = edge === undefined ? `In reach with ${box}.` : `${sayFinding(edge, voice)} (With ${box}.)`;
-  const head = [askedWords(studio, wish, found, style), ...start, reach].flatMap((line) =>
-    wrapText(line, width),
-  );
-  const list = found.recipes.flatMap((recipe, at) => {
+  return found.recipes.flatMap((recipe, at) => {
     const [first = '', ...rest] = wrapText(colourLine(recipe.colour, style), width - (colour ? 12 : 3));
     return [
       '',
@@ -84,6 +82,23 @@ function page(
       ...wordsOf(studio, wish, found, recipe, voice).flatMap(under),
     ];
   });
+}
+
+function page(
+  studio: Studio,
+  { wish, box, means }: RecipeRequest,
+  found: Recipes,
+  style: RecipeStyle,
+): string {
+  const width = widthOf(style);
+  const { voice } = style;
+  const start = found.start === undefined ? [] : [`start: ${colourLine(found.start, style)}`];
+  const edge = edgeTold(found);
+  const reach = edge === undefined ? `In reach with ${box}.` : `${sayFinding(edge, voice)} (With ${box}.)`;
+  const head = [askedWords(studio, wish, found, style), ...start, reach].flatMap((line) =>
+    wrapText(line, width),
+  );
+  const list = recipeLines(studio, wish, found, style);
   const fewer = found.recipes.length < means.most ? ['', 'No further one is clearly another.'] : [];
   const laid = found.recipes.flatMap(({ parts }) => parts.map(({ pigment }) => pigment));
   const ids = new Set([...Object.keys(wish.from?.paints ?? {}), ...laid]);
@@ -92,6 +107,24 @@ function page(
     wrapText(line, width),
   );
   return `${[...head, ...list, ...fewer, ...(cautions.length === 0 ? [] : ['', ...cautions])].join('\n')}\n`;
+}
+
+/** A recipe as documents have it. */
+export function recipeFigures(studio: Studio, wish: Wish, found: Recipes, recipe: Recipe, voice: Voice) {
+  const { parts, strength, thin, way, colour, kept, mark, deltaE00, laid } = recipe;
+  return {
+    parts,
+    strength,
+    thin,
+    way,
+    ...figures(colour),
+    munsell: munsellNotation(colour.xyz),
+    kept,
+    ...(mark === undefined ? {} : { mark }),
+    ...(deltaE00 === undefined ? {} : { deltaE00 }),
+    laid,
+    words: wordsOf(studio, wish, found, recipe, voice).join(' '),
+  };
 }
 
 function asJson(studio: Studio, { wish, means }: RecipeRequest, found: Recipes, voice: Voice): string {
@@ -110,22 +143,7 @@ function asJson(studio: Studio, { wish, means }: RecipeRequest, found: Recipes, 
     ...(edge === undefined || edgeWords === undefined
       ? {}
       : { edge: { ...edge, words: sayFinding(edgeWords, voice) } }),
-    recipes: recipes.map((recipe) => {
-      const { parts, strength, thin, way, colour, kept, mark, deltaE00, laid } = recipe;
-      return {
-        parts,
-        strength,
-        thin,
-        way,
-        ...figures(colour),
-        munsell: munsellNotation(colour.xyz),
-        kept,
-        ...(mark === undefined ? {} : { mark }),
-        ...(deltaE00 === undefined ? {} : { deltaE00 }),
-        laid,
-        words: wordsOf(studio, wish, found, recipe, voice).join(' '),
-      };
-    }),
+    recipes: recipes.map((recipe) => recipeFigures(studio, wish, found, recipe, voice)),
   });
 }
 

@@ -16,7 +16,7 @@ export type AdviceId = 'darken' | 'unveil' | 'quieten' | 'three-values';
 
 export interface Advice {
   readonly id: AdviceId;
-  readonly told: Finding;
+  readonly finding: Finding;
   /** Id of the family of drills that trains it. */
   readonly family: string;
   /** Index of the mass that it is about, and what is asked of it. */
@@ -53,7 +53,7 @@ function darken(reading: PaintingReading): Advice[] {
   return [
     {
       id: 'darken',
-      told: tell('painting-darken', { mass: nameOf(reading.masses, mass), steps: darker, to, isBright }),
+      finding: tell('painting-darken', { mass: nameOf(reading.masses, mass), steps: darker, to, isBright }),
       family: 'darken-bright',
       repair: { mass, aim: isBright ? 'rich' : 'shade', darker },
     },
@@ -68,7 +68,10 @@ function unveil(reading: PaintingReading): Advice[] {
   return [
     {
       id: 'unveil',
-      told: tell('painting-unveil', { mass: nameOf(masses, worst.mass), from: nameOf(masses, worst.from) }),
+      finding: tell('painting-unveil', {
+        mass: nameOf(masses, worst.mass),
+        from: nameOf(masses, worst.from),
+      }),
       family: 'shade-chroma',
       repair: { mass: worst.from, aim: 'shade', darker: step(worst.mass) - step(worst.from) },
     },
@@ -81,7 +84,7 @@ function quieten(reading: PaintingReading): Advice[] {
   return [
     {
       id: 'quieten',
-      told: tell('painting-quieten', { mass: nameOf(reading.masses, mass) }),
+      finding: tell('painting-quieten', { mass: nameOf(reading.masses, mass) }),
       family: 'dull-on-purpose',
       repair: { mass, aim: 'dull', darker: 0 },
     },
@@ -91,7 +94,7 @@ function quieten(reading: PaintingReading): Advice[] {
 function planValues(reading: PaintingReading): Advice[] {
   const { allMiddle, likeShares, noLights } = valueFaults(reading);
   if (!allMiddle && !likeShares && !noLights) return [];
-  return [{ id: 'three-values', told: tell('painting-three-values', {}), family: 'three-values' }];
+  return [{ id: 'three-values', finding: tell('painting-three-values', {}), family: 'three-values' }];
 }
 
 /**

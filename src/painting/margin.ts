@@ -35,7 +35,9 @@ export function paintingIn({ width, height }: Omit<Photograph, 'light'>, bare: U
   ) as [number, number, number, number];
   const box = { left: ex + l, top: ey + t, right: right - r, bottom: bottom - b };
   const area = (box.right - box.left) * (box.bottom - box.top);
-  return box.right - box.left < 2 || box.bottom - box.top < 2 || area < LEAST_AREA * width * height ? sheet : box;
+  return box.right - box.left < 2 || box.bottom - box.top < 2 || area < LEAST_AREA * width * height
+    ? sheet
+    : box;
 }
 
 /** Share of bare pixels of each line. */

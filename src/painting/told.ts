@@ -9,11 +9,16 @@ import { massTold } from './from-mass.js';
 import type { PaintingReading } from './types.js';
 
 /** What to do, how to mix it, what to practise for it. */
-function adviceLines(studio: Studio, { told, recipe, family }: Advice, at: number, voice: Voice): string[] {
+function adviceLines(
+  studio: Studio,
+  { finding, recipe, family }: Advice,
+  at: number,
+  voice: Voice,
+): string[] {
   const drills = findFamily(family)?.name ?? family;
   return [
     '',
-    `${at + 1}. ${sayFinding(told, voice)}`,
+    `${at + 1}. ${sayFinding(finding, voice)}`,
     ...(recipe === undefined ? [] : sayAll(massTold(studio, recipe), voice)),
     `Practise it: ${drills} (mudlark practise ${family}).`,
   ];
@@ -23,7 +28,10 @@ function adviceLines(studio: Studio, { told, recipe, family }: Advice, at: numbe
 export const doubtsTold = ({ trust, doubts }: PaintingReading): Finding[] =>
   doubts.length === 0
     ? []
-    : [tell('painting-trust', { trust }), ...doubts.map(({ id }) => tell('painting-doubt', { id }))];
+    : [
+        tell('painting-trust', { trust }),
+        ...doubts.map(({ id, figures = {} }) => tell('painting-doubt', { id, figures })),
+      ];
 
 /** Paragraphs; '' is a blank line. */
 export function paintingTold(

@@ -23,7 +23,7 @@ export interface Means {
   /** Most recipes that are given. */
   readonly most: number;
   /** Most paints in one of them, those of the first wash among them; {@link MOST_PAINTS} where it is not said. */
-  readonly mostPaints?: number;
+  readonly mostPaints?: 1 | 2 | 3;
 }
 
 /** A paint of a recipe. */

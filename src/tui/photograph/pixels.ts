@@ -1,6 +1,13 @@
 /** A likeness of a painting as a sheet of pixels, the mass in front outlined. Pure. */
-import { labToXyz, readXyz, whiteOf, yFromMunsellValue } from '../../colour/index.js';
-import { type Likeness, type PaintingReading, type Place, studyValue } from '../../painting/index.js';
+import { labToXyz, readXyz, valueFromStep, whiteOf, yFromMunsellValue } from '../../colour/index.js';
+import {
+  type Likeness,
+  type PaintingReading,
+  type Place,
+  studyBounds,
+  studySteps,
+  studyValueOf,
+} from '../../painting/index.js';
 import { type Pixels, type Tone, toneOf } from '../../pictures/index.js';
 import type { PictureLook } from './state.js';
 
@@ -43,6 +50,7 @@ const rounded = (value: number, grain: number): number => Math.round(value / gra
 
 /** The tones of one look, each made once. */
 function toneMaker(look: PictureLook): (lab: { l: number; a: number; b: number }) => Tone {
+  const [bounds, steps] = typeof look === 'number' ? [studyBounds(look), studySteps(look)] : [[], []];
   const known = new Map<string, Tone>();
   return ({ l, a, b }) => {
     const lab = { l: rounded(l, GRAIN.l), a: rounded(a, GRAIN.ab), b: rounded(b, GRAIN.ab) };
@@ -50,7 +58,10 @@ function toneMaker(look: PictureLook): (lab: { l: number; a: number; b: number }
     let tone = known.get(key);
     if (tone === undefined) {
       const colour = readXyz(labToXyz(lab, WHITE));
-      tone = typeof look === 'number' ? neutral(studyValue(colour.value, look)) : toneOf(colour);
+      tone =
+        typeof look === 'number'
+          ? neutral(valueFromStep(steps[studyValueOf(colour.step, bounds)] ?? 1))
+          : toneOf(colour);
       known.set(key, tone);
     }
     return tone;

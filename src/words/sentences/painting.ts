@@ -75,23 +75,28 @@ function movedWords({ mass, steps: [from, to], chroma: [before, after], kept }: 
 }
 
 /** What takes from the trust in a reading, and what would mend it. */
-const DOUBTS: Readonly<Record<DoubtId, string>> = {
-  'no-white':
-    'No paper was found: values are counted from the white of the file. Point at something white with --white.',
-  'white-guessed':
-    'What is taken for paper is a guess: it lies inside the painting. Point at the paper with --white.',
-  'light-unknown': 'No margin of bare paper is in sight, so uneven light cannot be told from paint.',
-  'white-clipped':
-    'The paper is as bright as the file can hold: lights may be cut. Take the photograph a little darker.',
-  'strong-cast': 'The light is strongly coloured: hues are less sure. Daylight from a window is best.',
-  dim: 'The photograph is dark: the darks are noise in part. Take it in more light.',
-  'uneven-light': 'The light falls off across the sheet; it is allowed for, but not beyond a doubt.',
-  'rough-light': 'A shadow or a fold lies on the paper: what looks like paint may be shadow.',
-  'few-pixels': 'The painting is small in the photograph: small passages are lost. Come nearer.',
-  soft: 'The photograph is not sharp: edges and small darks are lost.',
-  'lighter-than-white': 'Some of the painting is lighter than its paper: the white is not where it seems.',
-  bare: 'There is hardly any paint on it.',
-  'cut-off': 'The sheet goes on beyond the photograph: only what is in it was read.',
+const DOUBTS: Readonly<Record<DoubtId, (figures: Readonly<Record<string, number>>) => string>> = {
+  'no-white': () =>
+    'No bare paper was found, so the white of the file stands for it. Show where paper or a white card is with --white.',
+  'white-guessed': () =>
+    'The lightest large patch was taken for bare paper. If it is painted, show where paper is with --white.',
+  'light-unknown': () =>
+    'Without a margin of paper around the painting, uneven light cannot be told from painted light.',
+  'white-clipped': ({ share = 0 }) =>
+    `${percent(share)} of the paper is as bright as the file can hold. Take the photograph a little darker.`,
+  'strong-cast': () =>
+    'The light is strongly coloured, so hues are less sure. Photograph it in daylight or in the shade.',
+  dim: () => 'The photograph is dark, and its darks are noise. Take it lighter.',
+  'uneven-light': ({ ratio = 1 }) =>
+    `One side has ${ratio.toFixed(1)} times the light of another. Light it evenly, from both sides or out of doors.`,
+  'rough-light': () => 'A shadow or a fold lies on the sheet. Lay it flat, and stand out of the light.',
+  'few-pixels': ({ pixels = 0 }) =>
+    `The painting fills only ${Math.round(pixels / 1000)} thousand pixels of what was read. Go nearer, or cut with --crop.`,
+  soft: () => 'The photograph is not sharp; edges run into each other, and small darks are lost.',
+  'lighter-than-white': ({ share = 0 }) =>
+    `${percent(share)} of the painting is lighter than its white. Show where paper is with --white.`,
+  bare: () => 'Nearly all of it is bare paper.',
+  'cut-off': () => 'The photograph ends where the painting may go on. Show the whole sheet.',
 };
 
 const TRUST: Readonly<Record<Trust, string>> = {
@@ -102,7 +107,8 @@ const TRUST: Readonly<Record<Trust, string>> = {
 
 export const PAINTING = {
   'painting-trust': ({ trust }: { trust: Trust }): string => TRUST[trust],
-  'painting-doubt': ({ id }: { id: DoubtId }): string => DOUBTS[id],
+  'painting-doubt': ({ id, figures }: { id: DoubtId; figures: Readonly<Record<string, number>> }): string =>
+    DOUBTS[id](figures),
   'painting-reach': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
     `Values run from ${between(light, dark, voice)}: from the lights to true darks.`,
   'painting-shallow': ({ light, dark }: { light: number; dark: number }, voice: Voice): string =>
