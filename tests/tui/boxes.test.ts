@@ -102,10 +102,14 @@ describe('the boxes', () => {
 
   it('let what was typed stand when it is refused', () => {
     const deps = fakeDeps(own);
-    const bench = boxes(deps).keys(...toOwn, 'r', 'x', 'enter');
+    const bench = boxes(deps).keys(...toOwn, 'r', 'erase', 'enter');
     bench.send({ type: 'notice', text: 'no' });
-    expect(bench.state.screen).toMatchObject({ typing: { what: 'box' } });
-    expect(bench.state.notice).toBe('no');
+    expect(bench.state.screen).toMatchObject({ typing: { what: 'box', refused: 'no' } });
+    expect(bench.keys('erase').state.screen).toEqual({
+      name: 'boxes',
+      selected: STUDIO.palettes.length,
+      typing: { what: 'box', text: OWN_BOX.id.slice(0, -2) },
+    });
   });
 
   it('call one otherwise, and it stays in use', () => {

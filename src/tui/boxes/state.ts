@@ -7,6 +7,8 @@ export interface BoxTyping {
   /** What a box is called; of a paint in front its name and its strength. */
   readonly what: 'box' | 'name' | 'strength';
   readonly text: string;
+  /** Why it was not taken. */
+  readonly refused?: string;
 }
 
 /** What the owner said of a paint that was taken out: it comes back with it. */

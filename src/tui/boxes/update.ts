@@ -106,6 +106,13 @@ export function afterBoxChange(
   return state.screen.name === 'boxes' ? withoutTyping(next, state.screen) : next;
 }
 
+/** The state with the reason why what was typed is not taken; undefined where nothing is typed. */
+export function afterRefusal(state: State, refused: string): State | undefined {
+  const { screen } = state;
+  if (screen.name !== 'boxes' || screen.typing === undefined) return undefined;
+  return { ...state, screen: { ...screen, typing: { ...screen.typing, refused } } };
+}
+
 export function updateBoxes(
   state: State,
   world: PracticeWorld,

@@ -110,23 +110,33 @@ function questionOf(what: BoxTyping['what'], name: string): readonly [string, st
   }
 }
 
-function Typing({ typing: { what, text }, name }: { typing: BoxTyping; name: string }): React.JSX.Element {
+interface TypingProps {
+  readonly typing: BoxTyping;
+  /** Of what is named or corrected. */
+  readonly name: string;
+}
+
+function Typing({ typing: { what, text, refused }, name }: TypingProps): React.JSX.Element {
   const { state } = useSurroundings();
   const [question, label, notes] = questionOf(what, name);
   if (state.settings.screenReader)
-    return <Text>{`${question} ${notes.join(' ')} Typed: ${text === '' ? 'nothing yet' : text}.`}</Text>;
+    return (
+      <Text>{`${refused === undefined ? '' : `Not kept: ${refused}. `}${question} ${notes.join(' ')} Typed: ${text === '' ? 'nothing yet' : text}.`}</Text>
+    );
   const columns = textColumns(state.size);
+  const plain = (line: string): Piece[] => [{ text: line }];
   const muted = (line: string): Piece[] => [{ text: line, role: 'muted' }];
   return (
     <Rows
       lines={[
-        ...wrapText(question, columns).map((line): Piece[] => [{ text: line }]),
+        ...wrapText(question, columns).map(plain),
         [{ text: ' ' }],
         [
           { text: `${label}  `, role: 'muted' },
           { text: `${text}_`, role: 'selected' },
         ],
         [{ text: ' ' }],
+        ...(refused === undefined ? [] : wrapText(`Not kept: ${refused}.`, columns)).map(plain),
         ...notes.flatMap((note) => wrapText(note, columns)).map(muted),
       ]}
     />

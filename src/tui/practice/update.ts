@@ -1,5 +1,5 @@
 /** The reducer of practice: panels first, then keys that work everywhere, then the screen in front. Pure. */
-import { afterBoxChange } from '../boxes/update.js';
+import { afterBoxChange, afterRefusal } from '../boxes/update.js';
 import { lay } from '../drill/update.js';
 import { type Binding, close, commandIn, enter, KEYS, stop } from '../kit/keys.js';
 import type { Happening } from '../kit/program.js';
@@ -148,9 +148,12 @@ export function updatePractice(state: State, world: PracticeWorld, action: Actio
       return state.set === undefined ? state : { ...state, set: { ...state.set, summary: action.summary } };
     case 'notice':
       // Nothing else will come to a screen that waits.
-      return withNotice(
-        state.screen.name === 'waiting' ? show(state, { name: 'home' }) : afterKeeping(state),
-        action.text,
+      return (
+        afterRefusal(state, action.text) ??
+        withNotice(
+          state.screen.name === 'waiting' ? show(state, { name: 'home' }) : afterKeeping(state),
+          action.text,
+        )
       );
   }
 }
