@@ -4,7 +4,7 @@ import { hueDifference } from '../colour/lab.js';
 import type { ColourReading } from '../colour/reading.js';
 import { NO_HUE_CHROMA } from '../judgement/index.js';
 import { paintOf, type Studio } from '../paints/index.js';
-import { consistency, type FirstWash, type Laid, partsToFirst } from '../washes/index.js';
+import { consistency, type FirstWash, type Laid, partsToFirst, timesLibrary } from '../washes/index.js';
 import { asShown } from '../words/laid.js';
 import { reasonFor } from '../words/reasons.js';
 import { type Finding, tell } from '../words/tell.js';
@@ -55,7 +55,7 @@ function madeOf(studio: Studio, { laid, way, colour }: Recipe): Finding {
     way,
     doses: Object.entries(paints).map(([id, amount]) => ({ name: nameOf(studio, id), amount })),
     strength,
-    thickness: consistency(strength, colour.step),
+    thickness: consistency(strength / timesLibrary(studio, paints), colour.step),
   });
 }
 
