@@ -5,14 +5,22 @@
  * Over areas seen as one, luminance is the mean by their shares (Murray 1936, as for strokes). Between a paper and a black of any
  * depth a faithful print keeps the shares, so that they hold for every paper and ink.
  */
-import { yFromMunsellValue } from '../colour/value.js';
+import { greyOfValue } from '../colour/screen.js';
+import { munsellValueFromY, PAPER_VALUE, yFromMunsellValue } from '../colour/value.js';
 import { MM } from '../paper/types.js';
 
 /** From dot to dot, in points: a printer thickens an edge by hundredths of a millimetre, which must not count. */
 const PITCH = 1.2 * MM;
 
+/** Share of the light of the paper that a Munsell value has, the paper being the first painter's step; what is lighter is bare. */
+const lightShare = (value: number): number =>
+  Math.min(1, yFromMunsellValue(value) / yFromMunsellValue(PAPER_VALUE));
+
 /** Share of black that has a Munsell value, 0-1. */
-export const blackShare = (value: number): number => 1 - yFromMunsellValue(value) / yFromMunsellValue(10);
+export const blackShare = (value: number): number => 1 - lightShare(value);
+
+/** Grey of a Munsell value as it is printed on paper: white where the paper stays bare. */
+export const printedGrey = (value: number): string => greyOfValue(munsellValueFromY(100 * lightShare(value)));
 
 /** Square dots in rows over a field. */
 export interface Dots {

@@ -45,6 +45,9 @@ export function lightnessFromMunsellValue(value: number): number {
   return lightnessFromY(yFromMunsellValue(value));
 }
 
+/** Munsell value of white paper, the first painter's step. */
+export const PAPER_VALUE = 9.5;
+
 /**
  * The painter's step of a Munsell value: 1 for white paper (V 9.5) to 10 for the darkest dark (V 0.5).
  * @returns 0.5 to 10.5; a paper brighter than V 9.5 comes out a little under 1

@@ -4,25 +4,25 @@ import { BOX_PAINTS, libraryStudio, type Studio } from '../paints/index.js';
 import {
   boxNameFault,
   changeOwn,
+  keepSettings,
   MOST_BOXES,
   type OwnBox,
   type Profile,
   paintNameFault,
+  resolveSettings,
   strengthFault,
+  withBox,
 } from '../profile/index.js';
 import { cleanText } from '../text/sanitize.js';
+import type { BoxChange } from '../tui/practice/deps.js';
+import { learnerStudio, readBox } from './learner.js';
 import { readNumber, readPaint } from './read-parts.js';
 import { filesOf } from './record.js';
 
 /** Options as typed. */
-export interface BoxOptions {
-  /** Ids with commas between, each time. */
+export interface BoxOptions extends BoxChange {
+  /** These and no others: ids with commas between, each time. */
   readonly paints?: readonly string[];
-  readonly add?: readonly string[];
-  readonly remove?: readonly string[];
-  /** `paint=name` and `paint=factor`. */
-  readonly nameOf?: readonly string[];
-  readonly strength?: readonly string[];
 }
 
 type OwnPaint = OwnBox['paints'][number];
@@ -110,8 +110,8 @@ export function newBoxName(studio: Studio, text: string): string {
   requireFit(`the name of a box ("${cleanText(text, 40)}")`, boxNameFault(name));
   const taken = studio.palettes.find(({ id }) => id === name);
   if (taken !== undefined) {
-    const mend = taken.isOwn === true ? `change it with: mudlark box edit ${name}` : 'choose another name';
-    throw new UsageError(`there is a box called ${name} already; ${mend}`);
+    const mend = taken.isOwn === true ? `, or change that one with: mudlark box edit ${name}` : '';
+    throw new UsageError(`there is a box called ${name} already; choose another name${mend}`);
   }
   return name;
 }
@@ -126,19 +126,37 @@ export function keepOwnBox(profile: Profile, name: string, change: (there?: OwnB
     const there = own.boxes.find((box) => box.name === name);
     if (there === undefined && own.boxes.length >= MOST_BOXES)
       throw new DataError(`there are ${MOST_BOXES} boxes already; delete one first, nothing was changed`);
-    const box = change(there);
-    kept = box;
-    return {
-      ...own,
-      boxes:
-        there === undefined ? [...own.boxes, box] : own.boxes.map((each) => (each === there ? box : each)),
-    };
+    kept = change(there);
+    return withBox(own, name, kept);
   });
   return kept as OwnBox;
 }
 
-/** Keeps which paints a box holds, as the screens ask for it. @throws as {@link keepOwnBox} */
-export function keepPaints(profile: Profile, name: string, ids: readonly string[], from = name): void {
-  const said = profile.own.boxes.find((box) => box.name === from) ?? { paints: [] };
-  keepOwnBox(profile, name, (there) => holding(there ?? { name, paints: said.paints }, ids));
+/**
+ * Changes a box of the learner's as it stands on the disk; what was read of its tubes follows a new name.
+ * @throws UsageError for whatever it cannot be; otherwise as {@link keepOwnBox}
+ */
+export function changeBox(profile: Profile, library: Studio, name: string, options: BoxOptions): OwnBox {
+  return keepOwnBox(profile, name, (there) => {
+    if (there === undefined) throw new DataError(`the box ${name} is gone; nothing was changed`);
+    const wanted = options.name?.normalize('NFC').toLowerCase() ?? name;
+    const called = wanted === name ? name : newBoxName(learnerStudio(profile, library), wanted);
+    return { ...boxAsked(library, there, options), name: called };
+  });
+}
+
+/** A new box with the paints of another, and with what the learner says of them. @throws as {@link keepOwnBox} */
+export function copyBox(profile: Profile, library: Studio, name: string, from: string): OwnBox {
+  const paints =
+    profile.own.boxes.find((box) => box.name === from)?.paints ??
+    readBox(library, from).pigments.map((paint) => ({ paint }));
+  return keepOwnBox(profile, name, () => ({ name, paints: [...paints] }));
+}
+
+/** Where the settings name the box that was called so, they name it by its new name. @throws StoreError */
+export async function followName({ paths }: Profile, before: string, name: string): Promise<void> {
+  if (before === name) return;
+  // What is kept, whatever a flag or a variable says for now.
+  const { values } = await resolveSettings(paths.config, {}, {});
+  if (values.palette === before) await keepSettings(paths.config, { palette: name });
 }

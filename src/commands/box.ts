@@ -18,7 +18,7 @@ import {
 import { didYouMean } from '../text/nearest.js';
 import { cleanText } from '../text/sanitize.js';
 import { padText } from '../text/wrap.js';
-import { type BoxOptions, boxAsked, keepOwnBox, newBoxName } from './box-change.js';
+import { type BoxOptions, boxAsked, changeBox, followName, keepOwnBox, newBoxName } from './box-change.js';
 import { type BoxDrills, leftOutWords } from './box-drills.js';
 import { boxInUse, learnerStudio, readBox } from './learner.js';
 import { readPaint } from './read-parts.js';
@@ -52,11 +52,13 @@ function ownBox({ profile: { own } }: BoxPlace, name: string): OwnBox {
 }
 
 /** What was kept, and which drills it leaves out. */
-function keptWords(place: BoxPlace, { name }: OwnBox): string {
-  const shelf = shelfOf(place);
-  const box = readBox(shelf, name);
+function keptWords(
+  place: BoxPlace,
+  { name }: OwnBox,
+  isUsed = boxInUse(shelfOf(place), place.profile).id === name,
+): string {
+  const box = readBox(shelfOf(place), name);
   const leftOut = leftOutWords(box, place.drillsOf(box));
-  const isUsed = boxInUse(shelf, place.profile).id === name;
   const use = isUsed ? 'It is in use.' : `Use it with: mudlark box use ${name}`;
   return `${[`The ${box.name} is kept: ${counted(box.pigments.length)}. ${use}`, ...(leftOut === undefined ? [] : [leftOut])].join('\n')}\n`;
 }
@@ -71,17 +73,17 @@ export function boxNew(place: BoxPlace, text: string, options: BoxOptions): stri
   );
 }
 
-/** Changes a box. @throws as {@link boxNew} */
-export function boxEdit(place: BoxPlace, text: string, options: BoxOptions): string {
+/** Changes a box, or calls it otherwise. @throws as {@link boxNew} */
+export async function boxEdit(place: BoxPlace, text: string, options: BoxOptions): Promise<string> {
   const { name } = ownBox(place, text);
-  if (Object.values(options).every((given) => !Array.isArray(given) || given.length === 0))
-    throw new UsageError('say what is to be changed: --paints, --add, --remove, --name-of or --strength');
-  return keptWords(
-    place,
-    keepOwnBox(place.profile, name, (there) =>
-      boxAsked(place.library, there ?? ownBox(place, name), options),
-    ),
-  );
+  if (Object.values(options).every((given) => given === undefined || given.length === 0))
+    throw new UsageError(
+      'say what is to be changed: --paints, --add, --remove, --name-of, --strength or --name',
+    );
+  const isUsed = boxInUse(shelfOf(place), place.profile).id === name;
+  const box = changeBox(place.profile, place.library, name, options);
+  await followName(place.profile, name, box.name);
+  return keptWords(place, box, isUsed);
 }
 
 interface JsonOption {

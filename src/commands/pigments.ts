@@ -1,7 +1,7 @@
 import { type ColourReading, colourInWords, readColour } from '../colour/index.js';
 import type { Spectrum } from '../optics/index.js';
 import type { Pigment, Studio } from '../paints/index.js';
-import { padText } from '../text/wrap.js';
+import { padText, widthOf } from '../text/wrap.js';
 import { puddleReflectance } from '../washes/index.js';
 import { SCHEMA_VERSION } from './run.js';
 
@@ -42,12 +42,18 @@ export function pigmentsJson(studio: Studio): object {
   };
 }
 
-function listLine(studio: Studio, pigment: Pigment): string {
+const codes = ({ ci }: Pigment): string => ci.join(' ') || '-';
+
+/** @param texts before the figures @param columns of these */
+function listLine(
+  studio: Studio,
+  pigment: Pigment,
+  texts: readonly string[],
+  columns: readonly number[],
+): string {
   const { lab, step, chroma } = readColour(masstoneSpectrum(studio, pigment));
   return [
-    padText(pigment.id, 27),
-    padText(pigment.ci.join(' ') || '-', 16),
-    padText(pigment.evidence, 12),
+    ...texts.map((text, at) => padText(text, columns[at] as number)),
     padText(step.toFixed(1), 4, 'left'),
     padText(chroma.toFixed(0), 4, 'left'),
     `  ${colourInWords(lab)}`,
@@ -56,10 +62,15 @@ function listLine(studio: Studio, pigment: Pigment): string {
 
 /** The list as text, one pigment a line. */
 export function pigmentsText(studio: Studio): string {
-  const heading = `${padText('id', 27)}${padText('Colour Index', 16)}${padText('evidence', 12)}step  C*  masstone`;
+  const heads = ['id', 'Colour Index', 'evidence'];
+  const rows = studio.paints.map((paint) => [paint.id, codes(paint), paint.evidence]);
+  const columns = heads.map(
+    (head, at) => 2 + Math.max(...[head, ...rows.map((row) => row[at] ?? '')].map(widthOf)),
+  );
+  const heading = `${heads.map((head, at) => padText(head, columns[at] as number)).join('')}step  C*  masstone`;
   return `${[
     heading,
-    ...studio.paints.map((paint) => listLine(studio, paint)),
+    ...studio.paints.map((paint, at) => listLine(studio, paint, rows[at] ?? [], columns)),
     '',
     `${studio.paints.length} pigments. step: 1 paper white, 10 darkest. C*: chroma. More of one: mudlark pigments show <id>`,
   ].join('\n')}\n`;

@@ -6,13 +6,13 @@ import { isOurs, UsageError } from '../errors.js';
 import { shipped, shippedPictures } from '../files/shipped.js';
 import { libraryStudio, perStudio } from '../paints/index.js';
 import { drillScenes } from '../pictures/scene.js';
-import { keepSettings, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
+import { keepSettings, type OwnBox, openProfile, type Profile, type SettingFlags } from '../profile/index.js';
 import type { PracticePlan } from '../quiz/plan.js';
 import { didYouMean } from '../text/nearest.js';
 import { ASCII, glyphsFor } from '../tui/kit/glyphs.js';
 import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
-import type { Saved, SettingsPatch, StartAt, TuiDeps } from '../tui/practice/deps.js';
-import { keepPaints } from './box-change.js';
+import type { BoxKept, Saved, SettingsPatch, StartAt, TuiDeps } from '../tui/practice/deps.js';
+import { changeBox, copyBox, followName } from './box-change.js';
 import { FAMILY_REFS } from './family-refs.js';
 import { mixtureShelf } from './kept-mixtures.js';
 import { boxInUse, boxNotice, learnerStudio } from './learner.js';
@@ -79,16 +79,23 @@ async function keep(profile: Profile, patch: SettingsPatch): Promise<Saved> {
   }
 }
 
-/** Keeps which paints a box holds. */
-function keepBox(profile: Profile, practice: PracticeRun, box: Parameters<TuiDeps['keepBox']>): Saved {
+/** Changes a box, or puts one together; the box in use is taken as it is then, whatever it is called. */
+async function keepBox(
+  profile: Profile,
+  practice: PracticeRun,
+  id: string,
+  change: () => OwnBox,
+): Promise<BoxKept> {
   try {
-    keepPaints(profile, ...box);
-    return { saved: true };
+    const isUsed = practice.box.box.id === id;
+    const { name } = change();
+    practice.takeBox(isUsed ? name : undefined);
+    await followName(profile, id, name);
+    return { saved: true, id: name };
   } catch (error) {
     if (!isOurs(error)) throw error;
-    return { saved: false, note: error.message };
-  } finally {
     practice.takeBox();
+    return { saved: false, note: error.message };
   }
 }
 
@@ -165,7 +172,8 @@ export async function practise(
       return keep(profile, patch);
     },
     firstRun: profile.isFirstRun,
-    keepBox: (...box) => keepBox(profile, practice, box),
+    changeBox: (id, change) => keepBox(profile, practice, id, () => changeBox(profile, library, id, change)),
+    copyBox: (id, from) => keepBox(profile, practice, id, () => copyBox(profile, library, id, from)),
     nextSet: (choice) => practice.nextSet(choice),
     setNote: () => practice.leftOutNote(),
     placingIsOpen: () => practice.placingIsOpen,

@@ -60,21 +60,22 @@ Examples:
     });
   box
     .command('edit')
-    .description('change its paints, their names and strengths')
+    .description('change its paints, their names and strengths, or what it is called')
     .argument('<name>', 'one of your boxes')
     .option('--paints <ids>', 'these paints and no others', collect, [])
     .option('--add <ids>', 'paints that come in', collect, [])
     .option('--remove <ids>', 'paints that go', collect, [])
     .option(...NAMES, collect, [])
     .option(...STRENGTH, collect, [])
+    .option('--name <name>', 'what the box is called from now on; readings and settings follow')
     .option(...LEARNER)
     .addHelpText(
       'after',
-      '\nExamples:\n  mudlark box edit studio --add viridian --remove cadmium-yellow\n  mudlark box edit studio --strength burnt-sienna=1',
+      '\nExamples:\n  mudlark box edit studio --add viridian --remove cadmium-yellow\n  mudlark box edit studio --strength burnt-sienna=1\n  mudlark box edit my-box --name studio',
     )
     .action(async (name: string, { learner, ...changes }) => {
       const { boxEdit } = await import('./box.js');
-      print(boxEdit(await openPlace({ learner }, version), name, changes));
+      print(await boxEdit(await openPlace({ learner }, version), name, changes));
     });
   box
     .command('delete')

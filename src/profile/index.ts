@@ -15,6 +15,7 @@ export {
   paintNameFault,
   parseBox,
   strengthFault,
+  withBox,
   withoutBox,
 } from './own-studio.js';
 export { mergedOwn } from './own-transfer.js';

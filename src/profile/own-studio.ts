@@ -139,6 +139,15 @@ export function withoutBox(own: OwnStudio, name: string): OwnStudio {
   return { ...own, boxes, readings: own.readings?.filter(({ box }) => box !== name) };
 }
 
+/** The same with a box put in the place of one; what was read of its tubes follows when it is called otherwise. */
+export function withBox(own: OwnStudio, name: string, box: OwnBox): OwnStudio {
+  const isThere = own.boxes.some((each) => each.name === name);
+  const boxes = isThere ? own.boxes.map((each) => (each.name === name ? box : each)) : [...own.boxes, box];
+  if (box.name === name) return { ...own, boxes };
+  const readings = own.readings?.map((each) => (each.box === name ? { ...each, box: box.name } : each));
+  return { ...own, boxes, readings };
+}
+
 /** What a file of one box calls itself. */
 const BOX_KIND = 'mudlark-box';
 const boxFileSchema = v.strictObject({

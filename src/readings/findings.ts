@@ -3,6 +3,7 @@ import { type Pigment, paintOf, type Studio } from '../paints/index.js';
 import { type Laid, partsOf, type Wash, waterOf } from '../washes/index.js';
 import { type Finding, tell } from '../words/tell.js';
 import { readBy } from './patch.js';
+import { SEEMS_UNLIKE } from './table.js';
 import type { Reading, Standing, Told, TubeStrength } from './types.js';
 
 /** Small amounts as they are halved on the palette, by how many of them make one part. */
@@ -47,6 +48,11 @@ export function paintingTold(studio: Studio, { paints, strength, add = {}, thin 
     ...(Object.keys(add).length === 0 ? [] : [tell('then-stir-in', { doses: parts(add), thin })]),
   ];
 }
+
+/** Whether a tube looks unlike the library's and cannot be called so yet. */
+const isOpen = ({ standing, factor, interval: [low, high] }: TubeStrength): boolean =>
+  standing === 'unsure' ||
+  (standing === 'known' && low <= 1 && high >= 1 && Math.abs(Math.log(factor)) > SEEMS_UNLIKE);
 
 /** Tubes whose strengths can be told; of two alone their ratio, which is all that is known of them. */
 function strengthsTold(tubes: readonly TubeStrength[], nameOf: (id: string) => string): Finding[] {
@@ -99,6 +105,7 @@ export function readingsTold(
   const byValue = readings.some(({ mixed }) => readBy(mixed) === 'value');
   return [
     ...strengths,
+    ...(tubes.some(isOpen) ? [tell('strengths-narrow', { byValue })] : []),
     ...(silent.length === 0
       ? []
       : [tell('tube-cannot-tell', { names: silent, byValue, moves: movesOfSilent })]),

@@ -8,7 +8,11 @@ import type { Evidence } from '../paints/index.js';
  */
 export const TUBE = { spread: Math.log(3), most: Math.log(4) } as const;
 
-/** How well water is measured, with brush and dropper: within a factor of 1.5, two times in three. Ours, no source. */
+/**
+ * How well water is measured, with brush and dropper: within a factor of 1.5, two times in three. Ours, no source. A factor of 1.3 would
+ * narrow the interval of a tube of 1.6 after nine exact readings from 0.91 to 2.52 to 0.99 to 2.35 alone, and where water is measured
+ * within 1.5 it would hold the truth in 81 to 92 % of trials in place of 91 to 96 %: what makes it wide is the eye.
+ */
 export const WATER = { spread: Math.log(1.5), most: Math.log(6) } as const;
 
 /** How far a reader's grey scale may be off as a whole, steps: a home print is no calibrated scale. Ours, no source. */
@@ -47,6 +51,9 @@ export const NINE_IN_TEN = 1.645;
 
 /** An interval of up to twice as much and half as much is narrow enough to go by. */
 export const NARROW = Math.log(2);
+
+/** A tube told to be a quarter stronger or weaker looks unlike the library's. */
+export const SEEMS_UNLIKE = Math.log(1.25);
 
 /**
  * Chance below which a patch is said to disagree with the others, as the squared deviation that it goes with (chi-squared, 0.27 %:

@@ -4,7 +4,7 @@ import { hueDifference } from '../colour/lab.js';
 import type { ColourReading } from '../colour/reading.js';
 import { NO_HUE_CHROMA } from '../judgement/index.js';
 import { paintOf, type Studio } from '../paints/index.js';
-import { consistency, type FirstWash, type Laid } from '../washes/index.js';
+import { consistency, type FirstWash, type Laid, partsToFirst, timesLibrary } from '../washes/index.js';
 import { asShown } from '../words/laid.js';
 import { reasonFor } from '../words/reasons.js';
 import { type Finding, tell } from '../words/tell.js';
@@ -19,7 +19,9 @@ function brought(laid: Laid): readonly { readonly id: string; readonly amount: n
     return laid.layers.slice(1).map(({ paints, strength }) => ({ id: alone(paints), amount: strength }));
   if ('strokes' in laid)
     return laid.strokes.slice(1).map(({ paints, share }) => ({ id: alone(paints), amount: share }));
-  return Object.entries(laid.add ?? {}).map(([id, amount]) => ({ id, amount }));
+  return partsToFirst(laid)
+    .slice(Object.keys(laid.paints).length - 1)
+    .map(({ id, parts }) => ({ id, amount: parts }));
 }
 
 function stepOf(studio: Studio, { laid, way, thin }: Recipe, from: FirstWash): Finding {
@@ -29,7 +31,8 @@ function stepOf(studio: Studio, { laid, way, thin }: Recipe, from: FirstWash): F
     isOwn: id in from.paints,
   }));
   const strength = 'strokes' in laid ? (laid.strokes[1]?.strength ?? 0) : 0;
-  return tell('recipe-step', { way, doses, strength, thin });
+  const base = nameOf(studio, Object.keys(from.paints)[0] ?? '');
+  return tell('recipe-step', { way, base, doses, strength, thin });
 }
 
 function madeOf(studio: Studio, { laid, way, colour }: Recipe): Finding {
@@ -52,7 +55,7 @@ function madeOf(studio: Studio, { laid, way, colour }: Recipe): Finding {
     way,
     doses: Object.entries(paints).map(([id, amount]) => ({ name: nameOf(studio, id), amount })),
     strength,
-    thickness: consistency(strength, colour.step),
+    thickness: consistency(strength / timesLibrary(studio, paints), colour.step),
   });
 }
 

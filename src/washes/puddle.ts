@@ -127,6 +127,22 @@ export function partsOf(studio: Studio, paints: Readonly<Record<string, number>>
   return Object.entries(paints).map(([id, parts]) => ({ pigment: paintOf(studio, id), parts }));
 }
 
+/**
+ * The further paints of a puddle with their parts to one part of its first paint: those of the wash, then what is stirred in. So a
+ * painter counts who has the first paint in the well; a paint that the wash holds already comes again where more of it comes in.
+ */
+export function partsToFirst({
+  paints,
+  add = {},
+}: Pick<Wash, 'paints' | 'add'>): readonly { readonly id: string; readonly parts: number }[] {
+  const [[, first] = ['', 1], ...others] = Object.entries(paints);
+  const all = others.reduce((sum, [, parts]) => sum + parts, first);
+  return [
+    ...others.map(([id, parts]) => ({ id, parts: parts / first })),
+    ...Object.entries(add).map(([id, ratio]) => ({ id, parts: (ratio * all) / first })),
+  ];
+}
+
 /** Loads of a wash: made up, stirred into, thinned. @throws InputError for unknown paints or amounts out of range */
 export function washLoads(studio: Studio, { paints, strength, add, thin = 1 }: Wash): Load[] {
   const first = madeUp(partsOf(studio, paints), strength);

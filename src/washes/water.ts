@@ -37,15 +37,16 @@ export const washStrength = ({ timesLibrary = 1 }: Pick<Pigment, 'timesLibrary'>
 const TEA_STEP = 3.5;
 
 /**
- * How thick a wash of that strength is, as painters say it (common practice, no source; the bounds are ours); undefined
- * of a thin wash so dark that no painter would call it tea.
+ * How thick a wash with so much water is, as painters say it (common practice, no source; the bounds are ours, midway between the
+ * waters of {@link WATERS}): cream at 1:3, milk at 1:6 and 1:12, tea at 1:24. Butter is paint straight from the tube, which no wash is.
+ * Undefined of a thin wash so dark that no painter would call it tea.
+ * @param strength of the library's paint with that water: of stronger tubes a wash is as thick as its water, not as its colour
  * @param step painter's step of the wash
  */
 export function consistency(strength: number, step: number): string | undefined {
-  if (strength < 0.25 && step >= TEA_STEP) return undefined;
-  if (strength < 0.12) return 'thin as weak tea';
-  if (strength < 0.25) return 'thin as tea';
-  if (strength < 0.5) return 'thick as milk';
-  if (strength < 0.8) return 'thick as cream';
-  return 'thick as butter';
+  if (strength < 0.22 && step >= TEA_STEP) return undefined;
+  if (strength < 0.115) return 'thin as weak tea';
+  if (strength < 0.22) return 'thin as tea';
+  if (strength < 0.75) return 'thick as milk';
+  return 'thick as cream';
 }

@@ -1,16 +1,25 @@
 /** Practice with a box of one's own: which drills are asked, with which strengths, and what the record keeps. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { keepOwnBox, keepPaints } from '../../src/commands/box-change.js';
+import { changeBox, copyBox, followName, keepOwnBox } from '../../src/commands/box-change.js';
 import { drillsOfBox, leftOutWords } from '../../src/commands/box-drills.js';
 import { PracticeRun } from '../../src/commands/practice-run.js';
+import { filesOf } from '../../src/commands/record.js';
 import { checkDrill } from '../../src/drills/check.js';
 import { type Drill, kindOf as kindIn } from '../../src/drills/kinds/index.js';
 import { GENERATED_FAMILIES, generateDrill } from '../../src/drills/make/index.js';
 import { paintsIn } from '../../src/drills/paint-names.js';
 import { shippedDrills } from '../../src/files/shipped.js';
 import { boxStudio, paintOf, revisionOf } from '../../src/paints/index.js';
-import { type OwnBox, openProfile, type Profile, paletteOf, readEntries } from '../../src/profile/index.js';
+import {
+  changeOwn,
+  keepSettings,
+  type OwnBox,
+  openProfile,
+  type Profile,
+  paletteOf,
+  readEntries,
+} from '../../src/profile/index.js';
 import type { SetItem } from '../../src/tui/practice/deps.js';
 import { WRITTEN } from '../../src/words/voice.js';
 import { freshHome } from '../profile/helpers.js';
@@ -130,17 +139,63 @@ describe('a run with a box of one’s own', () => {
     expect(run.nextSet({}).length).toBeGreaterThan(0);
   });
 
-  it('takes the paints as they are ticked, and what their owner says of them into a new box', async () => {
+  it('takes changes of a screen as the command does, and what is said of the paints into a new box', async () => {
     const profile = await profileWith(OWN);
-    keepPaints(profile, 'my-box', ['viridian', 'burnt-sienna'], 'studio');
-    keepPaints(profile, 'studio', ['burnt-sienna', 'viridian']);
-    keepPaints(profile, 'plain', ['burnt-sienna', 'viridian'], 'twelve');
+    changeBox(profile, STUDIO, 'studio', { remove: FIVE.slice(2), add: ['viridian'] });
+    copyBox(profile, STUDIO, 'my-box', 'studio');
+    copyBox(profile, STUDIO, 'plain', 'six');
+    changeBox(profile, STUDIO, 'my-box', {
+      nameOf: ['burnt-sienna=', 'viridian=a=b'],
+      strength: ['viridian=0.25', 'burnt-sienna=1'],
+    });
     const sienna = { paint: 'burnt-sienna', name: 'my sienna', strength: 2 };
+    const six = STUDIO.palettes.find(({ id }) => id === 'six')?.pigments ?? [];
     expect((await openProfile()).own.boxes).toEqual([
-      { name: 'studio', paints: [sienna, { paint: 'viridian' }] },
-      { name: 'my-box', paints: [{ paint: 'viridian' }, sienna] },
-      { name: 'plain', paints: [{ paint: 'burnt-sienna' }, { paint: 'viridian' }] },
+      { name: 'studio', paints: [sienna, { paint: 'ultramarine-blue' }, { paint: 'viridian' }] },
+      {
+        name: 'my-box',
+        paints: [
+          { paint: 'burnt-sienna' },
+          { paint: 'ultramarine-blue' },
+          { paint: 'viridian', name: 'a=b', strength: 0.25 },
+        ],
+      },
+      { name: 'plain', paints: six.map((paint) => ({ paint })) },
     ]);
+  });
+
+  it.each([
+    [{ strength: ['burnt-sienna=4.1'] }, /^the strength of burnt-sienna must be 0.25 to 4 times/],
+    [{ strength: ['burnt-sienna=strong'] }, /^the strength of burnt-sienna must be a number/],
+    [{ nameOf: ['burnt-sienna=raw umber'] }, /^"raw umber" is the name of another paint/],
+    [{ nameOf: ['sap-green=MY SIENNA'] }, /^two paints would be called "my sienna"/],
+    [{ name: 'My Box' }, /^the name of a box \("my box"\) must be small letters/],
+    [{ name: 'six' }, /^there is a box called six already; choose another name$/],
+    [{ name: '' }, /^the name of a box/],
+  ])('refuses %j in one line, and changes nothing', async (change, words) => {
+    const profile = await profileWith(OWN);
+    expect(() => changeBox(profile, STUDIO, 'studio', change)).toThrow(words);
+    expect((await openProfile()).own.boxes).toEqual([OWN]);
+  });
+
+  it('finds a box under its new name: what dried of its tubes, and the setting, whichever box is in use for now', async () => {
+    const profile = await profileWith(OWN);
+    const wash = { paints: { 'burnt-sienna': 1 }, strength: 0.3 };
+    const at = '2026-03-02T10:15:00.000Z';
+    const readings = ['studio', 'other'].map((box) => ({ box, at, wash, mixed: { step: 4 } }));
+    profile.own = changeOwn(filesOf(profile), profile.learner, (own) => ({ ...own, readings }));
+    await keepSettings(profile.paths.config, { palette: 'studio' });
+    const before = revisionOf(paletteOf(STUDIO, OWN));
+    const box = changeBox(profile, STUDIO, 'studio', { name: 'Quay' });
+    await followName(profile, 'studio', box.name);
+    const after = await openProfile();
+    expect(after.own.boxes).toEqual([{ ...OWN, name: 'quay' }]);
+    expect(after.own.readings?.map((reading) => reading.box)).toEqual(['quay', 'other']);
+    expect(after.settings.values.palette).toBe('quay');
+    // What the record says of the box still holds: the revision knows no names.
+    expect(revisionOf(paletteOf(STUDIO, box))).toBe(before);
+    await followName(after, 'studio', 'elsewhere');
+    expect((await openProfile()).settings.values.palette).toBe('quay');
   });
 
   it('shows the owner’s names among what can be chosen and in what is said', async () => {

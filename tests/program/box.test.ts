@@ -30,6 +30,16 @@ interface Shown {
 }
 
 describe('mudlark box', () => {
+  it('is called otherwise, and stays in use', () => {
+    made();
+    expect(run('box', 'use', 'studio').code).toBe(0);
+    expect(run('box', 'edit', 'studio', '--name', 'Quay').out).toMatch(
+      /^The quay box is kept: 3 paints\. It is in use\.\n/,
+    );
+    expect(json<Shown>('box', 'show')).toMatchObject({ id: 'quay', own: true, inUse: true });
+    expect(run('box', 'show', 'studio').code).toBe(2);
+  });
+
   it('puts one together, shows it, changes it', () => {
     const { out } = run(...NEW);
     expect(out).toMatch(

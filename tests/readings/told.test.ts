@@ -103,6 +103,7 @@ describe('strengths from values', () => {
     const said = sayAll(readingsTold(STUDIO, told, readings), VOICE).join(' ');
     expect(said).toContain(`${Number((blue / sienna).toPrecision(2))} times your burnt sienna`);
     expect(said).not.toContain('as strong as the library’s');
+    expect(said).toContain('a correction moves each of them half way');
   });
 
   it('do not follow a scale that is off as a whole: the offset does', () => {
@@ -122,6 +123,34 @@ describe('strengths from values', () => {
     };
     expect(width(3)).toBeGreaterThan(width(6));
     expect(width(6)).toBeGreaterThan(width(9));
+  });
+});
+
+describe('what would narrow it', () => {
+  const unlike = new Map([['ultramarine-blue', Math.log(1.6)]]);
+  const widthOf = (readings: readonly Reading[]): number => {
+    const blue = toldBy(STUDIO, readings).tubes.find(({ id }) => id === 'ultramarine-blue');
+    const [low, high] = blue?.interval ?? [1, 1];
+    return high / low;
+  };
+  const saidOf = (readings: readonly Reading[]): string =>
+    sayAll(readingsTold(STUDIO, toldBy(STUDIO, readings), readings), VOICE).join(' ');
+
+  it('is said where a tube looks unlike the library’s and cannot be called so, and only there', () => {
+    expect(saidOf(painted(WASHES, unlike, EXACT, seededDraw(1)))).toContain(
+      'An instrument narrows them most',
+    );
+    expect(saidOf(painted(WASHES, new Map(), EXACT, seededDraw(1)))).not.toContain('narrow');
+    expect(saidOf(painted(WASHES.slice(0, 3), new Map(), EXACT, seededDraw(1)))).toContain('narrow');
+  });
+
+  it('is an instrument: six of its readings tell more than two dozen by eye', () => {
+    const byEye = painted(askedFor(SIX, 8), unlike, EXACT, seededDraw(1));
+    const byInstrument = painted(askedFor(SIX, 2, 'lab'), unlike, EXACT, seededDraw(1), 'lab');
+    expect(byEye).toHaveLength(24);
+    expect(byInstrument).toHaveLength(6);
+    expect(widthOf(byInstrument)).toBeLessThan(widthOf(byEye));
+    expect(widthOf(byEye)).toBeLessThan(widthOf(painted(WASHES, unlike, EXACT, seededDraw(1))));
   });
 });
 

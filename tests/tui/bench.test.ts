@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { recipesFor, recipeTold } from '../../src/recipes/index.js';
 import { type BenchSlot, benchLaid, broughtAs, fromLaid, type Mixture } from '../../src/tui/bench/mixture.js';
-import { seeLaid, washLoads } from '../../src/washes/index.js';
+import { rowWords } from '../../src/tui/bench/texts.js';
+import { seeLaid, type Wash, washLoads } from '../../src/washes/index.js';
+import { sayAll } from '../../src/words/tell.js';
+import { WRITTEN } from '../../src/words/voice.js';
 import { STUDIO } from '../studio.js';
 import { Bench, items, mixingBench } from './fakes.js';
 
@@ -201,6 +205,34 @@ describe('what is laid, put on the bench', () => {
     const loads = (one: typeof wash | typeof again) =>
       Object.fromEntries(washLoads(STUDIO, one).map(({ pigment, load }) => [pigment.id, load]));
     for (const [id, load] of Object.entries(loads(wash))) expect(loads(again)[id]).toBeCloseTo(load, 9);
+  });
+
+  it('reads as the recipe does, of several paints too, and when more comes in of one that is there', () => {
+    const from = { paints: { 'burnt-sienna': 2, 'alizarin-crimson': 1 }, strength: 0.3 };
+    const wish = { from, aim: 'rich', darker: 1 } as const;
+    const means = {
+      paints: ['burnt-sienna', 'alizarin-crimson', 'ultramarine-blue'],
+      ways: ['puddle'] as const,
+      most: 6,
+    };
+    const found = recipesFor(STUDIO, wish, means);
+    let checked = 0;
+    for (const recipe of found.recipes) {
+      const words = sayAll(recipeTold(STUDIO, found, recipe, from), WRITTEN).join(' ');
+      const told = /stir in (.*?) \(parts to one of burnt sienna\)/i.exec(words)?.[1] ?? '';
+      const stirred = told.match(/[\d.]+:[\d.]+/g) ?? [];
+      const mixture = fromLaid(STUDIO, recipe.laid) as Mixture;
+      const rows = mixture.slots.flatMap(({ pigment }, row) =>
+        row > 0 && pigment !== undefined ? [rowWords(mixture, row)] : [],
+      );
+      // The crimson of the wash is a half of the sienna, and is not said anew.
+      expect(rows).toEqual(['1:2', ...stirred]);
+      const again = benchLaid(mixture) as Wash;
+      for (const { pigment, load } of washLoads(STUDIO, recipe.laid as Wash))
+        expect(washLoads(STUDIO, again).find((one) => one.pigment === pigment)?.load).toBeCloseTo(load, 6);
+      checked += stirred.length;
+    }
+    expect(checked).toBeGreaterThan(1);
   });
 
   it('keeps layers and strokes, and refuses what the bench cannot lay', () => {

@@ -72,7 +72,8 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
       return { saved: true };
     },
     firstRun: false,
-    keepBox: () => ({ saved: true }),
+    changeBox: () => ({ saved: true }),
+    copyBox: () => ({ saved: true }),
     nextSet: () => items(['one', 'two', 'three']),
     saveAnswer: (entry) => {
       saved.push(entry);

@@ -37,6 +37,20 @@ const TOLD = [
 ];
 /** To the last box of the list. */
 const lastBox = STUDIO.palettes.map(() => 'down');
+const atSienna = (bench: Bench): Bench =>
+  bench
+    .menu('settings')
+    .menu('palette')
+    .keys(
+      ...lastBox,
+      'e',
+      ...STUDIO.paints
+        .slice(
+          0,
+          STUDIO.paints.findIndex(({ id }) => id === 'burnt-sienna'),
+        )
+        .map(() => 'down'),
+    );
 const first = { firstRun: true, placingIsOpen: () => true } as const;
 const confirmed =
   (times: number) =>
@@ -63,6 +77,24 @@ const WAYS: Readonly<Record<string, Way>> = {
         .menu('settings')
         .menu('palette')
         .keys(...lastBox, 'e', 'page-down', 'enter'),
+  ],
+  'name of a paint': [own, (bench) => atSienna(bench).keys('n')],
+  'strength of a paint': [own, (bench) => atSienna(bench).keys('s')],
+  'strength of a paint, refused': [
+    own,
+    (bench) =>
+      atSienna(bench).keys('s').send({
+        type: 'notice',
+        text: "the strength of burnt-sienna must be 0.25 to 4 times the library's",
+      }),
+  ],
+  'name of a box': [
+    own,
+    (bench) =>
+      bench
+        .menu('settings')
+        .menu('palette')
+        .keys(...lastBox, 'r'),
   ],
   progress: [
     {},

@@ -12,6 +12,7 @@ import {
   madeUp,
   type Part,
   paintIn,
+  partsToFirst,
   puddleReflectance,
   stirIn,
   strengthOf,
@@ -93,6 +94,15 @@ describe('stirring in', () => {
     expect(leftOfFirst(1, 1)).toBeCloseTo(1 / 1.25, 12);
     expect(leftOfFirst(0.5, 1)).toBeCloseTo(1 / 1.125, 12);
     expect(leftOfFirst(0.3, 0)).toBe(1);
+  });
+
+  test('parts to the first paint: two parts and one, and a quarter of all three, are a half and three eighths of the first', () => {
+    expect(partsToFirst({ paints: { a: 2, b: 1 }, add: { c: 1 / 4, a: 1 / 8 } })).toEqual([
+      { id: 'b', parts: 0.5 },
+      { id: 'c', parts: 0.375 },
+      { id: 'a', parts: 0.1875 },
+    ]);
+    expect(partsToFirst({ paints: { a: 3 } })).toEqual([]);
   });
 
   test('parts count from all the paint of the wash as it was', () => {

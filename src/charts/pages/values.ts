@@ -1,11 +1,17 @@
 /** Ten greys on either scale of value, and beside each the dots that show whether the printer kept it. */
-import { greyOfValue } from '../../colour/screen.js';
-import { BLACK_FIRST, formatStep, PAPER_FIRST, scaleEnds, type ValueScale } from '../../colour/value.js';
+import {
+  BLACK_FIRST,
+  formatStep,
+  PAPER_FIRST,
+  PAPER_VALUE,
+  scaleEnds,
+  type ValueScale,
+} from '../../colour/value.js';
 import { type Block, beside, box, inset, line, over, paragraph, stack } from '../../paper/block.js';
 import type { Group } from '../../paper/flow.js';
 import { type PaperStyle, TYPE, textWidth } from '../../paper/style.js';
 import { INK } from '../../paper/types.js';
-import { blackShare, dotsOf } from '../dots.js';
+import { blackShare, dotsOf, printedGrey } from '../dots.js';
 import type { ChartRequest } from '../types.js';
 import type { Chart } from './frame.js';
 
@@ -33,8 +39,8 @@ function check(value: number, width: number): Block {
   const gap = (height - SQUARES.length * square) / (SQUARES.length + 1);
   const squares = SQUARES.flatMap((more, row) => {
     const shade = value + more;
-    if (shade > 10 || shade < 0) return [];
-    const grey = box(square, square, { fill: greyOfValue(shade) });
+    if (shade > PAPER_VALUE || shade < 0) return [];
+    const grey = box(square, square, { fill: printedGrey(shade) });
     return [inset(grey, (width - square) / 2, gap + row * (square + gap))];
   });
   return over(box(width, height, { fill: field }), ...dots, ...squares, box(width, height, { edge: EDGE }));
@@ -45,14 +51,18 @@ function column(value: number, scale: ValueScale, width: number, { ruler }: Pape
     line(text, width, type, ruler, 'middle');
   const other =
     scale === PAPER_FIRST ? `V ${formatStep(value, BLACK_FIRST)}` : `step ${formatStep(value, PAPER_FIRST)}`;
+  const figures = [middle(String(scale.stepOf(value)), TYPE.ask), middle(other, FIGURES)];
+  const quiet = { ...FIGURES, colour: INK.muted };
+  // Bare paper is outlined: there is no print to check.
+  if (value >= PAPER_VALUE)
+    return stack([box(width, HEIGHTS.grey, { edge: EDGE }), ...figures, middle('bare', quiet)]);
   return stack([
-    box(width, HEIGHTS.grey, { fill: greyOfValue(value), edge: EDGE }),
-    middle(String(scale.stepOf(value)), TYPE.ask),
-    middle(other, FIGURES),
-    middle(`ink ${(100 * blackShare(value)).toFixed(0)} %`, { ...FIGURES, colour: INK.muted }),
+    box(width, HEIGHTS.grey, { fill: printedGrey(value), edge: EDGE }),
+    ...figures,
+    middle(`ink ${(100 * blackShare(value)).toFixed(0)} %`, quiet),
     { height: 3, marks: [] },
     check(value, width),
-    middle('print ____', { ...FIGURES, colour: INK.muted }),
+    middle('print ____', quiet),
   ]);
 }
 
@@ -71,7 +81,7 @@ const NOTES = [
   'Print at full size (100 %), without any setting that makes prints lighter, darker or more brilliant. Look at the check in daylight before you trust the scale.',
   'The check: hold the page at arm’s length, or further, and half close your eyes until the dots melt into one grey. The middle square of each field should melt with them: then the printer kept that step.',
   'Where the upper, lighter square melts instead, the print is half a step too dark there; where the lower, darker one does, half a step too light. Write what your print has below the field, and count with it.',
-  'The dots are full black on bare paper, or bare paper in black, in the share that gives the step; "ink" is the share of black. Steps are counted from this paper to this ink: no ink is as dark as step 10, and no paper quite as light as V 10.',
+  'The dots are full black on bare paper, or bare paper in black, in the share that gives the step; "ink" is the share of black. Step 1, V 9.5, is the bare paper, and steps are counted from this paper to this ink: no ink is as dark as step 10, and no paper as light as V 10.',
   'The check is for the print. On a screen dots and greys melt only where the page is shown large.',
 ] as const;
 

@@ -2,6 +2,7 @@
 import {
   type Binding,
   back,
+  CANCEL,
   close,
   enter,
   KEYS,
@@ -15,9 +16,6 @@ import {
 import { type BenchState, benchPaints, type Doing, WAY_ROW } from './state.js';
 
 const STOP = stop('stop at once; answers are saved');
-/** Out of a text that is typed: `q` and the like are text there. */
-const CANCEL: Binding = { keys: { escape: 'back' }, show: 'Esc', does: 'leave it', stays: true };
-
 const DELETE: Binding = { keys: { x: 'erase', erase: 'erase' }, show: 'x', does: 'take away' };
 const PUT_BACK = 'put it on the bench';
 

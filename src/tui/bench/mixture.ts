@@ -1,6 +1,14 @@
 /** What lies on the bench: a first wash and up to three paints brought to it in one way, from one puddle or several. Pure. */
 import { paintOf, type Studio } from '../../paints/index.js';
-import { type Laid, layMixture, MASSTONE_WATER, seeLaid, type Way, washLoads } from '../../washes/index.js';
+import {
+  type Laid,
+  layMixture,
+  MASSTONE_WATER,
+  partsToFirst,
+  seeLaid,
+  type Way,
+  washLoads,
+} from '../../washes/index.js';
 
 export interface BenchSlot {
   /** Absent for an empty slot. */
@@ -184,13 +192,17 @@ export function fromLaid(studio: Studio, laid: Laid): Mixture | undefined {
   const { thin = 1, ...wash } = laid;
   const [first, ...others] = washLoads(studio, wash);
   if (first === undefined) return undefined;
+  const told = partsToFirst(wash);
+  // Where there is no row for each, a paint that comes in twice lies there once.
+  const further =
+    told.length < SLOTS
+      ? told
+      : others.map(({ pigment, load }) => ({ id: pigment.id, parts: load / first.load }));
+  const sum = (ratios: typeof further): number => ratios.reduce((all, { parts }) => all + parts, 0);
+  const own = sum(further.filter(({ id }) => id === first.pigment.id));
   // As if the first paint had been made up alone: the others take room in the puddle, so it was a little stronger.
-  const ratios = others.map(({ load }) => load / first.load);
-  const left = first.load / first.pigment.fullStrength;
-  const ratio = ratios.reduce((sum, one) => sum + one, 0);
-  const strength = left / Math.max(1e-9, 1 - (ratio * left) / (1 + MASSTONE_WATER));
-  const slots = others.map(
-    ({ pigment }, at): BenchSlot => ({ pigment: pigment.id, amount: ratios[at] as number }),
-  );
+  const left = first.load / first.pigment.fullStrength / (1 + own);
+  const strength = left / Math.max(1e-9, 1 - (sum(further) * left) / (1 + MASSTONE_WATER));
+  const slots = further.map(({ id, parts }): BenchSlot => ({ pigment: id, amount: parts }));
   return filled([{ pigment: first.pigment.id, amount: Math.min(1, strength) }, ...slots], 'puddle', thin);
 }

@@ -1,5 +1,6 @@
 /** The mixing bench: up to four paints; here, unlike in a drill, the colour is shown while it changes. */
 import { Box } from 'ink';
+import { shownKeys, upDown } from '../kit/keys.js';
 import { isWide, textColumns } from '../kit/layout.js';
 import { bodyRows } from '../kit/notes.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
@@ -24,7 +25,10 @@ export function Bench({ screen }: { readonly screen: BenchState }): React.JSX.El
   const isBeside = isWide(state.size) && (screen.panel !== 'path' || state.size.columns >= ROOM_FOR_PATH);
   const sight = { ...glyphs, flat: state.colourLevel === 0 };
   // Under the path and the ways only the row in focus has room on a narrow screen.
-  const seen = isBeside || screen.panel === 'colour' ? rowsInSight(screen) : [screen.focus];
+  const all = rowsInSight(screen);
+  const seen = isBeside || screen.panel === 'colour' ? all : [screen.focus];
+  const place = `  row ${all.indexOf(screen.focus) + 1} of ${all.length}; ${shownKeys(upDown(''), glyphs)} for the others`;
+  const hidden: Piece[] = seen.length < all.length ? [{ text: place, role: 'muted' }] : [];
   const rows = seen.map((row): Piece[] => benchRow(screen, world, row, sight));
   const left = isBeside ? Math.max(LEAST_LEFT, Math.floor(columns * 0.52)) : columns;
   const right = isBeside ? columns - left - 2 : columns;
@@ -32,7 +36,7 @@ export function Bench({ screen }: { readonly screen: BenchState }): React.JSX.El
   return (
     <Box flexDirection={isBeside ? 'row' : 'column'}>
       <Box flexDirection="column" width={left} flexShrink={0}>
-        <Row pieces={[{ text: 'ON THE BENCH', role: 'label' }]} />
+        <Row pieces={[{ text: 'ON THE BENCH', role: 'label' }, ...hidden]} />
         <Rows lines={rows} />
         {isBeside ? <AboutRow screen={screen} columns={left} /> : null}
       </Box>

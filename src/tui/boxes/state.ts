@@ -1,21 +1,33 @@
-/** The boxes of paints: a list of them, or the paints of one to be ticked. Pure. */
+/** The boxes of paints: a list of them, or the paints of one. What is changed is kept at once. Pure. */
 import type { Palette } from '../../paints/index.js';
 import type { World } from '../kit/stage.js';
 
-/** The paints of a box while they are ticked; kept when it is left. */
-export interface Ticking {
-  readonly id: string;
-  /** The box that a new one is put together from: what its owner says of its paints goes along. */
-  readonly from?: string;
-  /** In the order in which they were ticked. */
-  readonly paints: readonly string[];
+/** What is typed in answer to a question. */
+export interface BoxTyping {
+  /** What a box is called; of a paint in front its name and its strength. */
+  readonly what: 'box' | 'name' | 'strength';
+  readonly text: string;
+  /** Why it was not taken. */
+  readonly refused?: string;
+}
+
+/** What the owner said of a paint that was taken out: it comes back with it. */
+export interface Said {
+  readonly name?: string;
+  readonly strength?: number;
+}
+
+/** The paints of the box in front. */
+export interface OpenBox {
   readonly selected: number;
+  readonly said: Readonly<Record<string, Said>>;
 }
 
 export interface BoxesScreen {
   readonly name: 'boxes';
   readonly selected: number;
-  readonly ticking?: Ticking;
+  readonly open?: OpenBox;
+  readonly typing?: BoxTyping;
 }
 
 /** The list, the box in use in front. */
@@ -29,6 +41,21 @@ export const boxesScreen = ({ studio }: Pick<World, 'studio'>, palette: string):
 
 export const boxAt = ({ studio }: Pick<World, 'studio'>, { selected }: BoxesScreen): Palette | undefined =>
   studio.palettes[selected];
+
+/** The box whose paints are shown, and the paint in front; undefined in the list, also where a new box could not be kept. */
+export function openBox({ studio }: Pick<World, 'studio'>, screen: BoxesScreen) {
+  const { open } = screen;
+  const box = boxAt({ studio }, screen);
+  const paint = studio.paints[open?.selected ?? 0];
+  return open === undefined || box === undefined || paint === undefined ? undefined : { open, box, paint };
+}
+
+/** What the owner of a box says of a paint. */
+export function saidOf({ names = {}, strengths = {} }: Palette, id: string): Said {
+  const { [id]: name } = names;
+  const { [id]: strength } = strengths;
+  return { ...(name === undefined ? {} : { name }), ...(strength === undefined ? {} : { strength }) };
+}
 
 /** A name that no box bears. */
 export function freshName({ studio }: Pick<World, 'studio'>): string {

@@ -1,11 +1,13 @@
-/** What keys do with the boxes: one is used, its paints are ticked, another is put together from it. Pure. */
+/** What keys do with the boxes: one is used, changed, or another is put together from it; each change is kept at once. Pure. */
 import { BOX_PAINTS } from '../../paints/index.js';
-import type { Command } from '../kit/keys.js';
+import { cleanText } from '../../text/sanitize.js';
+import { type Command, typed } from '../kit/keys.js';
 import { step } from '../kit/moves.js';
+import type { BoxChange } from '../practice/deps.js';
 import { ask, show, withNotice } from '../practice/moves.js';
-import type { PracticeWorld, Pressed, State } from '../practice/state.js';
+import type { Action, PracticeWorld, Pressed, State } from '../practice/state.js';
 import { changeSettings } from '../settings/change.js';
-import { type BoxesScreen, boxAt, freshName, type Ticking } from './state.js';
+import { type BoxesScreen, type BoxTyping, boxAt, freshName, openBox, type Said, saidOf } from './state.js';
 
 const PAGE = 10;
 const STEPS: Readonly<Partial<Record<Command, number>>> = {
@@ -16,70 +18,133 @@ const STEPS: Readonly<Partial<Record<Command, number>>> = {
   top: Number.NEGATIVE_INFINITY,
   bottom: Number.POSITIVE_INFINITY,
 };
+/** Signs that are typed at most: a name, and a number. */
+const MOST_SIGNS: Readonly<Record<BoxTyping['what'], number>> = { box: 30, name: 30, strength: 6 };
 
-function onTicking(
+const changed = (state: State, id: string, change: BoxChange): State =>
+  ask(state, { type: 'change-box', id, change });
+
+/** A paint with what its owner says of it, as it is typed. */
+const saying = (id: string, { name, strength }: Said): Omit<BoxChange, 'name'> => ({
+  ...(name === undefined ? {} : { nameOf: [`${id}=${name}`] }),
+  ...(strength === undefined ? {} : { strength: [`${id}=${strength}`] }),
+});
+
+type Shown = NonNullable<ReturnType<typeof openBox>>;
+
+/** The paint in front goes into the box or out of it. */
+function ticked(state: State, screen: BoxesScreen, { open, box, paint: { id } }: Shown): State {
+  const { least, most } = BOX_PAINTS;
+  const isIn = box.pigments.includes(id);
+  const count = box.pigments.length + (isIn ? -1 : 1);
+  if (count < least || count > most)
+    return withNotice(state, `A box holds ${least} to ${most} paints, not ${count}.`);
+  if (!isIn) return changed(state, box.id, { add: [id], ...saying(id, open.said[id] ?? {}) });
+  const said = { ...open.said, [id]: saidOf(box, id) };
+  return changed({ ...state, screen: { ...screen, open: { ...open, said } } }, box.id, { remove: [id] });
+}
+
+function onPaints(
+  state: State,
+  { studio }: PracticeWorld,
+  screen: BoxesScreen,
+  shown: Shown,
+  command: Command,
+): State {
+  const { open, box, paint } = shown;
+  const { [command]: by } = STEPS;
+  if (by !== undefined) {
+    const selected = step(open.selected, by, studio.paints.length);
+    return { ...state, screen: { ...screen, open: { ...open, selected } } };
+  }
+  const { name = '', strength = '' } = saidOf(box, paint.id);
+  switch (command) {
+    case 'confirm':
+      return ticked(state, screen, shown);
+    case 'name':
+      return { ...state, screen: { ...screen, typing: { what: 'name', text: name } } };
+    case 'strength':
+      return { ...state, screen: { ...screen, typing: { what: 'strength', text: `${strength}` } } };
+    default: {
+      const { open: _done, ...list } = screen;
+      return { ...state, screen: list };
+    }
+  }
+}
+
+function onTyping(
   state: State,
   world: PracticeWorld,
   screen: BoxesScreen,
-  ticking: Ticking,
-  command: Command,
+  { what, text }: BoxTyping,
+  { command, key }: Pressed,
 ): State {
-  const { paints: all } = world.studio;
-  const { id, from, paints, selected } = ticking;
-  const to = (next: Partial<Ticking>): State => ({
-    ...state,
-    screen: { ...screen, ticking: { ...ticking, ...next } },
-  });
-  const { [command]: by } = STEPS;
-  if (by !== undefined) return to({ selected: step(selected, by, all.length) });
-  if (command === 'confirm') {
-    const at = all[selected]?.id;
-    if (at === undefined) return state;
-    return to({ paints: paints.includes(at) ? paints.filter((each) => each !== at) : [...paints, at] });
+  const box = boxAt(world, screen);
+  if (command === 'back' || box === undefined) return withoutTyping(state, screen);
+  if (command !== 'confirm') {
+    const next = typed(text, key, MOST_SIGNS[what]);
+    return { ...state, screen: { ...screen, typing: { what, text: next } } };
   }
-  if (paints.length < BOX_PAINTS.least || paints.length > BOX_PAINTS.most)
-    return withNotice(
-      state,
-      `A box holds ${BOX_PAINTS.least} to ${BOX_PAINTS.most} paints, not ${paints.length}.`,
-    );
-  const { ticking: _done, ...list } = screen;
-  return ask(
-    { ...state, screen: list },
-    {
-      type: 'keep-box',
-      id,
-      paints,
-      ...(from === undefined ? {} : { from }),
-    },
-  );
+  const given = cleanText(text, MOST_SIGNS[what]).trim();
+  if (what === 'box') return changed(state, box.id, { name: given });
+  const id = openBox(world, screen)?.paint.id ?? '';
+  const change = what === 'name' ? { nameOf: [`${id}=${given}`] } : { strength: [`${id}=${given || '1'}`] };
+  return changed(state, box.id, change);
+}
+
+function withoutTyping(state: State, { typing: _done, ...screen }: BoxesScreen): State {
+  return { ...state, screen };
+}
+
+/** The state once a box is kept as it was asked for: what was typed is done with, and a box in use stays so under a new name. */
+export function afterBoxChange(
+  state: State,
+  { before, id }: Extract<Action, { type: 'boxes-changed' }>,
+): State {
+  const palette = state.settings.palette === before ? id : state.settings.palette;
+  const next = { ...state, settings: { ...state.settings, palette } };
+  return state.screen.name === 'boxes' ? withoutTyping(next, state.screen) : next;
+}
+
+/** The state with the reason why what was typed is not taken; undefined where nothing is typed. */
+export function afterRefusal(state: State, refused: string): State | undefined {
+  const { screen } = state;
+  if (screen.name !== 'boxes' || screen.typing === undefined) return undefined;
+  return { ...state, screen: { ...screen, typing: { ...screen.typing, refused } } };
 }
 
 export function updateBoxes(
   state: State,
   world: PracticeWorld,
   screen: BoxesScreen,
-  { command }: Pressed,
+  pressed: Pressed,
 ): State {
-  if (screen.ticking !== undefined) return onTicking(state, world, screen, screen.ticking, command);
+  const { command } = pressed;
+  if (screen.typing !== undefined) return onTyping(state, world, screen, screen.typing, pressed);
+  const shown = openBox(world, screen);
+  if (shown !== undefined) return onPaints(state, world, screen, shown, command);
   const box = boxAt(world, screen);
   const { palettes } = world.studio;
   switch (command) {
     case 'up':
     case 'down': {
-      const by = command === 'up' ? -1 : 1;
-      return { ...state, screen: { ...screen, selected: step(screen.selected, by, palettes.length) } };
+      const selected = step(screen.selected, command === 'up' ? -1 : 1, palettes.length);
+      return { ...state, screen: { name: 'boxes', selected } };
     }
     case 'confirm':
       return box === undefined ? state : changeSettings(state, world, { palette: box.id });
     case 'open':
+      return { ...state, screen: { ...screen, open: { selected: 0, said: {} } } };
+    case 'rename':
+      return box === undefined
+        ? state
+        : { ...state, screen: { ...screen, typing: { what: 'box', text: box.id } } };
     case 'new': {
       if (box === undefined) return state;
-      const isNew = command === 'new';
-      const ticks = { paints: box.pigments, selected: 0 };
-      const ticking = isNew ? { ...ticks, id: freshName(world), from: box.id } : { ...ticks, id: box.id };
-      // A new one comes last in the list.
-      const selected = isNew ? palettes.length : screen.selected;
-      return { ...state, screen: { ...screen, selected, ticking } };
+      const id = freshName(world);
+      // It comes last in the list.
+      const next = { ...screen, selected: palettes.length, open: { selected: 0, said: {} } };
+      return ask({ ...state, screen: next }, { type: 'copy-box', id, from: box.id });
     }
     default:
       return show(state, { name: 'settings' });

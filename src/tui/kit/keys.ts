@@ -52,6 +52,8 @@ export type Command =
   | 'recipes'
   | 'sooner'
   | 'name'
+  | 'strength'
+  | 'rename'
   | 'names'
   | 'type'
   | 'values'
@@ -123,6 +125,8 @@ export const back = (does: string): Binding => ({
   does,
   stays: true,
 });
+/** Out of a text that is typed: `q` and the like are text there. */
+export const CANCEL: Binding = { keys: { escape: 'back' }, show: 'Esc', does: 'leave it', stays: true };
 /** A letter with a command of its own. */
 export const letter = (key: string, command: Command, does: string, quiet = false): Binding => ({
   keys: { [key]: command },
@@ -171,7 +175,8 @@ export const digits = (from: string, does: string, quiet: boolean): Binding => (
 /** The command of a key, or undefined when it does nothing now. */
 export function commandIn(bindings: readonly Binding[], key: KeyName): Command | undefined {
   for (const { keys } of bindings) if (Object.hasOwn(keys, key)) return keys[key];
-  return undefined;
+  const isBeyond = (key.codePointAt(0) as number) > 126;
+  return isBeyond && bindings.some(({ keys }) => keys['a'] === 'type') ? 'type' : undefined;
 }
 
 /** Keys as they are written on this terminal. */

@@ -35,6 +35,21 @@ export type SettingsPatch = Partial<Settings> & { readonly welcomed?: true };
 /** What became of settings that were to be kept. */
 export type Saved = Pick<Kept, 'saved' | 'note'>;
 
+/** A change to a box of the learner's own, as it is typed. */
+export interface BoxChange {
+  /** Ids of paints. */
+  readonly add?: readonly string[];
+  readonly remove?: readonly string[];
+  /** `paint=name`, an empty one for the usual name, and `paint=times`. */
+  readonly nameOf?: readonly string[];
+  readonly strength?: readonly string[];
+  /** What the box is called from now on. */
+  readonly name?: string;
+}
+
+/** What became of a box: the id that it has now, where it is kept. */
+export type BoxKept = Saved & { readonly id?: string };
+
 /** What was read of two dry patches, as it was typed; one of them may be empty. */
 export interface PatchTexts {
   /** The wash before anything was stirred in. */
@@ -63,11 +78,10 @@ export interface TuiDeps extends Omit<World, 'colourLevelFor'> {
   readonly settings: Settings;
   saveSettings(patch: SettingsPatch): Saved | Promise<Saved>;
   readonly firstRun: boolean;
-  /**
-   * Keeps which paints a box of the learner's own holds; a new one where none is called so.
-   * @param from the box that their names and strengths are taken from; itself when absent
-   */
-  keepBox(id: string, paints: readonly string[], from?: string): Saved | Promise<Saved>;
+  /** Changes a box of the learner's own; a rule that it breaks is told in `note`. */
+  changeBox(id: string, change: BoxChange): BoxKept | Promise<BoxKept>;
+  /** Puts a new box together from another: its paints, and what the learner says of them. */
+  copyBox(id: string, from: string): BoxKept | Promise<BoxKept>;
   nextSet(choice: SetChoice): readonly SetItem[];
   /** What is to be said with the first drill of the set that was drawn last. */
   setNote?(): string | undefined;

@@ -57,13 +57,17 @@ async function actionOf(
       const note = deps.setNote?.();
       return { type: 'set-ready', items, choice, at: deps.now(), ...(note === undefined ? {} : { note }) };
     }
-    case 'keep-box': {
-      const { saved, note = 'The box could not be kept.' } = await deps.keepBox(
-        effect.id,
-        effect.paints,
-        effect.from,
-      );
-      return saved ? { type: 'boxes-changed' } : { type: 'notice', text: cleanText(note, 160) };
+    case 'change-box':
+    case 'copy-box': {
+      const { id: before } = effect;
+      const {
+        saved,
+        id = before,
+        note = 'The box could not be kept.',
+      } = await (effect.type === 'copy-box'
+        ? deps.copyBox(before, effect.from)
+        : deps.changeBox(before, effect.change));
+      return saved ? { type: 'boxes-changed', before, id } : { type: 'notice', text: cleanText(note, 160) };
     }
     case 'save-settings': {
       const { saved, note = 'The setting holds for now but could not be saved.' } = await deps.saveSettings(

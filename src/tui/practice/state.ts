@@ -10,7 +10,7 @@ import type { View } from '../kit/program.js';
 import type { Stage, World } from '../kit/stage.js';
 import type { Judged } from '../result/judged.js';
 import type { SheetPanel } from '../sheet/keys.js';
-import type { PatchTexts, SetChoice, SetItem, SettingsPatch } from './deps.js';
+import type { BoxChange, PatchTexts, SetChoice, SetItem, SettingsPatch } from './deps.js';
 
 /** What the reducer may look up: fixed for the run, but for the studio, which follows the box in use. */
 export interface PracticeWorld extends World {
@@ -133,13 +133,8 @@ export type Effect =
   | { readonly type: 'start-set'; readonly choice: SetChoice }
   | { readonly type: 'lay'; readonly screen: DrillScreen; readonly at: number }
   | { readonly type: 'save-settings'; readonly patch: SettingsPatch }
-  | {
-      readonly type: 'keep-box';
-      readonly id: string;
-      readonly paints: readonly string[];
-      /** The box that what is said of the paints is taken from. */
-      readonly from?: string;
-    }
+  | { readonly type: 'change-box'; readonly id: string; readonly change: BoxChange }
+  | { readonly type: 'copy-box'; readonly id: string; readonly from: string }
   | { readonly type: 'read-progress' }
   | { readonly type: 'keep-reading'; readonly wash: Wash; readonly texts: PatchTexts }
   | { readonly type: 'summarise'; readonly answers: readonly Answered[] };
@@ -176,8 +171,8 @@ export type Action =
   | { readonly type: 'laying-failed'; readonly message: string }
   | { readonly type: 'progress-ready'; readonly text: string }
   | { readonly type: 'reading-kept'; readonly told: readonly string[] }
-  /** The boxes are others now: what is shown of them is drawn anew. */
-  | { readonly type: 'boxes-changed' }
+  /** The boxes are others now: what is shown of them is drawn anew. One that was called `before` may be called `id`. */
+  | { readonly type: 'boxes-changed'; readonly before: string; readonly id: string }
   | { readonly type: 'summary-ready'; readonly summary: SetSummary }
   | { readonly type: 'notice'; readonly text: string };
 

@@ -1,4 +1,5 @@
 /** The reducer of practice: panels first, then keys that work everywhere, then the screen in front. Pure. */
+import { afterBoxChange, afterRefusal } from '../boxes/update.js';
 import { lay } from '../drill/update.js';
 import { type Binding, close, commandIn, enter, KEYS, stop } from '../kit/keys.js';
 import type { Happening } from '../kit/program.js';
@@ -45,7 +46,9 @@ export function practiceKeys(state: State, world: PracticeWorld): readonly Bindi
       return [close(), STOP];
     default: {
       const isLaying = screen.name === 'drill' && screen.laying;
-      return [...screenOf(screen).keys(state, world, screen), KEYS, isLaying ? LAYING : STOP];
+      const own = screenOf(screen).keys(state, world, screen);
+      // Where text is typed, a question mark is text.
+      return [...own, ...(commandIn(own, '?') === undefined ? [KEYS] : []), isLaying ? LAYING : STOP];
     }
   }
 }
@@ -140,14 +143,17 @@ export function updatePractice(state: State, world: PracticeWorld, action: Actio
     case 'reading-kept':
       return afterKeeping(state, action.told);
     case 'boxes-changed':
-      return { ...state };
+      return afterBoxChange(state, action);
     case 'summary-ready':
       return state.set === undefined ? state : { ...state, set: { ...state.set, summary: action.summary } };
     case 'notice':
       // Nothing else will come to a screen that waits.
-      return withNotice(
-        state.screen.name === 'waiting' ? show(state, { name: 'home' }) : afterKeeping(state),
-        action.text,
+      return (
+        afterRefusal(state, action.text) ??
+        withNotice(
+          state.screen.name === 'waiting' ? show(state, { name: 'home' }) : afterKeeping(state),
+          action.text,
+        )
       );
   }
 }

@@ -54,7 +54,12 @@ export const READINGS = {
     'The middle one of these tubes is taken to be as strong as the library’s, and the others are told by it. Nine times in ten a tube lies between its two figures.',
   /** Of two tubes only how they stand to each other can be told. */
   'tubes-ratio': ({ name, other, factor, interval: [low, high], isSure }: RatioFigures): string =>
-    `${low <= 1 && high >= 1 ? `Your ${name} may be as strong against your ${other} as in the library: about` : `Against the library’s, your ${name} is`} ${times(factor)} times your ${other}, nine times in ten ${times(low)} to ${times(high)}${isSure ? '' : ': too wide to go by yet'}. Which of the two is unlike the library’s, a third tube would tell.`,
+    `${low <= 1 && high >= 1 ? `Your ${name} may be as strong against your ${other} as in the library: about` : `Against the library’s, your ${name} is`} ${times(factor)} times your ${other}, nine times in ten ${times(low)} to ${times(high)}${isSure ? '' : ': too wide to go by yet'}. Which of the two is unlike the library’s these readings cannot tell, a third tube would; a correction moves each of them half way.`,
+  /** What would tell more: so it comes out of the fit itself, where nine mixtures by eye leave a factor of about 1.7 either way. */
+  'strengths-narrow': ({ byValue }: { byValue: boolean }): string =>
+    byValue
+      ? 'More mixtures narrow these figures slowly: mudlark dried ask names those that tell most. An instrument narrows them most: six mixtures read in CIELAB or Munsell (--lab) tell more than two dozen read by eye.'
+      : 'More mixtures narrow these figures: mudlark dried ask --lab names those that tell most.',
   'reader-offset': ({ steps, giveOrTake }: { steps: number; giveOrTake: number }): string => {
     if (Math.abs(steps) > giveOrTake)
       return `You read ${stepsWords(steps)} ${steps > 0 ? 'darker' : 'lighter'} than predicted throughout, give or take ${stepsWords(giveOrTake)}: your grey scale, your light or your eye. It is allowed for.`;

@@ -6,7 +6,7 @@ import { percent, ratioWords, sentence, stepsWords, strengthWords, thinWords } f
 /** A paint with how much of it. */
 export interface Dose {
   readonly name: string;
-  /** Stirred in: parts to one of the wash; glazed: strength; strokes: share of the paper. */
+  /** Stirred in: parts to one of the first paint of the wash; glazed: strength; strokes: share of the paper. */
   readonly amount: number;
   /** The wash holds it already. */
   readonly isOwn: boolean;
@@ -15,6 +15,8 @@ export interface Dose {
 /** What to do, to a wash that is there. */
 export interface StepFigures {
   readonly way: Way;
+  /** The first paint of the wash. */
+  readonly base: string;
   readonly doses: readonly Dose[];
   /** Of strokes. */
   readonly strength: number;
@@ -23,13 +25,13 @@ export interface StepFigures {
 
 const more = ({ name, isOwn }: Dose): string => (isOwn ? `more ${name}` : name);
 
-function stepWords({ way, doses, strength, thin }: StepFigures): string {
+function stepWords({ way, base, doses, strength, thin }: StepFigures): string {
   if (way === 'puddle') {
     const stir =
       doses.length === 0
         ? []
         : [
-            `stir in ${listWords(doses.map((dose) => `${more(dose)} ${ratioWords(dose.amount)}`))} (parts to the paint of the wash)`,
+            `stir in ${listWords(doses.map((dose) => `${more(dose)} ${ratioWords(dose.amount)}`))} (parts to one of ${base})`,
           ];
     const water =
       thin === 1 ? [] : [`${stir.length === 0 ? 'water alone' : 'then water'}: ${thinWords(thin)}`];

@@ -192,7 +192,7 @@ function craftFaults(drill: Drill): string[] {
       drill.glazes.some((glaze) => glaze > 0.6),
       'a glaze as thick as a coat',
     );
-    say(drill.glazes.length > 0 && drill.start.strength >= 0.85, 'a glaze over butter');
+    say(drill.glazes.length > 0 && drill.start.strength >= 0.85, 'a glaze over thick cream');
     const cis = [...drill.tray, ...Object.keys(drill.start.paints)].map((id) => paintOf(id).ci);
     const start = Object.keys(drill.start.paints).map((id) => paintOf(id).ci);
     const has = (list: typeof cis, name: RegExp): boolean =>

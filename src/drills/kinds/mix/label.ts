@@ -1,6 +1,6 @@
 /** Short words for a choice. */
 import { paintOf, type Studio } from '../../../paints/index.js';
-import { consistency, seeLaid, type Way } from '../../../washes/index.js';
+import { consistency, seeLaid, timesLibrary, type Way } from '../../../washes/index.js';
 import { paintsLabel, ratioWords, strengthWords, thinWords } from '../../../words/laid.js';
 import { type Choice, type How, howsOf, howWords } from './choice.js';
 import { addedPaint, type MixDrill } from './schema.js';
@@ -34,7 +34,8 @@ export function choiceLabel(
 
 /** What the second paint is brought to: "burnt sienna at 30 %, thick as milk". */
 export function firstWords(studio: Studio, { start }: MixDrill): string {
-  const word = consistency(start.strength, seeLaid(studio, start).colour.step);
+  const { step } = seeLaid(studio, start).colour;
+  const word = consistency(start.strength / timesLibrary(studio, start.paints), step);
   return `${paintsLabel(studio, start)} at ${strengthWords(start.strength)}${word === undefined ? '' : `, ${word}`}`;
 }
 

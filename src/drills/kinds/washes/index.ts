@@ -56,7 +56,7 @@ function markOf(
 
 function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
   const results = blockResults(studio, drill, answer);
-  const strongest = strongestPart(drill, results, answer);
+  const strongest = strongestPart(studio, drill, results, answer);
   const best = bestWashes(studio, drill);
   const bestResults = blockResults(studio, drill, best);
   const alike = alikeAmong(results, bestResults);
@@ -100,11 +100,11 @@ function grade(studio: Studio, drill: WashesDrill, answer: Answer): Grade {
       [1, alike === undefined ? undefined : alikeTold(alike)],
       [1, strongest.finding],
       [3, rangeTold(studio, drill)],
-      [0, bestTold(drill, answer, best, mark, wrong)],
+      [0, bestTold(studio, drill, answer, best, mark, wrong)],
       [0, adviceTold(idea, results)],
     ]),
     ...(idea === undefined ? {} : { idea }),
-    best: { answer: best, label: label(drill, best), mark: 100 },
+    best: { answer: best, label: label(studio, drill, best), mark: 100 },
     swatches,
     steps: results.map(
       (result, at): GradeStep => ({
@@ -147,7 +147,7 @@ function ideas(studio: Studio, drill: WashesDrill): ReadonlySet<string> {
   const found = new Set<string>();
   for (const results of everyCombination(byChoice)) {
     for (const named of drill.strongest ? results.keys() : [0]) {
-      const { score } = strongestPart(drill, results, { strongest: blockField(named) });
+      const { score } = strongestPart(studio, drill, results, { strongest: blockField(named) });
       const mark = markOf(drill, results, score, alikeAmong(results, best));
       const idea = mark >= GOOD_MARK ? undefined : ideaOf(results, score);
       if (idea !== undefined) found.add(idea);
@@ -157,15 +157,15 @@ function ideas(studio: Studio, drill: WashesDrill): ReadonlySet<string> {
   return found;
 }
 
-function label(drill: WashesDrill, answer: Answer): string {
-  return washesFields(drill)
+function label(studio: Studio, drill: WashesDrill, answer: Answer): string {
+  return washesFields(studio, drill)
     .map((field) => `${field.label} ${chosen([field], answer, field.id).label}`)
     .join(', ');
 }
 
 export const washesKind = (studio: Studio): Kind<WashesDrill> => ({
   kind: 'washes',
-  fields: (drill) => washesFields(drill),
+  fields: (drill) => washesFields(studio, drill),
   given: (drill) => {
     const masstone = laidAt(studio, drill, darkestWater(studio, drill)).reflectance;
     const thick = { label: `${paintName(studio, drill)}, thickest`, reflectance: masstone };
@@ -177,6 +177,6 @@ export const washesKind = (studio: Studio): Kind<WashesDrill> => ({
   grade: (drill, answer) => grade(studio, drill, answer),
   ideas: (drill) => ideas(studio, drill),
   best: (drill) => bestWashes(studio, drill),
-  label: (drill, answer) => label(drill, answer),
+  label: (drill, answer) => label(studio, drill, answer),
   why: (drill, answer) => washesWhy(studio, drill, answer),
 });

@@ -53,12 +53,13 @@ export function startStep(studio: Studio, { over }: WashesDrill): number {
   return over === undefined ? readColour(studio.paper.reflectance).step : seeLaid(studio, over).colour.step;
 }
 
-/** A field for each block, and one for the strongest colour where it is asked. */
-export function washesFields(drill: WashesDrill): readonly Field[] {
+/** A field for each block, and one for the strongest colour where it is asked. Each water with the strength that it gives of this tube. */
+export function washesFields(studio: Studio, drill: WashesDrill): readonly Field[] {
+  const paint = paintOf(studio, drill.paint);
   const waters = watersOf(drill).map((water) => ({
     id: water,
     label: water,
-    note: `one part paint to ${water.split(':')[1]} of water, strength ${Math.round(100 * waterStrength(water))} %`,
+    note: `one part paint to ${water.split(':')[1]} of water, strength ${Math.round(100 * washStrength(paint, water))} %`,
   }));
   const options = drill.cannot
     ? [...waters, { id: CANNOT, label: 'cannot', note: 'this paint cannot get there' }]
@@ -153,7 +154,7 @@ function blockResult(studio: Studio, drill: WashesDrill, block: Block, choice: s
 
 /** All blocks of an answer. @throws InputError when it does not fit the fields */
 export function blockResults(studio: Studio, drill: WashesDrill, answer: Answer): readonly BlockResult[] {
-  const fields = washesFields(drill);
+  const fields = washesFields(studio, drill);
   requireComplete(fields, answer);
   return drill.blocks.map((block, index) =>
     blockResult(studio, drill, block, chosen(fields, answer, blockField(index)).id),

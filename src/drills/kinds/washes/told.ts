@@ -78,12 +78,13 @@ export function rangeTold(studio: Studio, drill: WashesDrill): Finding {
 }
 
 export function strongestPart(
+  studio: Studio,
   drill: WashesDrill,
   results: readonly BlockResult[],
   answer: Answer,
 ): { readonly score: number; readonly finding?: Finding } {
   if (!drill.strongest) return { score: 1 };
-  const named = chosen(washesFields(drill), answer, 'strongest');
+  const named = chosen(washesFields(studio, drill), answer, 'strongest');
   const picked = results.find(({ block }) => block.name === named.label) as BlockResult;
   const best = results[strongestIndex(results)] as BlockResult;
   const laid = results.filter(({ choice }) => choice !== CANNOT);
@@ -109,13 +110,14 @@ export const alikeTold = ([one, other]: readonly [BlockResult, BlockResult]): Fi
 
 /** The parts of the best answer that are not in this one: those that were wrong, or all of them where none was. */
 export function bestTold(
+  studio: Studio,
   drill: WashesDrill,
   answer: Answer,
   best: Answer,
   mark: number,
   wrong: readonly string[],
 ): Finding {
-  const parts = washesFields(drill).filter(({ id }) => answer[id] !== best[id]);
+  const parts = washesFields(studio, drill).filter(({ id }) => answer[id] !== best[id]);
   if (parts.length === 0) return tell('washes-best', { as: 'nearest', label: '' });
   const named = parts.filter(({ id }) => wrong.includes(id));
   const label = (named.length === 0 ? parts : named)
