@@ -139,7 +139,12 @@ function opened(mask: Uint8Array, width: number, height: number): Uint8Array {
     const out = Uint8Array.from(from);
     for (let at = 0; at < from.length; at++) {
       const [column, row] = [at % width, (at / width) | 0];
-      const beside = [column > 0 ? at - 1 : at, column < width - 1 ? at + 1 : at, row > 0 ? at - width : at, row < height - 1 ? at + width : at];
+      const beside = [
+        column > 0 ? at - 1 : at,
+        column < width - 1 ? at + 1 : at,
+        row > 0 ? at - width : at,
+        row < height - 1 ? at + width : at,
+      ];
       if (beside.some((there) => from[there] === keep)) out[at] = keep;
     }
     return out;
@@ -153,8 +158,9 @@ function isSheet({ corners, sides }: Redrawn, { width, height }: Photograph): bo
   if (seen.length < LEAST_SIDES || seen.some(({ support }) => support < LEAST_SUPPORT)) return false;
   return corners.every((here, at) => {
     const [before, after] = [corners[(at + 3) % 4] as Point, corners[(at + 1) % 4] as Point];
-    const turn = Math.atan2(before.y - here.y, before.x - here.x) - Math.atan2(after.y - here.y, after.x - here.x);
-    const degrees = (((turn * 180) / Math.PI) % 360 + 360) % 360;
+    const turn =
+      Math.atan2(before.y - here.y, before.x - here.x) - Math.atan2(after.y - here.y, after.x - here.x);
+    const degrees = ((((turn * 180) / Math.PI) % 360) + 360) % 360;
     return degrees > ANGLES[0] && degrees < ANGLES[1];
   });
 }
@@ -184,7 +190,8 @@ export function findSheet(photograph: Photograph): Sheet | undefined {
     const sheet = first && redrawn(at, photograph, first.corners, side + 3, 1.5 * side);
     if (sheet === undefined || !isSheet(sheet, photograph)) continue;
     let [sum, among] = [0, 0];
-    for (const [cell, is] of patch.entries()) if (is === 1) [sum, among] = [sum + (logs.luminance[cell] as number), among + 1];
+    for (const [cell, is] of patch.entries())
+      if (is === 1) [sum, among] = [sum + (logs.luminance[cell] as number), among + 1];
     // The lighter of a sheet and a table top is the paper; the larger of a sheet and a light place in it is the sheet.
     const merit = Math.exp(sum / among) * Math.sqrt(areaOf(sheet.corners));
     if (best === undefined || merit > best.merit) best = { sheet, merit };
