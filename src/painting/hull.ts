@@ -41,13 +41,18 @@ export function areaOf(points: readonly Point[]): number {
 }
 
 /** What it costs to take side `at` away, its neighbours going on until they meet: the area that comes in. */
-function withoutSide(points: readonly Point[], at: number): { readonly added: number; readonly corner: Point } | undefined {
+function withoutSide(
+  points: readonly Point[],
+  at: number,
+): { readonly added: number; readonly corner: Point } | undefined {
   const side = (k: number): Point => points[(at + k + points.length) % points.length] as Point;
   const corner = meeting(side(-1), side(0), side(1), side(2));
   if (corner === undefined) return undefined;
   // The neighbours have to meet outside: beyond the end of the one before and before the start of the one after.
-  const ahead = (corner.x - side(0).x) * (side(0).x - side(-1).x) + (corner.y - side(0).y) * (side(0).y - side(-1).y);
-  const behind = (corner.x - side(1).x) * (side(1).x - side(2).x) + (corner.y - side(1).y) * (side(1).y - side(2).y);
+  const ahead =
+    (corner.x - side(0).x) * (side(0).x - side(-1).x) + (corner.y - side(0).y) * (side(0).y - side(-1).y);
+  const behind =
+    (corner.x - side(1).x) * (side(1).x - side(2).x) + (corner.y - side(1).y) * (side(1).y - side(2).y);
   if (ahead < 0 || behind < 0) return undefined;
   return { added: Math.abs(cross(side(0), corner, side(1))) / 2, corner };
 }

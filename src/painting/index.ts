@@ -4,8 +4,8 @@ import type { Studio } from '../paints/index.js';
 import { bordersOf } from './borders.js';
 import { figuresOf } from './figures.js';
 import { areaOf } from './hull.js';
-import { likenessOf } from './likeness.js';
 import { heightAt } from './lighting.js';
+import { likenessOf } from './likeness.js';
 import { type Box, paintingIn } from './margin.js';
 import { massesOf } from './masses.js';
 import { findPaper, type Paper } from './paper.js';
@@ -40,19 +40,26 @@ function clippedOf({ light }: Flat, bare: Uint8Array): number | undefined {
   for (const [at, is] of bare.entries()) {
     if (is === 0) continue;
     count++;
-    if (Math.max(light[3 * at] as number, light[3 * at + 1] as number, light[3 * at + 2] as number) > TOP) cut++;
+    if (Math.max(light[3 * at] as number, light[3 * at + 1] as number, light[3 * at + 2] as number) > TOP)
+      cut++;
   }
   return count === 0 ? undefined : cut / count;
 }
 
 /** Luminance of paper at nine places of the sheet: the most, and the most over the least. */
-function levels({ project }: Flat, { width, height }: Photograph, paper: Paper): { level: number; uneven: number } {
+function levels(
+  { project }: Flat,
+  { width, height }: Photograph,
+  paper: Paper,
+): { level: number; uneven: number } {
   const at = new Float64Array(2);
   const heights: number[] = [];
   for (const u of [0.02, 0.5, 0.98])
     for (const v of [0.02, 0.5, 0.98]) {
       project(u, v, at);
-      heights.push(heightAt(paper.light.luminance, (at[0] as number) / width - 0.5, (at[1] as number) / height - 0.5));
+      heights.push(
+        heightAt(paper.light.luminance, (at[0] as number) / width - 0.5, (at[1] as number) / height - 0.5),
+      );
     }
   const [most, least] = [Math.max(...heights), Math.min(...heights)];
   return { level: Math.exp(most), uneven: Math.exp(most - least) };
@@ -79,7 +86,12 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
   const corners =
     byHand.corners?.map((corner) => inPixels(toPart(corner))) ??
     sheet?.corners ??
-    [{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 1, y: 1 }, { x: 0, y: 1 }].map(inPixels);
+    [
+      { x: 0, y: 0 },
+      { x: 1, y: 0 },
+      { x: 1, y: 1 },
+      { x: 0, y: 1 },
+    ].map(inPixels);
   const flat = smoothed(laidFlat(part, corners));
   const paper = findPaper(flat, part);
   const said = byHand.white && { ...byHand.white, ...toPart(byHand.white) };
@@ -106,7 +118,8 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
     pixels: areaOf(corners) * paintedShare,
     side: Math.max(flat.width, flat.height) * flat.scale,
     bare: shareOf(maskIn(bare, flat.width, box)),
-    lighter: likeness.value.reduce((sum, value) => sum + (value > lightest ? 1 : 0), 0) / likeness.value.length,
+    lighter:
+      likeness.value.reduce((sum, value) => sum + (value > lightest ? 1 : 0), 0) / likeness.value.length,
     cutSides: cutSides(sheet, box, flat),
   });
   return {

@@ -11,7 +11,13 @@ export function despeckled(labels: Uint8Array, width: number, height: number, co
   return REACHES.reduce((from, reach) => outvoted(from, width, height, count, reach), labels);
 }
 
-function outvoted(labels: Uint8Array, width: number, height: number, count: number, reach: number): Uint8Array {
+function outvoted(
+  labels: Uint8Array,
+  width: number,
+  height: number,
+  count: number,
+  reach: number,
+): Uint8Array {
   const out = new Uint8Array(labels.length);
   const votes = new Int32Array(count);
   for (let y = 0; y < height; y++) {

@@ -1,6 +1,7 @@
 /** The painting alone, in CIELAB and Munsell value. */
-import { munsellValueFromY, whiteOf } from '../colour/index.js';
+
 import type { Matrix } from '../colour/adapt.js';
+import { munsellValueFromY, whiteOf } from '../colour/index.js';
 import type { Box } from './margin.js';
 import type { Likeness } from './types.js';
 
@@ -16,7 +17,9 @@ const F = Float64Array.from({ length: TABLE + 2 }, (_, at) => {
   const ratio = MOST * (at / TABLE) ** 2;
   return ratio > EPSILON ? Math.cbrt(ratio) : (KAPPA * ratio + 16) / 116;
 });
-const VALUE = Float64Array.from({ length: TABLE + 2 }, (_, at) => munsellValueFromY(100 * MOST * (at / TABLE) ** 2));
+const VALUE = Float64Array.from({ length: TABLE + 2 }, (_, at) =>
+  munsellValueFromY(100 * MOST * (at / TABLE) ** 2),
+);
 
 function between(table: Float64Array, place: number): number {
   const at = place | 0;

@@ -110,7 +110,10 @@ export function touching(labels: Uint8Array, width: number, count: number): Uint
   const out = new Uint32Array(count * count);
   for (let at = 0; at < labels.length; at++) {
     const here = labels[at] as number;
-    for (const there of [(at + 1) % width === 0 ? here : labels[at + 1], labels[at + width] ?? here] as number[]) {
+    for (const there of [
+      (at + 1) % width === 0 ? here : labels[at + 1],
+      labels[at + width] ?? here,
+    ] as number[]) {
       if (here === there) continue;
       const pair = Math.min(here, there) * count + Math.max(here, there);
       out[pair] = (out[pair] as number) + 1;

@@ -59,7 +59,10 @@ function spotsOf({ width, height, light, project }: Flat, whole: Photograph): Se
   const list = (): Float64Array => new Float64Array(across * down);
   const out = { u: list(), v: list(), height: list(), weight: list(), red: list(), blue: list() };
   const ring = new Uint8Array(across * down);
-  const [near, farther] = MARGIN.map((share) => Math.max(1, share * Math.min(width, height))) as [number, number];
+  const [near, farther] = MARGIN.map((share) => Math.max(1, share * Math.min(width, height))) as [
+    number,
+    number,
+  ];
   const at = new Float64Array(2);
   const [wr, wg, wb] = LUMINANCE;
   for (let row = 0, spot = 0; row < height; row += APART)
@@ -105,7 +108,8 @@ function byMargin(seen: Seen): Paper | undefined {
   const lighter = over.reduce((sum, off) => sum + (off > HOLDS.by ? 1 : 0), 0) / over.length;
   if (holds < HOLDS.share || lighter > HOLDS.lighter || !isPlausible(ratios)) return undefined;
   // White paper inside the painting says how the light goes there, if it is as bare as the margin.
-  const isBare = (at: number): boolean => Math.abs(over[at] as number) < INSIDE.off && near(at, INSIDE.colour);
+  const isBare = (at: number): boolean =>
+    Math.abs(over[at] as number) < INSIDE.off && near(at, INSIDE.colour);
   const weight = asRing.weight.map((w, at) => (w === 1 ? 1 : isBare(at) ? INSIDE.weight : 0));
   const luminance = paperSurface({ ...seen, weight }, 2, first) ?? first;
   const again = overOf(seen, luminance);

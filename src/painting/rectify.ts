@@ -73,7 +73,14 @@ export function smoothed<T extends Photograph>(image: T): T {
 }
 
 /** Along lines of `count` pixels that lie `step` apart in the array; `lines` of them, `apart` from start to start. */
-function pass(from: Float32Array, to: Float32Array, step: number, count: number, apart: number, lines: number): void {
+function pass(
+  from: Float32Array,
+  to: Float32Array,
+  step: number,
+  count: number,
+  apart: number,
+  lines: number,
+): void {
   for (let line = 0; line < lines; line++)
     for (let k = 0; k < count; k++) {
       const at = line * apart + k * step;

@@ -28,8 +28,6 @@ interface Edge {
   readonly softness: number;
 }
 
-
-
 /** Looks for edges across a side, within `reach` pixels of it. */
 function edgesOf(logs: (x: number, y: number) => number, a: Point, b: Point, reach: number): Edge[] {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
@@ -62,7 +60,8 @@ function edgesOf(logs: (x: number, y: number) => number, a: Point, b: Point, rea
     const [before, after] = [fell(best - 1), fell(best + 1)];
     const bend = before - 2 * fall + after;
     const between = bend < 0 ? Math.min(0.5, Math.max(-0.5, (0.5 * (before - after)) / bend)) : 0;
-    const height = (profile[Math.max(0, best - 4)] as number) - (profile[Math.min(steps, best + 4)] as number);
+    const height =
+      (profile[Math.max(0, best - 4)] as number) - (profile[Math.min(steps, best + 4)] as number);
     if (height < LEAST_STEP) continue;
     found.push({ along, out: best + between - steps / 2, softness: height / fall });
   }
@@ -70,7 +69,11 @@ function edgesOf(logs: (x: number, y: number) => number, a: Point, b: Point, rea
 }
 
 /** The line through most edges: the median of slopes between halves, then least squares on what is near it. */
-function lineThrough(edges: readonly Edge[]): { readonly at0: number; readonly at1: number; readonly near: number } {
+function lineThrough(edges: readonly Edge[]): {
+  readonly at0: number;
+  readonly at1: number;
+  readonly near: number;
+} {
   const slopes: number[] = [];
   const half = edges.length >> 1;
   for (let k = 0; k < half; k++) {
@@ -87,7 +90,9 @@ function lineThrough(edges: readonly Edge[]): { readonly at0: number; readonly a
     const meanAlong = near.reduce((sum, { along }) => sum + along, 0) / near.length;
     const meanOut = near.reduce((sum, { out }) => sum + out, 0) / near.length;
     const spread = near.reduce((sum, { along }) => sum + (along - meanAlong) ** 2, 0);
-    slope = near.reduce((sum, { along, out }) => sum + (along - meanAlong) * (out - meanOut), 0) / Math.max(1e-9, spread);
+    slope =
+      near.reduce((sum, { along, out }) => sum + (along - meanAlong) * (out - meanOut), 0) /
+      Math.max(1e-9, spread);
     start = meanOut - slope * meanAlong;
   }
   return { at0: start, at1: start + slope, near: near.length };

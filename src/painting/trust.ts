@@ -1,6 +1,7 @@
 /** How far a reading is to be believed: every doubt a figure beyond a bound, the worst of them the trust. */
-import { xyzToLab } from '../colour/index.js';
+
 import { applied, SRGB_TO_D65 } from '../colour/adapt.js';
+import { xyzToLab } from '../colour/index.js';
 import { whiteOf } from '../colour/xyz.js';
 import type { Paper } from './paper.js';
 import { LUMINANCE } from './photograph.js';
@@ -50,7 +51,12 @@ export interface Evidence {
   readonly cutSides: number;
 }
 
-const beyond = (id: string, figure: number, [fair, low]: readonly [number, number], name: string): Doubt[] => {
+const beyond = (
+  id: string,
+  figure: number,
+  [fair, low]: readonly [number, number],
+  name: string,
+): Doubt[] => {
   const over = low > fair ? (bound: number) => figure > bound : (bound: number) => figure < bound;
   if (!over(fair)) return [];
   return [{ id, trust: over(low) ? 'low' : 'fair', figures: { [name]: figure } }];

@@ -10,7 +10,14 @@
  * - A pale wash is thin paint, not strong light: its line is low, and a dark over it says little. The stronger the light, the more it tells.
  */
 import { hueDifference, shadingLine } from '../colour/index.js';
-import { CHROMA_MARGIN, HUE_BOUND_DEG, KEPT_LINE, NEUTRAL_CHROMA, NO_HUE_CHROMA, VALUE_BOUNDS } from '../judgement/table.js';
+import {
+  CHROMA_MARGIN,
+  HUE_BOUND_DEG,
+  KEPT_LINE,
+  NEUTRAL_CHROMA,
+  NO_HUE_CHROMA,
+  VALUE_BOUNDS,
+} from '../judgement/table.js';
 import type { Border, Mass, Veil, Veiled } from './types.js';
 
 /** Steps that a mass must be lighter to be the light of a dark one. */
@@ -19,17 +26,25 @@ const LIGHTER = 1.5;
 const DULL_HUE_DEG = 45;
 
 const isDark = ({ colour }: Mass): boolean => colour.step > VALUE_BOUNDS[1];
-const line = (from: Mass, to: Mass): number => shadingLine(from.colour.chroma, from.colour.lab.l, to.colour.lab.l);
+const line = (from: Mass, to: Mass): number =>
+  shadingLine(from.colour.chroma, from.colour.lab.l, to.colour.lab.l);
 
 /** The lighter mass of a dark one's hue, if there is one. */
-function lightOf(masses: readonly Mass[], borders: readonly Border[], dark: Mass, at: number): number | undefined {
+function lightOf(
+  masses: readonly Mass[],
+  borders: readonly Border[],
+  dark: Mass,
+  at: number,
+): number | undefined {
   if (dark.colour.chroma < NO_HUE_CHROMA) return undefined;
   const within = dark.colour.chroma < NEUTRAL_CHROMA ? DULL_HUE_DEG : (HUE_BOUND_DEG.shade as number);
   const turn = ({ colour }: Mass): number => Math.abs(hueDifference(colour.hue, dark.colour.hue));
   const touches = (other: number): boolean =>
     borders.some(({ between }) => between.includes(at) && between.includes(other));
   const ofItsHue = masses.flatMap((mass, other) =>
-    mass.colour.step < dark.colour.step - LIGHTER && mass.colour.chroma >= NEUTRAL_CHROMA && turn(mass) <= within
+    mass.colour.step < dark.colour.step - LIGHTER &&
+    mass.colour.chroma >= NEUTRAL_CHROMA &&
+    turn(mass) <= within
       ? [{ other, mass, beside: touches(other) }]
       : [],
   );
@@ -43,7 +58,10 @@ function lightOf(masses: readonly Mass[], borders: readonly Border[], dark: Mass
 /** Chroma for each unit of L* + 16: what shade leaves as it is. */
 const saturation = (masses: readonly Mass[]): number => {
   const share = masses.reduce((sum, mass) => sum + mass.share, 0);
-  return masses.reduce((sum, { share: own, colour }) => sum + (own * colour.chroma) / (colour.lab.l + 16), 0) / share;
+  return (
+    masses.reduce((sum, { share: own, colour }) => sum + (own * colour.chroma) / (colour.lab.l + 16), 0) /
+    share
+  );
 };
 
 /** Reads the veil. */
@@ -61,7 +79,10 @@ export function veilOf(masses: readonly Mass[], borders: readonly Border[]): Vei
   const share = veiled.reduce((sum, { mass }) => sum + (masses[mass] as Mass).share, 0);
   return {
     slope: darks.length > 0 && lights.length > 0 ? saturation(darks) / saturation(lights) : undefined,
-    below: share === 0 ? 0 : veiled.reduce((sum, one) => sum + one.below * (masses[one.mass] as Mass).share, 0) / share,
+    below:
+      share === 0
+        ? 0
+        : veiled.reduce((sum, one) => sum + one.below * (masses[one.mass] as Mass).share, 0) / share,
     masses: veiled,
   };
 }

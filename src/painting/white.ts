@@ -50,11 +50,9 @@ function byHandAt(photograph: Photograph, place: Place, light: Light | undefined
     for (let x = Math.max(0, x0 - reach); x <= Math.min(width - 1, x0 + reach); x++)
       for (const [k, list] of lists.entries()) list.push(photograph.light[3 * (y * width + x) + k] as number);
   const shares = lightAt(light, place.x - 0.5, place.y - 0.5);
-  return lists.map((list, k) => Math.max(1e-4, median(list.length > 0 ? list : [1]) / (shares[k] as number))) as [
-    number,
-    number,
-    number,
-  ];
+  return lists.map((list, k) =>
+    Math.max(1e-4, median(list.length > 0 ? list : [1]) / (shares[k] as number)),
+  ) as [number, number, number];
 }
 
 /** What the light at a place is a multiple of, channel by channel. */
@@ -81,10 +79,14 @@ export function evened(flat: Flat, { width, height }: Photograph, light: Light):
 }
 
 /** How much less light may lie on bare paper than the surface has, as a logarithm, and how far its colour may be off. */
-const BARE = { off: 0.05, colour: 0.05 } as const;
+const BARE = { off: 0.05, colour: 0.07 } as const;
 
 /** Which pixels of evened light are bare paper. */
-export function barePixels(even: Float32Array, [r, g, b]: readonly [number, number, number], grain: number): Uint8Array {
+export function barePixels(
+  even: Float32Array,
+  [r, g, b]: readonly [number, number, number],
+  grain: number,
+): Uint8Array {
   const out = new Uint8Array(even.length / 3);
   const [wr, wg, wb] = LUMINANCE;
   const level = wr * r + wg * g + wb * b;
@@ -103,7 +105,11 @@ export function barePixels(even: Float32Array, [r, g, b]: readonly [number, numb
 }
 
 /** The bare pixel that has most bare paper around it, as a place in the photograph; undefined where nothing is bare. */
-export function barePlace(bare: Uint8Array, { width, height, project }: Flat, whole: Photograph): Place | undefined {
+export function barePlace(
+  bare: Uint8Array,
+  { width, height, project }: Flat,
+  whole: Photograph,
+): Place | undefined {
   const side = Math.max(3, Math.round(Math.min(width, height) / 40));
   let [best, most] = [-1, 0];
   for (let top = 0; top + side <= height; top += side)
