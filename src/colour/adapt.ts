@@ -32,17 +32,23 @@ export function times(one: Matrix, other: Matrix): Matrix {
 
 /** A matrix on three numbers. */
 export function applied(m: Matrix, x: number, y: number, z: number): [number, number, number] {
-  return [
-    m[0] * x + m[1] * y + m[2] * z,
-    m[3] * x + m[4] * y + m[5] * z,
-    m[6] * x + m[7] * y + m[8] * z,
-  ];
+  return [m[0] * x + m[1] * y + m[2] * z, m[3] * x + m[4] * y + m[5] * z, m[6] * x + m[7] * y + m[8] * z];
 }
 
 function inverse([a, b, c, d, e, f, g, h, i]: Matrix): Matrix {
   const [A, B, C] = [e * i - f * h, f * g - d * i, d * h - e * g];
   const det = a * A + b * B + c * C;
-  const scaled = [A, c * h - b * i, b * f - c * e, B, a * i - c * g, c * d - a * f, C, b * g - a * h, a * e - b * d];
+  const scaled = [
+    A,
+    c * h - b * i,
+    b * f - c * e,
+    B,
+    a * i - c * g,
+    c * d - a * f,
+    C,
+    b * g - a * h,
+    a * e - b * d,
+  ];
   return scaled.map((cofactor) => cofactor / det) as unknown as Matrix;
 }
 

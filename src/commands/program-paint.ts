@@ -21,7 +21,7 @@ async function openOwn(flags: BoxFlags): Promise<OpenBox> {
 }
 
 /** Whether a plain page may use 24-bit colour: a terminal, and nothing that asks for none. */
-async function mayColour(noColourFlag: boolean): Promise<boolean> {
+export async function mayColour(noColourFlag: boolean): Promise<boolean> {
   const { colourLevel } = await import('../tui/kit/colour-level.js');
   return (
     process.stdout.isTTY === true && colourLevel({ env: process.env, setting: 'auto', noColourFlag }) === 3

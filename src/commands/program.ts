@@ -8,6 +8,7 @@ import { addClassroomCommands } from './program-classroom.js';
 import { addDriedCommands } from './program-dried.js';
 import { addLearnerCommands } from './program-learner.js';
 import { addPaintCommands } from './program-paint.js';
+import { addPaintingCommand } from './program-painting.js';
 import { report } from './run.js';
 
 /** What the commands share. */
@@ -116,6 +117,7 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   addLearnerCommands(program, version);
   addPaintCommands(program);
   addChartCommand(program);
+  addPaintingCommand(program);
   addDriedCommands(program);
   addBoxCommands(program, version);
   addClassroomCommands(program, version);

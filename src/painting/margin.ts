@@ -11,10 +11,13 @@ export interface Box {
 
 /** Share of the sheet's sides that is left out at its edge: it is mixed with the table. */
 const EDGE = 0.01;
-/** A line of pixels is margin while so much of it is bare. */
-const BARE_SHARE = 0.94;
-/** A margin is at most so many times as wide as the narrowest: a white sky is not a margin. */
-const WIDEST = 2.5;
+/** A line of pixels is margin while so much of it is bare; so many lines together end it: JPEG leaves specks. */
+const BARE_SHARE = 0.8;
+const TOGETHER = 3;
+/** Lines at the edge, as a share of the side, that may be soft or in shadow before the margin begins. */
+const SOFT = 0.025;
+/** A margin is at most so many times as wide as the second narrowest: a white sky is not a margin. */
+const WIDEST = 2.2;
 /** Share of the sheet's area under which what is left of it is no painting. */
 const LEAST_AREA = 0.08;
 
@@ -28,10 +31,10 @@ export function paintingIn({ width, height }: Omit<Photograph, 'light'>, bare: U
   const sheet = { left: ex, top: ey, right, bottom };
   if (runs.some((length) => length === undefined)) return sheet;
   const found = runs as number[];
-  const narrowest = Math.min(...found.map((length) => length + Math.min(ex, ey)));
+  const second = ([...found].sort((one, other) => one - other)[1] as number) + Math.min(ex, ey);
   // A line that is half margin is neither.
   const [l, r, t, b] = found.map((length) =>
-    length === 0 ? 0 : Math.min(length, Math.round(WIDEST * narrowest)) + 2,
+    length === 0 ? 0 : Math.min(length, Math.round(WIDEST * second)) + 2,
   ) as [number, number, number, number];
   const box = { left: ex + l, top: ey + t, right: right - r, bottom: bottom - b };
   const area = (box.right - box.left) * (box.bottom - box.top);
@@ -59,6 +62,11 @@ function shares(
 
 /** How many of the first lines are margin; undefined where all are. */
 function run(lines: readonly number[]): number | undefined {
-  const length = lines.findIndex((share) => share < BARE_SHARE);
-  return length < 0 ? undefined : length;
+  const isBare = (share: number): boolean => share >= BARE_SHARE;
+  const start = lines.findIndex(isBare);
+  if (start < 0 || start > SOFT * lines.length) return 0;
+  const end = lines.findIndex(
+    (_, at) => at > start && lines.slice(at, at + TOGETHER).every((share) => !isBare(share)),
+  );
+  return end < 0 ? undefined : end;
 }

@@ -17,6 +17,7 @@ import type { ByHand, Corners, PaintingReading, Photograph, Place } from './type
 import { veilOf } from './veil.js';
 import { barePixels, barePlace, evened, settleWhite } from './white.js';
 
+
 /** A channel from here on may have been cut. */
 const TOP = 0.985;
 /** Light over the white's from which something is lighter than it, as Munsell value. */

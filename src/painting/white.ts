@@ -79,7 +79,7 @@ export function evened(flat: Flat, { width, height }: Photograph, light: Light):
 }
 
 /** How much less light may lie on bare paper than the surface has, as a logarithm, and how far its colour may be off. */
-const BARE = { off: 0.05, colour: 0.05 } as const;
+const BARE = { off: 0.05, colour: 0.07 } as const;
 
 /** Which pixels of evened light are bare paper. */
 export function barePixels(

@@ -11,8 +11,8 @@ import type { Photograph, Place } from '../../src/painting/types.js';
 import { parsePictureFile } from '../../src/pictures/format.js';
 import { type Picture, raster } from '../../src/pictures/index.js';
 import { seeLaid } from '../../src/washes/index.js';
-import { STUDIO } from '../studio.js';
 import tables from '../outside/data/colour-cie-tables.json' with { type: 'json' };
+import { STUDIO } from '../studio.js';
 
 /** Light of the primaries of sRGB. */
 export type Light = readonly [number, number, number];
@@ -26,17 +26,27 @@ const TO_SRGB = [
 
 /** A table at 5 nm from 360 nm, in the bands of the grid. */
 const banded = (table: readonly number[]): number[] =>
-  Array.from({ length: GRID.count }, (_, band) => table[(GRID.startNm + band * GRID.stepNm - 360) / 5] as number);
+  Array.from(
+    { length: GRID.count },
+    (_, band) => table[(GRID.startNm + band * GRID.stepNm - 360) / 5] as number,
+  );
 
-const [CX, CY, CZ] = [tables.observer2.x, tables.observer2.y, tables.observer2.z].map(banded) as [number[], number[], number[]];
+const [CX, CY, CZ] = [tables.observer2.x, tables.observer2.y, tables.observer2.z].map(banded) as [
+  number[],
+  number[],
+  number[],
+];
 /** Relative spectra of CIE standard illuminants. */
 export const ILLUMINANTS = { D65: banded(tables.illuminants.D65), A: banded(tables.illuminants.A) } as const;
 
 /** So much of A and the rest of D65, each of one luminance. */
 export function mixedLight(shareOfA: number): number[] {
-  const level = (spectrum: readonly number[]): number => spectrum.reduce((sum, s, band) => sum + s * (CY[band] as number), 0);
+  const level = (spectrum: readonly number[]): number =>
+    spectrum.reduce((sum, s, band) => sum + s * (CY[band] as number), 0);
   const [d65, a] = [level(ILLUMINANTS.D65), level(ILLUMINANTS.A)];
-  return ILLUMINANTS.D65.map((s, band) => ((1 - shareOfA) * s) / d65 + (shareOfA * (ILLUMINANTS.A[band] as number)) / a);
+  return ILLUMINANTS.D65.map(
+    (s, band) => ((1 - shareOfA) * s) / d65 + (shareOfA * (ILLUMINANTS.A[band] as number)) / a,
+  );
 }
 
 /** Light that comes from a surface, luminance 1 for the perfect white. */
@@ -87,7 +97,10 @@ export function paintedPicture(picture: Picture, width = 384, height = 224): Pai
     let index = known.get(key);
     if (index === undefined) {
       const wash = (picture.areas[area] as Picture['areas'][number]).wash;
-      const { reflectance, colour } = seeLaid(STUDIO, { ...wash, strength: Math.min(1, (wash.strength * share) / STEPS) });
+      const { reflectance, colour } = seeLaid(STUDIO, {
+        ...wash,
+        strength: Math.min(1, (wash.strength * share) / STEPS),
+      });
       index = surfaces.push({ reflectance, colour }) - 1;
       known.set(key, index);
     }
@@ -214,7 +227,12 @@ function toSquare(corners: readonly { x: number; y: number }[]): (x: number, y: 
     ];
   });
   for (let k = 0; k < 8; k++) {
-    const pivot = rows.slice(k).reduce((best, row, at) => (Math.abs(row[k] as number) > Math.abs(rows[best]?.[k] as number) ? k + at : best), k);
+    const pivot = rows
+      .slice(k)
+      .reduce(
+        (best, row, at) => (Math.abs(row[k] as number) > Math.abs(rows[best]?.[k] as number) ? k + at : best),
+        k,
+      );
     [rows[k], rows[pivot]] = [rows[pivot] as number[], rows[k] as number[]];
     const own = rows[k] as number[];
     for (const [at, row] of rows.entries()) {
@@ -223,7 +241,16 @@ function toSquare(corners: readonly { x: number; y: number }[]): (x: number, y: 
       for (let j = k; j < 9; j++) row[j] = (row[j] as number) - times * (own[j] as number);
     }
   }
-  const h = rows.map((row, k) => (row[8] as number) / (row[k] as number)) as [number, number, number, number, number, number, number, number];
+  const h = rows.map((row, k) => (row[8] as number) / (row[k] as number)) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
   return (x, y) => {
     const w = h[6] * x + h[7] * y + 1;
     return [(h[0] * x + h[1] * y + h[2]) / w, (h[3] * x + h[4] * y + h[5]) / w];
@@ -233,7 +260,8 @@ function toSquare(corners: readonly { x: number; y: number }[]): (x: number, y: 
 /** The transfer function of sRGB (IEC 61966-2-1), and back. */
 export const encoded = (light: number): number =>
   light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055;
-export const decoded = (code: number): number => (code <= 0.04045 ? code / 12.92 : ((code + 0.055) / 1.055) ** 2.4);
+export const decoded = (code: number): number =>
+  code <= 0.04045 ? code / 12.92 : ((code + 0.055) / 1.055) ** 2.4;
 
 /** Light as a file of so many bits keeps it. */
 export const quantised = (light: number, bits: 8 | 16): number => {
@@ -244,7 +272,8 @@ export const quantised = (light: number, bits: 8 | 16): number => {
 /** Takes the photograph. */
 export async function photographed(painting: Painting, shot: Shot): Promise<Photograph> {
   const { width, height, illuminant, margin } = shot;
-  const balanced = (light: Light): Light => light.map((channel, k) => channel * (shot.balance[k] as number)) as unknown as Light;
+  const balanced = (light: Light): Light =>
+    light.map((channel, k) => channel * (shot.balance[k] as number)) as unknown as Light;
   const paper = balanced(lightFrom(STUDIO.paper.reflectance, illuminant));
   const gain = shot.exposure / Math.max(...paper);
   const lights = painting.surfaces.map(({ reflectance }) => balanced(lightFrom(reflectance, illuminant)));
@@ -252,7 +281,10 @@ export async function photographed(painting: Painting, shot: Shot): Promise<Phot
   const table = balanced(shot.table.map((channel, k) => channel * (warm[k] as number)) as unknown as Light);
   const draw = seededDraw(seedOf('sensor', shot.seed));
   const inverse = toSquare(shot.corners.map(({ x, y }) => ({ x: x * width, y: y * height })));
-  const sheet = { width: painting.width * (1 + 2 * margin), height: painting.height + 2 * margin * painting.width };
+  const sheet = {
+    width: painting.width * (1 + 2 * margin),
+    height: painting.height + 2 * margin * painting.width,
+  };
   let light = new Float32Array(3 * width * height);
   const TAPS = 3;
   for (let row = 0; row < height; row++)
@@ -272,11 +304,13 @@ export async function photographed(painting: Painting, shot: Shot): Promise<Phot
             const grain = 1 + 0.12 * Math.sin(0.05 * (row + j / TAPS) + 2 * Math.sin(0.01 * column));
             here = table.map((channel) => channel * grain) as unknown as Light;
           }
-          for (let k = 0; k < 3; k++) light[at + k] = (light[at + k] as number) + (here[k] as number) / TAPS ** 2;
+          for (let k = 0; k < 3; k++)
+            light[at + k] = (light[at + k] as number) + (here[k] as number) / TAPS ** 2;
         }
     }
   for (let pass = 0; pass < shot.blur; pass++) light = blurred(light, width, height);
-  const gauss = (): number => Math.sqrt(-2 * Math.log(1 - fraction(draw))) * Math.cos(2 * Math.PI * fraction(draw));
+  const gauss = (): number =>
+    Math.sqrt(-2 * Math.log(1 - fraction(draw))) * Math.cos(2 * Math.PI * fraction(draw));
   const corner = (width / 2) ** 2 + (height / 2) ** 2;
   for (let row = 0; row < height; row++)
     for (let column = 0; column < width; column++) {
@@ -293,7 +327,9 @@ export async function photographed(painting: Painting, shot: Shot): Promise<Phot
     }
   if (shot.jpeg === undefined) return { width, height, light: light.map((one) => quantised(one, 16)) };
   const bytes = Uint8Array.from(light, (one) => Math.round(255 * encoded(Math.min(1, Math.max(0, one)))));
-  const jpeg = await sharp(bytes, { raw: { width, height, channels: 3 } }).jpeg({ quality: shot.jpeg }).toBuffer();
+  const jpeg = await sharp(bytes, { raw: { width, height, channels: 3 } })
+    .jpeg({ quality: shot.jpeg })
+    .toBuffer();
   const { data } = await sharp(jpeg).raw().toBuffer({ resolveWithObject: true });
   return { width, height, light: Float32Array.from(data, (code) => decoded(code / 255)) };
 }
@@ -306,8 +342,12 @@ function blurred(light: Float32Array, width: number, height: number): Float32Arr
         let sum = 0;
         for (const dy of [-1, 0, 1])
           for (const dx of [-1, 0, 1]) {
-            const [y, x] = [Math.min(height - 1, Math.max(0, row + dy)), Math.min(width - 1, Math.max(0, column + dx))];
-            sum += ((2 - Math.abs(dx)) * (2 - Math.abs(dy)) * (light[3 * (y * width + x) + k] as number)) / 16;
+            const [y, x] = [
+              Math.min(height - 1, Math.max(0, row + dy)),
+              Math.min(width - 1, Math.max(0, column + dx)),
+            ];
+            sum +=
+              ((2 - Math.abs(dx)) * (2 - Math.abs(dy)) * (light[3 * (y * width + x) + k] as number)) / 16;
           }
         out[3 * (row * width + column) + k] = sum;
       }

@@ -1,0 +1,168 @@
+/** What was read of a painting, as a page of text. */
+
+import { scaleEnds, VALUE_SCALES } from '../colour/value.js';
+import { colourInWords } from '../colour/words.js';
+import type { Mass, PaintingReading, Place } from '../painting/index.js';
+import { listWords } from '../text/list-words.js';
+import { padText, wrapText } from '../text/wrap.js';
+import { stepsWords } from '../words/laid.js';
+import { scaleUnit, stepText, stepWords, toVoice, type Voice } from '../words/voice.js';
+
+/** How the page is written. */
+export interface PageStyle {
+  readonly voice: Voice;
+  readonly columns: number;
+}
+
+/** What is said besides the figures. */
+export interface PageWords {
+  readonly title: string;
+  readonly advice: readonly string[];
+  readonly reasons: readonly string[];
+}
+
+const COLUMNS = { least: 40, most: 80 } as const;
+/** Strongest borders that are told. */
+const BORDERS = 3;
+
+const percent = (share: number): string =>
+  share > 0 && share < 0.005 ? 'under 1 %' : `${Math.round(100 * share)} %`;
+
+/** "upper left", "middle": where a place lies in the picture. */
+function whereWords({ x, y }: Place): string {
+  const across = x < 1 / 3 ? 'left' : x > 2 / 3 ? 'right' : '';
+  const down = y < 1 / 3 ? 'upper' : y > 2 / 3 ? 'lower' : '';
+  if (across === '' && down === '') return 'middle';
+  if (across === '') return `${down} middle`;
+  return down === '' ? across : `${down} ${across}`;
+}
+
+function whiteLine({ white }: PaintingReading): string {
+  const at = `${percent(white.x)} from the left, ${percent(white.y)} from the top`;
+  return white.found ? `White: bare paper, found at ${at}.` : `White: taken as given, at ${at}.`;
+}
+
+function shareWords({ shares }: PaintingReading): string {
+  const parts = (['light', 'middle', 'dark'] as const).map((name) =>
+    shares[name] < 0.005 ? `hardly anything ${name}` : `${percent(shares[name])} ${name}`,
+  );
+  return `${listWords(parts)}.`;
+}
+
+/** Ten columns of five signs under the steps they count. */
+function histogramLines({ histogram }: PaintingReading, voice: Voice): string[] {
+  const rows = histogram.map((share, at) => [stepText(at + 1, voice), `${Math.round(100 * share)}`] as const);
+  if (voice.spoken)
+    return rows
+      .filter(([, share]) => share !== '0')
+      .map(([step, share]) => `${scaleUnit(voice)} ${step}: ${share} percent.`);
+  const line = (name: string, cells: readonly string[]): string =>
+    `${padText(name, 10)}${cells.map((cell) => cell.padStart(5)).join('')}`;
+  const shown = (step: string): string => step.replace(/\.0$/, '');
+  return [
+    line(
+      scaleUnit(voice),
+      rows.map(([step]) => shown(step)),
+    ),
+    line(
+      '% of all',
+      rows.map(([, share]) => share),
+    ),
+  ];
+}
+
+function massWords({ colour }: Mass): string {
+  return colourInWords(colour.lab);
+}
+
+function massLines({ masses }: PaintingReading, { voice, columns }: PageStyle): string[] {
+  if (voice.spoken)
+    return masses.map((mass, at) =>
+      toVoice(
+        `Mass ${at + 1}: ${massWords(mass)}, ${whereWords(mass)}, ${percent(mass.share)} of it, ${stepWords(mass.colour.step, voice)}, chroma ${mass.colour.chroma.toFixed(0)}.`,
+        voice,
+      ),
+    );
+  const row = (cells: readonly string[]): string => {
+    const [number = '', share = '', step = '', chroma = '', hue = '', where = '', words = ''] = cells;
+    const figures = `${number.padStart(4)}${share.padStart(7)}${step.padStart(6)}${chroma.padStart(5)}${hue.padStart(5)}  `;
+    return padText(`${figures}${padText(where, 14)}${words}`, columns).trimEnd();
+  };
+  return [
+    row(['mass', 'share', scaleUnit(voice), 'C*', 'hue', 'where', 'colour']),
+    ...masses.map((mass, at) => {
+      const { step, chroma, hue } = mass.colour;
+      return row([
+        String(at + 1),
+        percent(mass.share),
+        stepText(step, voice),
+        chroma.toFixed(0),
+        chroma < 5 ? '' : hue.toFixed(0),
+        whereWords(mass),
+        massWords(mass),
+      ]);
+    }),
+  ];
+}
+
+/** Where the lightest and the darkest lie, and what stands hardest against what. */
+function standingLines({ masses, borders }: PaintingReading): string[] {
+  const byStep = masses.map((mass, at) => ({ at, step: mass.colour.step })).sort((a, b) => a.step - b.step);
+  const [lightest, darkest] = [byStep[0], byStep.at(-1)];
+  if (lightest === undefined || darkest === undefined || lightest === darkest) return [];
+  const strongest = borders
+    .slice(0, BORDERS)
+    .map(
+      ({ between: [light, dark], steps, at }) =>
+        `${light + 1} against ${dark + 1} (${stepsWords(Math.round(10 * steps) / 10)}, ${whereWords(at)})`,
+    );
+  return [
+    `The lightest mass is ${lightest.at + 1}, the darkest ${darkest.at + 1}.`,
+    ...(strongest.length === 0 ? [] : [`Strongest contrasts: ${listWords(strongest)}.`]),
+  ];
+}
+
+function veilLines({ veil }: PaintingReading): string[] {
+  if (veil.slope === undefined) return ['There is too little colour to tell whether the darks are veiled.'];
+  const kept = `The darks keep ${percent(veil.slope)} of the chroma that shade alone would leave them.`;
+  const veiled = veil.masses.map(
+    ({ mass, from, below }) =>
+      `${mass + 1} is duller than the shade of ${from + 1} by C* ${below.toFixed(0)}`,
+  );
+  return [veiled.length === 0 ? `${kept} No veil.` : `${kept} ${listWords(veiled)}: a veil.`];
+}
+
+const TRUST = { good: 'This can be trusted.', fair: 'Take it with some caution.', low: 'Do not rely on it.' };
+
+/** The page. */
+export function paintingPage(reading: PaintingReading, words: PageWords, style: PageStyle): string {
+  const { voice } = style;
+  const columns = Math.max(COLUMNS.least, Math.min(style.columns, COLUMNS.most));
+  const said = (text: string): string[] => wrapText(toVoice(text, voice), columns);
+  const { light, dark } = reading.range;
+  const unit = scaleUnit(voice);
+  const lines = [
+    ...said(words.title),
+    ...said(whiteLine(reading)),
+    '',
+    ...said(
+      `Range: ${unit} ${stepText(light, voice)} to ${stepText(dark, voice)} (${scaleEnds(VALUE_SCALES[voice.scale])}).`,
+    ),
+    ...said(`Of the painting: ${shareWords(reading)}`),
+    ...histogramLines(reading, voice),
+    '',
+    ...massLines(reading, { voice, columns }),
+    '',
+    ...standingLines(reading).flatMap(said),
+    ...veilLines(reading).flatMap(said),
+    ...(words.advice.length === 0 ? [] : ['', 'What to do next:']),
+    ...words.advice.flatMap((text, at) =>
+      wrapText(toVoice(text, voice), columns - 3).map(
+        (line, row) => `${row === 0 ? `${at + 1}. ` : '   '}${line}`,
+      ),
+    ),
+    '',
+    ...said([TRUST[reading.trust], ...words.reasons].join(' ')),
+  ];
+  return `${lines.join('\n')}\n`;
+}
