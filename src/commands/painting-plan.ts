@@ -19,11 +19,15 @@ export function planOfPainting(
   { name, of }: { readonly name: string; readonly of: string },
   voice: Voice,
 ): PracticePlan {
-  const families = advice.reduce<PlannedFamily[]>((planned, { family, finding }) => {
-    if (planned.some((each) => each.family === family)) return planned;
-    const drills = DRILLS[planned.length] ?? DRILLS[2];
-    return [...planned, { family, drills, why: sayFinding(finding, voice) }];
-  }, []);
+  // The first step of a family is the one that is given as its reason.
+  const firsts = advice.filter(({ family }, at) => advice.findIndex((each) => each.family === family) === at);
+  const families = firsts.map(
+    ({ family, finding }, at): PlannedFamily => ({
+      family,
+      drills: DRILLS[at] ?? DRILLS[2],
+      why: sayFinding(finding, voice),
+    }),
+  );
   if (families.length === 0)
     throw new UsageError('nothing in this painting asks for practice, so there is no plan to write');
   return { name, quiz: of, families };

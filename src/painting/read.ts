@@ -17,7 +17,6 @@ import type { ByHand, Corners, Likeness, PaintingReading, Photograph, Place } fr
 import { veilOf } from './veil.js';
 import { barePixels, barePlace, evened, settleWhite } from './white.js';
 
-
 /** A channel from here on may have been cut. */
 const TOP = 0.985;
 /** Light over the white's from which something is lighter than it, as Munsell value. */

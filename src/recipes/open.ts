@@ -48,7 +48,14 @@ export function openFromNothing({ paints, ways, mostPaints = MOST_PAINTS }: Mean
     const later = paints.slice(at + 1);
     const one = { first, strengths: STRENGTHS };
     return [
-      { ...one, ...made, tray: later, most: later.length === 0 ? 0 : (mostPaints - 1) as 0 | 1 | 2, glazes: [], strokes: [] },
+      {
+        ...one,
+        ...made,
+        tray: later,
+        most: later.length === 0 ? 0 : ((mostPaints - 1) as 0 | 1 | 2),
+        glazes: [],
+        strokes: [],
+      },
       { ...one, ...made, tray: paints.filter((other) => other !== id), most: 1, ratios: [], strokes: [] },
       { ...one, ...made, tray: later, most: 1, ratios: [], glazes: [] },
     ];

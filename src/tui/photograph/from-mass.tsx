@@ -1,5 +1,6 @@
 /** From the mass in front to a mixture: what is asked, and the recipes. */
 import { massBasis } from '../../painting/index.js';
+import { wrapText } from '../../text/wrap.js';
 import { sayAll } from '../../words/tell.js';
 import { Asking, RecipeList } from '../bench/doings.js';
 import { textColumns } from '../kit/layout.js';
@@ -24,14 +25,15 @@ export function MassAsking({ asking }: { readonly asking: Of<'asking'> }): React
 
 export function MassRecipeList({ looking }: { readonly looking: Of<'recipes'> }): React.JSX.Element {
   const { state, world } = useSurroundings();
-  const { found: mass, at, aim, darker } = looking;
+  const { found: mass, at, aim, darker, told } = looking;
   const columns = textColumns(state.size);
   const rows = bodyRows(state);
-  if (mass === undefined) return <Rows lines={[[{ text: 'Looking for recipes...' }]]} />;
+  const lines = (texts: readonly string[]): Piece[][] =>
+    texts.flatMap((text) => wrapText(text, columns)).map((text) => [{ text }]);
+  if (mass === undefined) return <Rows lines={lines([told ?? 'Looking for recipes...'])} />;
   const before = sayAll(massBasis(world.studio, mass), voiceOf(state.settings));
   const { from, found } = mass;
-  if (from === undefined || found === undefined)
-    return <Rows lines={before.map((text): Piece[] => [{ text }])} />;
+  if (from === undefined || found === undefined) return <Rows lines={lines(before)} />;
   const doing = { name: 'recipes', at, wish: { from, aim, darker }, found } as const;
   return <RecipeList doing={doing} columns={columns} rows={rows} before={before} />;
 }

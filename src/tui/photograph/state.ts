@@ -18,13 +18,14 @@ export interface Shown {
 export type Looking =
   | { readonly name: 'told'; readonly top: number }
   | { readonly name: 'asking'; readonly row: number; readonly aim: RecipeAim; readonly darker: number }
-  /** Absent `found`: still looking. */
+  /** Absent `found`: still looking; or it cannot be, for the reason that is `told`. */
   | {
       readonly name: 'recipes';
       readonly at: number;
       readonly aim: RecipeAim;
       readonly darker: number;
       readonly found?: MassRecipes;
+      readonly told?: string;
     };
 
 export interface RecipesAsked {

@@ -127,8 +127,10 @@ function onFound(state: PhotographState, { asked, found, told }: RecipesFound): 
     looking.aim === asked.aim &&
     looking.darker === asked.darker;
   if (!isWanted) return state;
-  if (found === undefined) return { ...left(state), notice: told ?? 'Nothing was found with these paints.' };
-  return { ...state, looking: { ...looking, found } };
+  return {
+    ...state,
+    looking: { ...looking, ...(found === undefined ? { told: told ?? 'Nothing was found.' } : { found }) },
+  };
 }
 
 /** The state after what came to it. */
