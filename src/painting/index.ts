@@ -13,7 +13,7 @@ import { cutOut, type Point } from './photograph.js';
 import { type Flat, laidFlat, smoothed } from './rectify.js';
 import { findSheet, type Sheet } from './sheet.js';
 import { doubtsOf, trustOf } from './trust.js';
-import type { ByHand, Corners, PaintingReading, Photograph, Place } from './types.js';
+import type { ByHand, Corners, Likeness, PaintingReading, Photograph, Place } from './types.js';
 import { veilOf } from './veil.js';
 import { barePixels, barePlace, evened, settleWhite } from './white.js';
 
@@ -24,26 +24,35 @@ const TOP = 0.985;
 /** Light over the white's from which something is lighter than it, as Munsell value. */
 const LIGHTER = 0.25;
 
-const shareOf = (is: Uint8Array): number => is.reduce((sum, one) => sum + one, 0) / Math.max(1, is.length);
-
-/** A part of a mask. */
-function maskIn(mask: Uint8Array, width: number, { left, top, right, bottom }: Box): Uint8Array {
-  const out = new Uint8Array((right - left) * (bottom - top));
+/** Share of bare paper inside a part of the sheet. */
+function bareIn(bare: Uint8Array, width: number, { left, top, right, bottom }: Box): number {
+  let count = 0;
   for (let row = top; row < bottom; row++)
-    out.set(mask.subarray(row * width + left, row * width + right), (row - top) * (right - left));
-  return out;
+    for (let column = left; column < right; column++) count += bare[row * width + column] as number;
+  return count / ((right - left) * (bottom - top));
 }
 
 /** Share of the bare pixels that the file may have cut; undefined where none is bare. */
 function clippedOf({ light }: Flat, bare: Uint8Array): number | undefined {
   let [count, cut] = [0, 0];
-  for (const [at, is] of bare.entries()) {
-    if (is === 0) continue;
+  for (let at = 0; at < bare.length; at++) {
+    if (bare[at] === 0) continue;
     count++;
-    if (Math.max(light[3 * at] as number, light[3 * at + 1] as number, light[3 * at + 2] as number) > TOP)
+    if (
+      (light[3 * at] as number) > TOP ||
+      (light[3 * at + 1] as number) > TOP ||
+      (light[3 * at + 2] as number) > TOP
+    )
       cut++;
   }
   return count === 0 ? undefined : cut / count;
+}
+
+/** Share of a painting that is lighter than a value. */
+function lighterThan({ value }: Likeness, most: number): number {
+  let count = 0;
+  for (let at = 0; at < value.length; at++) if ((value[at] as number) > most) count++;
+  return count / value.length;
 }
 
 /** Luminance of paper at nine places of the sheet: the most, and the most over the least. */
@@ -117,9 +126,8 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
     ...(paper === undefined ? { level: 1, uneven: 1 } : levels(flat, part, paper)),
     pixels: areaOf(corners) * paintedShare,
     side: Math.max(flat.width, flat.height) * flat.scale,
-    bare: shareOf(maskIn(bare, flat.width, box)),
-    lighter:
-      likeness.value.reduce((sum, value) => sum + (value > lightest ? 1 : 0), 0) / likeness.value.length,
+    bare: bareIn(bare, flat.width, box),
+    lighter: lighterThan(likeness, lightest),
     cutSides: cutSides(sheet, box, flat),
   });
   return {
@@ -127,6 +135,12 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
     massAt: masses.massAt,
     white: { ...toWhole(at), found: white.found },
     corners: corners.map(({ x, y }) => toWhole({ x: x / width, y: y / height })) as unknown as Corners,
+    area: {
+      x: box.left / flat.width,
+      y: box.top / flat.height,
+      width: likeness.width / flat.width,
+      height: likeness.height / flat.height,
+    },
     ...figuresOf(likeness),
     masses: masses.masses,
     borders,

@@ -20,6 +20,7 @@ function outvoted(
 ): Uint8Array {
   const out = new Uint8Array(labels.length);
   const votes = new Int32Array(count);
+  const most = (2 * reach + 1) ** 2;
   for (let y = 0; y < height; y++) {
     const [top, bottom] = [Math.max(0, y - reach), Math.min(height - 1, y + reach)];
     votes.fill(0);
@@ -35,6 +36,11 @@ function outvoted(
       column(x + reach, 1);
       column(x - reach - 1, -1);
       let best = labels[y * width + x] as number;
+      // What has half the votes needs no count.
+      if (2 * (votes[best] as number) > most) {
+        out[y * width + x] = best;
+        continue;
+      }
       for (let label = 0; label < count; label++)
         if ((votes[label] as number) > (votes[best] as number)) best = label;
       out[y * width + x] = best;

@@ -82,14 +82,32 @@ function edgesIn({ width, height, luminance }: Logs): Uint8Array {
   return out;
 }
 
+/** Cells in the order of their luminance, to a hundredth of the range. */
+function brightestFirst(luminance: Float32Array): Int32Array {
+  const bins = 256;
+  const starts = new Int32Array(bins + 2);
+  // Down to a ten thousandth of full light.
+  const bin = (height: number): number => Math.min(bins - 1, Math.max(0, Math.floor((-height * bins) / 9.3)));
+  for (let at = 0; at < luminance.length; at++) {
+    const own = bin(luminance[at] as number) + 1;
+    starts[own] = (starts[own] as number) + 1;
+  }
+  for (let at = 1; at < starts.length; at++) starts[at] = (starts[at] as number) + (starts[at - 1] as number);
+  const out = new Int32Array(luminance.length);
+  for (let at = 0; at < luminance.length; at++) {
+    const own = bin(luminance[at] as number);
+    out[starts[own] as number] = at;
+    starts[own] = (starts[own] as number) + 1;
+  }
+  return out;
+}
+
 /** Patches of cells, each a mask, the brightest first. */
 function patchesOf(logs: Logs): Uint8Array[] {
   const { width, height, luminance, red, blue } = logs;
   const count = width * height;
   const taken = edgesIn(logs);
-  const order = Array.from({ length: count }, (_, at) => at).sort(
-    (one, other) => (luminance[other] as number) - (luminance[one] as number),
-  );
+  const order = brightestFirst(luminance);
   const queue = new Int32Array(count);
   const found: Uint8Array[] = [];
   const beside = [-1, 1, -width, width];
@@ -163,23 +181,30 @@ function outline(mask: Uint8Array, width: number, height: number, side: number):
   return points;
 }
 
+/** A mask with what lies beside its border taken away (`keep` 0) or added (1). */
+function passed(from: Uint8Array, width: number, height: number, keep: 0 | 1): Uint8Array {
+  const out = Uint8Array.from(from);
+  for (let row = 0, at = 0; row < height; row++)
+    for (let column = 0; column < width; column++, at++)
+      if (
+        (column > 0 && from[at - 1] === keep) ||
+        (column < width - 1 && from[at + 1] === keep) ||
+        (row > 0 && from[at - width] === keep) ||
+        (row < height - 1 && from[at + width] === keep)
+      )
+        out[at] = keep;
+  return out;
+}
+
 /** Takes away what is thinner than about five cells: a tongue of light that leaves the sheet. */
-function opened(mask: Uint8Array, width: number, height: number): Uint8Array {
-  const passed = (from: Uint8Array, keep: 0 | 1): Uint8Array => {
-    const out = Uint8Array.from(from);
-    for (let at = 0; at < from.length; at++) {
-      const [column, row] = [at % width, (at / width) | 0];
-      const beside = [
-        column > 0 ? at - 1 : at,
-        column < width - 1 ? at + 1 : at,
-        row > 0 ? at - width : at,
-        row < height - 1 ? at + width : at,
-      ];
-      if (beside.some((there) => from[there] === keep)) out[at] = keep;
-    }
-    return out;
-  };
-  return passed(passed(passed(passed(mask, 0), 0), 1), 1);
+const opened = (mask: Uint8Array, width: number, height: number): Uint8Array =>
+  ([0, 0, 1, 1] as const).reduce((from, keep) => passed(from, width, height, keep), mask);
+
+/** How many cells a mask holds. */
+function count(mask: Uint8Array): number {
+  let sum = 0;
+  for (let at = 0; at < mask.length; at++) sum += mask[at] as number;
+  return sum;
 }
 
 function isSheet({ corners, sides }: Redrawn, { width, height }: Photograph): boolean {
@@ -212,7 +237,6 @@ export function findSheet(photograph: Photograph): Sheet | undefined {
   for (const patch of patchesOf(logs)) {
     const whole = filled(patch, width, height);
     const wide = opened(whole, width, height);
-    const count = (mask: Uint8Array): number => mask.reduce((sum, is) => sum + is, 0);
     const mask = count(wide) > 0.6 * count(whole) ? wide : whole;
     const rough = quadrilateral(hullOf(outline(mask, width, height, side)));
     if (rough === undefined) continue;
@@ -220,8 +244,11 @@ export function findSheet(photograph: Photograph): Sheet | undefined {
     const sheet = first && redrawn(at, photograph, first.corners, side + 3, 1.5 * side);
     if (sheet === undefined || !isSheet(sheet, photograph)) continue;
     let [sum, among] = [0, 0];
-    for (const [cell, is] of patch.entries())
-      if (is === 1) [sum, among] = [sum + (logs.luminance[cell] as number), among + 1];
+    for (let cell = 0; cell < patch.length; cell++)
+      if (patch[cell] === 1) {
+        sum += logs.luminance[cell] as number;
+        among++;
+      }
     // The lighter of a sheet and a table top is the paper; the larger of a sheet and a light place in it is the sheet.
     const merit = Math.exp(sum / among) * Math.sqrt(areaOf(sheet.corners));
     if (best === undefined || merit > best.merit) best = { sheet, merit };

@@ -108,6 +108,8 @@ export interface PaintingReading {
   readonly white: Place & { readonly found: boolean };
   /** The sheet in the photograph; the whole of it where none was found. */
   readonly corners: Corners;
+  /** The painting on the sheet laid flat, its bare margin left out: what the likeness shows. */
+  readonly area: Cut;
   /** Steps between which all but the last hundredths of the painting lie. */
   readonly range: { readonly light: number; readonly dark: number };
   /** Of the painting: light to step 3.5, middle to 6, dark beyond; together 1. */

@@ -62,19 +62,30 @@ function lightAt(light: Light | undefined, u: number, v: number): [number, numbe
   return [all * Math.exp(heightAt(light.red, u, v)), all, all * Math.exp(heightAt(light.blue, u, v))];
 }
 
+/** Pixels from one place where the light is worked out to the next along a row; between them it is straight. */
+const LIGHT_APART = 8;
+
 /** Divides out uneven light. @returns light as multiples of the luminance of paper, in a new array */
 export function evened(flat: Flat, { width, height }: Photograph, light: Light): Float32Array {
   const out = new Float32Array(flat.light.length);
   const at = new Float64Array(2);
-  for (let row = 0, into = 0; row < flat.height; row++)
-    for (let column = 0; column < flat.width; column++, into += 3) {
-      flat.project((column + 0.5) / flat.width, (row + 0.5) / flat.height, at);
-      const [u, v] = [(at[0] as number) / width - 0.5, (at[1] as number) / height - 0.5];
-      const all = Math.exp(-heightAt(light.luminance, u, v));
-      out[into] = (flat.light[into] as number) * all * Math.exp(-heightAt(light.red, u, v));
-      out[into + 1] = (flat.light[into + 1] as number) * all;
-      out[into + 2] = (flat.light[into + 2] as number) * all * Math.exp(-heightAt(light.blue, u, v));
+  const stops = Math.ceil(flat.width / LIGHT_APART) + 1;
+  const gains = new Float64Array(3 * stops);
+  for (let row = 0, into = 0; row < flat.height; row++) {
+    for (let stop = 0; stop < stops; stop++) {
+      flat.project((stop * LIGHT_APART + 0.5) / flat.width, (row + 0.5) / flat.height, at);
+      const shares = lightAt(light, (at[0] as number) / width - 0.5, (at[1] as number) / height - 0.5);
+      for (let k = 0; k < 3; k++) gains[3 * stop + k] = 1 / (shares[k] as number);
     }
+    for (let column = 0; column < flat.width; column++, into += 3) {
+      const stop = 3 * ((column / LIGHT_APART) | 0);
+      const way = (column % LIGHT_APART) / LIGHT_APART;
+      for (let k = 0; k < 3; k++) {
+        const gain = (1 - way) * (gains[stop + k] as number) + way * (gains[stop + 3 + k] as number);
+        out[into + k] = (flat.light[into + k] as number) * gain;
+      }
+    }
+  }
   return out;
 }
 

@@ -40,14 +40,20 @@ interface Mean {
 const chroma = ({ count, a, b }: Mean): number => Math.hypot(a, b) / count;
 
 /** Holds one against the other. */
-export function against(reading: PaintingReading, painting: Painting): Off {
-  const { likeness, massAt, masses, range } = reading;
+export function against(reading: PaintingReading, painting: Painting, margin: number): Off {
+  const { likeness, massAt, masses, range, area: on } = reading;
+  // Where a share of the sheet lies on the painting.
+  const [across, down] = [1 + 2 * margin, 1 + (2 * margin * painting.width) / painting.height];
+  const within = (share: number, count: number): number =>
+    Math.min(count - 1, Math.max(0, Math.floor(share * count)));
   const means = masses.map((): Mean => ({ count: 0, l: 0, a: 0, b: 0, value: 0 }));
   const inArea = masses.map(() => new Map<number, Mean>());
   for (let row = 0, pixel = 0; row < likeness.height; row++)
     for (let column = 0; column < likeness.width; column++, pixel++) {
-      const x = Math.floor(((column + 0.5) / likeness.width) * painting.width);
-      const y = Math.floor(((row + 0.5) / likeness.height) * painting.height);
+      const u = on.x + ((column + 0.5) / likeness.width) * on.width;
+      const v = on.y + ((row + 0.5) / likeness.height) * on.height;
+      const x = within(0.5 + (u - 0.5) * across, painting.width);
+      const y = within(0.5 + (v - 0.5) * down, painting.height);
       const there = y * painting.width + x;
       const { colour } = painting.surfaces[painting.at[there] as number] as Painting['surfaces'][number];
       const mass = massAt[pixel] as number;
