@@ -2,8 +2,10 @@
  * Pictures to try the program with, of nobody else's painting: scenes of the little sheet, before and after their darks were repaired.
  * Before, values end at a middle grey, and what is turned from the light is the lit colour with black in it.
  */
-import type { Studio } from '../paints/index.js';
+import { CHROMATIC_START } from '../judgement/table.js';
+import { findPalette, type Studio } from '../paints/index.js';
 import type { Area, Picture } from '../pictures/index.js';
+import { recipesFor } from '../recipes/index.js';
 import { seeLaid, type Wash } from '../washes/index.js';
 import { drawnSheet } from './drawn-sheet.js';
 import type { FilePixels } from './file-pixels.js';
@@ -58,7 +60,32 @@ function timid(studio: Studio, { areas }: Picture): Readonly<Record<string, Wash
   );
 }
 
+/** The paints that the repair may take. */
+const BOX = 'twelve';
+
+/**
+ * The washes after the repair: what is turned from the light is a shade of the lit colour, as dark as the picture has it, and no mud. Where
+ * the lit colour is next to none, the picture's own wash does as well.
+ */
+function repaired(studio: Studio, { areas }: Picture): Readonly<Record<string, Wash>> {
+  const paints = findPalette(studio, BOX)?.pigments ?? [];
+  return Object.fromEntries(
+    areas.flatMap(({ id, wash, turned }): [string, Wash][] => {
+      const lit = areas.find((area) => area.id === turned)?.wash;
+      if (lit === undefined || seeLaid(studio, lit).colour.chroma < CHROMATIC_START) return [];
+      const wish = {
+        from: { paints: lit.paints, strength: lit.strength },
+        aim: 'shade',
+        darker: stepOf(studio, wash) - stepOf(studio, lit),
+      } as const;
+      const laid = recipesFor(studio, wish, { paints, ways: ['puddle'], most: 1 }).recipes[0]?.laid;
+      return laid !== undefined && 'paints' in laid ? [[id, laid]] : [];
+    }),
+  );
+}
+
 /** A scene before or after, as a photograph that shows the whole sheet. */
 export function demoSheet(studio: Studio, picture: Picture, state: DemoState): FilePixels {
-  return drawnSheet(studio, picture, state === 'before' ? timid(studio, picture) : {}, 7);
+  const washes = state === 'before' ? timid(studio, picture) : repaired(studio, picture);
+  return drawnSheet(studio, picture, washes, 7);
 }

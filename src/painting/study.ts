@@ -3,6 +3,7 @@ import { codeOfLight } from '../colour/srgb.js';
 import { painterStep, valueFromStep, yFromMunsellValue } from '../colour/value.js';
 import { VALUE_BOUNDS } from '../judgement/table.js';
 import type { FilePixels } from './file-pixels.js';
+import { despeckled } from './labels.js';
 import type { Likeness } from './types.js';
 
 /** Into how many values a painting is brought. */
@@ -45,22 +46,6 @@ const greyOf = (value: number): number => Math.round(255 * codeOfLight(yFromMuns
 /** Parts of a Munsell value that a grey is looked up in: finer than 8 bits tell apart. */
 const PARTS = 100;
 
-/** Each pixel the middle one of the nine around it, so that grain does not speckle the edges of values. */
-function settled({ width, height, value }: Likeness): Float32Array {
-  const out = new Float32Array(value.length);
-  const around = new Float32Array(9);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      let count = 0;
-      for (let v = Math.max(0, y - 1); v <= Math.min(height - 1, y + 1); v++)
-        for (let u = Math.max(0, x - 1); u <= Math.min(width - 1, x + 1); u++)
-          around[count++] = value[v * width + u] as number;
-      const seen = around.subarray(0, count).sort();
-      out[y * width + x] = seen[count >> 1] as number;
-    }
-  return out;
-}
-
 /** Makes a study. */
 export function studyOf(likeness: Likeness, study: Study): FilePixels {
   const { width, height, value } = likeness;
@@ -70,9 +55,8 @@ export function studyOf(likeness: Likeness, study: Study): FilePixels {
   }
   const bounds = studyBounds(study);
   const greys = studySteps(study).map((step) => greyOf(valueFromStep(step)));
-  return {
-    width,
-    height,
-    data: Uint8Array.from(settled(likeness), (v) => greys[studyValueOf(painterStep(v), bounds)] as number),
-  };
+  const values = Uint8Array.from(value, (v) => studyValueOf(painterStep(v), bounds));
+  // Grain and soft edges would speckle the boundaries.
+  const settled = despeckled(values, width, height, study);
+  return { width, height, data: settled.map((at) => greys[at] as number) };
 }

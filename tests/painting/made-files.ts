@@ -72,6 +72,40 @@ export function png({ width, height, depth = 8, profile, pixel, rows = height }:
   ]);
 }
 
+/** A flat TIFF of 16 bits, one strip, not packed. Source: TIFF 6.0, section 6, RGB full-colour images. @param pixel samples 0-1 */
+export function tiff16(width: number, height: number, pixel: readonly number[]): Buffer {
+  const [SHORT, LONG] = [3, 4];
+  const size = width * height * 6;
+  const end = 8 + size;
+  // Tag, type, count, value; bits of each sample lie behind the list.
+  const entries = [
+    [256, LONG, 1, width],
+    [257, LONG, 1, height],
+    [258, SHORT, 3, end + 2 + 12 * 9 + 4],
+    [259, SHORT, 1, 1],
+    [262, SHORT, 1, 2],
+    [273, LONG, 1, 8],
+    [277, SHORT, 1, 3],
+    [278, LONG, 1, height],
+    [279, LONG, 1, size],
+  ] as const;
+  const bytes = Buffer.alloc(end + 2 + 12 * entries.length + 4 + 6);
+  bytes.write('II*\0', 0, 'latin1');
+  bytes.writeUInt32LE(end, 4);
+  for (let at = 0; at < size / 2; at++)
+    bytes.writeUInt16LE(Math.round((pixel[at % 3] as number) * 65_535), 8 + 2 * at);
+  bytes.writeUInt16LE(entries.length, end);
+  for (const [row, [tag, type, count, value]] of entries.entries()) {
+    const at = end + 2 + 12 * row;
+    bytes.writeUInt16LE(tag, at);
+    bytes.writeUInt16LE(type, at + 2);
+    bytes.writeUInt32LE(count, at + 4);
+    bytes.writeUInt32LE(value, at + 8);
+  }
+  for (const at of [6, 4, 2]) bytes.writeUInt16LE(16, bytes.length - at);
+  return bytes;
+}
+
 /** The bytes of a profile that sharp brings along. */
 export async function profileOf(name: 'p3' | 'srgb'): Promise<Uint8Array> {
   const { icc } = await sharp(await flat([9, 9, 9]).withIccProfile(name).png().toBuffer()).metadata();
@@ -109,7 +143,6 @@ export function matrixProfile(columns: readonly (readonly number[])[], gamma: nu
     ['bXYZ', xyz(blue)],
     ...['rTRC', 'gTRC', 'bTRC'].map((name): [string, Buffer] => [name, curve]),
   ];
-  // A part of 92 bytes after the name of the Macintosh kind: sizes stay even by fours.
   const table = Buffer.alloc(4 + 12 * tags.length);
   table.writeUInt32BE(tags.length, 0);
   let offset = 128 + table.length;
