@@ -2,10 +2,11 @@
 
 import { scaleEnds, VALUE_SCALES } from '../colour/value.js';
 import { colourInWords } from '../colour/words.js';
-import type { Mass, PaintingReading, Place } from '../painting/index.js';
+import type { Mass, PaintingReading } from '../painting/index.js';
 import { listWords } from '../text/list-words.js';
 import { padText, wrapText } from '../text/wrap.js';
 import { stepsWords } from '../words/laid.js';
+import { placeWords } from '../words/sentences/painting.js';
 import { scaleUnit, stepText, stepWords, toVoice, type Voice } from '../words/voice.js';
 
 /** How the page is written. */
@@ -14,11 +15,10 @@ export interface PageStyle {
   readonly columns: number;
 }
 
-/** What is said besides the figures. */
+/** What is said besides the figures: paragraphs, '' a blank line. */
 export interface PageWords {
   readonly title: string;
-  readonly advice: readonly string[];
-  readonly reasons: readonly string[];
+  readonly told: readonly string[];
 }
 
 const COLUMNS = { least: 40, most: 80 } as const;
@@ -27,15 +27,6 @@ const BORDERS = 3;
 
 const percent = (share: number): string =>
   share > 0 && share < 0.005 ? 'under 1 %' : `${Math.round(100 * share)} %`;
-
-/** "upper left", "middle": where a place lies in the picture. */
-function whereWords({ x, y }: Place): string {
-  const across = x < 1 / 3 ? 'left' : x > 2 / 3 ? 'right' : '';
-  const down = y < 1 / 3 ? 'upper' : y > 2 / 3 ? 'lower' : '';
-  if (across === '' && down === '') return 'middle';
-  if (across === '') return `${down} middle`;
-  return down === '' ? across : `${down} ${across}`;
-}
 
 function whiteLine({ white }: PaintingReading): string {
   const at = `${percent(white.x)} from the left, ${percent(white.y)} from the top`;
@@ -79,7 +70,7 @@ function massLines({ masses }: PaintingReading, { voice, columns }: PageStyle): 
   if (voice.spoken)
     return masses.map((mass, at) =>
       toVoice(
-        `Mass ${at + 1}: ${massWords(mass)}, ${whereWords(mass)}, ${percent(mass.share)} of it, ${stepWords(mass.colour.step, voice)}, chroma ${mass.colour.chroma.toFixed(0)}.`,
+        `Mass ${at + 1}: ${massWords(mass)}, ${placeWords(mass)}, ${percent(mass.share)} of it, ${stepWords(mass.colour.step, voice)}, chroma ${mass.colour.chroma.toFixed(0)}.`,
         voice,
       ),
     );
@@ -98,7 +89,7 @@ function massLines({ masses }: PaintingReading, { voice, columns }: PageStyle): 
         stepText(step, voice),
         chroma.toFixed(0),
         chroma < 5 ? '' : hue.toFixed(0),
-        whereWords(mass),
+        placeWords(mass),
         massWords(mass),
       ]);
     }),
@@ -114,25 +105,13 @@ function standingLines({ masses, borders }: PaintingReading): string[] {
     .slice(0, BORDERS)
     .map(
       ({ between: [light, dark], steps, at }) =>
-        `${light + 1} against ${dark + 1} (${stepsWords(Math.round(10 * steps) / 10)}, ${whereWords(at)})`,
+        `${light + 1} against ${dark + 1} (${stepsWords(Math.round(10 * steps) / 10)}, ${placeWords(at)})`,
     );
   return [
     `The lightest mass is ${lightest.at + 1}, the darkest ${darkest.at + 1}.`,
     ...(strongest.length === 0 ? [] : [`Strongest contrasts: ${listWords(strongest)}.`]),
   ];
 }
-
-function veilLines({ veil }: PaintingReading): string[] {
-  if (veil.slope === undefined) return ['There is too little colour to tell whether the darks are veiled.'];
-  const kept = `The darks keep ${percent(veil.slope)} of the chroma that shade alone would leave them.`;
-  const veiled = veil.masses.map(
-    ({ mass, from, below }) =>
-      `${mass + 1} is duller than the shade of ${from + 1} by C* ${below.toFixed(0)}`,
-  );
-  return [veiled.length === 0 ? `${kept} No veil.` : `${kept} ${listWords(veiled)}: a veil.`];
-}
-
-const TRUST = { good: 'This can be trusted.', fair: 'Take it with some caution.', low: 'Do not rely on it.' };
 
 /** The page. */
 export function paintingPage(reading: PaintingReading, words: PageWords, style: PageStyle): string {
@@ -154,15 +133,8 @@ export function paintingPage(reading: PaintingReading, words: PageWords, style: 
     ...massLines(reading, { voice, columns }),
     '',
     ...standingLines(reading).flatMap(said),
-    ...veilLines(reading).flatMap(said),
-    ...(words.advice.length === 0 ? [] : ['', 'What to do next:']),
-    ...words.advice.flatMap((text, at) =>
-      wrapText(toVoice(text, voice), columns - 3).map(
-        (line, row) => `${row === 0 ? `${at + 1}. ` : '   '}${line}`,
-      ),
-    ),
     '',
-    ...said([TRUST[reading.trust], ...words.reasons].join(' ')),
+    ...words.told.flatMap((text) => (text === '' ? [''] : said(text))),
   ];
   return `${lines.join('\n')}\n`;
 }

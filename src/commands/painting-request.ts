@@ -21,6 +21,8 @@ export interface PaintingOptions {
   readonly grey?: boolean;
   readonly values?: readonly string[];
   readonly out?: string;
+  readonly report?: string;
+  readonly plan?: string;
   readonly force?: boolean;
   readonly json?: boolean;
 }
@@ -147,9 +149,16 @@ export function readScale(text: string | undefined): ValueScaleId | undefined {
   return scale;
 }
 
-/** Reads the options. @throws UsageError for whatever cannot be asked */
-export function readPaintingRequest(options: PaintingOptions): PaintingRequest {
+/**
+ * Reads the options.
+ * @param areTwo whether before and after are given: what is said of places by hand is said of one
+ * @throws UsageError for whatever cannot be asked
+ */
+export function readPaintingRequest(options: PaintingOptions, areTwo = false): PaintingRequest {
   const { white, crop, corners } = options;
+  const byHand = (['white', 'crop', 'corners'] as const).find((name) => options[name] !== undefined);
+  if (areTwo && byHand !== undefined)
+    throw new UsageError(`--${byHand} is for one photograph; cut both to the painting first`);
   if (crop !== undefined && corners !== undefined)
     throw new UsageError('--crop and --corners are both given; leave one out');
   const mass = readMass(options);

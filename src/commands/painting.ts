@@ -1,28 +1,31 @@
-/** `mudlark painting`: what a photograph shows of a painting's values and colours, studies of it, and from a mass to a mixture. */
-import { basename, dirname, extname, join } from 'node:path';
+/** `mudlark painting`: what a photograph shows of a painting's values and colours, or two of them before and after. */
+import { basename } from 'node:path';
 import { colourInWords } from '../colour/words.js';
-import { UsageError } from '../errors.js';
 import { shownPath } from '../files/faults.js';
-import { makeNamedFolder, requireOutputs, writeNamed } from '../files/named.js';
+import { requireOutputs } from '../files/named.js';
 import { readPhotograph } from '../files/photograph.js';
-import { pictureFile } from '../files/sharp.js';
-import { type Advice, adviceOf } from '../painting/advice.js';
-import { DEMO_SCENES, DEMO_STATES, demoSheet } from '../painting/demo.js';
-import { doubtWords } from '../painting/doubts.js';
-import { type PaintingReading, readPainting } from '../painting/index.js';
-import { massMixture } from '../painting/mixture.js';
-import { type Study, studyOf } from '../painting/study.js';
+import {
+  type Advice,
+  adviceOf,
+  type Comparison,
+  compared,
+  comparisonTold,
+  doubtsTold,
+  type PaintingReading,
+  paintingTold,
+  readPainting,
+  type Tray,
+} from '../painting/index.js';
 import type { Palette, Studio } from '../paints/index.js';
-import type { Picture } from '../pictures/index.js';
 import { cleanText } from '../text/sanitize.js';
-import { wrapText } from '../text/wrap.js';
-import { sayFinding } from '../words/tell.js';
+import { type Finding, sayAll, sayFinding } from '../words/tell.js';
+import { massFigures, massText } from './painting-mass.js';
+import { outputsOf, writeOutputs } from './painting-outputs.js';
 import { type PageStyle, paintingPage } from './painting-page.js';
-import { type MassWish, type PaintingOptions, readPaintingRequest } from './painting-request.js';
+import { type PaintingOptions, type PaintingRequest, readPaintingRequest } from './painting-request.js';
 import { readPaints } from './read-paints.js';
-import { colourLine, recipeFigures, recipeLines } from './recipe.js';
-import { document, usage } from './run.js';
-import type { WorkBar } from './work-bar.js';
+import { recipeFigures } from './recipe.js';
+import { document } from './run.js';
 
 /** From the outside. */
 export interface PaintingPorts extends PageStyle {
@@ -30,86 +33,99 @@ export interface PaintingPorts extends PageStyle {
   readonly box: Palette;
   /** Whether patches are coloured (24-bit) as well as described. */
   readonly colour: boolean;
+  /** Whose painting it is. */
+  readonly painter: string;
+}
+
+/** One photograph, read, and what it leads to. */
+export interface ReadPainting {
+  readonly name: string;
+  readonly reading: PaintingReading;
+  readonly advice: readonly Advice[];
+  /** Sentences on the file. */
+  readonly notes: readonly string[];
+}
+
+/** All that was asked for, read. */
+export interface Paintings {
+  readonly request: PaintingRequest;
+  /** The painting, or before and after. */
+  readonly read: readonly [ReadPainting, ReadPainting?];
+  readonly comparison?: Comparison;
+  readonly tray: Tray;
 }
 
 /** Most paints that are searched, as for recipes. */
 const MOST_PAINTS = 24;
 
-/** Where a study goes: beside the photograph, under its name. */
-function studyPath(photograph: string, study: Study, out: string | undefined): string {
-  if (out !== undefined) return out;
-  const name = basename(photograph, extname(photograph));
-  return join(dirname(photograph), `${name}-${study === 'grey' ? 'grey' : `values-${study}`}.png`);
+/** Paints that are named are those of the painting; the box has the newcomers. */
+function trayOf(studio: Studio, options: PaintingOptions, box: Palette): Tray {
+  const { paints } = readPaints(
+    studio,
+    { flag: '--paints', texts: options.paints, boxName: options.box },
+    box,
+    MOST_PAINTS,
+  );
+  const isNamed = (options.paints?.length ?? 0) > 0;
+  const room = Math.max(0, MOST_PAINTS - paints.length);
+  const others = isNamed ? box.pigments.filter((id) => !paints.includes(id)).slice(0, room) : [];
+  return { paints, others };
 }
 
-async function writeStudies(
-  reading: PaintingReading,
-  studies: readonly (readonly [study: Study, path: string])[],
-  force: boolean,
-): Promise<string[]> {
-  const done: string[] = [];
-  for (const [study, path] of studies)
-    done.push(writeNamed(path, await pictureFile(studyOf(reading.likeness, study), 'png'), force));
-  return done;
-}
-
-interface Told {
-  readonly reading: PaintingReading;
-  readonly advice: readonly Advice[];
-  readonly reasons: readonly string[];
-  readonly mass?: MassWish | undefined;
-  readonly paints: readonly string[];
-  readonly boxWords: string;
-}
-
-/** The mass that is asked for. @throws UsageError where there are not so many */
-function requireMass({ masses }: PaintingReading, { at }: MassWish) {
-  const mass = masses[at];
-  if (mass === undefined)
-    throw new UsageError(
-      `--mass takes 1 to ${masses.length} here, got ${at + 1}; see the list without --mass`,
-    );
-  return mass;
-}
-
-function mixtureText(studio: Studio, told: Told, wish: MassWish, ports: PaintingPorts): string {
-  const { voice } = ports;
-  const columns = Math.max(40, Math.min(ports.columns, 100));
-  const mass = requireMass(told.reading, wish);
-  const { match, on } = usage(() => massMixture(studio, mass.colour, wish.aim, told.paints));
-  const head = `Mass ${wish.at + 1}: ${colourLine(mass.colour, ports)}.`;
-  const near = `To mix it anew with ${told.boxWords}:`;
-  const lines = [
-    ...wrapText(head, columns),
-    '',
-    ...wrapText(near, columns),
-    ...recipeLines(studio, match.wish, match.found, ports),
-  ];
-  if (on !== undefined)
-    lines.push(
-      '',
-      ...wrapText(`From that wash, ${voice.spoken ? 'to' : 'for'} ${wish.aim}:`, columns),
-      ...recipeLines(studio, on.wish, on.found, ports),
-    );
-  return `\n${lines.join('\n')}\n`;
-}
-
-function mixtureFigures(studio: Studio, told: Told, wish: MassWish, { voice }: PaintingPorts) {
-  const mass = requireMass(told.reading, wish);
-  const { match, on } = usage(() => massMixture(studio, mass.colour, wish.aim, told.paints));
-  const figures = ({ wish: asked, found }: typeof match) =>
-    found.recipes.map((recipe) => recipeFigures(studio, asked, found, recipe, voice));
-  return {
-    mass: wish.at,
-    match: figures(match),
-    ...(on === undefined ? {} : { goal: wish.aim, reach: on.found.reach, recipes: figures(on) }),
+/** Reads what was asked for. @throws UsageError, DataError, MudlarkError */
+export async function readPaintings(
+  studio: Studio,
+  paths: readonly [string, string?],
+  options: PaintingOptions,
+  box: Palette,
+): Promise<Paintings> {
+  const request = readPaintingRequest(options, paths.length > 1);
+  const tray = trayOf(studio, options, box);
+  requireOutputs(
+    outputsOf(paths[0], request, options).map(({ path }) => path),
+    paths.flatMap((path) => path ?? []),
+    options.force === true,
+  );
+  const readOne = async (path: string): Promise<ReadPainting> => {
+    const photograph = await readPhotograph(path);
+    const reading = readPainting(studio, photograph, request.byHand);
+    return {
+      name: cleanText(shownPath(basename(path)), 80),
+      reading,
+      advice: adviceOf(studio, reading, tray),
+      notes: photograph.notes,
+    };
   };
+  const [path, later] = paths;
+  const before = await readOne(path);
+  if (later === undefined) return { request, read: [before], tray };
+  const after = await readOne(later);
+  return { request, read: [before, after], comparison: compared(before.reading, after.reading), tray };
 }
 
-function asJson(studio: Studio, told: Told, files: readonly string[], ports: PaintingPorts): string {
-  const { reading, advice, reasons, mass } = told;
+/** What the two come to; nothing of one alone. */
+function comparedFindings({ read: [before, after], comparison }: Paintings): Finding[] {
+  return after === undefined || comparison === undefined
+    ? []
+    : comparisonTold(before.reading, after.reading, comparison);
+}
+
+/** All that is said, a paragraph each, '' a blank line: of two first what changed, then what is left to do. */
+export function toldOf(studio: Studio, paintings: Paintings, voice: PageStyle['voice']): string[] {
+  const { read } = paintings;
+  const last = read[1] ?? read[0];
+  const between = sayAll(comparedFindings(paintings), voice);
+  return [
+    ...between,
+    ...(between.length === 0 ? [] : ['', `Now (${last.name}):`]),
+    ...paintingTold(studio, last.reading, last.advice, voice),
+    ...(last.notes.length === 0 ? [] : ['', ...last.notes]),
+  ];
+}
+
+function figuresOf(studio: Studio, { reading, advice, notes }: ReadPainting, { voice }: PaintingPorts) {
   const { white, range, shares, histogram, veil, trust } = reading;
-  return document({
+  return {
     white,
     range,
     shares,
@@ -125,101 +141,93 @@ function asJson(studio: Studio, told: Told, files: readonly string[], ports: Pai
       words: colourInWords(lab),
     })),
     veil: { slope: veil.slope ?? null, below: veil.below, masses: veil.masses },
-    advice: advice.map(({ id, finding, family, recipe }) => ({
-      id,
-      text: sayFinding(finding, ports.voice),
-      family,
-      ...(recipe !== undefined && { recipe }),
-    })),
+    advice: advice.map(({ id, finding, family, repair, recipe }) => {
+      const { from, found } = recipe ?? {};
+      const best = found?.recipes[0];
+      return {
+        id,
+        text: sayFinding(finding, voice),
+        family,
+        ...(repair === undefined ? {} : { repair }),
+        ...(from === undefined || found === undefined || best === undefined || repair === undefined
+          ? {}
+          : {
+              from,
+              recipe: recipeFigures(
+                studio,
+                { from, aim: repair.aim, darker: repair.darker },
+                found,
+                best,
+                voice,
+              ),
+            }),
+      };
+    }),
     trust,
-    reasons,
-    ...(mass === undefined ? {} : { mixture: mixtureFigures(studio, told, mass, ports) }),
-    ...(files.length === 0 ? {} : { files: files.map((file) => cleanText(file, 160)) }),
+    reasons: [...notes, ...sayAll(doubtsTold(reading).slice(1), voice)],
+  };
+}
+
+function asJson(
+  studio: Studio,
+  paintings: Paintings,
+  files: readonly string[],
+  ports: PaintingPorts,
+): string {
+  const { request, read, comparison, tray } = paintings;
+  const [before, after] = read;
+  const written = files.length === 0 ? {} : { files: files.map((file) => cleanText(file, 160)) };
+  if (after === undefined || comparison === undefined)
+    return document({
+      ...figuresOf(studio, before, ports),
+      ...(request.mass === undefined
+        ? {}
+        : { mixture: massFigures(studio, before.reading, request.mass, tray, ports) }),
+      ...written,
+    });
+  const { aligned, verdict, moved, kept } = comparison;
+  return document({
+    aligned,
+    verdict,
+    kept: kept ?? null,
+    moved: moved.map(({ mass, before: was, after: is, kept: share }) => ({
+      mass,
+      steps: [was.step, is.step],
+      chroma: [was.chroma, is.chroma],
+      kept: share ?? null,
+    })),
+    words: sayAll(comparedFindings(paintings), ports.voice).join(' '),
+    before: figuresOf(studio, before, ports),
+    after: figuresOf(studio, after, ports),
+    ...written,
   });
 }
 
-/** Reads a photograph of a painting; text, or the JSON document. @throws UsageError, DataError, MudlarkError */
+/** Reads photographs of a painting; text, or the JSON document. @throws UsageError, DataError, MudlarkError */
 export async function paintingCommand(
   studio: Studio,
-  path: string,
+  paths: readonly [string, string?],
   options: PaintingOptions,
   ports: PaintingPorts,
 ): Promise<string> {
-  const { force = false } = options;
-  const request = readPaintingRequest(options);
-  const { paints, box } = readPaints(
-    studio,
-    { flag: '--paints', texts: options.paints, boxName: options.box },
-    ports.box,
-    MOST_PAINTS,
-  );
-  const studies = request.studies.map((study) => [study, studyPath(path, study, options.out)] as const);
-  const files = studies.map(([, file]) => file);
-  requireOutputs(files, [path], force);
-  const photograph = await readPhotograph(path);
-  const reading = readPainting(studio, photograph, request.byHand);
-  const told: Told = {
-    reading,
-    advice: adviceOf(studio, reading, { paints, box: ports.box }),
-    reasons: [...photograph.notes, ...reading.doubts.map(doubtWords)],
-    mass: request.mass,
-    paints,
-    boxWords: box,
-  };
+  const paintings = await readPaintings(studio, paths, options, ports.box);
+  const { request, read, tray } = paintings;
+  const outputs = outputsOf(paths[0], request, options);
   // What cannot be told is known before anything is written.
-  const json = options.json === true ? asJson(studio, told, files, ports) : undefined;
-  const title = `${shownPath(basename(path))}: ${reading.masses.length} masses`;
-  const text =
-    json ??
-    paintingPage(
-      reading,
-      {
-        title,
-        advice: told.advice.map(({ finding }) => sayFinding(finding, ports.voice)),
-        reasons: told.reasons,
-      },
-      ports,
-    ) + (request.mass === undefined ? '' : mixtureText(studio, told, request.mass, ports));
-  const done = await writeStudies(reading, studies, force);
-  if (json !== undefined || done.length === 0) return text;
-  return `${text}\n${done.join('\n')}\n`;
-}
-
-/** Writes the demo pictures into a folder. @returns what was done @throws DataError where one is there already */
-export async function paintingDemo(
-  studio: Studio,
-  pictures: readonly Picture[],
-  folder: string,
-  force: boolean,
-  bar: WorkBar,
-): Promise<string> {
-  const sheets = DEMO_SCENES.flatMap(({ picture: id, name }) => {
-    const picture = pictures.find((each) => each.id === id);
-    return picture === undefined
-      ? []
-      : DEMO_STATES.map((state) => ({ picture, state, name: `${name}-${state}` }));
-  });
-  const formats = [
-    ['jpeg', 'jpg'],
-    ['png', 'png'],
-  ] as const;
-  const pathOf = (name: string, ending: string): string => join(folder, `${name}.${ending}`);
-  requireOutputs(
-    sheets.flatMap(({ name }) => formats.map(([, ending]) => pathOf(name, ending))),
-    [],
-    force,
-  );
-  makeNamedFolder(folder);
-  const done: string[] = [];
-  try {
-    for (const [at, { picture, state, name }] of sheets.entries()) {
-      bar.progress(at, sheets.length);
-      const sheet = demoSheet(studio, picture, state);
-      for (const [format, ending] of formats)
-        done.push(writeNamed(pathOf(name, ending), await pictureFile(sheet, format), force));
-    }
-  } finally {
-    bar.end();
-  }
-  return `${done.join('\n')}\n`;
+  const json =
+    options.json === true
+      ? asJson(
+          studio,
+          paintings,
+          outputs.map(({ path }) => path),
+          ports,
+        )
+      : undefined;
+  const last = read[1] ?? read[0];
+  const title = `${last.name}: ${last.reading.masses.length} masses`;
+  const told = toldOf(studio, paintings, ports.voice);
+  const mass = request.mass === undefined ? '' : massText(studio, last.reading, request.mass, tray, ports);
+  const text = json ?? (mass === '' ? paintingPage(last.reading, { title, told }, ports) : mass.trimStart());
+  const done = await writeOutputs(outputs, { read, told, ...ports }, options.force === true);
+  return json !== undefined || done.length === 0 ? text : `${text}\n${done.join('\n')}\n`;
 }

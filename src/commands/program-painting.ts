@@ -5,7 +5,7 @@ import { collect, mayColour } from './program-paint.js';
 
 async function demo({ print }: Program, folder: string, force: boolean): Promise<void> {
   const [{ paintingDemo }, { libraryStudio }, { shippedPictures }, { workBar }] = await Promise.all([
-    import('./painting.js'),
+    import('./painting-demo.js'),
     import('../paints/index.js'),
     import('../files/shipped.js'),
     import('./work-bar.js'),
@@ -15,13 +15,17 @@ async function demo({ print }: Program, folder: string, force: boolean): Promise
   print(await paintingDemo(studio, await shippedPictures(studio), folder, force, bar));
 }
 
+/** Options that ask for something other than to look at it. */
+const PLAIN = ['json', 'text', 'mass', 'grey', 'values', 'out', 'report', 'plan'] as const;
+
 /** Adds painting. */
 export function addPaintingCommand(program: Program): void {
-  const { command, print } = program;
+  const { command, print, exit } = program;
   command
     .command('painting')
     .description('a photograph of your painting: its values, its masses, whether its darks are veiled')
     .argument('[photo]', 'JPEG, PNG, WebP or TIFF')
+    .argument('[after]', 'the same painting later, framed alike')
     .option(
       '--white <x,y[=V]>',
       'where bare paper or a card lies, as shares 0 to 1; V is the Munsell value of the card',
@@ -36,10 +40,13 @@ export function addPaintingCommand(program: Program): void {
     .option('--grey', 'write a study in greys beside the photograph')
     .option('--values <n>', 'write a study in 2, 3 or 5 values; may be repeated', collect, [])
     .option('--out <file>', 'where the one study goes')
+    .option('--report <file>', 'write one page with pictures and figures, FILE.html')
+    .option('--plan <file>', 'write a practice plan from the next steps; see: mudlark practise --plan')
     .option('--demo <folder>', 'write pictures to try it with, before and after')
     .option('--learner <name>', 'whose settings and boxes hold')
     .option('--force', 'replace files that are there already')
-    .option('--text', 'print text')
+    .option('--text', 'print text; without it, in a terminal, the painting opens on the screen')
+    .option('--screen-reader', 'the plain form, read from top to bottom')
     .option('--json', 'print one JSON document')
     .addHelpText(
       'after',
@@ -51,9 +58,11 @@ Examples:
   mudlark painting pictures/harbour-before.jpg
   mudlark painting harbour.jpg --white 0.05,0.5 --paints burnt-sienna,ultramarine-blue
   mudlark painting harbour.jpg --mass 3 --goal rich
-  mudlark painting harbour.jpg --grey --values 3`,
+  mudlark painting harbour.jpg --grey --values 3
+  mudlark painting before.jpg after.jpg --report harbour.html
+  mudlark painting harbour.jpg --plan ana.plan.yaml`,
     )
-    .action(async (photo: string | undefined, options, self: Command) => {
+    .action(async (photo: string | undefined, after: string | undefined, options, self: Command) => {
       const { UsageError } = await import('../errors.js');
       if (options.demo !== undefined) {
         if (photo !== undefined)
@@ -66,20 +75,36 @@ Examples:
         );
       if (options.json === true && options.text === true)
         throw new UsageError('--json and --text are both given; leave one out');
-      const [{ paintingCommand }, { readScale }, { openBox }] = await Promise.all([
+      const [{ paintingCommand, readPaintings }, { readScale }, { openBox }, terminal] = await Promise.all([
         import('./painting.js'),
         import('./painting-request.js'),
         import('./open-box.js'),
+        import('../tui/kit/terminal-check.js'),
       ]);
       const scale = readScale(options.scale);
       const { studio, box, profile } = await openBox(options);
-      const { valueScale, screenReader } = profile.settings.values;
+      const { palette, colour, ...values } = profile.settings.values;
+      const screenReader = options.screenReader === true || values.screenReader;
+      const valueScale = scale ?? values.valueScale;
+      const noColour = self.optsWithGlobals()['color'] === false;
+      const paths = after === undefined ? ([photo] as const) : ([photo, after] as const);
+      const isPlain = PLAIN.some((name) => {
+        const given = options[name];
+        return Array.isArray(given) ? given.length > 0 : given !== undefined;
+      });
+      if (!isPlain && terminal.noTerminalReason(terminal.terminalFacts(), '') === undefined) {
+        const paintings = await readPaintings(studio, paths, options, box);
+        const { showPainting } = await import('./painting-screen.js');
+        exit(await showPainting(studio, paintings, { valueScale, palette, screenReader, colour }, noColour));
+        return;
+      }
       print(
-        await paintingCommand(studio, photo, options, {
-          voice: { scale: scale ?? valueScale, spoken: screenReader },
+        await paintingCommand(studio, paths, options, {
+          voice: { scale: valueScale, spoken: screenReader },
           columns: process.stdout.columns ?? 80,
-          colour: !screenReader && (await mayColour(self.optsWithGlobals()['color'] === false)),
+          colour: !screenReader && (await mayColour(noColour)),
           box,
+          painter: profile.shownLearner,
         }),
       );
     });

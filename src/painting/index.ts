@@ -1,5 +1,6 @@
 /** The photograph of a painting: what is read of it, what is said of it, and what to do next. Pure. */
 export * from './advice.js';
+export * from './as-seen.js';
 export * from './compare.js';
 export * from './demo.js';
 export * from './diagnosis.js';
