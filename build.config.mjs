@@ -1,5 +1,5 @@
 // Bundles the program into dist/. Splitting keeps Ink, React and the colour libraries out of the chunks
-// that `--version` and the plain commands load; see DEVELOPERS.md, "Start-up".
+// that `--version` and the plain commands load; see src/commands/README.md, "Start-up".
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import {
