@@ -96,4 +96,5 @@ mkdirSync('dist/fonts');
 copyFileSync(`${FONT}/400Regular/NotoSans_400Regular.ttf`, 'dist/fonts/regular.ttf');
 copyFileSync(`${FONT}/700Bold/NotoSans_700Bold.ttf`, 'dist/fonts/bold.ttf');
 copyFileSync(`${FONT}/LICENSE_FONT`, 'dist/fonts/LICENSE');
+writeFileSync('dist/mudlark.1', execFileSync(process.execPath, ['dist/cli.js', 'manual']));
 writeFileSync(STAMP, now);

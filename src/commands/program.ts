@@ -8,6 +8,7 @@ import { addClassroomCommands } from './program-classroom.js';
 import { addDriedCommands } from './program-dried.js';
 import { addLearnerCommands } from './program-learner.js';
 import { addPaintCommands } from './program-paint.js';
+import { addShellCommands } from './program-shell.js';
 import { report } from './run.js';
 
 /** What the commands share. */
@@ -119,6 +120,7 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   addDriedCommands(program);
   addBoxCommands(program, version);
   addClassroomCommands(program, version);
+  addShellCommands(program, version);
   const problems: string[] = [];
   settle(command, problems);
   try {
