@@ -1,5 +1,5 @@
 // Bundles the program into dist/. Splitting keeps Ink, React and the colour libraries out of the chunks
-// that `--version` and the plain commands load; see DEVELOPERS.md, "Start-up".
+// that `--version` and the plain commands load; see src/commands/README.md, "Start-up".
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import {
@@ -96,4 +96,5 @@ mkdirSync('dist/fonts');
 copyFileSync(`${FONT}/400Regular/NotoSans_400Regular.ttf`, 'dist/fonts/regular.ttf');
 copyFileSync(`${FONT}/700Bold/NotoSans_700Bold.ttf`, 'dist/fonts/bold.ttf');
 copyFileSync(`${FONT}/LICENSE_FONT`, 'dist/fonts/LICENSE');
+writeFileSync('dist/mudlark.1', execFileSync(process.execPath, ['dist/cli.js', 'manual']));
 writeFileSync(STAMP, now);

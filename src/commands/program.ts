@@ -9,6 +9,7 @@ import { addDriedCommands } from './program-dried.js';
 import { addLearnerCommands } from './program-learner.js';
 import { addPaintCommands } from './program-paint.js';
 import { addPaintingCommand } from './program-painting.js';
+import { addShellCommands } from './program-shell.js';
 import { report } from './run.js';
 
 /** What the commands share. */
@@ -121,6 +122,7 @@ export async function runProgram(argv: readonly string[], version: string): Prom
   addDriedCommands(program);
   addBoxCommands(program, version);
   addClassroomCommands(program, version);
+  addShellCommands(program, version);
   const problems: string[] = [];
   settle(command, problems);
   try {

@@ -1,4 +1,4 @@
-/** The drill file: YAML with a format version, one family and its drills. See DEVELOPERS.md, "How to add a drill". */
+/** The drill file: YAML with a format version, one family and its drills. See README.md beside it. */
 import * as v from 'valibot';
 import { DataError } from '../errors.js';
 import type { Studio } from '../paints/index.js';

@@ -66,7 +66,7 @@ export interface GradeStep {
 
 /** A graded answer. Everything in it is computed from the prediction. */
 export interface Grade {
-  /** 0-100, by the formula in README; without hints and tries, which the session takes off. */
+  /** 0-100, by the formula in src/judgement/README.md; without hints and tries, which the session takes off. */
   readonly mark: number;
   readonly verdict: Verdict;
   readonly value?: ValueResult;

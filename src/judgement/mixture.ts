@@ -1,4 +1,4 @@
-/** A mixture against a goal: verdicts on value, chroma and hue, and one mark. Published in README, "How a mark is made". */
+/** A mixture against a goal: verdicts on value, chroma and hue, and one mark. Published in README.md beside it. */
 import { shadingLine } from '../colour/chroma.js';
 import { hueDifference } from '../colour/lab.js';
 import type { ColourReading } from '../colour/reading.js';

@@ -1,4 +1,4 @@
-/** Verdicts and marks, the same for every kind of drill. The formulas are published in README, "How a mark is made". */
+/** Verdicts and marks, the same for every kind of drill. The formulas are published in README.md beside it. */
 import type { Evidence } from '../paints/index.js';
 import { CHROMA_MARGIN, FAIR_MARK, GOOD_MARK, MODEL_ERROR, VALUE_MARGIN, WRONG_PICK_MARK } from './table.js';
 import type { Verdict } from './types.js';

@@ -1,4 +1,4 @@
-/** The picture file: YAML with a format version. See DEVELOPERS.md, "How to add a picture". */
+/** The picture file: YAML with a format version. See README.md beside it. */
 import { requirePaints } from '../drills/format.js';
 import { parseYaml } from '../drills/yaml-source.js';
 import { DataError } from '../errors.js';

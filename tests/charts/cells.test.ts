@@ -54,7 +54,7 @@ describe.each(PAPERS)('charts on %s', (paper) => {
         const paint = CLEAR[Math.floor(at / WATERS.length)] as string;
         const paints = id === 'ladders' ? { [paint]: 1 } : known.paints;
         expect(Object.keys(paints).length, cell.under).toBeGreaterThan(0);
-        // One part of paint to w of water is 4 / (1 + w) of a masstone (README, "Water").
+        // One part of paint to w of water is 4 / (1 + w) of a masstone (src/washes/README.md).
         const seen = seeLaid(STUDIO, { paints, strength: 4 / (1 + known.water) });
         return checkCell(cell, seen, `${id} ${cell.under}`);
       });

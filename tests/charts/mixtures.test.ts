@@ -93,7 +93,7 @@ describe('greys', () => {
       greyestOf(STUDIO, [one as string, other as string]).makes;
     const share = (pairs: readonly (readonly unknown[])[], which: readonly string[]): number =>
       pairs.filter((pair) => which.includes(makesOf(pair))).length / pairs.length;
-    // Full strength gives 72 % (README, "How far to trust it"); a thin wash in parts that can be counted, a little less.
+    // Full strength gives 72 % (src/accuracy/README.md); a thin wash in parts that can be counted, a little less.
     expect(share(complements.pairs, ['grey'])).toBeGreaterThan(0.55);
     expect(share(complements.pairs, ['grey', 'leaning'])).toBeGreaterThan(0.97);
     expect(share(complements.nonComplements, ['grey'])).toBeLessThan(0.1);

@@ -49,7 +49,7 @@ describe('what dried after a drill', () => {
   it('is read on the learner’s scale', async () => {
     const { shelf } = await shelfOf();
     const told = shelf.keep(WASH, { alone: '', mixed: '4' }, { ...WRITTEN, scale: 'black-first' });
-    // Painter's steps are 10.5 less Munsell value (README, Value).
+    // Painter's steps are 10.5 less Munsell value (src/judgement/README.md).
     expect(await kept()).toMatchObject([{ mixed: { step: 6.5 } }]);
     expect(told[0]).toMatch(/^The mixture, V: yours 4\.0/);
   });

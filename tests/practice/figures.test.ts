@@ -192,7 +192,7 @@ describe('chroma', () => {
     expect(set([{ aim: 'dull', ...chroma(60, 55, 5, 20) }])).toMatchObject({ dullError: 35 });
   });
 
-  // README, "How a mark is made": C* 50 at L* 60 becomes 36.8 at L* 40 on the shading line; a band around it has a margin of 15 %.
+  // src/judgement/README.md: C* 50 at L* 60 becomes 36.8 at L* 40 on the shading line; a band around it has a margin of 15 %.
   it('of a shade on the shading line is all kept, though it is less than before; mud is not', () => {
     expect(set([{ aim: 'shade', ...chroma(50, 36.8, 31.3, 42.3) }])).toMatchObject({ chromaKept: 1 });
     expect(set([{ aim: 'shade', ...chroma(50, 15.65, 31.3, 42.3) }])).toMatchObject({ chromaKept: 0.5 });

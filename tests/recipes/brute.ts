@@ -102,7 +102,7 @@ function apartCost({ laid }: Seen): number {
   return 6 * Math.max(0, Math.max(...steps) - Math.min(...steps) - 3);
 }
 
-/** Degrees within which each aim keeps the hue: README, "How a mark is made". */
+/** Degrees within which each aim keeps the hue: src/judgement/README.md. */
 const HUE_WITHIN: Readonly<Record<RecipeAim, number>> = { shade: 25, rich: 40, dull: 25, distance: 30 };
 
 /** Degrees that a hue lies outside what its aim asks; a grey of less than C* 5 has none to miss. */

@@ -111,7 +111,7 @@ describe('sort values', () => {
         share,
         ...seeLaid(STUDIO, laid).colour,
       }));
-      // Light ends at step 3.5 and dark begins at 6, as README says.
+      // Light ends at step 3.5 and dark begins at 6, as src/judgement/README.md says.
       const classOf = (step: number): string => (step < 3.5 ? 'light' : step < 6 ? 'middle' : 'dark');
       const stepOf = (name: string): number => areas.find((area) => area.name === name)?.step ?? Number.NaN;
       const steps = areas.map(({ step }) => step);

@@ -66,7 +66,7 @@ export interface BenchState extends Stage<BenchEffect> {
     | { readonly name: 'caution' | 'about'; readonly pigments: readonly string[] };
 }
 
-/** The example of the README: burnt sienna with half as much alizarin crimson. */
+/** The example in the picture of the README: burnt sienna with half as much alizarin crimson. */
 const EXAMPLE = ['burnt-sienna', 'alizarin-crimson'];
 const EXAMPLE_AMOUNT = 0.5;
 const FIRST_STRENGTH = 0.3;

@@ -6,24 +6,9 @@ import type { Glyphs } from '../kit/glyphs.js';
 import { halfBlocks } from '../kit/half-blocks.js';
 import type { Piece } from '../kit/row.js';
 import { isInSigns } from '../sheet/picture.js';
+import { CELL } from './layout.js';
 import { numberPlace, photographPixels } from './pixels.js';
 import type { PictureLook } from './state.js';
-
-/** A cell is about twice as high as wide. */
-const CELL = 2;
-
-/** Cells that a picture takes of its room, in its own shape. */
-export function cellsFor(
-  { likeness: { width, height } }: Pick<PaintingReading, 'likeness'>,
-  columns: number,
-  lines: number,
-): { readonly columns: number; readonly lines: number } {
-  const across = Math.max(8, Math.min(columns, Math.round((lines * CELL * width) / height)));
-  return {
-    columns: across,
-    lines: Math.max(4, Math.min(lines, Math.round((across * height) / (CELL * width)))),
-  };
-}
 
 export interface PictureAsked {
   readonly columns: number;

@@ -16,7 +16,8 @@ import {
   type RecipesFound,
 } from './state.js';
 import { updatePhotograph } from './update.js';
-import { lookWords, massTitle, Photograph } from './view.js';
+import { Photograph } from './view.js';
+import { lookWords, massTitle } from './words.js';
 
 /** A painting to look at. */
 export interface PhotographRequest extends Omit<PhotographWorld, 'hasTray'> {
