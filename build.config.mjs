@@ -41,6 +41,55 @@ function stamp() {
   return hash.digest('hex');
 }
 
+/** What the licence file of a package says, where its description says nothing. */
+const BY_FILE = { 'png-js': 'MIT' };
+
+/** Terms under which a package may be put into the program. What asks that its source be told has that source in the notice. */
+const TERMS = new Set([
+  'MIT',
+  'ISC',
+  'BSD-2-Clause',
+  'BSD-3-Clause',
+  'Apache-2.0',
+  'MPL-2.0',
+  '0BSD',
+  'Unlicense',
+]);
+
+/**
+ * The terms of every package that a part of is in the bundle, with the whole of each licence.
+ * @param inputs paths of the files that were bundled
+ * @throws where a package has no licence or another one
+ */
+function notice(inputs) {
+  const folders = new Set();
+  for (const path of inputs) {
+    const [, folder] = /^(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(path) ?? [];
+    if (folder !== undefined) folders.add(folder);
+  }
+  const entries = [...folders].map((folder) => {
+    const about = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+    const { name, version, license = BY_FILE[name], repository, author } = about;
+    if (!TERMS.has(license))
+      throw new Error(`${name}: its licence is ${license}, which the build does not know`);
+    const file = readdirSync(folder).find((each) => /^(licen[cs]e|copying)(\.|-|$)/i.test(each));
+    const text =
+      file === undefined
+        ? `The package has no file with the text of its licence. Author: ${author?.name ?? author ?? 'see its repository'}.`
+        : readFileSync(join(folder, file), 'utf8').trim();
+    const source = license === 'MPL-2.0' ? `\nSource: ${repository?.url ?? repository}\n` : '';
+    return { name, text: `${name} ${version} (${license})\n${source}\n${text}\n` };
+  });
+  const sorted = entries.sort((one, other) => (one.name < other.name ? -1 : 1));
+  return [
+    'Mudlark holds parts of these packages, each under its own terms.\n',
+    'Not held, but installed beside it where it can be, for photographs alone: sharp (Apache-2.0), which loads',
+    'libvips (LGPL-3.0-or-later) as a library of its own; both come from npm with their own licences.\n',
+    'The font of printed pages is Noto Sans (OFL-1.1): fonts/LICENSE. Data of the CIE and others: src/SOURCES.md.\n',
+    ...sorted.map(({ text }) => `${'-'.repeat(80)}\n${text}`),
+  ].join('\n');
+}
+
 const now = stamp();
 // `npm start` builds only what has changed since.
 if (process.argv.includes('--if-changed') && existsSync(STAMP) && readFileSync(STAMP, 'utf8') === now)
@@ -48,45 +97,50 @@ if (process.argv.includes('--if-changed') && existsSync(STAMP) && readFileSync(S
 
 rmSync(new URL('./dist', import.meta.url), { recursive: true, force: true });
 
-const entryPoints = {
-  cli: 'src/cli.ts',
-  'compile-exercises': 'src/files/compile-exercises.ts',
-  'rebuild-pigments': 'src/commands/rebuild-pigments.ts',
-  'refit-pigments': 'src/commands/refit-pigments.ts',
-};
-// Run by hand: the benchmark and the kill trial.
-if (existsSync('tests/bench/main.ts')) {
-  entryPoints['bench'] = 'tests/bench/main.ts';
-  entryPoints['kill'] = 'tests/bench/kill.ts';
-}
+/** Bundles entry points into a folder, split into chunks. */
+const bundle = (entryPoints, outdir) =>
+  build({
+    entryPoints,
+    outdir,
+    metafile: true,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    jsx: 'automatic',
+    // Names stay: they are what a report of a fault shows.
+    minifySyntax: true,
+    minifyWhitespace: true,
+    legalComments: 'none',
+    external: ['react-devtools-core', '@lydell/node-pty', '@xterm/headless', 'sharp'],
+    define: {
+      'process.env.NODE_ENV': '"production"',
+      __MUDLARK_VERSION__: JSON.stringify(version),
+      // Nothing here speaks to a network. yoga-layout asks whether there is a fetch, and the asking alone loads Node's HTTP client.
+      fetch: 'undefined',
+    },
+    banner: {
+      js: "#!/usr/bin/env node\nimport { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);",
+    },
+    logLevel: 'warning',
+  });
 
-await build({
-  entryPoints,
-  outdir: 'dist',
-  bundle: true,
-  splitting: true,
-  format: 'esm',
-  platform: 'node',
-  target: 'node20',
-  jsx: 'automatic',
-  // Names stay: they are what a report of a fault shows.
-  minifySyntax: true,
-  minifyWhitespace: true,
-  legalComments: 'none',
-  external: ['react-devtools-core', '@lydell/node-pty', '@xterm/headless', 'sharp'],
-  define: {
-    'process.env.NODE_ENV': '"production"',
-    __MUDLARK_VERSION__: JSON.stringify(version),
-    // Nothing here speaks to a network. yoga-layout asks whether there is a fetch, and the asking alone loads Node's HTTP client.
-    fetch: 'undefined',
+const { metafile } = await bundle({ cli: 'src/cli.ts' }, 'dist');
+// What the program's makers run, apart from the program: the package leaves it out.
+await bundle(
+  {
+    'compile-exercises': 'src/files/compile-exercises.ts',
+    'rebuild-pigments': 'src/commands/rebuild-pigments.ts',
+    'refit-pigments': 'src/commands/refit-pigments.ts',
+    ...(existsSync('tests/bench/main.ts')
+      ? { bench: 'tests/bench/main.ts', kill: 'tests/bench/kill.ts' }
+      : {}),
   },
-  banner: {
-    js: "#!/usr/bin/env node\nimport { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);",
-  },
-  logLevel: 'warning',
-});
+  'dist/tools',
+);
 chmodSync('dist/cli.js', 0o755);
-const compiled = execFileSync(process.execPath, ['dist/compile-exercises.js'], { maxBuffer: 1 << 28 });
+const compiled = execFileSync(process.execPath, ['dist/tools/compile-exercises.js'], { maxBuffer: 1 << 28 });
 const { shipped, pictures } = JSON.parse(compiled);
 writeFileSync('dist/exercises.json', JSON.stringify(shipped));
 writeFileSync('dist/pictures.json', JSON.stringify(pictures));
@@ -97,4 +151,5 @@ copyFileSync(`${FONT}/400Regular/NotoSans_400Regular.ttf`, 'dist/fonts/regular.t
 copyFileSync(`${FONT}/700Bold/NotoSans_700Bold.ttf`, 'dist/fonts/bold.ttf');
 copyFileSync(`${FONT}/LICENSE_FONT`, 'dist/fonts/LICENSE');
 writeFileSync('dist/mudlark.1', execFileSync(process.execPath, ['dist/cli.js', 'manual']));
+writeFileSync('dist/NOTICE', notice(Object.keys(metafile.inputs)));
 writeFileSync(STAMP, now);

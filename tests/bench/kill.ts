@@ -1,7 +1,7 @@
 /**
  * Kills practice at random moments of a session on a pseudo-terminal, and looks at what is left: every answer whose
  * result was shown must be in the record, the record must open, the terminal must be back on its normal screen.
- * Run by hand: `npm run build && node dist/kill.js 200`. The test suite does the same once.
+ * Run by hand: `npm run build && node dist/tools/kill.js 200`. The test suite does the same once.
  */
 import { execFileSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
@@ -11,7 +11,7 @@ import { fileURLToPath } from 'node:url';
 import { spawn } from '@lydell/node-pty';
 import { seededDraw } from '../../src/chance/draw.js';
 
-const CLI = fileURLToPath(new URL('./cli.js', import.meta.url));
+const CLI = fileURLToPath(new URL('../cli.js', import.meta.url));
 const LEAVE_SCREEN = '\u001b[?1049l';
 const SHOW_CURSOR = '\u001b[?25h';
 const sleep = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));

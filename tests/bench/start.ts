@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { spawn } from '@lydell/node-pty';
 import { type BenchRow, median } from './base.js';
 
-const CLI = fileURLToPath(new URL('./cli.js', import.meta.url));
+const CLI = fileURLToPath(new URL('../cli.js', import.meta.url));
 const ROUNDS = 15;
 
 function runMs(args: readonly string[], env: NodeJS.ProcessEnv): number {
