@@ -54,10 +54,11 @@ const entryPoints = {
   'rebuild-pigments': 'src/commands/rebuild-pigments.ts',
   'refit-pigments': 'src/commands/refit-pigments.ts',
 };
-// Run by hand: the benchmark and the kill trial.
+// Run by hand: the benchmark with its child, and the kill trial.
 if (existsSync('tests/bench/main.ts')) {
   entryPoints['bench'] = 'tests/bench/main.ts';
   entryPoints['kill'] = 'tests/bench/kill.ts';
+  entryPoints['painting-child'] = 'tests/bench/painting-child.ts';
 }
 
 await build({

@@ -122,12 +122,12 @@ function standingLines({ masses, borders }: PaintingReading): string[] {
   ];
 }
 
-function veilLines({ veil }: PaintingReading): string[] {
+function veilLines({ veil }: PaintingReading, { spoken }: Voice): string[] {
   if (veil.slope === undefined) return ['There is too little colour to tell whether the darks are veiled.'];
   const kept = `The darks keep ${percent(veil.slope)} of the chroma that shade alone would leave them.`;
   const veiled = veil.masses.map(
     ({ mass, from, below }) =>
-      `${mass + 1} is duller than the shade of ${from + 1} by C* ${below.toFixed(0)}`,
+      `${mass + 1} is duller than the shade of ${from + 1} by ${spoken ? 'chroma' : 'C*'} ${below.toFixed(0)}`,
   );
   return [veiled.length === 0 ? `${kept} No veil.` : `${kept} ${listWords(veiled)}: a veil.`];
 }
@@ -154,7 +154,7 @@ export function paintingPage(reading: PaintingReading, words: PageWords, style: 
     ...massLines(reading, { voice, columns }),
     '',
     ...standingLines(reading).flatMap(said),
-    ...veilLines(reading).flatMap(said),
+    ...veilLines(reading, voice).flatMap(said),
     ...(words.advice.length === 0 ? [] : ['', 'What to do next:']),
     ...words.advice.flatMap((text, at) =>
       wrapText(toVoice(text, voice), columns - 3).map(
