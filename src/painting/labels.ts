@@ -49,8 +49,14 @@ function outvoted(
   return out;
 }
 
-/** Of each label the pixel that lies deepest inside it: where a mark can stand. City-block distance in two passes (Rosenfeld, Pfaltz 1966). */
-export function centred(labels: Uint8Array, width: number, height: number, count: number): number[] {
+/** How deep each pixel lies inside its label, and of each label the deepest: where a mark can stand. */
+export interface Depths {
+  readonly depth: Uint16Array;
+  readonly deepest: readonly number[];
+}
+
+/** Depths in pixels, 1 at a border; the border of the painting counts as one. City-block distance in two passes (Rosenfeld, Pfaltz 1966). */
+export function depthsOf(labels: Uint8Array, width: number, height: number, count: number): Depths {
   const depth = new Uint16Array(labels.length);
   for (let y = 0, at = 0; y < height; y++)
     for (let x = 0; x < width; x++, at++) {
@@ -67,5 +73,5 @@ export function centred(labels: Uint8Array, width: number, height: number, count
       const held = best[label] as number;
       if (held < 0 || (depth[at] as number) > (depth[held] as number)) best[label] = at;
     }
-  return best;
+  return { depth, deepest: best };
 }

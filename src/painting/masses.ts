@@ -5,7 +5,7 @@
  */
 import { kmeans } from 'ml-kmeans';
 import { labToXyz, readXyz, whiteOf } from '../colour/index.js';
-import { centred, despeckled } from './labels.js';
+import { depthsOf, despeckled } from './labels.js';
 import type { Likeness, Mass } from './types.js';
 
 /** Middles to begin with, and the most masses that are kept. */
@@ -21,6 +21,8 @@ const COLOUR = 0.8;
 const LEAST = 0.02;
 /** Masses this near (L*, and a* and b* as they are weighed) are one, if they touch; anywhere, if they are nearer still. */
 const ALIKE = { touching: 6, anywhere: 2.5 } as const;
+/** Pixels from its border on that are left out of the colour of a mass: lens, JPEG and brush mix them with what lies beside. */
+const EDGE = 5;
 const SEED = 20;
 
 /** Masses, and the mass of each pixel. */
@@ -93,10 +95,19 @@ function assigned({ width, height, lab }: Likeness, centres: readonly (readonly 
   return out;
 }
 
-function sumsOf({ lab }: Likeness, labels: Uint8Array, count: number): Sums[] {
+/** Sums over each label. @param least how deep a pixel must lie to count, for each label, where depths are given */
+function sumsOf(
+  { lab }: Likeness,
+  labels: Uint8Array,
+  count: number,
+  depth?: Uint16Array,
+  least?: readonly number[],
+): Sums[] {
   const sums = Array.from({ length: count }, (): Sums => ({ count: 0, l: 0, a: 0, b: 0 }));
   for (let at = 0; at < labels.length; at++) {
-    const own = sums[labels[at] as number] as Sums;
+    const label = labels[at] as number;
+    if (depth !== undefined && (depth[at] as number) < (least?.[label] ?? 0)) continue;
+    const own = sums[label] as Sums;
     own.count++;
     own.l += lab[3 * at] as number;
     own.a += lab[3 * at + 1] as number;
@@ -168,26 +179,29 @@ export function massesOf(likeness: Likeness): Masses {
   const labels = despeckled(assigned(likeness, centres), width, height, centres.length);
   const first = sumsOf(likeness, labels, centres.length);
   const into = joined(first, touching(labels, width, centres.length), labels.length);
-  for (let at = 0; at < labels.length; at++) labels[at] = into[labels[at] as number] as number;
-  const sums = sumsOf(likeness, labels, centres.length);
-  const order = sums
-    .map(({ count }, label) => ({ label, count }))
-    .filter(({ count }) => count > 0)
-    .sort((one, other) => other.count - one.count || one.label - other.label);
+  const counts = new Uint32Array(centres.length);
+  for (let at = 0; at < labels.length; at++) {
+    const label = into[labels[at] as number] as number;
+    labels[at] = label;
+    counts[label] = (counts[label] as number) + 1;
+  }
+  const order = [...counts.keys()]
+    .filter((label) => (counts[label] as number) > 0)
+    .sort((one, other) => (counts[other] as number) - (counts[one] as number) || one - other);
   const rank = new Uint8Array(centres.length);
-  for (const [place, { label }] of order.entries()) rank[label] = place;
+  for (const [place, label] of order.entries()) rank[label] = place;
   const massAt = labels.map((label) => rank[label] as number);
-  const places = centred(massAt, width, height, order.length);
+  const { depth, deepest } = depthsOf(massAt, width, height, order.length);
+  const least = deepest.map((at) => Math.min(EDGE, Math.ceil((depth[at] as number) / 2)));
+  const sums = sumsOf(likeness, massAt, order.length, depth, least);
   const white = whiteOf('D65-2');
-  const masses = order.map(({ label, count }, place): Mass => {
-    const { l, a, b } = sums[label] as Sums;
-    const colour = readXyz(labToXyz({ l: l / count, a: a / count, b: b / count }, white));
-    const at = places[place] as number;
+  const masses = sums.map(({ count, l, a, b }, place): Mass => {
+    const at = deepest[place] as number;
     return {
       x: ((at % width) + 0.5) / width,
       y: (Math.floor(at / width) + 0.5) / height,
-      share: count / labels.length,
-      colour,
+      share: (counts[order[place] as number] as number) / massAt.length,
+      colour: readXyz(labToXyz({ l: l / count, a: a / count, b: b / count }, white)),
     };
   });
   return { masses, massAt };

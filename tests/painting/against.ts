@@ -1,5 +1,5 @@
 /** A reading held against the painting that was photographed. */
-import { chromaOf, type Lab, painterStep } from '../../src/colour/index.js';
+import { type Lab, painterStep } from '../../src/colour/index.js';
 import type { PaintingReading } from '../../src/painting/types.js';
 import type { Painting } from './simulate.js';
 
@@ -29,6 +29,9 @@ function stepAt({ at, surfaces }: Painting, share: number): number {
   return order.at(-1)?.step as number;
 }
 
+/** Pixels from a border. */
+const INSIDE = 4;
+
 interface Mean {
   count: number;
   l: number;
@@ -57,6 +60,14 @@ export function against(reading: PaintingReading, painting: Painting, margin: nu
       const there = y * painting.width + x;
       const { colour } = painting.surfaces[painting.at[there] as number] as Painting['surfaces'][number];
       const mass = massAt[pixel] as number;
+      // Soft edges belong to no mass: neither here nor where its colour is read.
+      const inside = [-INSIDE, INSIDE].every(
+        (far) =>
+          column + far < 0 ||
+          column + far >= likeness.width ||
+          (massAt[pixel + far] === mass && (massAt[pixel + far * likeness.width] ?? mass) === mass),
+      );
+      if (!inside) continue;
       const area = painting.area[there] as number;
       const own = inArea[mass] as Map<number, Mean>;
       if (!own.has(area)) own.set(area, { count: 0, l: 0, a: 0, b: 0, value: 0 });
@@ -107,5 +118,3 @@ export function labAt({ likeness }: PaintingReading, x: number, y: number, reach
   const [l = 0, a = 0, b = 0] = sum.map((one) => one / count);
   return { l, a, b };
 }
-
-export { chromaOf };

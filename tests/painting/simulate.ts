@@ -3,6 +3,7 @@
  * sensor, JPEG. What is computed here stands apart from the reader: it goes from reflectance to light and never back.
  */
 import { readdirSync, readFileSync } from 'node:fs';
+import { inverse, Matrix, solve } from 'ml-matrix';
 import sharp from 'sharp';
 import { fraction, seededDraw, seedOf } from '../../src/chance/draw.js';
 import { type ColourReading, readColour } from '../../src/colour/index.js';
@@ -141,8 +142,8 @@ export interface Shot {
   readonly vignette: number;
   /** Share of the light that is lost from one side to the other. */
   readonly slope: number;
-  /** Channels as the camera has balanced them. */
-  readonly balance: Light;
+  /** How much of the cast the camera takes out, 0-1. */
+  readonly balance: number;
   /** Noise: share of full scale that is read, and light at full scale in electrons. */
   readonly readNoise: number;
   readonly electrons: number;
@@ -188,10 +189,6 @@ export function shotOf(seed: string | number, { width: across, height: down }: P
     [0.08, 0.13, 0.09],
   ];
   const illuminant = mixedLight(any(0.1, 0.7));
-  const paper = lightFrom(STUDIO.paper.reflectance, illuminant);
-  // The camera takes a part of the cast out and leaves the picture warm.
-  const part = any(0.2, 0.8);
-  const balance = paper.map((channel) => ((paper[1] as number) / channel) ** part) as unknown as Light;
   return {
     seed,
     width,
@@ -203,7 +200,7 @@ export function shotOf(seed: string | number, { width: across, height: down }: P
     exposure: any(0.45, 0.8),
     vignette: 0.2,
     slope: any(0, 0.15),
-    balance,
+    balance: any(0.2, 0.8),
     readNoise: any(0.001, 0.004),
     electrons: any(1500, 8000),
     blur: draw(1),
@@ -211,49 +208,46 @@ export function shotOf(seed: string | number, { width: across, height: down }: P
   };
 }
 
-/** Solves for the projection that takes the four corners to the unit square (Gaussian elimination on eight unknowns). */
-function toSquare(corners: readonly { x: number; y: number }[]): (x: number, y: number) => [number, number] {
+/** Tristimulus values to cone-like responses, and linear sRGB to tristimulus values: Bradford (ICC.1) and IEC 61966-2-1. */
+const CONES = new Matrix([
+  [0.8951, 0.2664, -0.1614],
+  [-0.7502, 1.7135, 0.0367],
+  [0.0389, -0.0685, 1.0296],
+]).mmul(inverse(new Matrix(TO_SRGB.map((row) => [...row]))));
+
+/**
+ * A camera's white balance: it multiplies the responses of its sensors, which are broader than the primaries of a screen, before it makes
+ * screen colours of them. Cone responses stand for those of the sensor; a part of the cast is taken out.
+ */
+function balancing(illuminant: readonly number[], part: number): (light: Light) => Light {
+  const responses = (light: Light): number[] => CONES.mmul(Matrix.columnVector([...light])).to1DArray();
+  const white = responses(lightFrom(new Float64Array(GRID.count).fill(1), illuminant));
+  const goal = responses([1, 1, 1]);
+  const gains = white.map((response, k) => ((goal[k] as number) / response) ** part);
+  const whole = inverse(CONES).mmul(Matrix.diag(gains)).mmul(CONES);
+  return (light) => whole.mmul(Matrix.columnVector([...light])).to1DArray() as unknown as Light;
+}
+
+/** The projection that takes four corners to the unit square: eight unknowns, solved. */
+function toSquare(corners: readonly Place[]): (x: number, y: number) => [number, number] {
   const goals = [
     [0, 0],
     [1, 0],
     [1, 1],
     [0, 1],
   ];
-  const rows: number[][] = corners.flatMap(({ x, y }, k) => {
+  const rows = corners.flatMap(({ x, y }, k) => {
     const [u = 0, v = 0] = goals[k] as number[];
     return [
-      [x, y, 1, 0, 0, 0, -u * x, -u * y, u],
-      [0, 0, 0, x, y, 1, -v * x, -v * y, v],
+      [x, y, 1, 0, 0, 0, -u * x, -u * y],
+      [0, 0, 0, x, y, 1, -v * x, -v * y],
     ];
   });
-  for (let k = 0; k < 8; k++) {
-    const pivot = rows
-      .slice(k)
-      .reduce(
-        (best, row, at) => (Math.abs(row[k] as number) > Math.abs(rows[best]?.[k] as number) ? k + at : best),
-        k,
-      );
-    [rows[k], rows[pivot]] = [rows[pivot] as number[], rows[k] as number[]];
-    const own = rows[k] as number[];
-    for (const [at, row] of rows.entries()) {
-      if (at === k) continue;
-      const times = (row[k] as number) / (own[k] as number);
-      for (let j = k; j < 9; j++) row[j] = (row[j] as number) - times * (own[j] as number);
-    }
-  }
-  const h = rows.map((row, k) => (row[8] as number) / (row[k] as number)) as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  const h = solve(new Matrix(rows), Matrix.columnVector(goals.flat())).to1DArray();
+  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, i = 0] = h;
   return (x, y) => {
-    const w = h[6] * x + h[7] * y + 1;
-    return [(h[0] * x + h[1] * y + h[2]) / w, (h[3] * x + h[4] * y + h[5]) / w];
+    const w = g * x + i * y + 1;
+    return [(a * x + b * y + c) / w, (d * x + e * y + f) / w];
   };
 }
 
@@ -272,8 +266,7 @@ export const quantised = (light: number, bits: 8 | 16): number => {
 /** Takes the photograph. */
 export async function photographed(painting: Painting, shot: Shot): Promise<Photograph> {
   const { width, height, illuminant, margin } = shot;
-  const balanced = (light: Light): Light =>
-    light.map((channel, k) => channel * (shot.balance[k] as number)) as unknown as Light;
+  const balanced = balancing(illuminant, shot.balance);
   const paper = balanced(lightFrom(STUDIO.paper.reflectance, illuminant));
   const gain = shot.exposure / Math.max(...paper);
   const lights = painting.surfaces.map(({ reflectance }) => balanced(lightFrom(reflectance, illuminant)));
