@@ -134,7 +134,11 @@ await bundle(
     'rebuild-pigments': 'src/commands/rebuild-pigments.ts',
     'refit-pigments': 'src/commands/refit-pigments.ts',
     ...(existsSync('tests/bench/main.ts')
-      ? { bench: 'tests/bench/main.ts', kill: 'tests/bench/kill.ts' }
+      ? {
+          bench: 'tests/bench/main.ts',
+          kill: 'tests/bench/kill.ts',
+          'painting-child': 'tests/bench/painting-child.ts',
+        }
       : {}),
   },
   'dist/tools',

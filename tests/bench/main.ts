@@ -3,6 +3,7 @@ import { benchAnswer } from './answer.js';
 import { printRows } from './base.js';
 import { benchCore } from './core.js';
 import { benchFrames } from './frames.js';
+import { benchPainting } from './painting.js';
 import { benchQuiz } from './quiz.js';
 import { benchRecord } from './record.js';
 import { benchStart } from './start.js';
@@ -14,6 +15,7 @@ const PARTS = {
   start: ['Start', benchStart],
   record: ['A record of 100,000 answers', benchRecord],
   quiz: ['A class of 200', benchQuiz],
+  painting: ['A photograph of a painting', benchPainting],
 } as const;
 
 const only = process.argv[2];
