@@ -35,10 +35,16 @@ interface Document {
   readonly reasons: readonly string[];
 }
 
-const PORTS: PaintingPorts = { voice: WRITTEN, columns: 80, colour: false, box: readBox(STUDIO, 'twelve') };
+const PORTS: PaintingPorts = {
+  voice: WRITTEN,
+  columns: 80,
+  colour: false,
+  box: readBox(STUDIO, 'twelve'),
+  painter: 'Ana',
+};
 
 const json = async (picture: string, options: PaintingOptions = {}): Promise<Document> =>
-  JSON.parse(await paintingCommand(STUDIO, picture, { ...options, json: true }, PORTS)) as Document;
+  JSON.parse(await paintingCommand(STUDIO, [picture], { ...options, json: true }, PORTS)) as Document;
 
 function refused(code: number, ...args: string[]): string {
   const { code: ended, out, err } = run(...args);
@@ -162,16 +168,17 @@ describe('painting, as it is built', () => {
     expect(roof).toBeGreaterThan(0);
     const { out, code } = run(picture, '--mass', String(roof), '--goal', 'rich', '--paints', paints);
     expect(code).toBe(0);
-    expect(out).toContain('To mix it anew with the 3 paints named:');
-    expect(out).toContain('From that wash, for rich:');
+    expect(out).toMatch(new RegExp(`^Mass ${roof}: step .*\\nMass ${roof} \\(.*\\) is taken for `));
+    expect(out).toContain('1. step');
     const read = (await json(picture, { mass: String(roof), paints: [paints] })) as Document & {
       readonly mixture: {
         readonly mass: number;
-        readonly match: readonly { readonly parts: readonly { readonly pigment: string }[] }[];
+        readonly recipes: readonly { readonly parts: readonly { readonly pigment: string }[] }[];
       };
     };
     expect(read.mixture.mass).toBe(roof - 1);
-    for (const { parts } of read.mixture.match)
+    expect(read.mixture.recipes.length).toBeGreaterThan(0);
+    for (const { parts } of read.mixture.recipes)
       for (const { pigment } of parts) expect(paints.split(',')).toContain(pigment);
   });
 });
