@@ -47,24 +47,69 @@ function toSrgb(light: Float32Array, m: readonly number[]): void {
   }
 }
 
-/** How the pixels of a side fall on the fewer ones of another: the first that each touches, and the share that falls on it; the rest falls on the next. */
-function fallOn(from: number, to: number): { readonly first: Int32Array; readonly share: Float32Array } {
-  const first = new Int32Array(from);
-  const share = new Float32Array(from);
-  const step = to / from;
-  for (let at = 0; at < from; at++) {
-    const start = at * step;
-    const cell = Math.min(to - 1, Math.floor(start + 1e-9));
-    first[at] = cell;
-    share[at] = cell === to - 1 ? 1 : Math.min(1, (cell + 1 - start) / step);
-  }
-  return { first, share };
-}
+/** Where the cells of a side of fewer pixels begin among the pixels of another, and one end more. */
+const cellsOf = (from: number, to: number): Float64Array =>
+  Float64Array.from({ length: to + 1 }, (_, cell) => (cell * from) / to);
 
 /** Sides no longer than `most`, in the same proportion; never enlarged. */
 function fitted(width: number, height: number, most: number): readonly [number, number] {
   const scale = Math.min(1, most / Math.max(width, height));
   return [Math.max(1, Math.round(width * scale)), Math.max(1, Math.round(height * scale))];
+}
+
+/** Lays a row of samples on white, as light; three numbers a pixel. @returns whether any was transparent */
+function rowOfLight(
+  { width, channels, data }: Samples,
+  [reds, greens, blues]: readonly [Float32Array, Float32Array, Float32Array],
+  y: number,
+  row: Float32Array,
+): boolean {
+  const [green, blue] = channels >= 3 ? [1, 2] : [0, 0];
+  const end = 3 * width;
+  let from = y * width * channels;
+  for (let at = 0; at < end; at += 3, from += channels) {
+    row[at] = reds[data[from] as number] as number;
+    row[at + 1] = greens[data[from + green] as number] as number;
+    row[at + 2] = blues[data[from + blue] as number] as number;
+  }
+  if (channels % 2 === 1) return false;
+  const full = data instanceof Uint16Array ? 65_535 : 255;
+  let isTransparent = false;
+  from = y * width * channels + channels - 1;
+  for (let at = 0; at < end; at++) {
+    const cover = (data[from + channels * Math.floor(at / 3)] as number) / full;
+    if (cover === 1) continue;
+    isTransparent = true;
+    row[at] = (row[at] as number) * cover + 1 - cover;
+  }
+  return isTransparent;
+}
+
+/** Adds a row, its pixels averaged into cells, to the light of a row of cells. */
+function addRow(
+  row: Float32Array,
+  cells: Float64Array,
+  share: number,
+  light: Float32Array,
+  into: number,
+): void {
+  const width = row.length / 3;
+  let start = 0;
+  for (let cell = 1, to = into; cell < cells.length; cell++, to += 3) {
+    const end = cells[cell] as number;
+    let [r, g, b] = [0, 0, 0];
+    for (let x = Math.floor(start), at = 3 * x; x < end && x < width; x++, at += 3) {
+      const part = (x + 1 < end ? x + 1 : end) - (x > start ? x : start);
+      r += part * (row[at] as number);
+      g += part * (row[at + 1] as number);
+      b += part * (row[at + 2] as number);
+    }
+    const weight = share / (end - start);
+    light[to] = (light[to] as number) + weight * r;
+    light[to + 1] = (light[to + 1] as number) + weight * g;
+    light[to + 2] = (light[to + 2] as number) + weight * b;
+    start = end;
+  }
 }
 
 /**
@@ -73,58 +118,29 @@ function fitted(width: number, height: number, most: number): readonly [number, 
  * @returns the photograph, and whether a part of it was transparent
  */
 export function lightOf(
-  { width, height, channels, data, profile }: Samples,
+  samples: Samples,
   most: number,
 ): { readonly photograph: Photograph; readonly isTransparent: boolean } {
-  const full = data instanceof Uint16Array ? 65_535 : 255;
-  const [reds, greens, blues] = lightTables(profile, full);
+  const { width, height, data, profile } = samples;
+  const tables = lightTables(profile, data instanceof Uint16Array ? 65_535 : 255);
   const [columns, rows] = fitted(width, height, most);
-  const across = fallOn(width, columns);
-  const down = fallOn(height, rows);
+  const across = cellsOf(width, columns);
+  const down = cellsOf(height, rows);
   const light = new Float32Array(columns * rows * 3);
-  // One place more than the row is long: what falls on the next of the last is nothing.
-  const row = new Float32Array((columns + 1) * 3);
-  const [green, blue] = channels >= 3 ? [1, 2] : [0, 0];
-  const alpha = channels % 2 === 0 ? channels - 1 : undefined;
-  // Shares of a row and a column sum to the pixels that fall on one.
-  const weight = (columns / width) * (rows / height);
+  const row = new Float32Array(3 * width);
   let isTransparent = false;
+  let cell = 0;
   for (let y = 0; y < height; y++) {
-    row.fill(0);
-    for (let x = 0; x < width; x++) {
-      const at = (y * width + x) * channels;
-      let r = reds[data[at] as number] as number;
-      let g = greens[data[at + green] as number] as number;
-      let b = blues[data[at + blue] as number] as number;
-      if (alpha !== undefined && data[at + alpha] !== full) {
-        const cover = (data[at + alpha] as number) / full;
-        isTransparent = true;
-        r = r * cover + 1 - cover;
-        g = g * cover + 1 - cover;
-        b = b * cover + 1 - cover;
-      }
-      const cell = (across.first[x] as number) * 3;
-      const here = across.share[x] as number;
-      row[cell] = (row[cell] as number) + r * here;
-      row[cell + 1] = (row[cell + 1] as number) + g * here;
-      row[cell + 2] = (row[cell + 2] as number) + b * here;
-      if (here < 1) {
-        const next = 1 - here;
-        row[cell + 3] = (row[cell + 3] as number) + r * next;
-        row[cell + 4] = (row[cell + 4] as number) + g * next;
-        row[cell + 5] = (row[cell + 5] as number) + b * next;
-      }
+    if (rowOfLight(samples, tables, y, row)) isTransparent = true;
+    // A row lies in one row of cells, or on the border of two.
+    for (let from = y; from < y + 1 && cell < rows; ) {
+      const end = Math.min(y + 1, down[cell + 1] as number);
+      const whole = (down[cell + 1] as number) - (down[cell] as number);
+      addRow(row, across, (end - from) / whole, light, 3 * columns * cell);
+      if (end === down[cell + 1]) cell++;
+      from = end;
     }
-    const here = down.share[y] as number;
-    addRow((down.first[y] as number) * columns * 3, here * weight);
-    if (here < 1) addRow(((down.first[y] as number) + 1) * columns * 3, (1 - here) * weight);
   }
   if (profile?.matrix !== undefined) toSrgb(light, profile.matrix);
   return { photograph: { width: columns, height: rows, light }, isTransparent };
-
-  function addRow(from: number, share: number): void {
-    const length = columns * 3;
-    for (let at = 0; at < length; at++)
-      light[from + at] = (light[from + at] as number) + (row[at] as number) * share;
-  }
 }
