@@ -8,10 +8,12 @@ import { heightAt } from './lighting.js';
 import { likenessOf } from './likeness.js';
 import { type Box, paintingIn } from './margin.js';
 import { massesOf } from './masses.js';
-import { findPaper, type Paper } from './paper.js';
+import { type Paper, paperOfPlace } from './paper.js';
 import { cutOut, type Point } from './photograph.js';
 import { type Flat, laidFlat, smoothed } from './rectify.js';
+import { isFramed, paperOfMargin } from './ring.js';
 import { findSheet, type Sheet } from './sheet.js';
+import { spotsOf } from './spots.js';
 import { doubtsOf, trustOf } from './trust.js';
 import type { ByHand, Corners, Likeness, PaintingReading, Photograph, Place } from './types.js';
 import { veilOf } from './veil.js';
@@ -78,7 +80,7 @@ function levels(
 function cutSides(sheet: Sheet | undefined, box: Box, { width, height }: Flat): number {
   if (sheet === undefined) return 0;
   const margins = [box.top, width - box.right, height - box.bottom, box.left];
-  const least = 0.015 * Math.min(width, height);
+  const least = 0.025 * Math.min(width, height);
   return sheet.sides.filter(({ atBorder }, at) => atBorder && (margins[at] as number) < least).length;
 }
 
@@ -102,7 +104,8 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
       { x: 0, y: 1 },
     ].map(inPixels);
   const flat = smoothed(laidFlat(part, corners));
-  const paper = findPaper(flat, part);
+  const spots = spotsOf(flat, part);
+  const paper = paperOfMargin(spots) ?? paperOfPlace(spots);
   const said = byHand.white && { ...byHand.white, ...toPart(byHand.white) };
   const white = settleWhite(studio, part, said, paper);
   const even = paper === undefined ? flat.light : evened(flat, part, paper.light);
@@ -129,6 +132,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
     bare: bareIn(bare, flat.width, box),
     lighter: lighterThan(likeness, lightest),
     cutSides: cutSides(sheet, box, flat),
+    framed: sheet !== undefined || (byHand.corners === undefined && isFramed(spots)),
   });
   return {
     likeness,

@@ -17,7 +17,7 @@ const TOGETHER = 3;
 /** Lines at the edge, as a share of the side, that may be soft or in shadow before the margin begins. */
 const SOFT = 0.025;
 /** A margin is at most so many times as wide as the second narrowest: a white sky is not a margin. */
-const WIDEST = 2.2;
+const WIDEST = 1.8;
 /** Share of the sheet's area under which what is left of it is no painting. */
 const LEAST_AREA = 0.08;
 
@@ -31,7 +31,8 @@ export function paintingIn({ width, height }: Omit<Photograph, 'light'>, bare: U
   const sheet = { left: ex, top: ey, right, bottom };
   if (runs.some((length) => length === undefined)) return sheet;
   const found = runs as number[];
-  const second = ([...found].sort((one, other) => one - other)[1] as number) + Math.min(ex, ey);
+  const wide = found.filter((length) => length > 0).sort((one, other) => one - other);
+  const second = (wide[wide.length > 2 ? 1 : 0] ?? 0) + Math.min(ex, ey);
   // A line that is half margin is neither.
   const [l, r, t, b] = found.map((length) =>
     length === 0 ? 0 : Math.min(length, Math.round(WIDEST * second)) + 2,

@@ -20,7 +20,7 @@ const BOUNDS = {
   /** Middle distance of bare paper from the smooth light, as a share: a shadow with an edge, a crumpled sheet. */
   rough: [0.03, 0.06],
   /** Luminance of paper, under: the darks are noise. */
-  dim: [0.25, 0.1],
+  dim: [0.22, 0.13],
   /** Pixels of the photograph on the painting, under. */
   pixels: [60_000, 20_000],
   /** Width of the sheet's edge, as a share of its longer side, over. */
@@ -49,6 +49,8 @@ export interface Evidence {
   readonly lighter: number;
   /** Sides of the painting, of four, that have no margin though the sheet ends at the photograph's. */
   readonly cutSides: number;
+  /** A sheet was found, or something of one colour goes all round: there ought to be a margin. */
+  readonly framed: boolean;
 }
 
 const beyond = (
@@ -72,11 +74,14 @@ function castOf([r, g, b]: readonly [number, number, number]): number {
 
 /** What takes from the trust, the worst first. */
 export function doubtsOf(evidence: Evidence): Doubt[] {
-  const { white, paper, sheet, clipped, level, uneven, pixels, side, bare, lighter, cutSides } = evidence;
+  const { white, paper, sheet, clipped, level, uneven, pixels, side, bare, lighter, cutSides, framed } =
+    evidence;
   const doubts: Doubt[] = [];
   if (white.by === 'file') doubts.push({ id: 'no-white', trust: 'low' });
   if (white.by === 'place') doubts.push({ id: 'white-guessed', trust: 'fair' });
-  if (paper?.by !== 'margin' && white.by !== 'file') doubts.push({ id: 'light-unknown', trust: 'fair' });
+  // On a sheet that lies on a table the margin is what tells the painting from the rest.
+  if (paper === undefined ? white.by === 'hand' : paper.sides < 3)
+    doubts.push({ id: 'light-unknown', trust: framed && paper?.by !== 'margin' ? 'low' : 'fair' });
   if (clipped !== undefined) doubts.push(...beyond('white-clipped', clipped, BOUNDS.clipped, 'share'));
   if (white.by !== 'file') {
     doubts.push(...beyond('strong-cast', castOf(white.light), BOUNDS.cast, 'chroma'));
