@@ -1,8 +1,8 @@
 /** Reading the photograph of a painting. */
 import type { Metadata, SharpOptions } from 'sharp';
 import { DataError } from '../errors.js';
-import { lightOf, type Samples } from '../painting/decode.js';
-import { type Profile, readProfile } from '../painting/profile.js';
+import { lightOf, type Samples } from '../painting/light/decode.js';
+import { type Profile, readProfile } from '../painting/light/profile.js';
 import type { Photograph } from '../painting/types.js';
 import { shownPath, withWords } from './faults.js';
 import { readBytes } from './read.js';
@@ -23,7 +23,7 @@ const WORKING_SIDE = 640;
  * quarter of its size. What is averaged before, as the file holds it, comes out too dark by its contrast squared: grain of 5 % in
  * the middle of the scale by 0.03 of a Munsell value.
  */
-const HANDED_OVER = { jpeg: 1150, other: 2400 } as const;
+const HANDED_OVER = { jpeg: 800, other: 2400 } as const;
 
 const READ = ['jpeg', 'png', 'webp', 'tiff'] as const;
 const READ_WORDS = 'JPEG, PNG, WebP or TIFF';

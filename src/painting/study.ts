@@ -3,7 +3,7 @@ import { codeOfLight } from '../colour/srgb.js';
 import { painterStep, valueFromStep, yFromMunsellValue } from '../colour/value.js';
 import { VALUE_BOUNDS } from '../judgement/table.js';
 import type { FilePixels } from './file-pixels.js';
-import { despeckled } from './labels.js';
+import { despeckled } from './reading/labels.js';
 import type { Likeness } from './types.js';
 
 /** Into how many values a painting is brought. */

@@ -3,10 +3,11 @@
  * into each other without an edge are grown from the brightest, filled, and each that is a quadrilateral with an edge to something
  * darker along its sides may be the sheet.
  */
+
+import type { Photograph } from '../types.js';
 import { areaOf, hullOf, inOrder, quadrilateral } from './hull.js';
 import { type Cells, luminances, type Point, shrunk } from './photograph.js';
 import { type Redrawn, redrawn, type Side } from './sides.js';
-import type { Photograph } from './types.js';
 
 /** A sheet that was found, in pixels. */
 export interface Sheet {

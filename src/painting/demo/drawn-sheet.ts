@@ -1,13 +1,13 @@
 /** A little sheet drawn large, as a photograph of it would look: washes that settle unevenly in the tooth of the paper, on a sheet with a margin. */
-import { type Draw, fraction, seededDraw, seedOf } from '../chance/draw.js';
-import { readColour } from '../colour/reading.js';
-import { toScreen } from '../colour/screen.js';
-import { codeOfLight, lightOfCode } from '../colour/srgb.js';
-import type { Xyz } from '../colour/xyz.js';
-import type { Studio } from '../paints/index.js';
-import { type Picture, type Raster, raster } from '../pictures/index.js';
-import { seeLaid, type Wash } from '../washes/index.js';
-import type { FilePixels } from './file-pixels.js';
+import { type Draw, fraction, seededDraw, seedOf } from '../../chance/draw.js';
+import { readColour } from '../../colour/reading.js';
+import { toScreen } from '../../colour/screen.js';
+import { codeOfLight, lightOfCode } from '../../colour/srgb.js';
+import type { Xyz } from '../../colour/xyz.js';
+import type { Studio } from '../../paints/index.js';
+import { type Picture, type Raster, raster } from '../../pictures/index.js';
+import { seeLaid, type Wash } from '../../washes/index.js';
+import type { FilePixels } from '../file-pixels.js';
 
 type Light = readonly [number, number, number];
 

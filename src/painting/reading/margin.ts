@@ -1,5 +1,5 @@
 /** Where the painting ends and the bare margin of its sheet begins. */
-import type { Photograph } from './types.js';
+import type { Photograph } from '../types.js';
 
 /** Whole pixels: from left and top up to, not including, right and bottom. */
 export interface Box {

@@ -1,12 +1,12 @@
 /** How far a reading is to be believed: every doubt a figure beyond a bound, the worst of them the trust. */
 
-import { applied, SRGB_TO_D65 } from '../colour/adapt.js';
-import { xyzToLab } from '../colour/index.js';
-import { whiteOf } from '../colour/xyz.js';
+import { applied, SRGB_TO_D65 } from '../../colour/adapt.js';
+import { xyzToLab } from '../../colour/index.js';
+import { whiteOf } from '../../colour/xyz.js';
+import type { Doubt, DoubtId, PaintingReading, Trust } from '../types.js';
 import type { Paper } from './paper.js';
 import { LUMINANCE } from './photograph.js';
 import type { Sheet } from './sheet.js';
-import type { Doubt, DoubtId, PaintingReading, Trust } from './types.js';
 import type { White } from './white.js';
 
 /** Bounds beyond which trust is fair, and low. Ours, set on simulated photographs (tests/painting). */

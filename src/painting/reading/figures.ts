@@ -1,7 +1,7 @@
 /** The values of a painting in figures: the range in use, shares, the ten steps. */
-import { painterStep } from '../colour/index.js';
-import { VALUE_BOUNDS } from '../judgement/table.js';
-import type { Likeness, PaintingReading } from './types.js';
+import { painterStep } from '../../colour/index.js';
+import { VALUE_BOUNDS } from '../../judgement/table.js';
+import type { Likeness, PaintingReading } from '../types.js';
 
 /**
  * Share of the painting left out at each end of the range: a hundredth. A glint, a hair or a speck of grain is no value that a painting

@@ -1,13 +1,13 @@
 /** From light in the photograph to colour on the library's paper under D65: the light evened out, its white brought to the paper's. */
 import { median } from 'simple-statistics';
-import { adaptation, applied, type Matrix, SRGB_TO_D65, SRGB_TO_XYZ, times } from '../colour/adapt.js';
-import { reflectanceToXyz, whiteOf, type Xyz, yFromMunsellValue } from '../colour/index.js';
-import type { Studio } from '../paints/index.js';
+import { adaptation, applied, type Matrix, SRGB_TO_D65, SRGB_TO_XYZ, times } from '../../colour/adapt.js';
+import { reflectanceToXyz, whiteOf, type Xyz, yFromMunsellValue } from '../../colour/index.js';
+import type { Studio } from '../../paints/index.js';
+import type { ByHand, Photograph, Place } from '../types.js';
 import { heightAt } from './lighting.js';
 import type { Light, Paper } from './paper.js';
 import { LUMINANCE } from './photograph.js';
 import type { Flat } from './rectify.js';
-import type { ByHand, Photograph, Place } from './types.js';
 
 /** Where white was taken and what follows from it. */
 export interface White {

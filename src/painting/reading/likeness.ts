@@ -1,9 +1,9 @@
 /** The painting alone, in CIELAB and Munsell value. */
 
-import type { Matrix } from '../colour/adapt.js';
-import { munsellValueFromY, whiteOf } from '../colour/index.js';
+import type { Matrix } from '../../colour/adapt.js';
+import { munsellValueFromY, whiteOf } from '../../colour/index.js';
+import type { Likeness } from '../types.js';
 import type { Box } from './margin.js';
-import type { Likeness } from './types.js';
 
 /** CIELAB's function of a ratio to white, tabled: linear between entries it is right to 1e-4 of a unit of L* above L* 4. */
 const TABLE = 8192;

@@ -1,6 +1,7 @@
 /** The sheet laid flat: from its four corners in the photograph to an upright rectangle. */
+
+import type { Photograph } from '../types.js';
 import { addLight, type Point } from './photograph.js';
-import type { Photograph } from './types.js';
 
 /** Longest side of a likeness, pixels. */
 export const MOST_PIXELS = 480;

@@ -1,5 +1,5 @@
 /** A photograph as an array of light: a part of it cut out, shrunk to cells, and read between its pixels. */
-import type { Cut, Photograph, Place } from './types.js';
+import type { Cut, Photograph, Place } from '../types.js';
 
 /** Across and down from the left upper corner, in pixels; the middle of the first pixel is at one half. */
 export interface Point {

@@ -4,9 +4,9 @@
  * A painting of fewer colours has fewer masses: a bare sheet has one.
  */
 import { kmeans } from 'ml-kmeans';
-import { labToXyz, readXyz, whiteOf } from '../colour/index.js';
+import { labToXyz, readXyz, whiteOf } from '../../colour/index.js';
+import type { Likeness, Mass } from '../types.js';
 import { depthsOf, despeckled } from './labels.js';
-import type { Likeness, Mass } from './types.js';
 
 /** Middles to begin with, and the most masses that are kept. */
 const BEGIN = 11;

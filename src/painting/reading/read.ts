@@ -1,6 +1,7 @@
 /** Reads the photograph of a painting: sheet, white, values, masses, what stands beside what, veil, and how far all that is to be believed. */
-import { readColour } from '../colour/index.js';
-import type { Studio } from '../paints/index.js';
+import { readColour } from '../../colour/index.js';
+import type { Studio } from '../../paints/index.js';
+import type { ByHand, Corners, Likeness, PaintingReading, Photograph, Place } from '../types.js';
 import { bordersOf } from './borders.js';
 import { figuresOf } from './figures.js';
 import { areaOf } from './hull.js';
@@ -15,10 +16,8 @@ import { isFramed, paperOfMargin } from './ring.js';
 import { findSheet, type Sheet } from './sheet.js';
 import { spotsOf } from './spots.js';
 import { doubtsOf, trustOf } from './trust.js';
-import type { ByHand, Corners, Likeness, PaintingReading, Photograph, Place } from './types.js';
 import { veilOf } from './veil.js';
 import { barePixels, barePlace, evened, settleWhite } from './white.js';
-
 
 /** A channel from here on may have been cut. */
 const TOP = 0.985;

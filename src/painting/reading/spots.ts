@@ -1,8 +1,9 @@
 /** Spots of a sheet laid flat: how light each is, its colour, and whether it lies where a margin would. */
+
+import type { Photograph } from '../types.js';
 import { heightAt, type Spots, type Surface } from './lighting.js';
 import { LUMINANCE } from './photograph.js';
 import type { Flat } from './rectify.js';
-import type { Photograph } from './types.js';
 
 /** Pixels from one spot to the next. */
 const APART = 3;

@@ -9,7 +9,7 @@
  * - A dark and a light of one hue may be two things, a grey-brown trunk before an orange wall: a mass is a question to the painter, not a fault.
  * - A pale wash is thin paint, not strong light: its line is low, and a dark over it says little. The stronger the light, the more it tells.
  */
-import { hueDifference, shadingLine } from '../colour/index.js';
+import { hueDifference, shadingLine } from '../../colour/index.js';
 import {
   CHROMA_MARGIN,
   HUE_BOUND_DEG,
@@ -17,8 +17,8 @@ import {
   NEUTRAL_CHROMA,
   NO_HUE_CHROMA,
   VALUE_BOUNDS,
-} from '../judgement/table.js';
-import type { Border, Mass, Veil, Veiled } from './types.js';
+} from '../../judgement/table.js';
+import type { Border, Mass, Veil, Veiled } from '../types.js';
 
 /** Steps that a mass must be lighter to be the light of a dark one. */
 const LIGHTER = 1.5;

@@ -1,7 +1,7 @@
 /** What stands beside what in a painting, and how strong the contrast is there. */
-import { deltaE00 } from '../colour/difference.js';
+import { deltaE00 } from '../../colour/difference.js';
+import type { Border, Mass } from '../types.js';
 import type { Masses } from './masses.js';
-import type { Border, Mass } from './types.js';
 
 /** Share of all borders from which two masses touch: less is a corner. */
 const LEAST = 0.01;

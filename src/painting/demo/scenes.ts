@@ -2,13 +2,13 @@
  * Pictures to try the program with, of nobody else's painting: scenes of the little sheet, before and after their darks were repaired.
  * Before, values end at a middle grey, and what is turned from the light is the lit colour with black in it.
  */
-import { CHROMATIC_START } from '../judgement/table.js';
-import { findPalette, type Studio } from '../paints/index.js';
-import type { Area, Picture } from '../pictures/index.js';
-import { recipesFor } from '../recipes/index.js';
-import { seeLaid, type Wash } from '../washes/index.js';
+import { CHROMATIC_START } from '../../judgement/table.js';
+import { findPalette, type Studio } from '../../paints/index.js';
+import type { Area, Picture } from '../../pictures/index.js';
+import { recipesFor } from '../../recipes/index.js';
+import { seeLaid, type Wash } from '../../washes/index.js';
+import type { FilePixels } from '../file-pixels.js';
 import { drawnSheet } from './drawn-sheet.js';
-import type { FilePixels } from './file-pixels.js';
 
 /** Scenes: the picture, and what its files are called. */
 export const DEMO_SCENES = [
