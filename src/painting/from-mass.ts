@@ -1,6 +1,7 @@
 /** From a mass of the painting to a mixture: the wash that it is taken for, and how that is changed as a goal asks. */
 import { deltaE00 } from '../colour/difference.js';
 import type { ColourReading } from '../colour/reading.js';
+import { STAINS } from '../judgement/index.js';
 import { paintOf, type Studio } from '../paints/index.js';
 import {
   edgeTold,
@@ -36,6 +37,7 @@ export interface Asked {
 /** What was found for a mass. */
 export interface MassRecipes {
   readonly mass: Named;
+  readonly asked: Asked;
   /** The wash that it is taken for; absent where these paints do not make it. */
   readonly from?: FirstWash;
   /** CIEDE2000 of the wash from the mass. */
@@ -95,18 +97,37 @@ export function recipesOfMass(
   const named = nameOf(reading.masses, mass);
   const { colour } = reading.masses[mass] as Mass;
   const { from, deltaE00: off } = washFor(studio, colour, tray.paints);
-  if (from === undefined) return { mass: named, deltaE00: off, newcomers: [] };
+  if (from === undefined) return { mass: named, asked, deltaE00: off, newcomers: [] };
   const found = changed(studio, from, asked, tray);
   const [best] = found.recipes;
-  return { mass: named, from, deltaE00: off, found, newcomers: best === undefined ? [] : newIn(tray, best) };
+  return {
+    mass: named,
+    asked,
+    from,
+    deltaE00: off,
+    found,
+    newcomers: best === undefined ? [] : newIn(tray, best),
+  };
+}
+
+/** What lies on the paper does not grow lighter by a recipe: it has to be lifted, if it can be. */
+function liftTold(studio: Studio, from: FirstWash, { darker }: Asked): Finding[] {
+  if (darker >= 0) return [];
+  const paints = Object.keys(from.paints).map((id) => paintOf(studio, id));
+  const staining = paints.filter(({ handling }) => (handling.staining?.value ?? 0) >= STAINS);
+  return [tell('painting-lift', { staining: staining.map(({ name }) => name) })];
 }
 
 /** What its recipes start from and take: the wash that the mass is taken for, and paints that the painting does not have. */
-export function massBasis(studio: Studio, { mass, from, deltaE00, newcomers }: MassRecipes): Finding[] {
+export function massBasis(
+  studio: Studio,
+  { mass, asked, from, deltaE00, newcomers }: MassRecipes,
+): Finding[] {
   if (from === undefined) return [tell('painting-no-match', { mass, deltaE00 })];
   const made = `${paintsLabel(studio, from)} at ${strengthWords(from.strength)}`;
   return [
     tell('painting-match', { mass, made, deltaE00 }),
+    ...liftTold(studio, from, asked),
     ...(newcomers.length === 0
       ? []
       : [tell('painting-newcomer', { names: newcomers.map((id) => paintOf(studio, id).name) })]),

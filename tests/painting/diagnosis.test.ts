@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { shadingLine } from '../../src/colour/index.js';
 import { planOfPainting } from '../../src/commands/painting-plan.js';
 import { FAMILY_IDS } from '../../src/drills/families.js';
+import { STAINS } from '../../src/judgement/index.js';
 import {
   adviceOf,
   compared,
@@ -133,6 +134,23 @@ describe('from a mass to a mixture', () => {
     const forced = recipesOfMass(STUDIO, reading, roof, { aim: 'dull', darker: 0 }, few);
     expect(forced.newcomers.length).toBeGreaterThan(0);
     expect(sayAll(massTold(STUDIO, forced), WRITTEN).join(' ')).toContain('would be new to it');
+  });
+  it('says whether what lies there lifts, where it is to be lighter: a stain does not', () => {
+    // Ratings of staining, 0 to 4: B. MacEvoy, guide to watercolor pigments (handprint.com), as src/paints/data/appearance.json has them.
+    const far = { aim: 'distance', darker: -1 } as const;
+    const lifts = recipesOfMass(STUDIO, reading, roof, far, {
+      paints: ['burnt-sienna', 'cadmium-orange'],
+      others: [],
+    });
+    const told = (recipes: typeof lifts) => sayAll(massTold(STUDIO, recipes), WRITTEN).join(' ');
+    const stained = Object.keys(lifts.from?.paints ?? {}).some(
+      (id) => (STUDIO.paints.find((paint) => paint.id === id)?.handling.staining?.value ?? 0) >= STAINS,
+    );
+    expect(told(lifts)).toContain(stained ? 'will not lift' : 'can only be lifted');
+    expect(told({ ...lifts, from: { paints: { 'phthalo-blue-green-shade': 1 }, strength: 0.3 } })).toContain(
+      'will not lift: phthalo',
+    );
+    expect(told(recipesOfMass(STUDIO, reading, roof, asked, tray))).not.toMatch(/lift/);
   });
   it('says so where these paints do not make it', () => {
     const none = recipesOfMass(STUDIO, reading, roof, asked, {

@@ -165,6 +165,11 @@ export const PAINTING = {
     `${sentence(namedMass(mass))} is taken for ${made} (CIEDE2000 ${deltaE00.toFixed(1)} away).`,
   'painting-no-match': ({ mass, deltaE00 }: { mass: Named; deltaE00: number }): string =>
     `These paints do not make ${namedMass(mass)}: the nearest is CIEDE2000 ${deltaE00.toFixed(0)} away. Name the paints that you used.`,
+  /** `staining`: paints of the wash that do not lift, by their published ratings. */
+  'painting-lift': ({ staining }: { staining: readonly string[] }): string =>
+    staining.length === 0
+      ? 'What lies on the paper can only be lifted: wet it, wait, take it up with a clean brush. The recipes are for fresh paper.'
+      : `What lies on the paper will not lift: ${listWords(staining)} ${staining.length === 1 ? 'stains' : 'stain'}. The recipes are for fresh paper.`,
   'painting-newcomer': ({ names }: { names: readonly string[] }): string =>
     `The paints of the painting do not reach it. ${sentence(listWords(names))} would be new to it: use ${names.length === 1 ? 'it' : 'them'} elsewhere too, or it will look put in from another picture.`,
   'painting-unlike': (): string =>
