@@ -5,7 +5,7 @@ import { UsageError } from '../errors.js';
 import { shownPath } from '../files/faults.js';
 import { makeNamedFolder, requireOutputs, writeNamed } from '../files/named.js';
 import { readPhotograph } from '../files/photograph.js';
-import { pictureFile } from '../files/sharp.js';
+import { loadSharp, pictureFile } from '../files/sharp.js';
 import { type Advice, adviceOf } from '../painting/advice.js';
 import { DEMO_SCENES, DEMO_STATES, demoSheet } from '../painting/demo.js';
 import { doubtWords } from '../painting/doubts.js';
@@ -209,6 +209,8 @@ export async function paintingDemo(
     [],
     force,
   );
+  // A folder is not made for pictures that cannot be written.
+  await loadSharp();
   makeNamedFolder(folder);
   const done: string[] = [];
   try {
