@@ -43,3 +43,27 @@ export function figuresOf({ value }: Likeness): Pick<PaintingReading, 'range' | 
     histogram,
   };
 }
+
+/** Least range in which edges can be told from grain, in value. */
+const LEAST_RANGE = 1;
+/** Share of all neighbours that may be steeper: a speck is no edge. */
+const STEEPER = 0.0005;
+
+/** Steepest change of value over two pixels along a row, as a share of the range in use; undefined where hardly any is. */
+export function steepestOf(
+  { value, width }: Likeness,
+  { light, dark }: PaintingReading['range'],
+): number | undefined {
+  const range = dark - light;
+  if (range < LEAST_RANGE) return undefined;
+  const counts = new Uint32Array(101);
+  for (let at = 0; at + 2 < value.length; at++) {
+    if (at % width >= width - 2) continue;
+    const share = Math.abs((value[at + 2] as number) - (value[at] as number)) / range;
+    const bin = Math.min(100, 100 * share) | 0;
+    counts[bin] = (counts[bin] as number) + 1;
+  }
+  let [sum, bin] = [0, 100];
+  while (bin > 0 && sum + (counts[bin] as number) < STEEPER * value.length) sum += counts[bin--] as number;
+  return bin / 100;
+}
