@@ -25,7 +25,7 @@ export function figuresOf({ value }: Likeness): Pick<PaintingReading, 'range' | 
     counts[bin] = (counts[bin] as number) + 1;
   }
   const histogram = new Array<number>(10).fill(0);
-  let [light, dark] = [0, 0];
+  let [light, middle, dark] = [0, 0, 0];
   for (const [bin, count] of counts.entries()) {
     const step = painterStep((10 * (bin + 0.5)) / BINS);
     const share = count / value.length;
@@ -33,13 +33,14 @@ export function figuresOf({ value }: Likeness): Pick<PaintingReading, 'range' | 
     histogram[at] = (histogram[at] as number) + share;
     if (step <= VALUE_BOUNDS[0]) light += share;
     else if (step > VALUE_BOUNDS[1]) dark += share;
+    else middle += share;
   }
   return {
     range: {
       light: painterStep(valueAt(counts, value.length, 1 - LEFT_OUT)),
       dark: painterStep(valueAt(counts, value.length, LEFT_OUT)),
     },
-    shares: { light, middle: Math.max(0, 1 - light - dark), dark },
+    shares: { light, middle, dark },
     histogram,
   };
 }

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { shadingLine, yFromMunsellValue } from '../../src/colour/index.js';
 import { GRID, type Spectrum } from '../../src/optics/index.js';
-import { readPainting } from '../../src/painting/index.js';
+import { type Border, readPainting } from '../../src/painting/index.js';
 import { seeLaid, type Wash } from '../../src/washes/index.js';
 import { STUDIO } from '../studio.js';
 import { type Painting, photographed, shotOf, strips } from './simulate.js';
@@ -18,7 +18,7 @@ describe('values', () => {
     expect(reading.masses).toHaveLength(1);
     expect(reading.masses[0]?.colour.step).toBeCloseTo(1.06, 1);
     expect(reading.range.dark - reading.range.light).toBeLessThan(0.25);
-    expect(reading.shares.light).toBe(1);
+    expect(reading.shares.light).toBeCloseTo(1, 9);
     expect(reading).toMatchObject({ trust: 'low', veil: { slope: undefined, masses: [] } });
     expect(reading.doubts.map(({ id }) => id)).toEqual(['bare']);
   });
@@ -51,12 +51,12 @@ describe('values', () => {
 describe('what stands beside what', () => {
   it('puts the strongest contrast first, and its place between the two', async () => {
     const { masses, borders } = await read(strips([8, 7, 2.5].map(grey)));
-    const [strongest, next] = borders;
     expect(borders).toHaveLength(2);
-    expect(Math.abs((strongest?.steps as number) - 4.5)).toBeLessThan(0.3);
-    expect(Math.abs((next?.steps as number) - 1)).toBeLessThan(0.3);
-    expect(Math.abs((strongest?.at.x as number) - 2 / 3)).toBeLessThan(0.03);
-    const [lighter, darker] = strongest?.between as readonly [number, number];
+    const [strongest, next] = borders as [Border, Border];
+    expect(Math.abs(strongest.steps - 4.5)).toBeLessThan(0.3);
+    expect(Math.abs(next.steps - 1)).toBeLessThan(0.3);
+    expect(Math.abs(strongest.at.x - 2 / 3)).toBeLessThan(0.03);
+    const [lighter, darker] = strongest.between;
     expect(masses[lighter]?.colour.step).toBeLessThan(masses[darker]?.colour.step as number);
   });
 });
@@ -64,8 +64,8 @@ describe('what stands beside what', () => {
 describe('a veil', () => {
   const roof: Wash = { paints: { 'burnt-sienna': 3, 'cadmium-red': 1 }, strength: 0.16 };
   const kept: Wash = {
-    paints: { 'burnt-sienna': 4, 'alizarin-crimson': 2, 'ultramarine-blue': 1 },
-    strength: 0.45,
+    paints: { 'burnt-sienna': 6, 'alizarin-crimson': 4, 'ultramarine-blue': 1 },
+    strength: 0.9,
   };
   const sky: Wash = { paints: { 'cobalt-blue': 4, 'burnt-sienna': 1 }, strength: 0.05 };
 
@@ -76,7 +76,7 @@ describe('a veil', () => {
   });
 
   it('is seen in the same roof killed with black, by as much as it lies under the shading line', async () => {
-    const killed: Wash = { paints: { 'burnt-sienna': 4, 'ivory-black': 3 }, strength: 0.3 };
+    const killed: Wash = { paints: { 'burnt-sienna': 4, 'ivory-black': 2 }, strength: 0.6 };
     const [light, dark] = [seeLaid(STUDIO, roof).colour, seeLaid(STUDIO, killed).colour];
     const under = shadingLine(light.chroma, light.lab.l, dark.lab.l) - dark.chroma;
     const reading = await read(strips([sky, roof, killed].map(laid)));
