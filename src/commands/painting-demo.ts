@@ -1,7 +1,7 @@
 /** `mudlark painting --demo`: pictures to try it with, before and after. */
 import { join } from 'node:path';
 import { makeNamedFolder, requireOutputs, writeNamed } from '../files/named.js';
-import { pictureFile } from '../files/sharp.js';
+import { loadSharp, pictureFile } from '../files/sharp.js';
 import { DEMO_SCENES, DEMO_STATES, demoSheet } from '../painting/index.js';
 import type { Studio } from '../paints/index.js';
 import type { Picture } from '../pictures/index.js';
@@ -31,6 +31,8 @@ export async function paintingDemo(
     [],
     force,
   );
+  // A folder is not made for pictures that cannot be written.
+  await loadSharp();
   makeNamedFolder(folder);
   const done: string[] = [];
   try {

@@ -22,6 +22,8 @@ export interface PageWords {
 }
 
 const COLUMNS = { least: 40, most: 80 } as const;
+/** Columns that the places of masses have room in. */
+const WITH_PLACES = 72;
 /** Strongest borders that are told. */
 const BORDERS = 3;
 
@@ -77,7 +79,7 @@ function massLines({ masses }: PaintingReading, { voice, columns }: PageStyle): 
   const row = (cells: readonly string[]): string => {
     const [number = '', share = '', step = '', chroma = '', hue = '', where = '', words = ''] = cells;
     const figures = `${number.padStart(4)}${share.padStart(7)}${step.padStart(6)}${chroma.padStart(5)}${hue.padStart(5)}  `;
-    return padText(`${figures}${padText(where, 14)}${words}`, columns).trimEnd();
+    return padText(`${figures}${columns < WITH_PLACES ? '' : padText(where, 14)}${words}`, columns).trimEnd();
   };
   return [
     row(['mass', 'share', scaleUnit(voice), 'C*', 'hue', 'where', 'colour']),

@@ -28,7 +28,7 @@ export interface Advice {
  * The mass that is to carry the darks: of those that are neither a speck nor half the painting the darkest, since it has the shortest way to
  * go; where none is, the darkest of all.
  */
-export function carrierOf({ masses }: PaintingReading): number | undefined {
+function carrierOf({ masses }: PaintingReading): number | undefined {
   const sized = masses.flatMap(({ share }, index) =>
     share >= REPAIRED.least && share <= REPAIRED.most ? [index] : [],
   );

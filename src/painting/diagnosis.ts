@@ -12,10 +12,10 @@ import type { Border, PaintingReading, Place } from './types.js';
 const MOST_VEILED = 2;
 
 /** Whether a place is so near to a side that it leads the eye out. */
-export const isAtRim = ({ x, y }: Place): boolean => Math.min(x, y, 1 - x, 1 - y) < EDGE;
+const isAtRim = ({ x, y }: Place): boolean => Math.min(x, y, 1 - x, 1 - y) < EDGE;
 
 /** The border of the strongest contrast of value, where the eye goes; undefined of one mass alone. */
-export const focusOf = ({ borders }: PaintingReading): Border | undefined =>
+const focusOf = ({ borders }: PaintingReading): Border | undefined =>
   borders.reduce<Border | undefined>(
     (best, border) => (best === undefined || border.steps > best.steps ? border : best),
     undefined,

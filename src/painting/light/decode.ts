@@ -40,7 +40,9 @@ function toSrgb(light: Float32Array, m: readonly number[]): void {
     number,
   ];
   for (let at = 0; at < light.length; at += 3) {
-    const [r, g, b] = [light[at] as number, light[at + 1] as number, light[at + 2] as number];
+    const r = light[at] as number;
+    const g = light[at + 1] as number;
+    const b = light[at + 2] as number;
     light[at] = rr * r + rg * g + rb * b;
     light[at + 1] = gr * r + gg * g + gb * b;
     light[at + 2] = br * r + bg * g + bb * b;
@@ -97,7 +99,9 @@ function addRow(
   let start = 0;
   for (let cell = 1, to = into; cell < cells.length; cell++, to += 3) {
     const end = cells[cell] as number;
-    let [r, g, b] = [0, 0, 0];
+    let r = 0;
+    let g = 0;
+    let b = 0;
     for (let x = Math.floor(start), at = 3 * x; x < end && x < width; x++, at += 3) {
       const part = (x + 1 < end ? x + 1 : end) - (x > start ? x : start);
       r += part * (row[at] as number);

@@ -25,7 +25,7 @@ export function figuresOf({ value }: Likeness): Pick<PaintingReading, 'range' | 
     counts[bin] = (counts[bin] as number) + 1;
   }
   const histogram = new Array<number>(10).fill(0);
-  let [light, dark] = [0, 0];
+  let [light, middle, dark] = [0, 0, 0];
   for (const [bin, count] of counts.entries()) {
     const step = painterStep((10 * (bin + 0.5)) / BINS);
     const share = count / value.length;
@@ -33,13 +33,38 @@ export function figuresOf({ value }: Likeness): Pick<PaintingReading, 'range' | 
     histogram[at] = (histogram[at] as number) + share;
     if (step <= VALUE_BOUNDS[0]) light += share;
     else if (step > VALUE_BOUNDS[1]) dark += share;
+    else middle += share;
   }
   return {
     range: {
       light: painterStep(valueAt(counts, value.length, 1 - LEFT_OUT)),
       dark: painterStep(valueAt(counts, value.length, LEFT_OUT)),
     },
-    shares: { light, middle: Math.max(0, 1 - light - dark), dark },
+    shares: { light, middle, dark },
     histogram,
   };
+}
+
+/** Least range in which edges can be told from grain, in value. */
+const LEAST_RANGE = 1;
+/** Share of all neighbours that may be steeper: a speck is no edge. */
+const STEEPER = 0.0005;
+
+/** Steepest change of value over two pixels along a row, as a share of the range in use; undefined where hardly any is. */
+export function steepestOf(
+  { value, width }: Likeness,
+  { light, dark }: PaintingReading['range'],
+): number | undefined {
+  const range = dark - light;
+  if (range < LEAST_RANGE) return undefined;
+  const counts = new Uint32Array(101);
+  for (let at = 0; at + 2 < value.length; at++) {
+    if (at % width >= width - 2) continue;
+    const share = Math.abs((value[at + 2] as number) - (value[at] as number)) / range;
+    const bin = Math.min(100, 100 * share) | 0;
+    counts[bin] = (counts[bin] as number) + 1;
+  }
+  let [sum, bin] = [0, 100];
+  while (bin > 0 && sum + (counts[bin] as number) < STEEPER * value.length) sum += counts[bin--] as number;
+  return bin / 100;
 }

@@ -3,7 +3,7 @@ import { readColour } from '../../colour/index.js';
 import type { Studio } from '../../paints/index.js';
 import type { ByHand, Corners, Likeness, PaintingReading, Photograph, Place } from '../types.js';
 import { bordersOf } from './borders.js';
-import { figuresOf } from './figures.js';
+import { figuresOf, steepestOf } from './figures.js';
 import { areaOf } from './hull.js';
 import { heightAt } from './lighting.js';
 import { likenessOf } from './likeness.js';
@@ -115,6 +115,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
   const box = paper?.by === 'margin' ? paintingIn(flat, bare) : whole;
   const likeness = likenessOf(even, flat.width, box, white.toD65);
   const masses = massesOf(likeness);
+  const figures = figuresOf(likeness);
   const borders = bordersOf(masses, likeness.width, likeness.height);
   const at = said ?? barePlace(bare, flat, part) ?? { x: 0.5, y: 0.5 };
   const paintedShare = (likeness.width * likeness.height) / (flat.width * flat.height);
@@ -130,6 +131,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
     bare: bareIn(bare, flat.width, box),
     lighter: lighterThan(likeness, lightest),
     cutSides: cutSides(sheet, box, flat),
+    steepest: steepestOf(likeness, figures.range),
     framed: sheet !== undefined || (byHand.corners === undefined && isFramed(spots)),
   });
   return {
@@ -143,7 +145,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
       width: likeness.width / flat.width,
       height: likeness.height / flat.height,
     },
-    ...figuresOf(likeness),
+    ...figures,
     masses: masses.masses,
     borders,
     veil: veilOf(masses.masses, borders),

@@ -41,15 +41,15 @@ function sidesOf(seen: Seen): RingSide[] {
 const alike = (one: RingSide, other: RingSide): boolean =>
   Math.abs(one.red - other.red) < SIDE.colour && Math.abs(one.blue - other.blue) < 2 * SIDE.colour;
 
-/** Something of one colour goes all round: a margin, or a table around a sheet that was not found. */
+/** Something of one colour in one light goes all round: a margin, or a table around a sheet that was not found. */
 export function isFramed(seen: Seen): boolean {
   const sides = sidesOf(seen);
   const [first] = sides;
-  return (
-    first !== undefined &&
-    sides.length === 4 &&
-    sides.every((side) => side.stray < SIDE.stray && alike(side, first))
-  );
+  if (first === undefined || sides.length < 4 || !sides.every((side) => alike(side, first))) return false;
+  const surface = paperSurface({ ...seen, weight: Float64Array.from(seen.ring, Math.sign) }, 2);
+  if (surface === undefined) return false;
+  const off = kept(overOf(seen, surface), (at) => seen.ring[at] !== 0);
+  return median(off.map(Math.abs)) < SIDE.stray;
 }
 
 /** The paper of a margin along the sides named. */

@@ -18,6 +18,8 @@ const PLACES = 72;
 const ENDS = 0.05;
 /** Least step of light from table to paper, as a logarithm. */
 const LEAST_STEP = 0.08;
+/** Pixels from the middle of an edge to where it has ended, if it is not very soft. */
+const FOOT = 8;
 /** An edge lies on a line when it is so near, pixels. */
 const NEAR_PIXELS = 1.5;
 
@@ -61,7 +63,7 @@ function edgesOf(logs: (x: number, y: number) => number, a: Point, b: Point, rea
     const bend = before - 2 * fall + after;
     const between = bend < 0 ? Math.min(0.5, Math.max(-0.5, (0.5 * (before - after)) / bend)) : 0;
     const height =
-      (profile[Math.max(0, best - 4)] as number) - (profile[Math.min(steps, best + 4)] as number);
+      (profile[Math.max(0, best - FOOT)] as number) - (profile[Math.min(steps, best + FOOT)] as number);
     if (height < LEAST_STEP) continue;
     found.push({ along, out: best + between - steps / 2, softness: height / fall });
   }

@@ -25,6 +25,8 @@ const BOUNDS = {
   pixels: [60_000, 20_000],
   /** Width of the sheet's edge, as a share of its longer side, over. */
   soft: [0.015, 0.03],
+  /** Steepest edge of the painting, where no edge of a sheet is seen, under. */
+  steepest: [0.16, 0.08],
   /** Share of the painting lighter than its white, over. */
   lighter: [0.02, 0.1],
 } as const;
@@ -51,6 +53,8 @@ export interface Evidence {
   readonly cutSides: number;
   /** A sheet was found, or something of one colour goes all round: there ought to be a margin. */
   readonly framed: boolean;
+  /** Steepest change of value over two pixels of the likeness, as a share of the range in use; undefined where next to nothing is in use. */
+  readonly steepest: number | undefined;
 }
 
 const beyond = (
@@ -74,11 +78,25 @@ function castOf([r, g, b]: readonly [number, number, number]): number {
 
 /** What takes from the trust, the worst first. */
 export function doubtsOf(evidence: Evidence): Doubt[] {
-  const { white, paper, sheet, clipped, level, uneven, pixels, side, bare, lighter, cutSides, framed } =
-    evidence;
+  const {
+    white,
+    paper,
+    sheet,
+    clipped,
+    level,
+    uneven,
+    pixels,
+    side,
+    bare,
+    lighter,
+    cutSides,
+    framed,
+    steepest,
+  } = evidence;
   const doubts: Doubt[] = [];
   if (white.by === 'file') doubts.push({ id: 'no-white', trust: 'low' });
-  if (white.by === 'place') doubts.push({ id: 'white-guessed', trust: 'fair' });
+  if (white.by === 'place' || (white.by === 'margin' && (paper?.sides ?? 0) < 3))
+    doubts.push({ id: 'white-guessed', trust: 'fair' });
   // On a sheet that lies on a table the margin is what tells the painting from the rest.
   if (paper === undefined ? white.by === 'hand' : paper.sides < 3)
     doubts.push({ id: 'light-unknown', trust: framed && paper?.by !== 'margin' ? 'low' : 'fair' });
@@ -90,8 +108,10 @@ export function doubtsOf(evidence: Evidence): Doubt[] {
   doubts.push(...beyond('uneven-light', uneven, BOUNDS.uneven, 'ratio'));
   if (paper?.by === 'margin') doubts.push(...beyond('rough-light', paper.grain, BOUNDS.rough, 'share'));
   doubts.push(...beyond('few-pixels', pixels, BOUNDS.pixels, 'pixels'));
-  const softness = Math.max(0, ...(sheet?.sides ?? []).map((one) => one.softness)) / side;
-  doubts.push(...beyond('soft', softness, BOUNDS.soft, 'share'));
+  if (sheet !== undefined) {
+    const softness = Math.max(...sheet.sides.map((one) => one.softness)) / side;
+    doubts.push(...beyond('soft', softness, BOUNDS.soft, 'share'));
+  } else if (steepest !== undefined) doubts.push(...beyond('soft', steepest, BOUNDS.steepest, 'share'));
   doubts.push(...beyond('lighter-than-white', lighter, BOUNDS.lighter, 'share'));
   if (bare > 0.985) doubts.push({ id: 'bare', trust: 'low', figures: { share: bare } });
   if (cutSides > 0) doubts.push({ id: 'cut-off', trust: 'fair', figures: { sides: cutSides } });

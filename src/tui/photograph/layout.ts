@@ -10,7 +10,7 @@ export const GAP = 2;
 /** Columns from which before and after are shown together. */
 const ROOM_FOR_TWO = 116;
 /** Lines that are left for words under a picture. */
-export const LINES_UNDER = 5;
+const LINES_UNDER = 5;
 /** A cell is about twice as high as wide. */
 export const CELL = 2;
 
@@ -20,7 +20,7 @@ export interface Cells {
 }
 
 /** Cells that a picture takes of its room, in its own shape. */
-export function cellsFor(
+function cellsFor(
   { likeness: { width, height } }: Pick<PaintingReading, 'likeness'>,
   room: Cells,
 ): Cells {

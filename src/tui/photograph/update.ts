@@ -24,7 +24,7 @@ type Of<K extends Looking['name']> = Extract<Looking, { name: K }>;
 const left = ({ looking: _done, ...state }: PhotographState): PhotographState => state;
 
 /** Masses are walked as a page is read: rows of thirds from the top, each from the left. */
-export function walk(world: PhotographWorld, state: PhotographState): number[] {
+function walk(world: PhotographWorld, state: PhotographState): number[] {
   const { masses } = paintingIn(world, state).reading;
   const row = (mass: number): number => Math.min(2, Math.floor((masses[mass]?.y ?? 0) * 3));
   return masses
