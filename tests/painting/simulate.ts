@@ -252,7 +252,7 @@ function toSquare(corners: readonly Place[]): (x: number, y: number) => [number,
 }
 
 /** The transfer function of sRGB (IEC 61966-2-1), and back. */
-export const encoded = (light: number): number =>
+const encoded = (light: number): number =>
   light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055;
 export const decoded = (code: number): number =>
   code <= 0.04045 ? code / 12.92 : ((code + 0.055) / 1.055) ** 2.4;

@@ -44,7 +44,7 @@ export function placeWords({ x, y }: { readonly x: number; readonly y: number })
 }
 
 /** "mass 3 (dark reddish brown, lower left)". */
-export const namedMass = (mass: Named): string => `mass ${mass.number} (${mass.words}, ${placeWords(mass)})`;
+const namedMass = (mass: Named): string => `mass ${mass.number} (${mass.words}, ${placeWords(mass)})`;
 
 const between = (light: number, dark: number, voice: Voice): string =>
   `${stepWords(light, voice)} to ${stepText(dark, voice)}`;
