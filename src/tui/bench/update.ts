@@ -106,9 +106,7 @@ function onBench(state: BenchState, world: World, command: Command): BenchState 
 }
 
 function onKey(before: BenchState, world: World, key: string): BenchState {
-  const command =
-    commandIn(benchKeys(before), key) ??
-    ((key.codePointAt(0) as number) > 126 && isTyping(before) ? 'type' : undefined);
+  const command = commandIn(benchKeys(before), key);
   if (command === undefined) return before;
   const { notice: _read, overlay, ...state } = before;
   if (command === 'stop') return { ...state, ending: INTERRUPTED };
@@ -118,9 +116,6 @@ function onKey(before: BenchState, world: World, key: string): BenchState {
     ? onBench(state, world, command)
     : onDoing(state, state.doing, world, command, key);
 }
-
-const isTyping = ({ doing, overlay }: BenchState): boolean =>
-  overlay === undefined && (doing?.name === 'picking' || doing?.name === 'naming');
 
 /** The state after what came to it. */
 export function updateBench(state: BenchState, world: World, action: BenchAction | Happening): BenchState {
