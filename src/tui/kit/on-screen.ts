@@ -7,9 +7,10 @@ import { enterSession, processHost } from './terminal-session.js';
 import { writtenTo } from './written.js';
 
 /**
+ * @param draw the app, given what stops the program for a while
  * @param spoken for a screen reader: no alternate screen, and the last frame stays
  */
-export async function onScreen(element: ReactElement, spoken: boolean): Promise<void> {
+export async function onScreen(draw: (stop: () => void) => ReactElement, spoken: boolean): Promise<void> {
   const host = processHost();
   const written = writtenTo(process.stdout);
   // Both before anything is changed: the guard knows what to go back to, and stands by from the first change on.
@@ -27,7 +28,7 @@ export async function onScreen(element: ReactElement, spoken: boolean): Promise<
   const release = (): void => guard.release();
   host.onExit(release);
   try {
-    const app = render(element, {
+    const app = render(draw(session.stop), {
       exitOnCtrlC: false,
       isScreenReaderEnabled: spoken,
       stdin: readFrom(process.stdin),

@@ -12,7 +12,6 @@ import { NOT_PASTED, OTHER_SIGNS, pastedKeys } from './pasted.js';
 import type { Happening, Program } from './program.js';
 import type { Size, Stage } from './stage.js';
 import { SurroundingsProvider } from './surroundings.js';
-import { stopJob } from './terminal-session.js';
 import { usePaste } from './use-paste.js';
 import { useTerminalSize } from './use-terminal-size.js';
 
@@ -187,7 +186,7 @@ export async function runPrograms(
   const keep = (state: Stage): void => {
     last = state;
   };
-  await onScreen(<Shells first={first} after={after} onEnd={keep} onStop={stopJob} />, spoken);
+  await onScreen((stop) => <Shells first={first} after={after} onEnd={keep} onStop={stop} />, spoken);
   // The last frame stays on the screen and ends without a line break.
   if (spoken) process.stdout.write('\n');
   if (last === undefined) throw new Error('the screens ended by themselves');

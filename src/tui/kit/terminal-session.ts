@@ -17,12 +17,16 @@ export interface SessionHost {
   onExit(listener: () => void): void;
   offExit(listener: () => void): void;
   exit(code: number): void;
+  /** Ends the process by a signal's own effect. */
+  dieOf(signal: Signal): void;
   /** Has keys come as lines again, as a shell expects them. */
   leaveRaw(): void;
   /** Has keys come one by one, where they did before. */
   backToRaw(): void;
-  /** Stops the process with the signal's own effect: no listener may be left. */
-  stop(): void;
+  /** Whether a process can be stopped here and told to go on. */
+  readonly stops: boolean;
+  /** Stops the process, or the whole job, by the signal's own effect: no listener may be left. */
+  stop(whole: 'process' | 'job'): void;
   /** The size of the terminal is looked up: nobody tells a stopped program of a change. */
   refreshSize(): void;
   /** After the signals that have come already. @returns takes it back */
@@ -52,6 +56,8 @@ const LEAVE = `${CLOSE}\u001b[?1049l\u001b[?25h\u001b[0m`;
 const LEAVE_SPOKEN = `${CLOSE}\r\n\u001b[?25h`;
 
 export interface TerminalSession {
+  /** Stops the job as a terminal does for Ctrl+Z: all that was started with the program too, as by npm. Nothing where that cannot be. */
+  stop(): void;
   /** Puts the terminal back and stops listening; harmless when called again. */
   leave(): void;
 }
@@ -69,17 +75,19 @@ export function enterSession(host: SessionHost, alternate: boolean, drawing: Dra
     forget();
   };
 
-  const stop = (): void => {
-    if (state !== 'on') return;
+  // The terminal is put back before anything stops: a shell takes it as soon as one process of the job has.
+  const stop = (whole: 'process' | 'job'): void => {
+    if (state !== 'on' || !host.stops) return;
     state = 'stopped';
     drawing.hold();
     host.write(alternate ? LEAVE : LEAVE_SPOKEN);
     host.leaveRaw();
-    host.offSignal('SIGTSTP', stop);
-    host.stop();
+    host.offSignal('SIGTSTP', onStopped);
+    host.stop(whole);
     // The kernel stops no process that nobody could tell to go on: then there is no SIGCONT either.
     forget = host.later(goOn);
   };
+  const onStopped = (): void => stop('process');
   const goOn = (): void => {
     forget();
     if (state === 'left') return;
@@ -87,7 +95,7 @@ export function enterSession(host: SessionHost, alternate: boolean, drawing: Dra
     if (state === 'on') host.leaveRaw();
     host.backToRaw();
     host.write(`${alternate ? `${state === 'on' ? '' : ENTER}${CLEAR}${HIDE_CURSOR}` : ''}${MARK_PASTES}`);
-    if (state === 'stopped') host.onSignal('SIGTSTP', stop);
+    if (state === 'stopped') host.onSignal('SIGTSTP', onStopped);
     state = 'on';
     host.refreshSize();
     drawing.show();
@@ -99,15 +107,20 @@ export function enterSession(host: SessionHost, alternate: boolean, drawing: Dra
   };
 
   const endings = (Object.keys(SIGNAL_EXIT_CODES) as Ending[]).map((signal) => {
-    // process.exit runs Ink's own clean-up and then `restore` through the exit listener.
-    const listener = (): void => host.exit(SIGNAL_EXIT_CODES[signal]);
+    const listener = (): void => {
+      // Node sets the line once more when it exits. In the background that would stop it for good; the line is right by now.
+      if (state === 'stopped') host.dieOf(signal);
+      // process.exit runs Ink's own clean-up and then `restore` through the exit listener.
+      else host.exit(SIGNAL_EXIT_CODES[signal]);
+    };
     return [signal, listener] as const;
   });
-  const listeners = [...endings, ['SIGTSTP', stop] as const, ['SIGCONT', onContinued] as const];
+  const listeners = [...endings, ['SIGTSTP', onStopped] as const, ['SIGCONT', onContinued] as const];
   for (const [signal, listener] of listeners) host.onSignal(signal, listener);
   host.onExit(restore);
   host.write(`${alternate ? `${ENTER}${CLEAR}` : ''}${MARK_PASTES}`);
   return {
+    stop: () => stop('job'),
     leave() {
       restore();
       host.offExit(restore);
@@ -129,6 +142,10 @@ export function processHost(): SessionHost {
     onExit: (listener) => void process.on('exit', listener),
     offExit: (listener) => void process.off('exit', listener),
     exit: (code) => process.exit(code),
+    dieOf(signal) {
+      process.removeAllListeners(signal);
+      process.kill(process.pid, signal);
+    },
     leaveRaw() {
       wasRaw = process.stdin.isRaw === true;
       if (wasRaw) process.stdin.setRawMode(false);
@@ -136,7 +153,8 @@ export function processHost(): SessionHost {
     backToRaw() {
       if (wasRaw) process.stdin.setRawMode(true);
     },
-    stop: () => void process.kill(process.pid, 'SIGTSTP'),
+    stops: 'SIGTSTP' in constants.signals,
+    stop: (whole) => void process.kill(whole === 'job' ? 0 : process.pid, 'SIGTSTP'),
     refreshSize: () => void process.emit('SIGWINCH', 'SIGWINCH'),
     soon(listener) {
       const turn = setImmediate(listener);
@@ -150,9 +168,4 @@ export function processHost(): SessionHost {
       return () => clearTimeout(timer);
     },
   };
-}
-
-/** Stops the job as a terminal does for Ctrl+Z: all that was started with the program too, as by npm. Nothing where there is no such signal. */
-export function stopJob(): void {
-  if ('SIGTSTP' in constants.signals) process.kill(0, 'SIGTSTP');
 }
