@@ -19,10 +19,8 @@ export interface SessionHost {
   exit(code: number): void;
   /** Ends the process by a signal's own effect. */
   dieOf(signal: Signal): void;
-  /** Has keys come as lines again, as a shell expects them. */
-  leaveRaw(): void;
-  /** Has keys come one by one, where they did before. */
-  backToRaw(): void;
+  /** Has keys come one by one, or as lines again, as a shell expects them. */
+  setRaw(isRaw: boolean): void;
   /** Whether a process can be stopped here and told to go on. */
   readonly stops: boolean;
   /** Stops the process, or the whole job, by the signal's own effect: no listener may be left. */
@@ -70,7 +68,10 @@ export function enterSession(host: SessionHost, alternate: boolean, drawing: Dra
   let state: 'on' | 'stopped' | 'left' = 'on';
   let forget = (): void => {};
   const restore = (): void => {
-    if (state === 'on') host.write(alternate ? LEAVE : LEAVE_SPOKEN);
+    if (state === 'on') {
+      host.write(alternate ? LEAVE : LEAVE_SPOKEN);
+      host.setRaw(false);
+    }
     state = 'left';
     forget();
   };
@@ -81,7 +82,7 @@ export function enterSession(host: SessionHost, alternate: boolean, drawing: Dra
     state = 'stopped';
     drawing.hold();
     host.write(alternate ? LEAVE : LEAVE_SPOKEN);
-    host.leaveRaw();
+    host.setRaw(false);
     host.offSignal('SIGTSTP', onStopped);
     host.stop(whole);
     // The kernel stops no process that nobody could tell to go on: then there is no SIGCONT either.
@@ -92,8 +93,8 @@ export function enterSession(host: SessionHost, alternate: boolean, drawing: Dra
     forget();
     if (state === 'left') return;
     // Before anything is written: in the background this stops the program again until it is in front.
-    if (state === 'on') host.leaveRaw();
-    host.backToRaw();
+    if (state === 'on') host.setRaw(false);
+    host.setRaw(true);
     host.write(`${alternate ? `${state === 'on' ? '' : ENTER}${CLEAR}${HIDE_CURSOR}` : ''}${MARK_PASTES}`);
     if (state === 'stopped') host.onSignal('SIGTSTP', onStopped);
     state = 'on';
@@ -118,6 +119,8 @@ export function enterSession(host: SessionHost, alternate: boolean, drawing: Dra
   const listeners = [...endings, ['SIGTSTP', onStopped] as const, ['SIGCONT', onContinued] as const];
   for (const [signal, listener] of listeners) host.onSignal(signal, listener);
   host.onExit(restore);
+  // Ink does so only after its first frame: what is typed or pasted by then would be taken as lines, and a Ctrl+C in it as a signal.
+  host.setRaw(true);
   host.write(`${alternate ? `${ENTER}${CLEAR}` : ''}${MARK_PASTES}`);
   return {
     stop: () => stop('job'),
@@ -134,7 +137,6 @@ const STOPPED_MS = 200;
 
 /** The running process as a host. */
 export function processHost(): SessionHost {
-  let wasRaw = false;
   return {
     write: (text) => void process.stdout.write(text),
     onSignal: (signal, listener) => void process.on(signal, listener),
@@ -146,13 +148,7 @@ export function processHost(): SessionHost {
       process.removeAllListeners(signal);
       process.kill(process.pid, signal);
     },
-    leaveRaw() {
-      wasRaw = process.stdin.isRaw === true;
-      if (wasRaw) process.stdin.setRawMode(false);
-    },
-    backToRaw() {
-      if (wasRaw) process.stdin.setRawMode(true);
-    },
+    setRaw: (isRaw) => void process.stdin.setRawMode(isRaw),
     stops: 'SIGTSTP' in constants.signals,
     stop: (whole) => void process.kill(whole === 'job' ? 0 : process.pid, 'SIGTSTP'),
     refreshSize: () => void process.emit('SIGWINCH', 'SIGWINCH'),
