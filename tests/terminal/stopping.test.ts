@@ -94,12 +94,12 @@ describe('a program that is stopped', () => {
   it('finds the clock of a quiz further on', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'mudlark-stopped-'));
     const handout = join(folder, 'week3.quiz.yaml');
-    writeFileSync(handout, someHandoutText(2, { timePerQuestionSeconds: 10 }));
+    writeFileSync(handout, someHandoutText(2, { timePerQuestionSeconds: 5 }));
     const terminal = new Terminal({ args: ['quiz', 'sit', handout, '--name', 'Ana'], jobs: true });
     await terminal.shows('Enter begin');
     await terminal.type(ENTER, /start the clock|Enter/);
     await terminal.type(ENTER, /lay|take/);
-    const over = Date.now() + 11_000;
+    const over = Date.now() + 6_000;
     await terminal.type(CTRL_Z, 'program has stopped');
     await terminal.stopped();
     await terminal.until(
