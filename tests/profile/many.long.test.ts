@@ -1,24 +1,16 @@
 /** A record of more than a million answers counts whole, and is read from its checkpoint. */
-import {
-  appendFileSync,
-  closeSync,
-  openSync,
-  readFileSync,
-  statSync,
-  writeFileSync,
-  writeSync,
-} from 'node:fs';
+import { appendFileSync, closeSync, openSync, readFileSync, statSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { entryLine, standingToJson } from '../../src/practice/index.js';
+import { entryLine } from '../../src/practice/index.js';
 import { loadRecord } from '../../src/profile/index.js';
 import { answerNo, freshHome } from './helpers.js';
 
 const home = freshHome();
-const MANY = 1_200_000;
+const MANY = 1_050_000;
 const PIECE = 10_000;
 
-it('counts all of 1.2 million answers, in order and not, and goes on from there', () => {
+it('counts all of its answers, in order and not, and goes on from there', () => {
   const record = join(home.path, 'record.jsonl');
   const summary = join(home.path, 'summary.json');
   const fd = openSync(record, 'w');
@@ -34,6 +26,4 @@ it('counts all of 1.2 million answers, in order and not, and goes on from there'
   appendFileSync(record, [-1000, 7, 70, MANY - 1].map((n) => entryLine(answerNo(n))).join(''));
   const again = loadRecord(record, summary);
   expect([again.lines, again.standing.answers]).toEqual([MANY + 4, MANY + 1]);
-  writeFileSync(summary, '');
-  expect(standingToJson(loadRecord(record, summary).standing)).toBe(standingToJson(again.standing));
 });

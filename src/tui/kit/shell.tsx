@@ -103,9 +103,11 @@ function Shell<S extends Stage<E>, A, E>({ program, onEnd, onStop }: ShellProps<
     useCallback(
       (text: string): void => {
         const keys = pastedKeys(program.keys(current.current), text);
-        if (keys === undefined || keys.length === 0)
-          take({ ...current.current, notice: keys === undefined ? NOT_PASTED : OTHER_SIGNS }, dispatch);
-        else for (const key of keys) dispatch({ type: 'key', key, at: program.now() });
+        for (const key of keys ?? []) dispatch({ type: 'key', key, at: program.now() });
+        const notice = keys === undefined ? NOT_PASTED : keys.length === 0 ? OTHER_SIGNS : undefined;
+        // A long text comes in many reads: it is told once.
+        if (notice !== undefined && notice !== current.current.notice)
+          take({ ...current.current, notice }, dispatch);
       },
       [program, take, dispatch],
     ),
