@@ -5,6 +5,10 @@ declare const __MUDLARK_VERSION__: string;
 /** The program's version, put in by the build. */
 export const VERSION = typeof __MUDLARK_VERSION__ === 'string' ? __MUDLARK_VERSION__ : '0.0.0-source';
 
+// Set to nothing, these say nothing; Ink would take them for a CI runner and draw no screen.
+for (const name of ['CI', 'CONTINUOUS_INTEGRATION'])
+  if (process.env[name] === '') Reflect.deleteProperty(process.env, name);
+
 let isCutOff = false;
 process.stdout.on('error', async (error: NodeJS.ErrnoException) => {
   // A reader that closes early (`mudlark pigments | head`) is not a fault.

@@ -10,7 +10,7 @@ import { shownPoints } from '../quiz/report-words.js';
 import { jsonKind, MOST_RESULTS, parseResults } from '../quiz/results.js';
 import { resultsCaution, resultsWords } from '../quiz/results-text.js';
 import { mayShow } from '../quiz/sitting.js';
-import { noTerminalReason, terminalFacts } from '../tui/kit/terminal-check.js';
+import { screensFault, terminalFacts } from '../tui/kit/terminal-check.js';
 import type { QuizDeps } from '../tui/quiz/classroom.js';
 
 /** Options as typed. */
@@ -22,8 +22,8 @@ export interface ScreenOptions {
 
 /** Why the screens cannot be drawn here, in the words of the quiz. */
 function terminalFault(what: string): string | undefined {
-  if (noTerminalReason(terminalFacts(), '') === undefined) return undefined;
-  return `mudlark: ${what} needs a terminal; run it in one, without a pipe, a file or a CI runner around it`;
+  const fault = screensFault(terminalFacts());
+  return fault && `mudlark: the screens of ${what} ${fault}; run it in a terminal of its own`;
 }
 
 async function depsFor(options: ScreenOptions): Promise<QuizDeps> {

@@ -1,6 +1,4 @@
 /** When answers were given: their order in time, and those that a wrong clock has dated later than now. */
-import type { HistoryEntry } from './entry.js';
-
 /** Clocks of two programs differ a little; answers further apart than this are out of order. */
 const ORDER_SLACK_MS = 5 * 60_000;
 
@@ -36,16 +34,17 @@ export const standsAt = ({ lastMs, ahead }: Times, latestMs: number): boolean =>
   lastMs <= latestMs && (ahead === undefined || ahead.firstMs > latestMs);
 
 /**
- * Answers in order of time whatever the order of the list; equal times keep it. What is later than `latestMs` keeps its place
- * in the list.
+ * The places of a list in order of time; equal times keep theirs. What is later than `latestMs` keeps its place in the list.
+ * @param ownMs the time of each answer of the list, ms
  */
-export function inOrderOfTime(entries: readonly HistoryEntry[], latestMs: number): HistoryEntry[] {
+export function placesByTime(ownMs: ArrayLike<number>, latestMs: number): Uint32Array {
   let believedMs = 0;
-  const timed = entries.map((entry) => {
-    const ownMs = Date.parse(entry.at);
-    if (ownMs > latestMs) return { entry, atMs: believedMs };
-    believedMs = Math.max(believedMs, ownMs);
-    return { entry, atMs: ownMs };
+  const atMs = Float64Array.from(ownMs, (ms) => {
+    if (ms > latestMs) return believedMs;
+    believedMs = Math.max(believedMs, ms);
+    return ms;
   });
-  return timed.sort((a, b) => a.atMs - b.atMs).map(({ entry }) => entry);
+  return Uint32Array.from(atMs, (_, place) => place).sort(
+    (a, b) => (atMs[a] as number) - (atMs[b] as number) || a - b,
+  );
 }

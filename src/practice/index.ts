@@ -3,7 +3,7 @@ export type { Answered, Graded, Kept } from './answered.js';
 export { HINT_COST, sessionMark } from './answered.js';
 export type { AtAGlance } from './at-a-glance.js';
 export { atAGlance, glanceLines } from './at-a-glance.js';
-export { standsAt } from './dated.js';
+export { placesByTime, standsAt } from './dated.js';
 export type { HistoryEntry } from './entry.js';
 export { entryLine, entryOf, isEntry, isNewer, MAX_LINE_BYTES, parseEntry } from './entry.js';
 export type { Feedback } from './feedback.js';

@@ -4,7 +4,7 @@
  */
 
 import { jsonOf, membersOf } from '../text/json.js';
-import { inOrderOfTime, noteTime, type Times } from './dated.js';
+import { noteTime, placesByTime, type Times } from './dated.js';
 import type { HistoryEntry } from './entry.js';
 import type { LastTime } from './last-time.js';
 import { lastTimeOf } from './last-time.js';
@@ -186,10 +186,12 @@ export function placingIsOpen(standing: Standing): boolean {
   return answers === standing.placing.length && placementOf(standing.placing).nextLevel !== undefined;
 }
 
-/** The standing after a list of answers, in order of time whatever the order of the list ({@link inOrderOfTime}). */
+/** The standing after a list of answers, in order of time whatever the order of the list ({@link placesByTime}). */
 export function foldSorted(entries: readonly HistoryEntry[], latestMs = Number.POSITIVE_INFINITY): Standing {
   const standing = emptyStanding();
-  for (const entry of inOrderOfTime(entries, latestMs)) addAnswer(standing, entry, latestMs);
+  const times = entries.map(({ at }) => Date.parse(at));
+  for (const place of placesByTime(times, latestMs))
+    addAnswer(standing, entries[place] as HistoryEntry, latestMs);
   return standing;
 }
 

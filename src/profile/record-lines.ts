@@ -2,7 +2,7 @@
 import { readSync } from 'node:fs';
 import { crc32 } from 'node:zlib';
 import { type OpenFile, withFile } from '../files/read.js';
-import { MAX_LINE_BYTES } from '../practice/index.js';
+import { type HistoryEntry, MAX_LINE_BYTES, parseEntry } from '../practice/index.js';
 
 const CHUNK_BYTES = 1 << 20;
 const NEWLINE = 10;
@@ -18,6 +18,10 @@ export interface RawLine {
   /** False for a last line without a newline. */
   readonly isWhole: boolean;
 }
+
+/** The entry in a line, or undefined. */
+export const entryIn = ({ isTooLong, bytes }: RawLine): HistoryEntry | undefined =>
+  isTooLong ? undefined : parseEntry(bytes.toString('utf8'));
 
 /**
  * Opens a record for reading and hands it to `work`.

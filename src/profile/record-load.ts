@@ -2,15 +2,16 @@
 import { hash } from 'node:crypto';
 import type { OpenFile } from '../files/read.js';
 import type { HistoryEntry, Standing } from '../practice/index.js';
-import { addAnswer, emptyStanding, foldSorted, isNewer, parseEntry, standsAt } from '../practice/index.js';
+import { addAnswer, emptyStanding, isNewer, standsAt } from '../practice/index.js';
 import { readCheckpoint, writeCheckpoint } from './checkpoint.js';
 import type { RawLine } from './record-lines.js';
-import { checksum, linesFrom, withRecord } from './record-lines.js';
+import { checksum, entryIn, linesFrom, withRecord } from './record-lines.js';
+import { foldAgain } from './record-order.js';
 import type { ForeignLine } from './set-aside.js';
 import { foreignLine } from './set-aside.js';
 
-/** Most lines that are counted. */
-export const MAX_LINES = 1_000_000;
+/** Most lines that are counted: an answer a minute, eight hours a day, for 57 years. */
+export const MAX_LINES = 10_000_000;
 /** A new checkpoint is written when this many lines had to be parsed. */
 const CHECKPOINT_EVERY = 500;
 /** Most unreadable lines handed on in one go. */
@@ -38,11 +39,6 @@ const NOTHING: LoadedRecord = {
   newerCount: 0,
   isCut: false,
 };
-
-/** The entry in a line, or undefined. */
-function entryIn(line: RawLine): HistoryEntry | undefined {
-  return line.isTooLong ? undefined : parseEntry(line.bytes.toString('utf8'));
-}
 
 /** A line of a record with the answer in it, where it can be read. */
 export interface ReadLine extends RawLine {
@@ -77,14 +73,6 @@ export function readEntries(path: string): HistoryEntry[] {
 function isLater({ at }: HistoryEntry, { lastMs, ahead }: Standing, latestMs: number): boolean {
   const atMs = Date.parse(at);
   return atMs > (atMs > latestMs ? (ahead?.lastMs ?? 0) : lastMs);
-}
-
-function foldAgain(file: OpenFile, isOutOfOrder: boolean, latestMs: number): Standing {
-  const entries = entriesOf(file);
-  if (isOutOfOrder) return foldSorted(entries, latestMs);
-  const standing = emptyStanding();
-  for (const entry of entries) addAnswer(standing, entry, latestMs);
-  return standing;
 }
 
 function loadFrom(file: OpenFile, summaryPath: string | undefined, latestMs: number): LoadedRecord {
@@ -126,7 +114,7 @@ function loadFrom(file: OpenFile, summaryPath: string | undefined, latestMs: num
     }
   }
   // Only then is each line compared with all before it, and the record read twice.
-  if (mayRepeat) standing = foldAgain(file, standing.isOutOfOrder, latestMs);
+  if (mayRepeat) standing = foldAgain(file, lines, standing.isOutOfOrder, latestMs);
   const isCut = lines >= MAX_LINES && end < file.size;
   const costs = mayRepeat ? lines : parsed;
   if (summaryPath !== undefined && costs >= CHECKPOINT_EVERY && endsWhole && !isCut) {

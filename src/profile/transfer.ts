@@ -20,7 +20,7 @@ import { withRecord } from './record-lines.js';
 import { distinctLines, MAX_LINES } from './record-load.js';
 
 /** Largest file that is brought in, bytes. */
-export const MOST_IMPORT_BYTES = 256_000_000;
+export const MOST_IMPORT_BYTES = 512_000_000;
 const NEWLINE = 10;
 const BLANK = 32;
 const BYTE_ORDER_MARK = Buffer.of(0xef, 0xbb, 0xbf);

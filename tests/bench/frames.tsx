@@ -63,7 +63,7 @@ export const benchFrames = (): Promise<BenchRow[]> =>
       const { first, after } = switching(deps, world, startedState(deps, world, SIZE));
       const [out, stdin] = [new FakeOut(SIZE), new FakeIn()];
       const app = render(<Shells first={first} after={after} onEnd={() => {}} />, {
-        stdout: writtenTo(out as unknown as NodeJS.WriteStream),
+        stdout: writtenTo(out as unknown as NodeJS.WriteStream).out,
         stdin: stdin as unknown as NodeJS.ReadStream,
         debug: true,
         exitOnCtrlC: false,

@@ -195,7 +195,6 @@ describe('colour', () => {
   it.each([
     ['NO_COLOR', { env: { NO_COLOR: '1' } }],
     ['--no-color', { args: ['practise', 'darken-bright', '--level', '2', '--seed', '1', '--no-color'] }],
-    ['TERM=dumb', { env: { TERM: 'dumb' } }],
   ] as const)('is off with %s, and every paint has its words and value', async (_, extra) => {
     const terminal = practise(extra);
     await terminal.shows(DRILL);

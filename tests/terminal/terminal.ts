@@ -14,10 +14,15 @@ export interface TerminalOptions {
   readonly env?: Readonly<Record<string, string>>;
   /** Skips the welcome, as on every run but the first. */
   readonly welcomed?: boolean;
+  /** The shell watches its jobs: one that stops is told, and goes on after Enter. */
+  readonly jobs?: boolean;
 }
 
 /** Printed by the shell when the program has ended, with the exit code; `stty` follows. */
 const ENDED = 'program ended with';
+
+/** Printed by a shell with jobs when the program has stopped; `stty` follows. */
+const STOPPED = 'program has stopped';
 
 const PATIENCE_MS = 30_000;
 
@@ -33,7 +38,7 @@ export class Terminal {
   private readonly emulator: InstanceType<typeof xterm.Terminal>;
 
   constructor(options: TerminalOptions = {}) {
-    const { columns = 80, rows = 24, args = [], env = {}, welcomed = true } = options;
+    const { columns = 80, rows = 24, args = [], env = {}, welcomed = true, jobs = false } = options;
     // A caller may hand in the environment of an earlier run, to come back to its home.
     this.env = {
       ...('HOME' in env ? {} : cleanEnv()),
@@ -51,7 +56,13 @@ export class Terminal {
     const settled = 'n=0; until echoes || [ $n -gt 100 ]; do n=$((n+1)); sleep 0.02; done';
     const program = `/bin/sh -c 'echo $$ > "$0"; exec "$@"' "$0" "$@"`;
     // A Ctrl+C that comes before the program listens for keys ends the program, not the shell, as in a person's shell.
-    const command = `trap : INT; ${echoes}; ${program}; echo "${ENDED} $?"; ${settled}; stty -a`;
+    const told = `echo "${ENDED} $code"; ${settled}; stty -a`;
+    // 128 and the number of SIGTSTP, SIGSTOP or SIGTTOU.
+    const stops = `case $code in 148|146|147|150) echo "${STOPPED}"; stty -a; read -r word; fg;; *) break;; esac`;
+    const run = jobs
+      ? `set -m; ${program}; code=$?; while :; do ${stops}; code=$?; done`
+      : `${program}; code=$?`;
+    const command = `trap : INT; ${echoes}; ${run}; ${told}`;
     this.pty = spawn('/bin/sh', ['-c', command, this.pidFile, process.execPath, CLI, ...args], {
       name: this.env['TERM'] ?? 'xterm-256color',
       cols: columns,
@@ -77,6 +88,11 @@ export class Terminal {
 
   get text(): string {
     return this.lines().join('\n');
+  }
+
+  /** Whether the terminal marks what is pasted. */
+  get marksPastes(): boolean {
+    return this.emulator.modes.bracketedPasteMode;
   }
 
   get isAlternate(): boolean {
@@ -111,6 +127,16 @@ export class Terminal {
     await this.shows(wanted);
   }
 
+  /** Pastes as a terminal does that marks what is pasted. */
+  async paste(text: string, wanted: string | RegExp): Promise<void> {
+    await this.type(`\u001b[200~${text}\u001b[201~`, wanted);
+  }
+
+  /** Types without waiting for anything. */
+  send(keys: string): void {
+    this.pty.write(keys);
+  }
+
   resize(columns: number, rows: number): void {
     this.emulator.resize(columns, rows);
     this.pty.resize(columns, rows);
@@ -123,16 +149,35 @@ export class Terminal {
 
   /** Waits for the end. @returns the exit code, and whether the terminal echoes what is typed */
   async ended(): Promise<{ code: number; echo: boolean; canonical: boolean }> {
-    const done = (): RegExpMatchArray | null =>
-      this.raw.match(new RegExp(`${ENDED} (\\d+)[\\s\\S]*?(-?)icanon[\\s\\S]*?[\\s;](-?)echo[\\s;]`));
+    const { code, ...line } = await this.told(`${ENDED} (?<code>\\d+)`, 'the end');
+    return { code: Number(code), ...line };
+  }
+
+  /** Waits until the program has stopped, of a shell with jobs. @returns how the line is set then */
+  async stopped(): Promise<{ echo: boolean; canonical: boolean }> {
+    const { code: _none, ...line } = await this.told(STOPPED, 'the stop');
+    return line;
+  }
+
+  /** Has the shell go on with the program. */
+  async goOn(wanted: string | RegExp): Promise<void> {
+    this.raw = '';
+    await this.type(ENTER, wanted);
+  }
+
+  private async told(
+    sign: string,
+    what: string,
+  ): Promise<{ code?: string; echo: boolean; canonical: boolean }> {
+    const shape = new RegExp(`${sign}[\\s\\S]*?(?<raw>-?)icanon[\\s\\S]*?[\\s;](?<silent>-?)echo[\\s;]`);
     await this.until(
-      () => done() !== null,
-      () => `waiting for the end, seeing:\n${this.text}`,
+      () => shape.test(this.raw),
+      () => `waiting for ${what}, seeing:\n${this.text}`,
     );
-    const [, code = '-1', raw, silent] = done() ?? [];
+    const { code, raw, silent } = this.raw.match(shape)?.groups ?? {};
     // The emulator takes what it is given a little later than it is given.
     await new Promise<void>((resolve) => this.emulator.write('', resolve));
-    return { code: Number(code), canonical: raw !== '-', echo: silent !== '-' };
+    return { ...(code === undefined ? {} : { code }), canonical: raw !== '-', echo: silent !== '-' };
   }
 
   close(): void {
@@ -155,3 +200,4 @@ export const DOWN = '\u001b[B';
 export const RIGHT = '\u001b[C';
 export const LEFT = '\u001b[D';
 export const CTRL_C = '\u0003';
+export const CTRL_Z = '\u001a';

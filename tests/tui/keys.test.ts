@@ -129,6 +129,8 @@ describe('keys of one read', () => {
 
   it('knows Ctrl+C in both forms', () => {
     expect(keyNames('c', { ctrl: true })).toEqual(['ctrl-c']);
+    expect(keyNames('z', { ctrl: true })).toEqual(['ctrl-z']);
+    expect(keyNames('jj\u001a', {})).toEqual(['j', 'j', 'ctrl-z']);
     expect(keyNames('\u0003', {})).toEqual(['ctrl-c']);
   });
 

@@ -30,7 +30,7 @@ export class Stage {
       this.last = last;
     };
     this.app = render(<Shells first={first} after={after} onEnd={onEnd} />, {
-      stdout: writtenTo(this.out as unknown as NodeJS.WriteStream),
+      stdout: writtenTo(this.out as unknown as NodeJS.WriteStream).out,
       stdin: this.stdin as unknown as NodeJS.ReadStream,
       debug: true,
       exitOnCtrlC: false,

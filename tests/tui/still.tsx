@@ -37,7 +37,7 @@ export class Stills {
     const view = <Scene key={this.drawn} program={program} state={state} />;
     if (this.app !== undefined) this.app.rerender(view);
     this.app ??= render(view, {
-      stdout: writtenTo(this.out as unknown as NodeJS.WriteStream),
+      stdout: writtenTo(this.out as unknown as NodeJS.WriteStream).out,
       stdin: new FakeIn() as unknown as NodeJS.ReadStream,
       debug: true,
       exitOnCtrlC: false,

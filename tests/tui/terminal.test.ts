@@ -66,7 +66,8 @@ describe('without a terminal', () => {
       { stdinIsTTY: false },
       { stdoutIsTTY: false },
       { env: { CI: 'true' } },
-      { env: { CI: '' } },
+      { env: { CI: '1' } },
+      { env: { TERM: 'dumb' } },
     ]) {
       const reason = noTerminalReason({ ...facts, ...missing }, 'mudlark grade');
       expect(reason).toContain('mudlark grade');
@@ -74,11 +75,12 @@ describe('without a terminal', () => {
     }
   });
 
-  it('takes CI=0 and CI=false as no runner, as Ink does', () => {
-    expect(
-      noTerminalReason({ ...facts, env: { CI: 'false', CONTINUOUS_INTEGRATION: '0' } }, 'x'),
-    ).toBeUndefined();
-  });
+  it.each([{ CI: 'false', CONTINUOUS_INTEGRATION: '0' }, { CI: '' }, { CONTINUOUS_INTEGRATION: '' }])(
+    'takes %j as no runner',
+    (env) => {
+      expect(noTerminalReason({ ...facts, env }, 'x')).toBeUndefined();
+    },
+  );
 });
 
 describe('the session', () => {
@@ -86,9 +88,33 @@ describe('the session', () => {
     written = '';
     readonly listeners = new Map<string, () => void>();
     exited: number | undefined;
+    died: string | undefined;
+    /** What was done, in its order. */
+    done: string[] = [];
+    stops = true;
+    private waiting: (() => void)[] = [];
     write = (text: string): void => {
       this.written += text;
+      this.done.push(text);
     };
+    dieOf = (signal: string): void => {
+      this.died = signal;
+    };
+    setRaw = (isRaw: boolean): void => void this.done.push(isRaw ? 'raw' : 'line');
+    stop = (whole: string): void => void this.done.push(`stop the ${whole}`);
+    refreshSize = (): void => void this.done.push('size');
+    soon = (listener: () => void): (() => void) => {
+      this.waiting.push(listener);
+      return () => {
+        this.waiting = this.waiting.filter((each) => each !== listener);
+      };
+    };
+    later = this.soon;
+    /** Time goes by. */
+    wait = (): void => {
+      for (const listener of this.waiting.splice(0)) listener();
+    };
+    drawing = { hold: () => void this.done.push('hold'), show: () => void this.done.push('show') };
     onSignal = (signal: string, listener: () => void): void => void this.listeners.set(signal, listener);
     offSignal = (signal: string): void => void this.listeners.delete(signal);
     onExit = (listener: () => void): void => void this.listeners.set('exit', listener);
@@ -101,7 +127,7 @@ describe('the session', () => {
 
   it('enters and leaves the alternate screen once, and stops listening', () => {
     const host = new FakeHost();
-    const session = enterSession(host, true);
+    const session = enterSession(host, true, host.drawing);
     expect(host.written).toContain('\u001b[?1049h');
     session.leave();
     session.leave();
@@ -116,15 +142,76 @@ describe('the session', () => {
     ['SIGHUP', 129],
   ])('leaves it on %s with code %i', (signal, code) => {
     const host = new FakeHost();
-    enterSession(host, true);
+    enterSession(host, true, host.drawing);
     host.listeners.get(signal)?.();
     expect(host.exited).toBe(code);
     expect(host.written).toContain('\u001b[?1049l');
   });
 
+  const LEFT = expect.stringContaining('\u001b[?1049l');
+  const ENTERED = expect.stringContaining('\u001b[?1049h');
+
+  it('puts all back before it stops, and goes on with the whole', () => {
+    const host = new FakeHost();
+    const session = enterSession(host, true, host.drawing);
+    host.done = [];
+    session.stop();
+    session.stop();
+    expect(host.done).toEqual(['hold', LEFT, 'line', 'stop the job']);
+    expect(host.listeners.has('SIGTSTP')).toBe(false);
+    host.done = [];
+    host.listeners.get('SIGCONT')?.();
+    expect(host.done).toEqual([]);
+    host.wait();
+    expect(host.done).toEqual(['raw', ENTERED, 'size', 'show']);
+    host.wait();
+    expect(host.done).toHaveLength(4);
+    host.done = [];
+    host.listeners.get('SIGTSTP')?.();
+    expect(host.done).toEqual(['hold', LEFT, 'line', 'stop the process']);
+  });
+
+  it('comes back by itself where nothing could stop it', () => {
+    const host = new FakeHost();
+    enterSession(host, true, host.drawing).stop();
+    host.done = [];
+    host.wait();
+    expect(host.done).toEqual(['raw', ENTERED, 'size', 'show']);
+  });
+
+  it('draws anew after a stop that nobody told it of, without entering twice', () => {
+    const host = new FakeHost();
+    enterSession(host, true, host.drawing);
+    host.done = [];
+    host.listeners.get('SIGCONT')?.();
+    host.wait();
+    expect(host.done).toEqual(['line', 'raw', expect.not.stringContaining('1049'), 'size', 'show']);
+  });
+
+  it('ends by the signal itself while it is stopped, before it would go on, and touches the terminal no more', () => {
+    const host = new FakeHost();
+    enterSession(host, true, host.drawing).stop();
+    host.done = [];
+    host.listeners.get('SIGCONT')?.();
+    host.listeners.get('SIGTERM')?.();
+    expect([host.died, host.exited]).toEqual(['SIGTERM', undefined]);
+    host.listeners.get('exit')?.();
+    host.wait();
+    expect(host.done).toEqual([]);
+  });
+
+  it('does not stop where there is no such signal', () => {
+    const host = new FakeHost();
+    host.stops = false;
+    const session = enterSession(host, true, host.drawing);
+    host.done = [];
+    session.stop();
+    expect(host.done).toEqual([]);
+  });
+
   it('never enters it for a screen reader', () => {
     const host = new FakeHost();
-    enterSession(host, false).leave();
+    enterSession(host, false, host.drawing).leave();
     expect(host.written).not.toContain('1049');
   });
 });

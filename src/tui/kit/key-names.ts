@@ -1,7 +1,7 @@
 /** From what Ink reports of a read to the names of the keys in it. */
 import type { Key } from 'ink';
 
-/** A printable character, or one of: up, down, left, right, page-up, page-down, home, end, enter, escape, tab, back-tab, erase, ctrl-c. */
+/** A printable character, or one of: up, down, left, right, page-up, page-down, home, end, enter, escape, tab, back-tab, erase, ctrl-c, ctrl-z. */
 export type KeyName = string;
 
 const FLAGS: readonly (readonly [keyof Key, KeyName])[] = [
@@ -25,17 +25,18 @@ const CONTROL: Readonly<Record<string, KeyName>> = {
   '\u007f': 'erase',
   '\b': 'erase',
   '\u0003': 'ctrl-c',
+  '\u001a': 'ctrl-z',
   '\u001b': 'escape',
   ' ': 'space',
 };
 
 /**
- * The keys of one read, in order. Quick typing and pasting arrive as one string without flags;
- * focus, mouse and paste reports arrive as text such as "[I" and are dropped.
+ * The keys of one read, in order. Quick typing arrives as one string without flags; what is pasted does not come here
+ * (read-from.ts). Focus and mouse reports arrive as text such as "[I" and are dropped.
  */
 export function keyNames(input: string, key: Partial<Key>): KeyName[] {
   if (key.ctrl === true) {
-    if (input === 'c') return ['ctrl-c'];
+    if (input === 'c' || input === 'z') return [`ctrl-${input}`];
     if (input === 'm' || input === 'j') return ['enter'];
     return [];
   }

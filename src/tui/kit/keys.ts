@@ -70,6 +70,8 @@ export interface Binding {
   readonly quiet?: boolean;
   /** Among the last that the help line drops where it has no room. */
   readonly stays?: boolean;
+  /** Its keys write into a field: a text of any signs, or of theirs alone. What is pasted goes there. */
+  readonly writes?: 'text' | 'signs';
 }
 
 export const KEYS: Binding = { keys: { '?': 'keys' }, show: '?', does: 'keys', stays: true };
@@ -145,6 +147,7 @@ export const typing = (does: string): Binding => ({
   },
   show: 'a-z',
   does,
+  writes: 'text',
 });
 
 /** Text after a key of `typing`, at most so many signs. */
@@ -175,8 +178,8 @@ export const digits = (from: string, does: string, quiet: boolean): Binding => (
 /** The command of a key, or undefined when it does nothing now. */
 export function commandIn(bindings: readonly Binding[], key: KeyName): Command | undefined {
   for (const { keys } of bindings) if (Object.hasOwn(keys, key)) return keys[key];
-  const isBeyond = (key.codePointAt(0) as number) > 126;
-  return isBeyond && bindings.some(({ keys }) => keys['a'] === 'type') ? 'type' : undefined;
+  const isBeyondAscii = (key.codePointAt(0) as number) > 126;
+  return isBeyondAscii && bindings.some(({ writes }) => writes === 'text') ? 'type' : undefined;
 }
 
 /** Keys as they are written on this terminal. */

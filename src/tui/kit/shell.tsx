@@ -8,9 +8,11 @@ import { keyNames } from './key-names.js';
 import { isTooSmall } from './layout.js';
 import { onScreen } from './on-screen.js';
 import { TooSmall } from './panels.js';
+import { NOT_PASTED, OTHER_SIGNS, pastedKeys } from './pasted.js';
 import type { Happening, Program } from './program.js';
 import type { Size, Stage } from './stage.js';
 import { SurroundingsProvider } from './surroundings.js';
+import { usePaste } from './use-paste.js';
 import { useTerminalSize } from './use-terminal-size.js';
 
 /** A program of any kind, for those who only run it. */
@@ -47,10 +49,12 @@ interface ShellProps<S extends Stage<E>, A, E> {
   readonly program: Program<S, A, E>;
   /** Called once, with the last state: it has an ending, or has to be drawn anew for the other form. */
   readonly onEnd: (last: S) => void;
+  /** Called on Ctrl+Z. */
+  readonly onStop: () => void;
 }
 
 /** A program under way. */
-function Shell<S extends Stage<E>, A, E>({ program, onEnd }: ShellProps<S, A, E>): React.JSX.Element {
+function Shell<S extends Stage<E>, A, E>({ program, onEnd, onStop }: ShellProps<S, A, E>): React.JSX.Element {
   const [state, setState] = useState(program.initial);
   // Kept beside React's own state: an answer has to be on the disk before the screen shows it.
   const current = useRef(program.initial);
@@ -89,8 +93,25 @@ function Shell<S extends Stage<E>, A, E>({ program, onEnd }: ShellProps<S, A, E>
   }, [take, dispatch]);
 
   useInput((input, key) => {
-    for (const name of keyNames(input, key)) dispatch({ type: 'key', key: name, at: program.now() });
+    for (const name of keyNames(input, key)) {
+      if (name === 'ctrl-z') onStop();
+      else dispatch({ type: 'key', key: name, at: program.now() });
+    }
   });
+
+  usePaste(
+    useCallback(
+      (text: string): void => {
+        const keys = pastedKeys(program.keys(current.current), text);
+        for (const key of keys ?? []) dispatch({ type: 'key', key, at: program.now() });
+        const notice = keys === undefined ? NOT_PASTED : keys.length === 0 ? OTHER_SIGNS : undefined;
+        // A long text comes in many reads: it is told once.
+        if (notice !== undefined && notice !== current.current.notice)
+          take({ ...current.current, notice }, dispatch);
+      },
+      [program, take, dispatch],
+    ),
+  );
 
   useEffect(() => dispatch({ type: 'resize', size }), [size, dispatch]);
 
@@ -121,10 +142,13 @@ export function Shells({
   first,
   after,
   onEnd,
+  onStop = () => {},
 }: {
   readonly first: AnyProgram;
   readonly after: (last: Stage) => AnyProgram | undefined;
   readonly onEnd: (last: Stage) => void;
+  /** Called on Ctrl+Z. */
+  readonly onStop?: () => void;
 }): React.JSX.Element {
   const [program, setProgram] = useState(first);
   const { exit } = useApp();
@@ -140,7 +164,7 @@ export function Shells({
     },
     [after, onEnd, exit],
   );
-  return <Shell key={program.name} program={program} onEnd={end} />;
+  return <Shell key={program.name} program={program} onEnd={end} onStop={onStop} />;
 }
 
 /** The size of the terminal before anything is drawn. */
@@ -164,7 +188,7 @@ export async function runPrograms(
   const keep = (state: Stage): void => {
     last = state;
   };
-  await onScreen(<Shells first={first} after={after} onEnd={keep} />, spoken);
+  await onScreen((stop) => <Shells first={first} after={after} onEnd={keep} onStop={stop} />, spoken);
   // The last frame stays on the screen and ends without a line break.
   if (spoken) process.stdout.write('\n');
   if (last === undefined) throw new Error('the screens ended by themselves');

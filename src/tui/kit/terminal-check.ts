@@ -3,6 +3,9 @@
  * and under a CI runner it draws nothing.
  */
 
+/** What a CI runner sets, to anything but nothing, "0" and "false". Ink counts an empty one too: the entry (cli.ts) takes that out. */
+const RUNNERS = ['CI', 'CONTINUOUS_INTEGRATION'];
+
 /** What the check looks at. */
 export interface TerminalFacts {
   readonly stdinIsTTY: boolean;
@@ -19,24 +22,22 @@ export function terminalFacts(): TerminalFacts {
   };
 }
 
-/**
- * Why the screens cannot be drawn, as one line that names a command to use instead; undefined when they can.
- * @param instead the plain command for the same job, "mudlark grade --help"
- */
-export function noTerminalReason(facts: TerminalFacts, instead: string): string | undefined {
-  if (!facts.stdinIsTTY || !facts.stdoutIsTTY) {
-    const side = facts.stdinIsTTY ? 'output' : 'input';
-    return `mudlark: the practice screens need a terminal and the ${side} is not one; use ${instead} instead`;
-  }
-  if (runsUnderCi(facts.env)) {
-    return `mudlark: the practice screens do not run under a CI runner (CI is set); use ${instead} instead`;
-  }
+/** Why the screens cannot be drawn here, to stand after their name; undefined when they can. */
+export function screensFault({ stdinIsTTY, stdoutIsTTY, env }: TerminalFacts): string | undefined {
+  if (!stdinIsTTY || !stdoutIsTTY)
+    return `need a terminal and the ${stdinIsTTY ? 'output' : 'input'} is not one`;
+  if (RUNNERS.some((name) => !['', '0', 'false', undefined].includes(env[name])))
+    return 'do not run under a CI runner (CI is set)';
+  // terminfo's "dumb" has no movement of the cursor, and all it is sent would be seen as signs.
+  if (env['TERM'] === 'dumb') return 'move the cursor and this terminal cannot (TERM is dumb)';
   return undefined;
 }
 
-/** As Ink decides it: set, and neither "0" nor "false". */
-function runsUnderCi(env: TerminalFacts['env']): boolean {
-  return ['CI', 'CONTINUOUS_INTEGRATION'].some(
-    (name) => env[name] !== undefined && env[name] !== '0' && env[name] !== 'false',
-  );
+/**
+ * The fault as one line that names a command to use instead.
+ * @param instead the plain command for the same job, "mudlark grade --help"
+ */
+export function noTerminalReason(facts: TerminalFacts, instead: string): string | undefined {
+  const fault = screensFault(facts);
+  return fault === undefined ? undefined : `mudlark: the practice screens ${fault}; use ${instead} instead`;
 }

@@ -6,19 +6,24 @@ import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 
 /** A running guard. */
 export interface TerminalGuard {
+  /** While the program is stopped the terminal is the shell's, and the guard keeps off it. */
+  rest(): void;
+  /** The terminal is the program's again. */
+  watch(): void;
   /** Tells the guard that all ended well and lets it go. */
   release(): void;
 }
 
-const NO_GUARD: TerminalGuard = { release: () => {} };
+const NO_GUARD: TerminalGuard = { rest: () => {}, watch: () => {}, release: () => {} };
 
 /**
- * Reads one line; "done" means that the program has restored the terminal itself. $1 holds the settings saved by stty.
- * The escapes close synchronised output, leave the alternate screen when there is one, show the cursor, reset colours.
+ * Reads lines; after "rest" the program has restored the terminal itself. $1 holds the settings saved by stty. The escapes
+ * close synchronised output and bracketed paste, leave the alternate screen when there is one, show the cursor, reset colours.
  */
 const SCRIPT = [
-  'read -r word',
-  '[ "$word" = done ] && exit 0',
+  'word=watch',
+  'while read -r next; do word=$next; done',
+  '[ "$word" = rest ] && exit 0',
   'stty "$1" <&1 2>/dev/null',
   'printf "%b" "$2"',
 ].join('; ');
@@ -40,7 +45,7 @@ export function savedLine(): string | undefined {
  */
 export function guardTerminal(line: string | undefined, alternate: boolean): TerminalGuard {
   if (line === undefined) return NO_GUARD;
-  const escapes = `\\033[?2026l${alternate ? '\\033[?1049l' : ''}\\033[?25h\\033[0m`;
+  const escapes = `\\033[?2026l\\033[?2004l${alternate ? '\\033[?1049l' : ''}\\033[?25h\\033[0m`;
   let child: ChildProcess;
   try {
     // Its own session, so that Ctrl+C and a closing job do not end it together with the program.
@@ -56,8 +61,8 @@ export function guardTerminal(line: string | undefined, alternate: boolean): Ter
   child.unref();
   (child.stdin as unknown as { unref?: () => void })?.unref?.();
   return {
-    release() {
-      child.stdin?.end('done\n');
-    },
+    rest: () => void child.stdin?.write('rest\n'),
+    watch: () => void child.stdin?.write('watch\n'),
+    release: () => void child.stdin?.end('rest\n'),
   };
 }

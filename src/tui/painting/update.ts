@@ -58,7 +58,7 @@ const LEAVE: Binding = { keys: { escape: 'back', q: 'back' }, show: 'Esc', does:
 /** Out of a screen where nothing is typed. */
 const CLOSE: Binding = { ...LEAVE, keys: { ...LEAVE.keys, enter: 'back' } };
 const DIGITS = digits('0', 'what you read', false);
-const READ: Binding = { ...DIGITS, keys: { ...DIGITS.keys, '.': 'type', erase: 'erase' } };
+const READ: Binding = { ...DIGITS, keys: { ...DIGITS.keys, '.': 'type', erase: 'erase' }, writes: 'signs' };
 const FIELD: Binding = { ...upDown('line'), keys: { ...upDown('').keys, tab: 'down', 'back-tab': 'up' } };
 const ABOUT = letter('c', 'caution', 'about these paints', true);
 

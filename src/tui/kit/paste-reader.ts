@@ -1,0 +1,115 @@
+/**
+ * Tells what is pasted from what is typed. In bracketed paste (xterm, "Control Sequences": CSI ? 2004 h) a terminal puts
+ * CSI 200 ~ before a pasted text and CSI 201 ~ after it. Pure: the moment of each read comes with it.
+ */
+
+/** What a read holds, in its order. */
+export type Arrival = { readonly keys: string } | { readonly paste: string };
+
+const START = '\u001b[200~';
+const END = '\u001b[201~';
+const CTRL_C = '\u0003';
+
+/** Signs of a paste that are passed on: more than any field takes. */
+const MOST_PASTED = 1000;
+/** So many signs in one read were not typed: fast hands bring a few while the program is busy. */
+const LEAST_BULK = 12;
+/** A text that comes in several reads has no longer pauses between them; hands do. */
+const BULK_PAUSE_MS = 100;
+
+/** An escape sequence of a key, or what stands between two of them. */
+const PIECES = /\u001b+(?:\[\[?[0-?]*[ -/]*[@-~]?|O[@-~]?|[^\u001b])?|[^\u001b]+/gu;
+
+/** The longest end of a text with which a marker could begin. */
+function begunMarker(text: string, markers: readonly string[]): string {
+  for (let length = Math.min(START.length - 1, text.length); length > 0; length--) {
+    const tail = text.slice(-length);
+    if (markers.some((marker) => marker.startsWith(tail))) return tail;
+  }
+  return '';
+}
+
+/** Whether signs of one read are too many to have been typed; a key held down repeats one sign. */
+const isBulk = (text: string): boolean => text.length >= LEAST_BULK && new Set(text).size > 2;
+
+export interface PasteReader {
+  /** What a read holds. A marker cut by its end waits for the next one. */
+  push(chunk: string, atMs: number): Arrival[];
+  /** What waits: the beginning of a marker that may be a key as well, or a paste whose end has not come. */
+  readonly waits: 'nothing' | 'key' | 'paste';
+  /** Gives up waiting: what was held back is a key, or the paste is all there is. */
+  giveUp(): Arrival[];
+}
+
+export function pasteReader(): PasteReader {
+  let held = '';
+  /** The paste so far. */
+  let open: string | undefined;
+  let bulkUntilMs = Number.NEGATIVE_INFINITY;
+
+  /** Typed, as far as can be told: many signs at once are a paste of a terminal that does not mark it. */
+  function unmarked(text: string, atMs: number): Arrival[] {
+    const arrivals: Arrival[] = [];
+    for (const [piece] of text.matchAll(PIECES)) {
+      if (!piece.startsWith('\u001b') && (isBulk(piece) || atMs < bulkUntilMs)) {
+        bulkUntilMs = atMs + BULK_PAUSE_MS;
+        arrivals.push({ paste: piece.slice(0, MOST_PASTED) });
+        // The way out works however much is typed ahead.
+        if (piece.includes(CTRL_C)) arrivals.push({ keys: CTRL_C });
+      } else {
+        const last = arrivals.at(-1);
+        if (last !== undefined && 'keys' in last) arrivals[arrivals.length - 1] = { keys: last.keys + piece };
+        else arrivals.push({ keys: piece });
+      }
+    }
+    return arrivals;
+  }
+
+  function closed(): Arrival {
+    const paste = open ?? '';
+    open = undefined;
+    return { paste };
+  }
+
+  const takeIn = (text: string): void => {
+    if (open !== undefined && open.length < MOST_PASTED) open = (open + text).slice(0, MOST_PASTED);
+  };
+
+  return {
+    push(chunk, atMs) {
+      let text = held + chunk;
+      const arrivals: Arrival[] = [];
+      // What stands before an end was pasted, marked or not: a paste may hold an end of its own, and no key is one.
+      for (let end = text.indexOf(END); end >= 0; end = text.indexOf(END)) {
+        const start = open === undefined ? text.slice(0, end).indexOf(START) : -1;
+        if (start > 0) arrivals.push(...unmarked(text.slice(0, start), atMs));
+        open ??= '';
+        takeIn(text.slice(start < 0 ? 0 : start + START.length, end));
+        arrivals.push(closed());
+        text = text.slice(end + END.length);
+      }
+      if (open === undefined) {
+        const start = text.indexOf(START);
+        if (start >= 0) {
+          arrivals.push(...unmarked(text.slice(0, start), atMs));
+          open = '';
+          text = text.slice(start + START.length);
+        }
+      }
+      held = begunMarker(text, open === undefined ? [START, END] : [END]);
+      const rest = text.slice(0, text.length - held.length);
+      if (open === undefined) arrivals.push(...unmarked(rest, atMs));
+      else takeIn(rest);
+      return arrivals;
+    },
+    get waits() {
+      if (open !== undefined) return 'paste';
+      return held === '' ? 'nothing' : 'key';
+    },
+    giveUp() {
+      const arrival = open === undefined ? { keys: held } : closed();
+      held = '';
+      return [arrival];
+    },
+  };
+}

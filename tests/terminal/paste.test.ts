@@ -1,0 +1,99 @@
+/** What is pasted never acts as keys. The marks of a paste: xterm, "Control Sequences", bracketed paste mode. */
+import { afterEach, describe, expect, it } from 'vitest';
+import { CTRL_C, closeAll, ENTER, Terminal } from './terminal.js';
+
+afterEach(closeAll);
+
+/** Pauses that tell one read from the next are part of what is tested. */
+const passes = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+
+const IGNORED = 'Nothing was pasted';
+const HOME = 'Mixing bench';
+/** Keys that would all do something at home: digits, letters, Enter, Ctrl+C, Esc. */
+const KEYS = '3q?\r\n\u0003\u001b[B1';
+
+describe('pasted text', () => {
+  it('is asked to be marked as long as screens are up', async () => {
+    const terminal = new Terminal();
+    await terminal.shows(HOME);
+    expect(terminal.marksPastes).toBe(true);
+    await terminal.type('q', 'program ended with 0');
+    await terminal.ended();
+    expect(terminal.marksPastes).toBe(false);
+  });
+
+  it('does nothing on a screen without a field but to be told, once', async () => {
+    const terminal = new Terminal();
+    await terminal.shows(HOME);
+    const before = terminal.lines().filter((line) => line.trim() !== '');
+    await terminal.paste(KEYS, IGNORED);
+    expect(terminal.text.match(/Nothing was pasted/g)).toHaveLength(1);
+    await terminal.paste('q', IGNORED);
+    expect(terminal.lines().filter((line) => line.trim() !== '' && !line.includes(IGNORED))).toEqual(before);
+    await terminal.type('3', '30 %');
+    expect(terminal.text).not.toContain(IGNORED);
+  });
+
+  it('does nothing in a menu that is read aloud', async () => {
+    const terminal = new Terminal({ env: { INK_SCREEN_READER: 'true' } });
+    await terminal.shows(HOME);
+    await terminal.paste('3\r', IGNORED);
+    await terminal.paste(`8${ENTER}`, IGNORED);
+    await terminal.type('q', 'program ended with 0');
+  });
+
+  it('goes as text, clean and cut, into the search and the name of the bench', async () => {
+    const terminal = new Terminal();
+    await terminal.shows(HOME);
+    await terminal.type('3', '30 %');
+    await terminal.type(ENTER, /search/);
+    await terminal.paste('prussian\u0007 \r\n bl\u001b[31mue', 'prussian blue');
+    await terminal.type(ENTER, /Prussian blue|prussian blue/);
+    await terminal.type('n', 'its name');
+    await terminal.paste(`Hafenmauer größer ${'x'.repeat(100)}`, `Hafenmauer größer ${'x'.repeat(22)}`);
+    expect(terminal.text).not.toContain('x'.repeat(23));
+    await terminal.type(ENTER, /Hafenmauer/);
+  });
+
+  it('does nothing at 100 kB, and the next key works', async () => {
+    const terminal = new Terminal();
+    await terminal.shows(HOME);
+    await terminal.paste('3q?\r1jk'.repeat(15_000), IGNORED);
+    await terminal.type('3', '30 %');
+  });
+
+  it('does nothing in whatever pieces it comes', async () => {
+    const terminal = new Terminal();
+    await terminal.shows(HOME);
+    for (const reads of [
+      // In several reads; with the beginning of an end in it; with an end in it; unfinished; not marked, in one read and in several.
+      ['\u001b', '[20', '0~qqq', 'q\r\u0003', '\u001b[2', '01', '~'],
+      ['\u001b[200~q\u001b[201q', '[201~q\u001b[2', '00~q\u001b[201~'],
+      ['\u001b[200~a\u001b[201~q\r\u0003\u001b[201~'],
+      ['\u001b[200~q\r\u0003'],
+      ['quit here, quickly\rq\r8\r'],
+      ['quit here, quickly\r', 'q\r8', '\r'],
+    ]) {
+      for (const read of reads) {
+        terminal.send(read);
+        await passes(20);
+      }
+      await terminal.shows(IGNORED);
+      // What comes within a tenth of a second of an unmarked paste belongs to it.
+      await passes(150);
+      await terminal.type('j', /❯ 2/);
+      expect(terminal.text).not.toContain(IGNORED);
+      await terminal.type('k', /❯ 1/);
+    }
+    await terminal.type(CTRL_C, 'program ended with 130');
+  });
+
+  it('is not what fast hands type', async () => {
+    const terminal = new Terminal();
+    await terminal.shows(HOME);
+    await terminal.type('3', '30 %');
+    await terminal.type('jjjj', /❯ way/);
+    await terminal.type('k'.repeat(40), /❯ .*burnt sienna/);
+    expect(terminal.text).not.toContain(IGNORED);
+  });
+});
