@@ -20,10 +20,7 @@ export interface Cells {
 }
 
 /** Cells that a picture takes of its room, in its own shape. */
-function cellsFor(
-  { likeness: { width, height } }: Pick<PaintingReading, 'likeness'>,
-  room: Cells,
-): Cells {
+function cellsFor({ likeness: { width, height } }: Pick<PaintingReading, 'likeness'>, room: Cells): Cells {
   const across = Math.max(8, Math.min(room.columns, Math.round((room.lines * CELL * width) / height)));
   return {
     columns: across,
