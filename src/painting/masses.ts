@@ -117,7 +117,7 @@ function sumsOf(
 }
 
 /** Which pairs touch, as a matrix of lengths. */
-export function touching(labels: Uint8Array, width: number, count: number): Uint32Array {
+function touching(labels: Uint8Array, width: number, count: number): Uint32Array {
   const out = new Uint32Array(count * count);
   for (let at = 0; at < labels.length; at++) {
     const here = labels[at] as number;

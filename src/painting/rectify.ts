@@ -3,7 +3,7 @@ import { addLight, type Point } from './photograph.js';
 import type { Photograph } from './types.js';
 
 /** Longest side of a likeness, pixels. */
-export const MOST_PIXELS = 480;
+const MOST_PIXELS = 480;
 
 /** Takes a place in the unit square to the photograph, in pixels; written into `out`. */
 export type Projection = (u: number, v: number, out: Float64Array) => void;
@@ -12,7 +12,7 @@ export type Projection = (u: number, v: number, out: Float64Array) => void;
  * The projection of the unit square onto a quadrilateral, its corners clockwise from the left upper one.
  * Source: P. S. Heckbert, Fundamentals of Texture Mapping and Image Warping (1989), section 2.2.3, square to quadrilateral.
  */
-export function projection(corners: readonly Point[]): Projection {
+function projection(corners: readonly Point[]): Projection {
   const [p, q, r, s] = corners as readonly [Point, Point, Point, Point];
   const [sx, sy] = [p.x - q.x + r.x - s.x, p.y - q.y + r.y - s.y];
   const [dx1, dy1, dx2, dy2] = [q.x - r.x, q.y - r.y, s.x - r.x, s.y - r.y];

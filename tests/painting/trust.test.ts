@@ -4,7 +4,8 @@ import { readPainting } from '../../src/painting/index.js';
 import type { ByHand, Corners, PaintingReading } from '../../src/painting/types.js';
 import { STUDIO } from '../studio.js';
 import { against } from './against.js';
-import { mixedLight, PICTURES, paintedPicture, photographed, type Shot, shotOf, strips } from './simulate.js';
+import { mixedLight, PICTURES, paintedPicture, strips } from './scenes.js';
+import { photographed, type Shot, shotOf } from './simulate.js';
 
 const painting = paintedPicture(
   PICTURES.find(({ id }) => id === 'harbour-roofs') as (typeof PICTURES)[number],
