@@ -205,5 +205,9 @@ export function findSheet(photograph: Photograph): Sheet | undefined {
     const merit = Math.exp(sum / among) * Math.sqrt(areaOf(sheet.corners));
     if (best === undefined || merit > best.merit) best = { sheet, merit };
   }
-  return best && { corners: inOrder(best.sheet.corners), sides: best.sheet.sides };
+  if (best === undefined) return undefined;
+  const { corners, sides } = best.sheet;
+  const ordered = inOrder(corners);
+  const first = corners.indexOf(ordered[0] as Point);
+  return { corners: ordered, sides: [...sides.slice(first), ...sides.slice(0, first)] };
 }
