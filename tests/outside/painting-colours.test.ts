@@ -7,7 +7,8 @@ import { munsellValueFromY, whiteOf, xyzToLab } from '../../src/colour/index.js'
 import { readPainting } from '../../src/painting/index.js';
 import { labAt } from '../painting/against.js';
 import { chartOf } from '../painting/patches.js';
-import { type Light, quantised } from '../painting/simulate.js';
+import type { Light } from '../painting/scenes.js';
+import { quantised } from '../painting/simulate.js';
 import { STUDIO } from '../studio.js';
 import values from './data/colour-munsell-value.json' with { type: 'json' };
 import single from './data/colour-single-examples.json' with { type: 'json' };

@@ -8,7 +8,7 @@ import { readPainting } from '../../src/painting/index.js';
 import { widen } from '../colour/helpers/spectra.js';
 import { labAt } from '../painting/against.js';
 import { chartOf } from '../painting/patches.js';
-import { ILLUMINANTS, lightFrom, mixedLight, PICTURES, paintedPicture } from '../painting/simulate.js';
+import { ILLUMINANTS, lightFrom, mixedLight, PICTURES, paintedPicture } from '../painting/scenes.js';
 import { STUDIO } from '../studio.js';
 import chart from './data/colour-chart-patches.json' with { type: 'json' };
 import samples from './data/colour-cie-test-samples.json' with { type: 'json' };

@@ -1,7 +1,7 @@
 /** A reading held against the painting that was photographed. */
 import { type Lab, painterStep } from '../../src/colour/index.js';
 import type { PaintingReading } from '../../src/painting/types.js';
-import type { Painting } from './simulate.js';
+import type { Painting } from './scenes.js';
 
 /** How far a reading is off. */
 export interface Off {

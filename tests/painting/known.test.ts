@@ -5,7 +5,8 @@ import { GRID, type Spectrum } from '../../src/optics/index.js';
 import { type Border, readPainting } from '../../src/painting/index.js';
 import { seeLaid, type Wash } from '../../src/washes/index.js';
 import { STUDIO } from '../studio.js';
-import { type Painting, photographed, shotOf, strips } from './simulate.js';
+import { type Painting, strips } from './scenes.js';
+import { photographed, shotOf } from './simulate.js';
 
 const read = async (painting: Painting) =>
   readPainting(STUDIO, await photographed(painting, shotOf('known', painting)), {});

@@ -1,6 +1,6 @@
 /** Photographs of flat patches, without camera or table: what is read of them is what was put in. */
 import type { Photograph, Place } from '../../src/painting/types.js';
-import type { Light } from './simulate.js';
+import type { Light } from './scenes.js';
 
 /** Patches in rows, with where each has its middle. */
 export interface Chart {

@@ -1,4 +1,6 @@
 /** Readings of the demo pictures, made once: the sheet as the program draws it, before and after, as light. */
+
+import { lightOfCode } from '../../src/colour/srgb.js';
 import {
   type DemoState,
   demoSheet,
@@ -7,7 +9,7 @@ import {
   readPainting,
 } from '../../src/painting/index.js';
 import { STUDIO } from '../studio.js';
-import { decoded, PICTURES } from './simulate.js';
+import { PICTURES } from './scenes.js';
 
 const known = new Map<string, PaintingReading>();
 
@@ -23,7 +25,7 @@ function lightOf(id: string, state: DemoState): Photograph {
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++)
       for (let k = 0; k < 3; k++)
-        light[3 * (y * width + x) + k] = decoded(
+        light[3 * (y * width + x) + k] = lightOfCode(
           (data[channels * (by * y * across + by * x) + k] as number) / 255,
         );
   return { width, height, light };

@@ -3,7 +3,8 @@ import { expect } from 'vitest';
 import { readPainting } from '../../src/painting/index.js';
 import { STUDIO } from '../studio.js';
 import { against } from './against.js';
-import { PICTURES, paintedPicture, photographed, shotOf } from './simulate.js';
+import { PICTURES, paintedPicture } from './scenes.js';
+import { photographed, shotOf } from './simulate.js';
 
 /** What is allowed, in steps and C*. */
 const MOST = { range: 0.4, steps: 0.5, chroma: 6 } as const;

@@ -1,10 +1,12 @@
 // A reading that cannot be trusted says so, and why; one that can says nothing.
 import { describe, expect, it } from 'vitest';
+import { InputError } from '../../src/errors.js';
 import { readPainting } from '../../src/painting/index.js';
 import type { ByHand, Corners, PaintingReading } from '../../src/painting/types.js';
 import { STUDIO } from '../studio.js';
 import { against } from './against.js';
-import { mixedLight, PICTURES, paintedPicture, photographed, type Shot, shotOf, strips } from './simulate.js';
+import { mixedLight, PICTURES, paintedPicture, strips } from './scenes.js';
+import { photographed, type Shot, shotOf } from './simulate.js';
 
 const painting = paintedPicture(
   PICTURES.find(({ id }) => id === 'harbour-roofs') as (typeof PICTURES)[number],
@@ -135,6 +137,30 @@ describe('what is said by hand', () => {
     expect(reading.white.found).toBe(false);
     expect(Math.abs(off.light)).toBeLessThan(0.25);
     expect(Math.abs(off.dark)).toBeLessThan(0.25);
+  });
+});
+
+describe('what cannot be', () => {
+  const photograph = { width: 40, height: 30, light: new Float32Array(3600).fill(0.5) };
+  const corners = (...list: [number, number][]): ByHand => ({
+    corners: list.map(([x, y]) => ({ x, y })) as unknown as Corners,
+  });
+
+  it.each<[string, ByHand, RegExp]>([
+    ['corners on a line', corners([0.1, 0.1], [0.5, 0.5], [0.9, 0.9], [0.95, 0.95]), /no sheet/],
+    ['corners that cross', corners([0.1, 0.1], [0.9, 0.9], [0.9, 0.1], [0.1, 0.9]), /no sheet/],
+    ['corners the other way round', corners([0.1, 0.1], [0.1, 0.9], [0.9, 0.9], [0.9, 0.1]), /left upper/],
+    ['one place four times', corners([0.5, 0.5], [0.5, 0.5], [0.5, 0.5], [0.5, 0.5]), /no sheet/],
+    ['a white beside the photograph', { white: { x: 1.2, y: 0.5 } }, /outside/],
+    [
+      'a white outside of the cut',
+      { white: { x: 0.9, y: 0.9 }, cut: { x: 0, y: 0, width: 0.5, height: 0.5 } },
+      /outside/,
+    ],
+    ['a white that is black', { white: { x: 0.5, y: 0.5, value: 0 } }, /Munsell/],
+  ])('%s is one clear line', (_, byHand, line) => {
+    expect(() => readPainting(STUDIO, photograph, byHand)).toThrow(InputError);
+    expect(() => readPainting(STUDIO, photograph, byHand)).toThrow(line);
   });
 });
 

@@ -13,6 +13,7 @@ import { type Paper, paperOfPlace } from './paper.js';
 import { cutOut, type Point } from './photograph.js';
 import { type Flat, laidFlat, smoothed } from './rectify.js';
 import { isFramed, paperOfMargin } from './ring.js';
+import { requireSheet, requireWhite } from './said.js';
 import { findSheet, type Sheet } from './sheet.js';
 import { spotsOf } from './spots.js';
 import { doubtsOf, trustOf } from './trust.js';
@@ -85,6 +86,7 @@ function cutSides(sheet: Sheet | undefined, box: Box, { width, height }: Flat): 
 /**
  * Reads a photograph.
  * @param byHand what is said of it; it goes before what is found
+ * @throws InputError for corners that make no sheet and for a white that lies outside
  * @returns places of `white` and `corners` as shares of the whole photograph, all others of the likeness
  */
 export function readPainting(studio: Studio, photograph: Photograph, byHand: ByHand): PaintingReading {
@@ -93,7 +95,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
   const inPixels = ({ x, y }: Place): Point => ({ x: x * width, y: y * height });
   const sheet = byHand.corners === undefined ? findSheet(part) : undefined;
   const corners =
-    byHand.corners?.map((corner) => inPixels(toPart(corner))) ??
+    (byHand.corners && requireSheet(byHand.corners.map((corner) => inPixels(toPart(corner))))) ??
     sheet?.corners ??
     [
       { x: 0, y: 0 },
@@ -104,7 +106,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
   const flat = smoothed(laidFlat(part, corners));
   const spots = spotsOf(flat, part);
   const paper = paperOfMargin(spots) ?? paperOfPlace(spots);
-  const said = byHand.white && { ...byHand.white, ...toPart(byHand.white) };
+  const said = byHand.white && requireWhite({ ...byHand.white, ...toPart(byHand.white) });
   const white = settleWhite(studio, part, said, paper);
   const even = paper === undefined ? flat.light : evened(flat, part, paper.light);
   const bare =

@@ -6,6 +6,7 @@
 
 import type { Photograph } from '../types.js';
 import { areaOf, hullOf, inOrder, quadrilateral } from './hull.js';
+import { count, filled, opened } from './mask.js';
 import { type Cells, luminances, type Point, shrunk } from './photograph.js';
 import { type Redrawn, redrawn, type Side } from './sides.js';
 
@@ -146,29 +147,6 @@ function patchesOf(logs: Logs): Uint8Array[] {
   return found;
 }
 
-/** Fills what a mask encloses: everything that cannot be reached from the border. */
-function filled(mask: Uint8Array, width: number, height: number): Uint8Array {
-  const outside = new Uint8Array(mask.length);
-  const queue = new Int32Array(mask.length);
-  let [head, tail] = [0, 0];
-  const reach = (at: number): void => {
-    if (mask[at] === 1 || outside[at] === 1) return;
-    outside[at] = 1;
-    queue[tail++] = at;
-  };
-  for (let x = 0; x < width; x++) for (const y of [0, height - 1]) reach(y * width + x);
-  for (let y = 0; y < height; y++) for (const x of [0, width - 1]) reach(y * width + x);
-  while (head < tail) {
-    const at = queue[head++] as number;
-    const column = at % width;
-    if (column > 0) reach(at - 1);
-    if (column < width - 1) reach(at + 1);
-    if (at >= width) reach(at - width);
-    if (at + width < mask.length) reach(at + width);
-  }
-  return outside.map((is) => 1 - is);
-}
-
 /** Corners of the cells at the ends of each row of a mask. */
 function outline(mask: Uint8Array, width: number, height: number, side: number): Point[] {
   const points: Point[] = [];
@@ -180,32 +158,6 @@ function outline(mask: Uint8Array, width: number, height: number, side: number):
       points.push({ x: first * side, y }, { x: (last + 1) * side, y });
   }
   return points;
-}
-
-/** A mask with what lies beside its border taken away (`keep` 0) or added (1). */
-function passed(from: Uint8Array, width: number, height: number, keep: 0 | 1): Uint8Array {
-  const out = Uint8Array.from(from);
-  for (let row = 0, at = 0; row < height; row++)
-    for (let column = 0; column < width; column++, at++)
-      if (
-        (column > 0 && from[at - 1] === keep) ||
-        (column < width - 1 && from[at + 1] === keep) ||
-        (row > 0 && from[at - width] === keep) ||
-        (row < height - 1 && from[at + width] === keep)
-      )
-        out[at] = keep;
-  return out;
-}
-
-/** Takes away what is thinner than about five cells: a tongue of light that leaves the sheet. */
-const opened = (mask: Uint8Array, width: number, height: number): Uint8Array =>
-  ([0, 0, 1, 1] as const).reduce((from, keep) => passed(from, width, height, keep), mask);
-
-/** How many cells a mask holds. */
-function count(mask: Uint8Array): number {
-  let sum = 0;
-  for (let at = 0; at < mask.length; at++) sum += mask[at] as number;
-  return sum;
 }
 
 function isSheet({ corners, sides }: Redrawn, { width, height }: Photograph): boolean {
@@ -254,5 +206,9 @@ export function findSheet(photograph: Photograph): Sheet | undefined {
     const merit = Math.exp(sum / among) * Math.sqrt(areaOf(sheet.corners));
     if (best === undefined || merit > best.merit) best = { sheet, merit };
   }
-  return best && { corners: inOrder(best.sheet.corners), sides: best.sheet.sides };
+  if (best === undefined) return undefined;
+  const { corners, sides } = best.sheet;
+  const ordered = inOrder(corners);
+  const first = corners.indexOf(ordered[0] as Point);
+  return { corners: ordered, sides: [...sides.slice(first), ...sides.slice(0, first)] };
 }
