@@ -25,7 +25,7 @@ import { type PageStyle, paintingPage } from './painting-page.js';
 import { type PaintingOptions, type PaintingRequest, readPaintingRequest } from './painting-request.js';
 import { readPaints } from './read-paints.js';
 import { recipeFigures } from './recipe.js';
-import { document } from './run.js';
+import { document, usage } from './run.js';
 
 /** From the outside. */
 export interface PaintingPorts extends PageStyle {
@@ -88,7 +88,7 @@ export async function readPaintings(
   );
   const readOne = async (path: string): Promise<ReadPainting> => {
     const photograph = await readPhotograph(path);
-    const reading = readPainting(studio, photograph, request.byHand);
+    const reading = usage(() => readPainting(studio, photograph, request.byHand));
     return {
       name: cleanText(shownPath(basename(path)), 80),
       reading,

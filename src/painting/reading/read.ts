@@ -13,7 +13,7 @@ import { type Paper, paperOfPlace } from './paper.js';
 import { cutOut, type Point } from './photograph.js';
 import { type Flat, laidFlat, smoothed } from './rectify.js';
 import { isFramed, paperOfMargin } from './ring.js';
-import { requireSheet, requireWhite } from './said.js';
+import { isWithin, requireSheet, requireWhite } from './said.js';
 import { findSheet, type Sheet } from './sheet.js';
 import { spotsOf } from './spots.js';
 import { doubtsOf, trustOf } from './trust.js';
@@ -105,9 +105,16 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
     ].map(inPixels);
   const flat = smoothed(laidFlat(part, corners));
   const spots = spotsOf(flat, part);
-  const paper = paperOfMargin(spots) ?? paperOfPlace(spots);
-  const said = byHand.white && requireWhite({ ...byHand.white, ...toPart(byHand.white) });
-  const white = settleWhite(studio, part, said, paper);
+  const shown = byHand.white && requireWhite(byHand.white);
+  const inPart = shown && { ...shown, ...toPart(shown) };
+  const said = inPart && isWithin(inPart) ? inPart : undefined;
+  // A white beside the cut is read there, as it is: then no paper is looked for in what is but a passage.
+  const beside = said === undefined ? shown : undefined;
+  const paper = beside === undefined ? (paperOfMargin(spots) ?? paperOfPlace(spots)) : undefined;
+  const white =
+    beside === undefined
+      ? settleWhite(studio, part, said, paper)
+      : settleWhite(studio, photograph, beside, undefined);
   const even = paper === undefined ? flat.light : evened(flat, part, paper.light);
   const bare =
     paper === undefined
@@ -139,7 +146,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
   return {
     likeness,
     massAt: masses.massAt,
-    white: { ...toWhole(at), found: white.found },
+    white: { ...(beside === undefined ? toWhole(at) : { x: beside.x, y: beside.y }), found: white.found },
     corners: corners.map(({ x, y }) => toWhole({ x: x / width, y: y / height })) as unknown as Corners,
     area: {
       x: box.left / flat.width,

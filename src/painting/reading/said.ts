@@ -24,12 +24,12 @@ export function requireSheet(corners: readonly Point[]): readonly Point[] {
   return corners;
 }
 
-const isWithin = ({ x, y }: Place): boolean => x >= 0 && x <= 1 && y >= 0 && y <= 1;
+/** Whether a place lies in the photograph, or in the part that its shares count. */
+export const isWithin = ({ x, y }: Place): boolean => x >= 0 && x <= 1 && y >= 0 && y <= 1;
 
-/** @throws InputError for a white that lies outside of what is looked at @param white its place in the part */
+/** @throws InputError for a white that lies outside of the photograph */
 export function requireWhite<T extends NonNullable<ByHand['white']>>(white: T): T {
-  if (!isWithin(white))
-    throw new InputError('the white lies outside of the photograph, or of what was cut from it');
+  if (!isWithin(white)) throw new InputError('the white lies outside of the photograph');
   if (white.value !== undefined && !(white.value > 0.5 && white.value <= 10))
     throw new InputError('the value of the white goes from above 0.5 to 10, on the scale of Munsell');
   return white;
