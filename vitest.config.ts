@@ -7,7 +7,7 @@ export default defineConfig({
     reporters: ['default'],
     // Against a hang, not for speed: a busy machine takes its time.
     testTimeout: 120_000,
-    hookTimeout: 60_000,
+    hookTimeout: 120_000,
     projects: [
       {
         extends: true,

@@ -6,7 +6,7 @@ export default defineConfig({
   test: {
     reporters: ['default'],
     testTimeout: 300_000,
-    hookTimeout: 60_000,
+    hookTimeout: 120_000,
     include: ['tests/**/*.long.test.ts', 'tests/**/*.long.test.tsx'],
     env: COLOURS,
     maxWorkers: '100%',

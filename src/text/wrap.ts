@@ -3,14 +3,20 @@
  * drawn at once: wrap-ansi takes sixty times as long for a page, and cli-truncate lets a wide character stand half in.
  */
 import stringWidth from 'string-width';
+import { isNarrow } from './narrow.js';
 
-const SEGMENTER = new Intl.Segmenter('en', { granularity: 'grapheme' });
+// Made at its first use: the tables behind it take as long to load as all the rest of a page.
+let segmenter: Intl.Segmenter | undefined;
 
-/** Latin letters, punctuation, arrows, lines, blocks and braille: most of what is shown, and one column each. */
-const NARROW = /^[ -~\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027\u2190-\u2193\u2500-\u259f\u2800-\u28ff]*$/;
-
-/** Whether every sign of a text is known to take one column. */
-export const isNarrow = (text: string): boolean => NARROW.test(text);
+/** The characters of a text as a reader counts them. */
+function* charactersOf(text: string): Generator<string> {
+  if (isNarrow(text)) {
+    yield* text;
+    return;
+  }
+  segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
+  for (const { segment } of segmenter.segment(text)) yield segment;
+}
 
 /** Columns that a text takes. */
 export const widthOf = (text: string): number => (isNarrow(text) ? text.length : stringWidth(text));
@@ -19,7 +25,7 @@ export const widthOf = (text: string): number => (isNarrow(text) ? text.length :
 function headOf(text: string, room: number, widthOfText = widthOf): string {
   let head = '';
   let width = 0;
-  for (const { segment } of SEGMENTER.segment(text)) {
+  for (const segment of charactersOf(text)) {
     width += widthOfText(segment);
     if (width > room) break;
     head += segment;
@@ -85,9 +91,7 @@ export function wrapText(text: string, room: number, widthOfText = widthOf): str
     }
     if (line !== '') lines.push(line);
     while (widthOfText(word) > most) {
-      const head =
-        headOf(word, most, widthOfText) ||
-        (SEGMENTER.segment(word)[Symbol.iterator]().next().value?.segment ?? word);
+      const head = headOf(word, most, widthOfText) || (charactersOf(word).next().value ?? word);
       lines.push(head);
       word = word.slice(head.length);
     }

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
+import { isNarrow } from '../../src/text/narrow.js';
 import { cleanText, printable } from '../../src/text/sanitize.js';
-import { fitText, fitWords, isNarrow, nameLines, padText, wrapText } from '../../src/text/wrap.js';
+import { fitText, fitWords, nameLines, padText, wrapText } from '../../src/text/wrap.js';
 
 /** Anything a file may hold: all of Unicode, with escapes and direction marks often enough to matter. */
 const anyText = fc.string({

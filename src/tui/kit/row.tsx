@@ -1,6 +1,6 @@
 /** One line made of pieces. A line is one Text with pieces inside it: many cells as one Text each draw at half the speed. */
 import { Box, Text } from 'ink';
-import { isNarrow } from '../../text/wrap.js';
+import { isNarrow } from '../../text/narrow.js';
 import { inAscii } from './glyphs.js';
 import { standIn } from './stand-ins.js';
 import { useSurroundings } from './surroundings.js';
