@@ -8,7 +8,7 @@ import { type PaintingPorts, paintingCommand } from '../../src/commands/painting
 import type { PaintingOptions } from '../../src/commands/painting-request.js';
 import { SCHEMA_VERSION } from '../../src/commands/run.js';
 import { WRITTEN } from '../../src/words/voice.js';
-import { file, flat } from '../painting/made-files.js';
+import { file } from '../painting/made-files.js';
 import { STUDIO } from '../studio.js';
 import { cleanEnv, mudlark } from './run-cli.js';
 
@@ -232,31 +232,5 @@ describe('what the camera wrote into the file', () => {
       readFileSync(join(folder, 'camera-grey.png'), 'latin1'),
     ];
     for (const text of texts) expect(text).not.toMatch(/SECRET|GPS|51\/1|3230/);
-  });
-});
-
-describe('refusals', () => {
-  it.each([
-    [[], /painting needs a photograph/],
-    [['harbour-before.jpg', '--white', '0.5'], /--white takes x,y or x,y=V/],
-    [['harbour-before.jpg', '--paints', 'no-such'], /no paint is called "no-such"/],
-    [['harbour-before.jpg', '--paints', 'burnt-sienna', '--box', 'six'], /--paints and --box are both given/],
-    [['harbour-before.jpg', '--mass', '99', '--grey'], /--mass takes 1 to \d here, got 99/],
-    [['harbour-before.jpg', '--json', '--text'], /--json and --text are both given/],
-    [['harbour-before.jpg', '--demo', 'somewhere'], /--demo writes pictures and reads none/],
-  ] as const)('%j', ([picture, ...args], line) => {
-    const before = readdirSync(demo);
-    expect(refused(2, ...(picture === undefined ? [] : [at(picture), ...args]))).toMatch(line);
-    expect(readdirSync(demo)).toEqual(before);
-  });
-
-  it('files that are none, in one line and with exit code 1', async () => {
-    expect(refused(1, join(folder, 'missing.jpg'))).toMatch(/there is no such file; check the name/);
-    expect(refused(1, file('x\u001b[31m.jpg', 'hello'))).toMatch(
-      /x\.jpg: this is no photograph that is read/,
-    );
-    const bytes = await flat([9, 99, 200], 600, 400).jpeg().toBuffer();
-    expect(refused(1, file('cut.jpg', bytes.subarray(0, 700)), '--grey')).toMatch(/damaged or cut short/);
-    expect(readdirSync(folder).filter((name) => /cut/.test(name))).toEqual([]);
   });
 });
