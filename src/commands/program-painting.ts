@@ -84,9 +84,10 @@ Examples:
       const scale = readScale(options.scale);
       const { studio, box, profile } = await openBox(options);
       const { palette, colour, ...values } = profile.settings.values;
-      const screenReader = options.screenReader === true || values.screenReader;
+      const shared = self.optsWithGlobals();
+      const screenReader = shared['screenReader'] === true || values.screenReader;
       const valueScale = scale ?? values.valueScale;
-      const noColour = self.optsWithGlobals()['color'] === false;
+      const noColour = shared['color'] === false;
       const paths = after === undefined ? ([photo] as const) : ([photo, after] as const);
       const isPlain = PLAIN.some((name) => {
         const given = options[name];

@@ -12,7 +12,14 @@ const painting = paintedPicture(
   PICTURES.find(({ id }) => id === 'harbour-roofs') as (typeof PICTURES)[number],
 );
 const plain = shotOf('trust', painting);
-const taken = (change: Partial<Shot>) => photographed(painting, { ...plain, ...change });
+const shots = new Map<string, ReturnType<typeof photographed>>();
+/** The photograph of a shot, taken once; it is not to be written into. */
+const taken = (change: Partial<Shot>): ReturnType<typeof photographed> => {
+  const key = JSON.stringify(change);
+  const photograph = shots.get(key) ?? photographed(painting, { ...plain, ...change });
+  shots.set(key, photograph);
+  return photograph;
+};
 const read = async (change: Partial<Shot>, byHand: ByHand = {}) =>
   readPainting(STUDIO, await taken(change), byHand);
 const ids = ({ doubts }: PaintingReading): string[] => doubts.map(({ id }) => id);
@@ -121,8 +128,8 @@ describe('what is said by hand', () => {
   });
 
   it('a card of known value on the table, in light that is not even', async () => {
-    const photograph = await taken({ jpeg: undefined });
-    const { width, height, light } = photograph;
+    const { width, height, light: clean } = await photographed(painting, { ...plain, jpeg: undefined });
+    const light = clean.slice();
     // A grey card of Munsell value 5 (ASTM D1535: Y 19.27) in the left upper corner, lit as the paper there would be.
     const bare = strips([STUDIO.paper.reflectance]);
     const bright = await photographed(bare, { ...plain, ...sheet(-1, -1, 2, 2), jpeg: undefined });
@@ -132,6 +139,7 @@ describe('what is said by hand', () => {
           const at = 3 * (y * width + x) + k;
           light[at] = ((bright.light[at] as number) * 19.27) / 86.4;
         }
+    const photograph = { width, height, light };
     const reading = readPainting(STUDIO, photograph, { white: { x: 24 / width, y: 19 / height, value: 5 } });
     const off = against(reading, painting, plain.margin);
     expect(reading.white.found).toBe(false);
