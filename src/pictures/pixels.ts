@@ -61,12 +61,10 @@ function strokeOrder({ width, area: areas }: Raster, area: number): number[] {
   return own.sort((one, other) => (far.get(one) as number) - (far.get(other) as number) || one - other);
 }
 
-/** Colours the pixels of a picture. @param drawn a raster of the same picture */
-export function colourPixels({ picture, looks, paper }: Painted, drawn: Raster): Pixels {
-  const { width, height, area: areas, strength } = drawn;
+/** Tones in the order in which they are met, each once. */
+export function tonePool(): { readonly tones: Tone[]; readonly indexOf: (tone: Tone) => number } {
   const tones: Tone[] = [];
   const known = new Map<Tone, number>();
-  const at = new Uint16Array(width * height);
   const indexOf = (tone: Tone): number => {
     let index = known.get(tone);
     if (index === undefined) {
@@ -75,6 +73,14 @@ export function colourPixels({ picture, looks, paper }: Painted, drawn: Raster):
     }
     return index;
   };
+  return { tones, indexOf };
+}
+
+/** Colours the pixels of a picture. @param drawn a raster of the same picture */
+export function colourPixels({ picture, looks, paper }: Painted, drawn: Raster): Pixels {
+  const { width, height, area: areas, strength } = drawn;
+  const { tones, indexOf } = tonePool();
+  const at = new Uint16Array(width * height);
   const own = picture.areas.map(({ id }) => looks[id] as AreaLook);
   for (let pixel = 0; pixel < at.length; pixel++) {
     const area = areas[pixel] as number;

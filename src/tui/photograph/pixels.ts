@@ -8,7 +8,7 @@ import {
   studySteps,
   studyValueOf,
 } from '../../painting/index.js';
-import { type Pixels, type Tone, toneOf } from '../../pictures/index.js';
+import { type Pixels, type Tone, toneOf, tonePool } from '../../pictures/index.js';
 import type { PictureLook } from './state.js';
 
 /** Colours closer than this are shown as one: nobody sees it on a screen of characters, and runs of one colour stay together. */
@@ -82,16 +82,7 @@ export function photographPixels(
   { width, height, look, mass }: PixelsAsked,
 ): Pixels {
   const toneFor = toneMaker(look);
-  const tones: Tone[] = [];
-  const known = new Map<Tone, number>();
-  const indexOf = (tone: Tone): number => {
-    let index = known.get(tone);
-    if (index === undefined) {
-      index = tones.push(tone) - 1;
-      known.set(tone, index);
-    }
-    return index;
-  };
+  const { tones, indexOf } = tonePool();
   const at = new Uint16Array(width * height);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
