@@ -60,7 +60,7 @@ export function massText(
   const { told, wish: asked, found } = usage(() => mixturesFor(studio, reading, wish, tray));
   const { colour } = reading.masses[wish.at] as PaintingReading['masses'][number];
   const head = [`Mass ${wish.at + 1}: ${colourLine(colour, style)}.`, ...sayAll(told, style.voice)];
-  return `\n${[
+  return `${[
     ...head.flatMap((line) => wrapText(line, columns)),
     ...(found === undefined ? [] : recipeLines(studio, asked, found, style)),
   ].join('\n')}\n`;

@@ -86,20 +86,21 @@ export async function readPaintings(
     paths.flatMap((path) => path ?? []),
     options.force === true,
   );
-  const readOne = async (path: string): Promise<ReadPainting> => {
+  /** @param isLast whether next steps are told of it; of the painting before they stand in the document alone */
+  const readOne = async (path: string, isLast: boolean): Promise<ReadPainting> => {
     const photograph = await readPhotograph(path);
     const reading = usage(() => readPainting(studio, photograph, request.byHand));
     return {
       name: cleanText(shownPath(basename(path)), 80),
       reading,
-      advice: adviceOf(studio, reading, tray),
+      advice: isLast || options.json === true ? adviceOf(studio, reading, tray) : [],
       notes: photograph.notes,
     };
   };
   const [path, later] = paths;
-  const before = await readOne(path);
+  const before = await readOne(path, later === undefined);
   if (later === undefined) return { request, read: [before], tray };
-  const after = await readOne(later);
+  const after = await readOne(later, true);
   return { request, read: [before, after], comparison: compared(before.reading, after.reading), tray };
 }
 
@@ -213,8 +214,10 @@ export async function paintingCommand(
   const paintings = await readPaintings(studio, paths, options, ports.box);
   const { request, read, tray } = paintings;
   const outputs = outputsOf(paths[0], request, options);
+  const last = read[1] ?? read[0];
+  const told = toldOf(studio, paintings, ports.voice);
   // What cannot be told is known before anything is written.
-  const json =
+  const text =
     options.json === true
       ? asJson(
           studio,
@@ -222,12 +225,13 @@ export async function paintingCommand(
           outputs.map(({ path }) => path),
           ports,
         )
-      : undefined;
-  const last = read[1] ?? read[0];
-  const title = `${last.name}: ${last.reading.masses.length} masses`;
-  const told = toldOf(studio, paintings, ports.voice);
-  const mass = request.mass === undefined ? '' : massText(studio, last.reading, request.mass, tray, ports);
-  const text = json ?? (mass === '' ? paintingPage(last.reading, { title, told }, ports) : mass.trimStart());
+      : request.mass === undefined
+        ? paintingPage(
+            last.reading,
+            { title: `${last.name}: ${last.reading.masses.length} masses`, told },
+            ports,
+          )
+        : massText(studio, last.reading, request.mass, tray, ports);
   const done = await writeOutputs(outputs, { read, told, ...ports }, options.force === true);
-  return json !== undefined || done.length === 0 ? text : `${text}\n${done.join('\n')}\n`;
+  return options.json === true || done.length === 0 ? text : `${text}\n${done.join('\n')}\n`;
 }

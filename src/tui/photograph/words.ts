@@ -10,7 +10,7 @@ import { type PhotographState, type PhotographWorld, paintingIn } from './state.
 /** Neighbours of a mass that are told. */
 const NEIGHBOURS = 2;
 
-/** "Mass 3 of 7, dark brown, lower left", its figures, its neighbours and what is wrong with it. */
+/** "Mass 3 of 7, dark brown, lower left", its figures, its neighbours, and what may be asked of it. */
 export function massWords({ masses, borders, veil }: PaintingReading, mass: number, voice: Voice): string[] {
   const one = masses[mass];
   if (one === undefined) return [];
@@ -25,7 +25,8 @@ export function massWords({ masses, borders, veil }: PaintingReading, mass: numb
   const veiled = veil.masses
     .filter((each) => each.mass === mass)
     .map(
-      ({ from, below }) => `Duller than the shade of mass ${from + 1} by chroma ${below.toFixed(0)}: a veil.`,
+      ({ from, below }) =>
+        `If it is the turned side of mass ${from + 1}, it went grey by chroma ${below.toFixed(0)}.`,
     );
   return [
     `Mass ${mass + 1} of ${masses.length}: ${colourInWords(colour.lab)}, ${placeWords(one)}.`,

@@ -8,7 +8,7 @@ import { families } from '../families/screen.js';
 import { home } from '../home/screen.js';
 import { back } from '../kit/keys.js';
 import { help, progress } from '../pages/screen.js';
-import { painting } from '../painting/screen.js';
+import { painting } from '../paint-it/screen.js';
 import { resultKeys } from '../result/keys.js';
 import { updateResult } from '../result/update.js';
 import { Result } from '../result/view.js';

@@ -4,7 +4,7 @@ import { lay } from '../drill/update.js';
 import { type Binding, close, commandIn, enter, KEYS, stop } from '../kit/keys.js';
 import type { Happening } from '../kit/program.js';
 import { INTERRUPTED, type Size } from '../kit/stage.js';
-import { afterKeeping } from '../painting/update.js';
+import { afterKeeping } from '../paint-it/update.js';
 import { panelKeys } from '../sheet/keys.js';
 import { onPanel } from '../sheet/panel.js';
 import { show, withNotice, withOverlay, withoutOverlay } from './moves.js';

@@ -2,7 +2,7 @@
 import { type Binding, letter, scroll } from '../kit/keys.js';
 import { isWide } from '../kit/layout.js';
 import type { Stage, World } from '../kit/stage.js';
-import { paintings } from '../painting/update.js';
+import { paintings } from '../paint-it/update.js';
 import type { PracticeWorld, ResultScreen, State } from '../practice/state.js';
 import { sheetKeys } from '../sheet/keys.js';
 import type { Judged } from './judged.js';

@@ -2,7 +2,7 @@
 import type { Command } from '../kit/keys.js';
 import { scrolled } from '../kit/page.js';
 import type { Stage, World } from '../kit/stage.js';
-import { toPaint } from '../painting/update.js';
+import { toPaint } from '../paint-it/update.js';
 import { offerPlacing, show, withOverlay } from '../practice/moves.js';
 import { afterResult, drillScreen } from '../practice/set.js';
 import type { PracticeWorld, Pressed, ResultScreen, State } from '../practice/state.js';

@@ -1,4 +1,5 @@
 /** What is said of the photograph of a painting: how far its values reach, what its darks do to colour, what to do next. */
+import { KEPT_LINE } from '../../judgement/index.js';
 import { listWords } from '../../text/list-words.js';
 import { percent, sentence, stepsWords } from '../laid.js';
 import { stepText, stepWords, type Voice } from '../voice.js';
@@ -68,7 +69,7 @@ function movedWords({ mass, steps: [from, to], chroma: [before, after], kept }: 
       ? ''
       : kept >= 1.1
         ? ', richer than a mere shade'
-        : kept >= 0.85
+        : kept >= KEPT_LINE
           ? ', the colour kept'
           : ', duller than a shade would be';
   return `${sentence(namedMass(mass))}: ${value}, C* ${before.toFixed(0)} to ${after.toFixed(0)}${colour}.`;
