@@ -43,6 +43,9 @@ export function studySteps(values: StudyValues): number[] {
 /** Grey of a Munsell value in 8 bits. */
 const greyOf = (value: number): number => Math.round(255 * codeOfLight(yFromMunsellValue(value) / 100));
 
+/** Half the side of the window that a pixel is outvoted in, for each round. */
+const REACHES = [2, 3];
+
 /** Parts of a Munsell value that a grey is looked up in: finer than 8 bits tell apart. */
 const PARTS = 100;
 
@@ -57,6 +60,6 @@ export function studyOf(likeness: Likeness, study: Study): FilePixels {
   const greys = studySteps(study).map((step) => greyOf(valueFromStep(step)));
   const values = Uint8Array.from(value, (v) => studyValueOf(painterStep(v), bounds));
   // Grain and soft edges would speckle the boundaries.
-  const settled = despeckled(values, width, height, study);
+  const settled = despeckled(values, width, height, study, REACHES);
   return { width, height, data: settled.map((at) => greys[at] as number) };
 }

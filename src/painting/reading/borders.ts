@@ -13,7 +13,7 @@ interface Run {
 }
 
 /** The borders between masses, the strongest contrast (CIEDE2000) first. */
-export function bordersOf({ masses, massAt }: Masses, width: number, height: number): Border[] {
+export function bordersOf({ masses, cells: { width, height, massAt } }: Masses): Border[] {
   const count = masses.length;
   const runs = Array.from({ length: count * count }, (): Run => ({ length: 0, x: 0, y: 0 }));
   /** Calls back for every pair of neighbours of two masses, with the place between them. */

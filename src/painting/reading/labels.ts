@@ -1,14 +1,18 @@
 /** Pixels that are labelled: specks given to what is around them, and the place deepest inside each label. */
 
-/** Half the side of the window that a pixel is outvoted in, for each round. */
-const REACHES = [2, 3];
-
 /**
  * Gives each pixel the label that most pixels around it have: soft edges between two masses have the colour of a third, and are none.
  * Votes are counted in a window that slides along a row.
+ * @param reaches half the side of the window in each round
  */
-export function despeckled(labels: Uint8Array, width: number, height: number, count: number): Uint8Array {
-  return REACHES.reduce((from, reach) => outvoted(from, width, height, count, reach), labels);
+export function despeckled(
+  labels: Uint8Array,
+  width: number,
+  height: number,
+  count: number,
+  reaches: readonly number[],
+): Uint8Array {
+  return reaches.reduce((from, reach) => outvoted(from, width, height, count, reach), labels);
 }
 
 function outvoted(

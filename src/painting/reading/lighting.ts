@@ -13,8 +13,8 @@ export type Surface = readonly number[];
 
 /** Height of a surface; u and v are shares of the photograph from its middle. */
 export function heightAt(surface: Surface, u: number, v: number): number {
-  const [c = 0, cu = 0, cv = 0, cuu = 0, cuv = 0, cvv = 0] = surface;
-  return c + u * (cu + u * cuu + v * cuv) + v * (cv + v * cvv);
+  const of = (term: number): number => surface[term] ?? 0;
+  return of(0) + u * (of(1) + u * of(3) + v * of(4)) + v * (of(2) + v * of(5));
 }
 
 /** What a surface is laid through. */

@@ -36,16 +36,20 @@ export function likenessOf(even: Float32Array, width: number, box: Box, toD65: M
   const lab = new Float32Array(3 * size.width * size.height);
   const value = new Float32Array(size.width * size.height);
   const white = whiteOf('D65-2');
-  const [m0, m1, m2, m3, m4, m5, m6, m7, m8] = toD65;
+  const [xr, xg, xb] = toD65.slice(0, 3).map((m) => m / white.x) as [number, number, number];
+  const [yr, yg, yb] = toD65.slice(3, 6).map((m) => m / white.y) as [number, number, number];
+  const [zr, zg, zb] = toD65.slice(6, 9).map((m) => m / white.z) as [number, number, number];
   let into = 0;
   for (let row = box.top; row < box.bottom; row++) {
     let from = 3 * (row * width + box.left);
     for (let column = 0; column < size.width; column++, from += 3, into++) {
-      const [r, g, b] = [even[from] as number, even[from + 1] as number, even[from + 2] as number];
-      const y = placeOf((m3 * r + m4 * g + m5 * b) / white.y);
-      const fx = between(F, placeOf((m0 * r + m1 * g + m2 * b) / white.x));
+      const r = even[from] as number;
+      const g = even[from + 1] as number;
+      const b = even[from + 2] as number;
+      const y = placeOf(yr * r + yg * g + yb * b);
+      const fx = between(F, placeOf(xr * r + xg * g + xb * b));
       const fy = between(F, y);
-      const fz = between(F, placeOf((m6 * r + m7 * g + m8 * b) / white.z));
+      const fz = between(F, placeOf(zr * r + zg * g + zb * b));
       lab[3 * into] = 116 * fy - 16;
       lab[3 * into + 1] = 500 * (fx - fy);
       lab[3 * into + 2] = 200 * (fy - fz);

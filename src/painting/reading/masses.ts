@@ -1,18 +1,24 @@
 /**
  * The five to eight masses of a painting: what is alike in colour and lies together is one. k-means (ml-kmeans, kmeans++ from a fixed seed)
- * on a few hundred pixels, each pixel then to the nearest middle, specks to what is around them, and what is alike or small joined.
+ * on some of its cells, each cell then to the nearest middle, specks to what is around them, and what is alike or small joined.
  * A painting of fewer colours has fewer masses: a bare sheet has one.
  */
 import { kmeans } from 'ml-kmeans';
 import { labToXyz, readXyz, whiteOf } from '../../colour/index.js';
 import type { Likeness, Mass } from '../types.js';
 import { depthsOf, despeckled } from './labels.js';
+import { type Cells, shrunk } from './photograph.js';
 
 /** Middles to begin with, and the most masses that are kept. */
 const BEGIN = 11;
 const MOST = 8;
-/** Pixels that are looked at. */
+/** Cells along the longer side: where a mass ends is not known to the pixel. */
+const CELLS = 240;
+/** Cells that the middles are found among, and how many of these kmeans++ chooses its first among. */
 const SAMPLE = 1400;
+const FIRST = 4;
+/** Half the side of the window that a cell is outvoted in, for each round. */
+const REACHES = [1, 2];
 /** What the whole side of the painting weighs against L*, a*, b*. */
 const PLACE = 26;
 /** Value is what holds a mass together first. */
@@ -21,14 +27,14 @@ const COLOUR = 0.8;
 const LEAST = 0.02;
 /** Masses this near (L*, and a* and b* as they are weighed) are one, if they touch; anywhere, if they are nearer still. */
 const ALIKE = { touching: 6, anywhere: 2.5 } as const;
-/** Pixels from its border on that are left out of the colour of a mass: lens, JPEG and brush mix them with what lies beside. */
-const EDGE = 5;
+/** Cells from its border on that are left out of the colour of a mass: lens, JPEG and brush mix them with what lies beside. */
+const EDGE = 3;
 const SEED = 20;
 
-/** Masses, and the mass of each pixel. */
+/** Masses, and the mass of each cell. */
 export interface Masses {
   readonly masses: readonly Mass[];
-  readonly massAt: Uint8Array;
+  readonly cells: { readonly width: number; readonly height: number; readonly massAt: Uint8Array };
 }
 
 interface Sums {
@@ -45,7 +51,7 @@ const colourGap = (one: Sums, other: Sums): number =>
     COLOUR * (one.b / one.count - other.b / other.count),
   );
 
-function middles({ width, height, lab }: Likeness): number[][] {
+function middles({ width, height, light: lab }: Cells): number[][] {
   const apart = Math.max(1, Math.sqrt((width * height) / SAMPLE));
   const points: number[][] = [];
   for (let y = apart / 2; y < height; y += apart)
@@ -60,23 +66,24 @@ function middles({ width, height, lab }: Likeness): number[][] {
       ]);
     }
   const count = Math.min(BEGIN, points.length);
-  return kmeans(points, count, { seed: SEED, maxIterations: 30, tolerance: 1e-3 }).centroids;
+  const some = points.length > FIRST * BEGIN ? points.filter((_, at) => at % FIRST === 0) : points;
+  const first = kmeans(some, count, { seed: SEED, maxIterations: 30, tolerance: 1e-2 }).centroids;
+  return kmeans(points, count, { initialization: first, maxIterations: 30, tolerance: 1e-2 }).centroids;
 }
 
-/** The nearest middle of each pixel. */
-function assigned({ width, height, lab }: Likeness, centres: readonly (readonly number[])[]): Uint8Array {
+/** The nearest middle of each cell. */
+function assigned({ width, height, light: lab }: Cells, centres: readonly (readonly number[])[]): Uint8Array {
   const out = new Uint8Array(width * height);
   const flat = Float64Array.from(centres.flat());
   for (let y = 0, at = 0; y < height; y++) {
     const py = (PLACE * (y + 0.5)) / height;
     for (let x = 0; x < width; x++, at++) {
       const px = (PLACE * (x + 0.5)) / width;
-      const [l, a, b] = [
-        lab[3 * at] as number,
-        COLOUR * (lab[3 * at + 1] as number),
-        COLOUR * (lab[3 * at + 2] as number),
-      ];
-      let [best, least] = [0, Number.POSITIVE_INFINITY];
+      const l = lab[3 * at] as number;
+      const a = COLOUR * (lab[3 * at + 1] as number);
+      const b = COLOUR * (lab[3 * at + 2] as number);
+      let best = 0;
+      let least = Number.POSITIVE_INFINITY;
       for (let k = 0, c = 0; c < flat.length; k++, c += 5) {
         const dl = l - (flat[c] as number);
         const da = a - (flat[c + 1] as number);
@@ -95,9 +102,9 @@ function assigned({ width, height, lab }: Likeness, centres: readonly (readonly 
   return out;
 }
 
-/** Sums over each label. @param least how deep a pixel must lie to count, for each label, where depths are given */
+/** Sums over each label. @param least how deep a cell must lie to count, for each label, where depths are given */
 function sumsOf(
-  { lab }: Likeness,
+  { light: lab }: Cells,
   labels: Uint8Array,
   count: number,
   depth?: Uint16Array,
@@ -119,16 +126,16 @@ function sumsOf(
 /** Which pairs touch, as a matrix of lengths. */
 function touching(labels: Uint8Array, width: number, count: number): Uint32Array {
   const out = new Uint32Array(count * count);
+  const meet = (here: number, there: number): void => {
+    const pair = Math.min(here, there) * count + Math.max(here, there);
+    out[pair] = (out[pair] as number) + 1;
+  };
   for (let at = 0; at < labels.length; at++) {
     const here = labels[at] as number;
-    for (const there of [
-      (at + 1) % width === 0 ? here : labels[at + 1],
-      labels[at + width] ?? here,
-    ] as number[]) {
-      if (here === there) continue;
-      const pair = Math.min(here, there) * count + Math.max(here, there);
-      out[pair] = (out[pair] as number) + 1;
-    }
+    const right = (at + 1) % width === 0 ? here : (labels[at + 1] as number);
+    const below = labels[at + width] ?? here;
+    if (right !== here) meet(here, right);
+    if (below !== here) meet(here, below);
   }
   return out;
 }
@@ -174,35 +181,43 @@ function joined(sums: Sums[], touch: Uint32Array, total: number): number[] {
 
 /** The masses of a painting, the largest first. */
 export function massesOf(likeness: Likeness): Masses {
-  const { width, height } = likeness;
-  const centres = middles(likeness);
-  const labels = despeckled(assigned(likeness, centres), width, height, centres.length);
-  const first = sumsOf(likeness, labels, centres.length);
-  const into = joined(first, touching(labels, width, centres.length), labels.length);
-  const counts = new Uint32Array(centres.length);
-  for (let at = 0; at < labels.length; at++) {
-    const label = into[labels[at] as number] as number;
-    labels[at] = label;
-    counts[label] = (counts[label] as number) + 1;
-  }
+  const cells = shrunk({ ...likeness, light: likeness.lab }, CELLS);
+  const { width, height } = cells;
+  const centres = middles(cells);
+  const labels = despeckled(assigned(cells, centres), width, height, centres.length, REACHES);
+  const sums = sumsOf(cells, labels, centres.length);
+  const into = joined(sums, touching(labels, width, centres.length), labels.length);
+  // What was joined has its sums in those that it joined.
+  const counts = sums.map(({ count }, label) => (into[label] === label ? count : 0));
   const order = [...counts.keys()]
     .filter((label) => (counts[label] as number) > 0)
     .sort((one, other) => (counts[other] as number) - (counts[one] as number) || one - other);
-  const rank = new Uint8Array(centres.length);
-  for (const [place, label] of order.entries()) rank[label] = place;
-  const massAt = labels.map((label) => rank[label] as number);
+  const place = Uint8Array.from(into, (label) => order.indexOf(label));
+  const massAt = new Uint8Array(labels.length);
+  for (let at = 0; at < massAt.length; at++) massAt[at] = place[labels[at] as number] as number;
   const { depth, deepest } = depthsOf(massAt, width, height, order.length);
   const least = deepest.map((at) => Math.min(EDGE, Math.ceil((depth[at] as number) / 2)));
-  const sums = sumsOf(likeness, massAt, order.length, depth, least);
+  const inside = sumsOf(cells, massAt, order.length, depth, least);
   const white = whiteOf('D65-2');
-  const masses = sums.map(({ count, l, a, b }, place): Mass => {
-    const at = deepest[place] as number;
+  const masses = inside.map(({ count, l, a, b }, mass): Mass => {
+    const at = deepest[mass] as number;
     return {
       x: ((at % width) + 0.5) / width,
       y: (Math.floor(at / width) + 0.5) / height,
-      share: (counts[order[place] as number] as number) / massAt.length,
+      share: (counts[order[mass] as number] as number) / massAt.length,
       colour: readXyz(labToXyz({ l: l / count, a: a / count, b: b / count }, white)),
     };
   });
-  return { masses, massAt };
+  return { masses, cells: { width, height, massAt } };
+}
+
+/** The mass of each pixel of a likeness. */
+export function massOfPixels({ cells }: Masses, { width, height }: Likeness): Uint8Array {
+  const out = new Uint8Array(width * height);
+  for (let y = 0, at = 0; y < height; y++) {
+    const row = Math.floor(((y + 0.5) * cells.height) / height) * cells.width;
+    for (let x = 0; x < width; x++, at++)
+      out[at] = cells.massAt[row + ((((x + 0.5) * cells.width) / width) | 0)] as number;
+  }
+  return out;
 }

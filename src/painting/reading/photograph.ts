@@ -80,14 +80,17 @@ export function addLight(
 ): void {
   const fx = within(x - 0.5, 0, width - 1);
   const fy = within(y - 0.5, 0, height - 1);
-  const x0 = Math.min(width - 2, fx | 0) < 0 ? 0 : Math.min(width - 2, fx | 0);
-  const y0 = Math.min(height - 2, fy | 0) < 0 ? 0 : Math.min(height - 2, fy | 0);
-  const [ax, ay] = [fx - x0, fy - y0];
+  const x0 = within(fx | 0, 0, Math.max(0, width - 2));
+  const y0 = within(fy | 0, 0, Math.max(0, height - 2));
+  const ax = fx - x0;
+  const ay = fy - y0;
   const right = width > 1 ? 3 : 0;
   const below = height > 1 ? 3 * width : 0;
   const at = 3 * (y0 * width + x0);
-  const [w00, w10] = [weight * (1 - ax) * (1 - ay), weight * ax * (1 - ay)];
-  const [w01, w11] = [weight * (1 - ax) * ay, weight * ax * ay];
+  const w00 = weight * (1 - ax) * (1 - ay);
+  const w10 = weight * ax * (1 - ay);
+  const w01 = weight * (1 - ax) * ay;
+  const w11 = weight * ax * ay;
   for (let k = 0; k < 3; k++) {
     const from = at + k;
     out[into + k] =

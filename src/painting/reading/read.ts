@@ -8,7 +8,7 @@ import { areaOf } from './hull.js';
 import { heightAt } from './lighting.js';
 import { likenessOf } from './likeness.js';
 import { type Box, paintingIn } from './margin.js';
-import { massesOf } from './masses.js';
+import { massesOf, massOfPixels } from './masses.js';
 import { type Paper, paperOfPlace } from './paper.js';
 import { cutOut, type Point } from './photograph.js';
 import { type Flat, laidFlat, smoothed } from './rectify.js';
@@ -125,7 +125,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
   const likeness = likenessOf(even, flat.width, box, white.toD65);
   const masses = massesOf(likeness);
   const figures = figuresOf(likeness);
-  const borders = bordersOf(masses, likeness.width, likeness.height);
+  const borders = bordersOf(masses);
   const at = said ?? barePlace(bare, flat, part) ?? { x: 0.5, y: 0.5 };
   const paintedShare = (likeness.width * likeness.height) / (flat.width * flat.height);
   const lightest = LIGHTER + (white.by === 'file' ? 10 : readColour(studio.paper.reflectance).value);
@@ -145,7 +145,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
   });
   return {
     likeness,
-    massAt: masses.massAt,
+    massAt: massOfPixels(masses, likeness),
     white: { ...(beside === undefined ? toWhole(at) : { x: beside.x, y: beside.y }), found: white.found },
     corners: corners.map(({ x, y }) => toWhole({ x: x / width, y: y / height })) as unknown as Corners,
     area: {

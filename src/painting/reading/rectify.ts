@@ -87,8 +87,10 @@ function pass(
       const at = line * apart + k * step;
       const before = k > 0 ? at - step : at;
       const after = k < count - 1 ? at + step : at;
-      for (let c = 0; c < 3; c++)
-        to[at + c] =
-          ((from[before + c] as number) + 2 * (from[at + c] as number) + (from[after + c] as number)) / 4;
+      to[at] = ((from[before] as number) + 2 * (from[at] as number) + (from[after] as number)) / 4;
+      to[at + 1] =
+        ((from[before + 1] as number) + 2 * (from[at + 1] as number) + (from[after + 1] as number)) / 4;
+      to[at + 2] =
+        ((from[before + 2] as number) + 2 * (from[at + 2] as number) + (from[after + 2] as number)) / 4;
     }
 }

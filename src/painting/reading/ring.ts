@@ -3,9 +3,9 @@
  * out, one at most two.
  */
 import { median, medianAbsoluteDeviation } from 'simple-statistics';
-import { drift, type Order, paperSurface, type Spots } from './lighting.js';
+import { drift, type Order, paperSurface } from './lighting.js';
 import { isPlausible, type Paper } from './paper.js';
-import { kept, overOf, type Seen } from './spots.js';
+import { kept, overOf, type Seen, weighed } from './spots.js';
 
 /** A side is even where its luminance strays no more, and of the colour of another where red and half of blue are so near; all as logarithms. */
 const SIDE = { stray: 0.15, colour: 0.12, least: 8 } as const;
@@ -46,10 +46,9 @@ export function isFramed(seen: Seen): boolean {
   const sides = sidesOf(seen);
   const [first] = sides;
   if (first === undefined || sides.length < 4 || !sides.every((side) => alike(side, first))) return false;
-  const surface = paperSurface({ ...seen, weight: Float64Array.from(seen.ring, Math.sign) }, 2);
-  if (surface === undefined) return false;
-  const off = kept(overOf(seen, surface), (at) => seen.ring[at] !== 0);
-  return median(off.map(Math.abs)) < SIDE.stray;
+  const ring = weighed(seen, (at) => (seen.ring[at] === 0 ? 0 : 1));
+  const surface = paperSurface(ring, 2);
+  return surface !== undefined && median([...overOf(ring, surface).map(Math.abs)]) < SIDE.stray;
 }
 
 /** The paper of a margin along the sides named. */
@@ -57,44 +56,46 @@ function along(
   seen: Seen,
   sides: readonly number[],
 ): { readonly paper?: Paper; readonly holding: readonly number[] } {
-  const weight = Float64Array.from(seen.ring, (side) => (sides.includes(side) ? 1 : 0));
-  const ring: Spots = { ...seen, weight };
+  const isRing = (at: number): boolean => sides.includes(seen.ring[at] as number);
+  const ring = weighed(seen, (at) => (isRing(at) ? 1 : 0));
   // Two sides do not say how the light bends.
   const order: Order = sides.length > 2 ? 2 : 1;
   const first = paperSurface(ring, order);
   if (first === undefined) return { holding: [] };
-  const over = overOf(seen, first);
-  const onIt = (at: number): boolean => weight[at] === 1 && Math.abs(over[at] as number) < HOLDS.off;
-  if (over.filter((_, at) => onIt(at)).length < 20) return { holding: [] };
-  const ratios: [number, number] = [median(kept(seen.red, onIt)), median(kept(seen.blue, onIt))];
-  const near = (at: number, by: number): boolean =>
-    Math.abs((seen.red[at] as number) - ratios[0]) < by &&
-    Math.abs((seen.blue[at] as number) - ratios[1]) < 2 * by;
-  const bare = (at: number): boolean => onIt(at) && near(at, HOLDS.colour);
+  const overRing = overOf(ring, first);
+  const onIt = (at: number): boolean => Math.abs(overRing[at] as number) < HOLDS.off;
+  const red = kept(ring.red, onIt);
+  if (red.length < 20) return { holding: [] };
+  const ratios: [number, number] = [median(red), median(kept(ring.blue, onIt))];
+  const near = (of: Seen, at: number, by: number): boolean =>
+    Math.abs((of.red[at] as number) - ratios[0]) < by &&
+    Math.abs((of.blue[at] as number) - ratios[1]) < 2 * by;
+  const bare = (at: number): boolean => onIt(at) && near(ring, at, HOLDS.colour);
   const all = [0, 0, 0, 0, 0];
   const held = [0, 0, 0, 0, 0];
-  for (const [at, side] of seen.ring.entries()) {
+  for (const [at, side] of ring.ring.entries()) {
     all[side] = (all[side] as number) + 1;
     if (bare(at)) held[side] = (held[side] as number) + 1;
   }
   const holding = sides.filter((side) => (held[side] as number) >= HOLDS.share * (all[side] as number));
-  const lighter = over.filter((off) => off > HOLDS.by).length / over.length;
+  const over = overOf(seen, first);
+  const lighter = kept(over, (at) => (over[at] as number) > HOLDS.by).length / over.length;
   if (holding.length < sides.length || lighter > HOLDS.lighter || !isPlausible(ratios)) return { holding };
   // White paper inside the painting says how the light goes there, if it is as bare as the margin.
   const isBare = (at: number): boolean =>
-    Math.abs(over[at] as number) < INSIDE.off && near(at, INSIDE.colour);
-  const inside = weight.map((w, at) => (w === 1 ? 1 : isBare(at) ? INSIDE.weight : 0));
-  const luminance = paperSurface({ ...seen, weight: inside }, order, first) ?? first;
+    Math.abs(over[at] as number) < INSIDE.off && near(seen, at, INSIDE.colour);
+  const white = weighed(seen, (at) => (isRing(at) ? 1 : isBare(at) ? INSIDE.weight : 0));
+  const luminance = paperSurface(white, order, first) ?? first;
   const paper: Paper = {
     by: 'margin',
     sides: sides.length,
     light: {
       luminance,
-      red: drift({ ...ring, height: seen.red }, ratios[0]),
-      blue: drift({ ...ring, height: seen.blue }, ratios[1]),
+      red: drift({ ...ring, height: ring.red }, ratios[0]),
+      blue: drift({ ...ring, height: ring.blue }, ratios[1]),
     },
     ratios,
-    grain: median(kept(overOf(seen, luminance).map(Math.abs), bare)),
+    grain: median(kept(overOf(ring, luminance).map(Math.abs), bare)),
   };
   return { paper, holding };
 }

@@ -186,13 +186,19 @@ export function findSheet(photograph: Photograph): Sheet | undefined {
     const row = Math.min(photograph.height - 1, Math.max(0, y | 0));
     return Math.log((fine[row * across + column] as number) + 0.01);
   };
-  let best: { readonly sheet: Redrawn; readonly merit: number } | undefined;
+  let best: { readonly sheet: Redrawn; readonly merit: number; readonly whole: Uint8Array } | undefined;
   for (const patch of patchesOf(logs)) {
+    // Darker than the sheet and within it: a passage of the painting.
+    if (best?.whole[patch.indexOf(1)] === 1) continue;
     const whole = filled(patch, width, height);
     const wide = opened(whole, width, height);
     const mask = count(wide) > 0.6 * count(whole) ? wide : whole;
     const rough = quadrilateral(hullOf(outline(mask, width, height, side)));
-    if (rough === undefined) continue;
+    if (
+      rough === undefined ||
+      areaOf(inOrder(rough)) < (LEAST_SHEET / 2) * photograph.width * photograph.height
+    )
+      continue;
     const first = redrawn(at, photograph, inOrder(rough), 3 * side + 2, 1.5 * side);
     const sheet = first && redrawn(at, photograph, first.corners, side + 3, 1.5 * side);
     if (sheet === undefined || !isSheet(sheet, photograph)) continue;
@@ -204,7 +210,7 @@ export function findSheet(photograph: Photograph): Sheet | undefined {
       }
     // The lighter of a sheet and a table top is the paper; the larger of a sheet and a light place in it is the sheet.
     const merit = Math.exp(sum / among) * Math.sqrt(areaOf(sheet.corners));
-    if (best === undefined || merit > best.merit) best = { sheet, merit };
+    if (best === undefined || merit > best.merit) best = { sheet, merit, whole };
   }
   if (best === undefined) return undefined;
   const { corners, sides } = best.sheet;

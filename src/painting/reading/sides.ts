@@ -14,7 +14,7 @@ export interface Side {
 }
 
 /** Places along a side where its edge is looked for, and the share of each end that is left out: corners curl. */
-const PLACES = 72;
+const PLACES = 48;
 const ENDS = 0.05;
 /** Least step of light from table to paper, as a logarithm. */
 const LEAST_STEP = 0.08;

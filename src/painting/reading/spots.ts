@@ -30,12 +30,16 @@ export function spotsOf({ width, height, light, project }: Flat, whole: Photogra
     number,
     number,
   ];
+  // Two spots wide at the least, whatever the size.
+  const wide = Math.max(farther, near + 2 * APART);
   const at = new Float64Array(2);
   const [wr, wg, wb] = LUMINANCE;
   for (let row = 0, spot = 0; row < height; row += APART)
     for (let column = 0; column < width; column += APART, spot++) {
       const from = 3 * (row * width + column);
-      const [r, g, b] = [light[from] as number, light[from + 1] as number, light[from + 2] as number];
+      const r = light[from] as number;
+      const g = light[from + 1] as number;
+      const b = light[from + 2] as number;
       project((column + 0.5) / width, (row + 0.5) / height, at);
       out.u[spot] = (at[0] as number) / whole.width - 0.5;
       out.v[spot] = (at[1] as number) / whole.height - 0.5;
@@ -43,18 +47,44 @@ export function spotsOf({ width, height, light, project }: Flat, whole: Photogra
       const green = Math.log(Math.max(0, g) + FLOOR);
       out.red[spot] = Math.log(Math.max(0, r) + FLOOR) - green;
       out.blue[spot] = Math.log(Math.max(0, b) + FLOOR) - green;
-      const edges = [row + 1, width - column, height - row, column + 1];
-      const edge = Math.min(...edges);
-      // Two spots wide at the least, whatever the size.
-      if (edge >= near && edge <= Math.max(farther, near + 2 * APART)) ring[spot] = edges.indexOf(edge) + 1;
+      const across = Math.min(column + 1, width - column);
+      const along = Math.min(row + 1, height - row);
+      const edge = Math.min(across, along);
+      if (edge < near || edge > wide) continue;
+      if (along <= across) ring[spot] = 2 * row < height ? 1 : 3;
+      else ring[spot] = 2 * column < width ? 4 : 2;
     }
   return { ...out, ring };
 }
 
 /** Those of a list whose places are kept. */
-export const kept = (list: Float64Array, keep: (at: number) => boolean): number[] =>
-  Array.from(list.filter((_, at) => keep(at)));
+export function kept(list: Float64Array, keep: (at: number) => boolean): number[] {
+  const out: number[] = [];
+  for (let at = 0; at < list.length; at++) if (keep(at)) out.push(list[at] as number);
+  return out;
+}
+
+/** Spots of a weight, the others left out. */
+export function weighed(seen: Seen, weightOf: (at: number) => number): Seen {
+  const weights = seen.u.map((_, at) => weightOf(at));
+  const keep = (at: number): boolean => weights[at] !== 0;
+  const of = (list: Float64Array): Float64Array => Float64Array.from(kept(list, keep));
+  const { u, v, height, red, blue, ring } = seen;
+  return {
+    u: of(u),
+    v: of(v),
+    height: of(height),
+    red: of(red),
+    blue: of(blue),
+    weight: of(weights),
+    ring: ring.filter((_, at) => keep(at)),
+  };
+}
 
 /** Heights over a surface. */
-export const overOf = ({ u, v, height }: Spots, surface: Surface): Float64Array =>
-  height.map((h, at) => h - heightAt(surface, u[at] as number, v[at] as number));
+export function overOf({ u, v, height }: Spots, surface: Surface): Float64Array {
+  const out = new Float64Array(height.length);
+  for (let at = 0; at < out.length; at++)
+    out[at] = (height[at] as number) - heightAt(surface, u[at] as number, v[at] as number);
+  return out;
+}

@@ -63,27 +63,30 @@ function lightAt(light: Light | undefined, u: number, v: number): [number, numbe
 }
 
 /** Pixels from one place where the light is worked out to the next along a row; between them it is straight. */
-const LIGHT_APART = 8;
+const LIGHT_APART = 24;
 
 /** Divides out uneven light. @returns light as multiples of the luminance of paper, in a new array */
-export function evened(flat: Flat, { width, height }: Photograph, light: Light): Float32Array {
-  const out = new Float32Array(flat.light.length);
+export function evened(flat: Flat, { width, height }: Photograph, paper: Light): Float32Array {
+  const { light } = flat;
+  const out = new Float32Array(light.length);
   const at = new Float64Array(2);
   const stops = Math.ceil(flat.width / LIGHT_APART) + 1;
   const gains = new Float64Array(3 * stops);
   for (let row = 0, into = 0; row < flat.height; row++) {
     for (let stop = 0; stop < stops; stop++) {
       flat.project((stop * LIGHT_APART + 0.5) / flat.width, (row + 0.5) / flat.height, at);
-      const shares = lightAt(light, (at[0] as number) / width - 0.5, (at[1] as number) / height - 0.5);
+      const shares = lightAt(paper, (at[0] as number) / width - 0.5, (at[1] as number) / height - 0.5);
       for (let k = 0; k < 3; k++) gains[3 * stop + k] = 1 / (shares[k] as number);
     }
     for (let column = 0; column < flat.width; column++, into += 3) {
       const stop = 3 * ((column / LIGHT_APART) | 0);
       const way = (column % LIGHT_APART) / LIGHT_APART;
-      for (let k = 0; k < 3; k++) {
-        const gain = (1 - way) * (gains[stop + k] as number) + way * (gains[stop + 3 + k] as number);
-        out[into + k] = (flat.light[into + k] as number) * gain;
-      }
+      const red = (gains[stop] as number) * (1 - way) + (gains[stop + 3] as number) * way;
+      const green = (gains[stop + 1] as number) * (1 - way) + (gains[stop + 4] as number) * way;
+      const blue = (gains[stop + 2] as number) * (1 - way) + (gains[stop + 5] as number) * way;
+      out[into] = (light[into] as number) * red;
+      out[into + 1] = (light[into + 1] as number) * green;
+      out[into + 2] = (light[into + 2] as number) * blue;
     }
   }
   return out;
@@ -105,7 +108,9 @@ export function barePixels(
   const [low, high] = [Math.exp(-off) * level, Math.exp(off) * level];
   const most = Math.exp(BARE.colour);
   for (let at = 0, from = 0; at < out.length; at++, from += 3) {
-    const [er, eg, eb] = [even[from] as number, even[from + 1] as number, even[from + 2] as number];
+    const er = even[from] as number;
+    const eg = even[from + 1] as number;
+    const eb = even[from + 2] as number;
     const y = wr * er + wg * eg + wb * eb;
     if (y < low || y > high) continue;
     const red = (er * g) / (eg * r);
