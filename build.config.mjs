@@ -169,6 +169,7 @@ await bundle(
       ? {
           bench: 'tests/bench/main.ts',
           kill: 'tests/bench/kill.ts',
+          keys: 'tests/bench/keys.ts',
           'painting-child': 'tests/bench/painting-child.ts',
         }
       : {}),
