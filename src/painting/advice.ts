@@ -42,7 +42,9 @@ function carrierOf({ masses }: PaintingReading): number | undefined {
 
 function darken(reading: PaintingReading): Advice[] {
   const { noDarks, fewDarks } = valueFaults(reading);
-  const mass = noDarks || fewDarks ? carrierOf(reading) : undefined;
+  // A sheet that is hardly begun has no mass to darken.
+  const isBare = reading.doubts.some(({ id }) => id === 'bare');
+  const mass = !isBare && (noDarks || fewDarks) ? carrierOf(reading) : undefined;
   if (mass === undefined) return [];
   const { step, chroma } = (reading.masses[mass] as PaintingReading['masses'][number]).colour;
   const isBright = chroma >= CHROMATIC_START;
