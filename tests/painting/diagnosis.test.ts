@@ -51,6 +51,11 @@ describe.each(DEMO_SCENES)('$name', ({ picture }) => {
     const best = recipe?.found?.recipes[0];
     const start = recipe?.found?.start;
     expect(best && start && best.colour.step - start.step).toBeGreaterThan((repair?.darker ?? 9) - 0.3);
+    // Darks are mixed without a black: common practice, no source.
+    expect([
+      ...Object.keys(recipe?.from?.paints ?? {}),
+      ...(best?.parts ?? []).map((part) => part.pigment),
+    ]).not.toContain('ivory-black');
   });
 });
 
