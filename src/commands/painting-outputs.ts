@@ -4,6 +4,7 @@ import { writeNamed } from '../files/named.js';
 import { pictureFile } from '../files/sharp.js';
 import { asSeen, paintingReport, type ReportPicture, type Study, studyOf } from '../painting/index.js';
 import { planText } from '../quiz/plan.js';
+import { pngAddress } from '../text/html.js';
 import type { Voice } from '../words/voice.js';
 import type { ReadPainting } from './painting.js';
 import { planOfPainting } from './painting-plan.js';
@@ -49,14 +50,11 @@ const REPORTED = [
   [3, 'In three values: light, middle, dark'],
 ] as const;
 
-const dataAddress = (png: Uint8Array): string =>
-  `data:image/png;base64,${Buffer.from(png).toString('base64')}`;
-
 async function picturesOf({ reading: { likeness } }: ReadPainting): Promise<ReportPicture[]> {
   const pictures: ReportPicture[] = [];
   for (const [look, words] of REPORTED) {
     const pixels = look === 'colour' ? asSeen(likeness) : studyOf(likeness, look);
-    pictures.push({ png: dataAddress(await pictureFile(pixels, 'png')), words });
+    pictures.push({ png: pngAddress(await pictureFile(pixels, 'png')), words });
   }
   return pictures;
 }

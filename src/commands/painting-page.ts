@@ -30,9 +30,11 @@ const BORDERS = 3;
 const percent = (share: number): string =>
   share > 0 && share < 0.005 ? 'under 1 %' : `${Math.round(100 * share)} %`;
 
-function whiteLine({ white }: PaintingReading): string {
+function whiteLine({ white, doubts }: PaintingReading): string {
+  if (doubts.some(({ id }) => id === 'no-white'))
+    return 'White: no bare paper was found; the white of the file stands for it.';
   const at = `${percent(white.x)} from the left, ${percent(white.y)} from the top`;
-  return white.found ? `White: bare paper, found at ${at}.` : `White: taken as given, at ${at}.`;
+  return white.found ? `White: bare paper, found at ${at}.` : `White: taken where you showed it, at ${at}.`;
 }
 
 function shareWords({ shares }: PaintingReading): string {
@@ -103,7 +105,8 @@ function standingLines({ masses, borders }: PaintingReading): string[] {
   const byStep = masses.map((mass, at) => ({ at, step: mass.colour.step })).sort((a, b) => a.step - b.step);
   const [lightest, darkest] = [byStep[0], byStep.at(-1)];
   if (lightest === undefined || darkest === undefined || lightest === darkest) return [];
-  const strongest = borders
+  const strongest = [...borders]
+    .sort((one, other) => other.steps - one.steps)
     .slice(0, BORDERS)
     .map(
       ({ between: [light, dark], steps, at }) =>
@@ -111,7 +114,7 @@ function standingLines({ masses, borders }: PaintingReading): string[] {
     );
   return [
     `The lightest mass is ${lightest.at + 1}, the darkest ${darkest.at + 1}.`,
-    ...(strongest.length === 0 ? [] : [`Strongest contrasts: ${listWords(strongest)}.`]),
+    ...(strongest.length === 0 ? [] : [`Strongest contrasts of value: ${listWords(strongest)}.`]),
   ];
 }
 

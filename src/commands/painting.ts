@@ -228,7 +228,10 @@ export async function paintingCommand(
       : request.mass === undefined
         ? paintingPage(
             last.reading,
-            { title: `${last.name}: ${last.reading.masses.length} masses`, told },
+            {
+              title: `${last.name}: ${last.reading.masses.length} ${last.reading.masses.length === 1 ? 'mass' : 'masses'}`,
+              told,
+            },
             ports,
           )
         : massText(studio, last.reading, request.mass, tray, ports);

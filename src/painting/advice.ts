@@ -1,6 +1,7 @@
 /** At most three next steps for a painting, each with what to practise for it and, where it is a mixture, how to mix it. */
-import { CHROMATIC_START } from '../judgement/index.js';
+import { CHROMATIC_START, NEUTRAL_CHROMA, RELATION } from '../judgement/index.js';
 import type { Studio } from '../paints/index.js';
+import { seeLaid } from '../washes/index.js';
 import { type Finding, tell } from '../words/tell.js';
 import { competing, valueFaults } from './diagnosis.js';
 import { type Asked, type MassRecipes, recipesOfMass, type Tray } from './from-mass.js';
@@ -42,7 +43,9 @@ function carrierOf({ masses }: PaintingReading): number | undefined {
 
 function darken(reading: PaintingReading): Advice[] {
   const { noDarks, fewDarks } = valueFaults(reading);
-  const mass = noDarks || fewDarks ? carrierOf(reading) : undefined;
+  // A sheet that is hardly begun has no mass to darken.
+  const isBare = reading.doubts.some(({ id }) => id === 'bare');
+  const mass = !isBare && (noDarks || fewDarks) ? carrierOf(reading) : undefined;
   if (mass === undefined) return [];
   const { step, chroma } = (reading.masses[mass] as PaintingReading['masses'][number]).colour;
   const isBright = chroma >= CHROMATIC_START;
@@ -98,6 +101,24 @@ function planValues(reading: PaintingReading): Advice[] {
 }
 
 /**
+ * How to mix what is advised, without a black: a coach who asks for darks that keep their colour names none. Where the other paints do not
+ * make the mass, with it.
+ */
+function recipeFor(
+  studio: Studio,
+  reading: PaintingReading,
+  { mass, ...asked }: NonNullable<Advice['repair']>,
+  tray: Tray,
+): MassRecipes {
+  const isColour = (id: string): boolean =>
+    seeLaid(studio, { paints: { [id]: 1 }, strength: RELATION.strength }).colour.chroma >= NEUTRAL_CHROMA;
+  const colours = { paints: tray.paints.filter(isColour), others: tray.others.filter(isColour) };
+  const without =
+    colours.paints.length > 0 ? recipesOfMass(studio, reading, mass, asked, colours) : undefined;
+  return without?.found === undefined ? recipesOfMass(studio, reading, mass, asked, tray) : without;
+}
+
+/**
  * The next steps, the most needed first.
  * @param tray paints that recipes may take; without one no recipes are looked for
  */
@@ -107,7 +128,6 @@ export function adviceOf(studio: Studio, reading: PaintingReading, tray?: Tray):
     .map((advice) => {
       const { repair } = advice;
       if (tray === undefined || repair === undefined) return advice;
-      const { mass, ...asked } = repair;
-      return { ...advice, recipe: recipesOfMass(studio, reading, mass, asked, tray) };
+      return { ...advice, recipe: recipeFor(studio, reading, repair, tray) };
     });
 }

@@ -124,7 +124,7 @@ export function massBasis(
   { mass, asked, from, deltaE00, newcomers }: MassRecipes,
 ): Finding[] {
   if (from === undefined) return [tell('painting-no-match', { mass, deltaE00 })];
-  const made = `${paintsLabel(studio, from)} at ${strengthWords(from.strength)}`;
+  const made = `${paintsLabel(studio, from)}, ${strengthWords(from.strength)}`;
   return [
     tell('painting-match', { mass, made, deltaE00 }),
     ...liftTold(studio, from, asked),

@@ -10,7 +10,7 @@ import type { PaintingReading } from './types.js';
 
 /** A picture that is put into the page: a PNG as a data address, and what it shows. */
 export interface ReportPicture {
-  readonly png: string;
+  readonly png: Markup;
   readonly words: string;
 }
 
@@ -31,6 +31,7 @@ table { border-collapse: collapse; margin: .5rem 0; } th, td { padding: .15rem .
 td.n { text-align: right; font-variant-numeric: tabular-nums; }
 .swatch { display: inline-block; width: 2.2rem; height: 1.1rem; vertical-align: middle; }
 .bar { display: inline-block; height: .8rem; background: #777; vertical-align: middle; }
+@media (max-width: 30rem) { th, td { padding-right: .35rem; font-size: .85rem; } .swatch { width: 1.2rem; } }
 @media print { figure { flex: 1 1 40%; break-inside: avoid; } tr { break-inside: avoid; } }
 `,
 };

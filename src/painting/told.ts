@@ -41,10 +41,13 @@ export function paintingTold(
   voice: Voice,
 ): string[] {
   const doubts = sayAll(doubtsTold(reading), voice);
+  const found = sayAll(diagnosisOf(reading), voice);
+  // What is not to be trusted far is not said before that.
+  const [first, then] = reading.trust === 'low' ? [doubts, found] : [found, doubts];
   return [
-    ...sayAll(diagnosisOf(reading), voice),
-    ...(doubts.length === 0 ? [] : ['', ...doubts]),
-    ...(advice.length === 0 ? ['', 'Nothing here asks for a repair.'] : []),
+    ...first,
+    ...(then.length === 0 ? [] : ['', ...then]),
+    ...(advice.length === 0 ? ['', 'Nothing here has to be repaired.'] : []),
     ...advice.flatMap((each, at) => adviceLines(studio, each, at, voice)),
   ];
 }

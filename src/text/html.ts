@@ -1,7 +1,7 @@
 /** Building HTML in which no text of a file can become markup. */
 import { cleanText } from './sanitize.js';
 
-/** Markup that may be put into a page as it is. Only {@link html} and {@link join} make it. */
+/** Markup that may be put into a page as it is. Only this file makes it. */
 export interface Markup {
   readonly markup: string;
 }
@@ -30,6 +30,11 @@ export function html(fixed: TemplateStringsArray, ...parts: readonly Part[]): Ma
     markup: fixed.reduce((page, text, index) => page + toMarkup(parts[index - 1] as Part) + text),
   };
 }
+
+/** A PNG as a data address: letters of base64 alone, and whole, where text is cut. */
+export const pngAddress = (png: Uint8Array): Markup => ({
+  markup: `data:image/png;base64,${Buffer.from(png).toString('base64')}`,
+});
 
 /** Pieces one after another. */
 export function join(pieces: readonly Markup[]): Markup {

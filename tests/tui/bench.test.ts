@@ -219,7 +219,8 @@ describe('what is laid, put on the bench', () => {
     let checked = 0;
     for (const recipe of found.recipes) {
       const words = sayAll(recipeTold(STUDIO, found, recipe, from), WRITTEN).join(' ');
-      const told = /stir in (.*?) \(parts to one of burnt sienna\)/i.exec(words)?.[1] ?? '';
+      const told =
+        /stir in (.*?) \(parts to one of burnt sienna(?: that is there)?\)/i.exec(words)?.[1] ?? '';
       const stirred = told.match(/[\d.]+:[\d.]+/g) ?? [];
       const mixture = fromLaid(STUDIO, recipe.laid) as Mixture;
       const rows = mixture.slots.flatMap(({ pigment }, row) =>

@@ -34,7 +34,7 @@ export function photographKeys(
         enter('what it says'),
         ...(world.hasTray ? [letter('r', 'recipes', 'recipes')] : []),
         letter('g', 'grey', look === 'grey' ? 'colour' : 'grey'),
-        letter('v', 'values', 'fewer values'),
+        letter('v', 'values', '2, 3, 5 values'),
         ...(world.paintings.length > 1 ? [letter('b', 'best', 'before, after')] : []),
         back('leave'),
         KEYS,

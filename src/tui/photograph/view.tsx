@@ -1,6 +1,7 @@
 /** A photographed painting: the picture with its masses, the one in front in figures; before and after together where there is room. */
 import { Box } from 'ink';
 import { wrapText } from '../../text/wrap.js';
+import { toVoice } from '../../words/voice.js';
 import { voiceOf } from '../kit/look.js';
 import { type Piece, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
@@ -83,7 +84,7 @@ function Spoken({ screen, world }: PhotographProps): React.JSX.Element {
   const voice = voiceOf(state.settings);
   const { reading } = paintingIn(world, screen);
   const texts = [...wholeWords(reading, voice), 'Now at:', ...massWords(reading, screen.mass, voice)];
-  return <Rows lines={texts.map((text): Piece[] => [{ text }])} />;
+  return <Rows lines={texts.map((text): Piece[] => [{ text: toVoice(text, voice) }])} />;
 }
 
 export function Photograph({ screen, world }: PhotographProps): React.JSX.Element {

@@ -26,7 +26,7 @@ export function massWords({ masses, borders, veil }: PaintingReading, mass: numb
     .filter((each) => each.mass === mass)
     .map(
       ({ from, below }) =>
-        `If it is the turned side of mass ${from + 1}, it went grey by chroma ${below.toFixed(0)}.`,
+        `If it is the turned side of mass ${from + 1}, a mere shade would have ${below.toFixed(0)} more of chroma.`,
     );
   return [
     `Mass ${mass + 1} of ${masses.length}: ${colourInWords(colour.lab)}, ${placeWords(one)}.`,

@@ -23,7 +23,7 @@ export type DoubtId =
 
 /** A mass as it is pointed at. */
 export interface Named {
-  /** From 1, as the masses are numbered on the screen and in the table. */
+  /** From 1, as the masses of its reading are numbered on the screen and in the table. */
   readonly number: number;
   /** "dark reddish brown". */
   readonly words: string;
@@ -63,7 +63,7 @@ export interface MovedFigures {
 function movedWords({ mass, steps: [from, to], chroma: [before, after], kept }: MovedFigures): string {
   const gap = to - from;
   const value =
-    Math.abs(gap) < 0.05 ? 'as light as before' : `${stepsWords(gap)} ${gap > 0 ? 'darker' : 'lighter'}`;
+    Math.abs(gap) < 0.05 ? 'as light as it was' : `${stepsWords(gap)} ${gap > 0 ? 'darker' : 'lighter'}`;
   const colour =
     kept === undefined
       ? ''
@@ -72,7 +72,7 @@ function movedWords({ mass, steps: [from, to], chroma: [before, after], kept }: 
         : kept >= KEPT_LINE
           ? ', the colour kept'
           : ', duller than a shade would be';
-  return `${sentence(namedMass(mass))}: ${value}, C* ${before.toFixed(0)} to ${after.toFixed(0)}${colour}.`;
+  return `What was ${namedMass(mass)} is ${value}, chroma ${before.toFixed(0)} to ${after.toFixed(0)}${colour}.`;
 }
 
 /** What takes from the trust in a reading, and what would mend it. */
@@ -133,8 +133,8 @@ export const PAINTING = {
     `Light ${percent(light)}, middle ${percent(middle)}, dark ${percent(dark)}: nearly alike, so that none leads.`,
   /** A dark and a light of one hue may be two things: only the painter knows. */
   'painting-veil': ({ mass, from, below }: { mass: Named; from: Named; below: number }): string =>
-    `If ${namedMass(mass)} is the turned side of mass ${from.number} (${from.words}), it went grey: shade alone would leave C* ${below.toFixed(0)} more. If it is another thing, leave it.`,
-  'painting-clear': (): string => 'The darks keep the colour that less light would leave.',
+    `If ${namedMass(mass)} is the turned side of mass ${from.number} (${from.words}), it is duller than less light makes it: shade alone would leave ${below.toFixed(0)} more of chroma. If it is another thing, leave it.`,
+  'painting-clear': (): string => 'The darks are no duller than less light makes them.',
   'painting-focus': ({
     one,
     other,
@@ -163,7 +163,7 @@ export const PAINTING = {
   'painting-quieten': ({ mass }: { mass: Named }): string =>
     `Dull ${namedMass(mass)} on purpose, as light as it is, so that the centre of interest has the colour.`,
   'painting-match': ({ mass, made, deltaE00 }: { mass: Named; made: string; deltaE00: number }): string =>
-    `${sentence(namedMass(mass))} is taken for ${made} (CIEDE2000 ${deltaE00.toFixed(1)} away).`,
+    `${sentence(namedMass(mass))} is taken for a wash of ${made} strong: ${deltaE00 <= 3 ? 'a near' : 'a rough'} match (CIEDE2000 ${deltaE00.toFixed(1)}).`,
   'painting-no-match': ({ mass, deltaE00 }: { mass: Named; deltaE00: number }): string =>
     `These paints do not make ${namedMass(mass)}: the nearest is CIEDE2000 ${deltaE00.toFixed(0)} away. Name the paints that you used.`,
   /** `staining`: paints of the wash that do not lift, by their published ratings. */
@@ -189,10 +189,10 @@ export const PAINTING = {
   ): string => `The range is narrower: ${between(...before, voice)} then, ${between(...after, voice)} now.`,
   'painting-kept': ({ kept }: { kept: number }): string =>
     kept > 1.1
-      ? 'What was darkened is richer than a mere shade would be. Well done.'
-      : 'What was darkened kept its colour. Well done.',
+      ? 'Where a strong colour was darkened it grew richer than a mere shade. Well done.'
+      : 'Where a strong colour was darkened it was kept. Well done.',
   'painting-dulled': ({ kept }: { kept: number }): string =>
-    `What was darkened went dull: it kept ${percent(kept)} of the colour that a shade keeps. Darken it with a neighbour that is itself dark.`,
-  'painting-nothing-darkened': (): string => 'No passage that has colour was darkened.',
+    `Where a strong colour was darkened it went dull: ${percent(kept)} of what a shade keeps is left. Darken it with a neighbour that is itself dark.`,
+  'painting-nothing-darkened': (): string => 'No passage of strong colour was darkened.',
   'painting-moved': movedWords,
 };

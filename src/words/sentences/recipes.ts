@@ -31,7 +31,7 @@ function stepWords({ way, base, doses, strength, thin }: StepFigures): string {
       doses.length === 0
         ? []
         : [
-            `stir in ${listWords(doses.map((dose) => `${more(dose)} ${ratioWords(dose.amount)}`))} (parts to one of ${base})`,
+            `stir in ${listWords(doses.map((dose) => `${more(dose)} ${ratioWords(dose.amount)}`))} (parts to one of ${base}${doses.some(({ name }) => name === base) ? ' that is there' : ''})`,
           ];
     const water =
       thin === 1 ? [] : [`${stir.length === 0 ? 'water alone' : 'then water'}: ${thinWords(thin)}`];
