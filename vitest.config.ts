@@ -12,7 +12,6 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 120_000,
     maxWorkers: '100%',
-    env: COLOURS,
     setupFiles: ['tests/setup.ts'],
     projects: [
       {
@@ -23,11 +22,12 @@ export default defineConfig({
           exclude: ['tests/terminal/**', 'tests/**/*.long.test.*', ...ALONE],
           // The program is loaded once for all files of a worker: loading it for each took a third of the time.
           isolate: false,
+          env: COLOURS,
         },
       },
       {
         extends: true,
-        test: { name: 'alone', include: ALONE },
+        test: { name: 'alone', include: ALONE, env: COLOURS },
       },
       {
         extends: true,
