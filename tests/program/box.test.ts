@@ -139,7 +139,7 @@ describe('mudlark box', () => {
   it('is deleted when sure; the box in use is the usual one then', async () => {
     await made();
     await here('box', 'use', 'studio');
-    expect((await here('box', 'delete', 'studio')).code).toBe(2);
+    expect(run('box', 'delete', 'studio').code).toBe(2);
     expect(run('box', 'delete', 'studio', '--yes').out).toBe(
       'The box studio is deleted; the box in use is twelve now.\n',
     );
