@@ -31,8 +31,13 @@ export default defineConfig({
       },
       {
         extends: true,
-        // No more than there are processors, beside each other: they wait for what a terminal shows.
-        test: { name: 'terminal', include: ['tests/terminal/**/*.test.ts'] },
+        test: {
+          name: 'terminal',
+          include: ['tests/terminal/**/*.test.ts'],
+          // One after the other, and after the rest: they wait for what a terminal shows.
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+        },
       },
     ],
   },
