@@ -16,11 +16,19 @@ export interface Shipped {
   readonly chances: Readonly<Record<string, number>>;
 }
 
+/** What was read from the exercises folder, which takes long: once for a studio. */
+const readBefore = new WeakMap<Studio, Shipped>();
+
 /** The shipped drills: compiled and checked by the build, else read from the exercises folder. */
 export async function shipped(studio: Studio): Promise<Shipped> {
   if (existsSync(COMPILED_DRILLS)) return JSON.parse(readFileSync(COMPILED_DRILLS, 'utf8')) as Shipped;
   const { readDrillFolder } = await import('./exercises.js');
-  return { drills: readDrillFolder(studio, fileURLToPath(SOURCES)), chances: {} };
+  const read = readBefore.get(studio) ?? {
+    drills: readDrillFolder(studio, fileURLToPath(SOURCES)),
+    chances: {},
+  };
+  readBefore.set(studio, read);
+  return read;
 }
 
 /** The shipped drills alone. */

@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import { countAnswers, everyAnswer } from '../../src/drills/answers.js';
 import { ideasIn } from '../../src/drills/ideas-in.js';
-import { readDrillFolder } from '../../src/files/exercises.js';
+import { SHIPPED_DRILLS } from '../exercises.js';
 import { kindOf, STUDIO } from '../studio.js';
 
 /** Proves it for the shipped drills that have at most so many answers. */
 export function proveIdeas(mostAnswers: number): void {
-  const drills = readDrillFolder(STUDIO, 'exercises').filter(
+  const drills = SHIPPED_DRILLS.filter(
     (drill) => kindOf(drill).ideas !== undefined && countAnswers(kindOf(drill).fields(drill)) <= mostAnswers,
   );
 

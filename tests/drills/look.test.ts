@@ -4,12 +4,12 @@ import type { ColourReading } from '../../src/colour/reading.js';
 import { readXyz } from '../../src/colour/reading.js';
 import { whiteOf } from '../../src/colour/xyz.js';
 import { lookAt } from '../../src/drills/look.js';
-import { readDrillFolder } from '../../src/files/exercises.js';
 import { GOOD_MARK, isSeenApart } from '../../src/judgement/index.js';
+import { SHIPPED_DRILLS } from '../exercises.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { roof } from './sample.js';
 
-const DRILLS = readDrillFolder(STUDIO, 'exercises');
+const DRILLS = SHIPPED_DRILLS;
 const keyOf = (answer: object): string => JSON.stringify(Object.entries(answer).sort());
 
 describe('what a mixture looks like', () => {

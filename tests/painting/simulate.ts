@@ -114,8 +114,8 @@ function balancing(illuminant: readonly number[], part: number): (light: Light) 
   return (light) => whole.mmul(Matrix.columnVector([...light])).to1DArray() as unknown as Light;
 }
 
-/** The projection that takes four corners to the unit square: eight unknowns, solved. */
-function toSquare(corners: readonly Place[]): (x: number, y: number) => [number, number] {
+/** The projection that takes four corners to the unit square: eight unknowns, solved, in the order of its rows. */
+function toSquare(corners: readonly Place[]): number[] {
   const goals = [
     [0, 0],
     [1, 0],
@@ -129,18 +129,14 @@ function toSquare(corners: readonly Place[]): (x: number, y: number) => [number,
       [0, 0, 0, x, y, 1, -v * x, -v * y],
     ];
   });
-  const h = solve(new Matrix(rows), Matrix.columnVector(goals.flat())).to1DArray();
-  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, i = 0] = h;
-  return (x, y) => {
-    const w = g * x + i * y + 1;
-    return [(a * x + b * y + c) / w, (d * x + e * y + f) / w];
-  };
+  return solve(new Matrix(rows), Matrix.columnVector(goals.flat())).to1DArray();
 }
 
 /** The transfer function of sRGB (IEC 61966-2-1), and back. */
 const encoded = (light: number): number =>
   light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055;
 const decoded = (code: number): number => (code <= 0.04045 ? code / 12.92 : ((code + 0.055) / 1.055) ** 2.4);
+const DECODED = Float32Array.from({ length: 256 }, (_, code) => decoded(code / 255));
 
 /** Light as a file of so many bits keeps it. */
 export const quantised = (light: number, bits: 8 | 16): number => {
@@ -148,86 +144,106 @@ export const quantised = (light: number, bits: 8 | 16): number => {
   return decoded(Math.round(encoded(Math.min(1, Math.max(0, light))) * most) / most);
 };
 
-/** Takes the photograph. */
-export async function photographed(painting: Painting, shot: Shot): Promise<Photograph> {
-  const { width, height, illuminant, margin } = shot;
-  const balanced = balancing(illuminant, shot.balance);
-  const paper = balanced(lightFrom(STUDIO.paper.reflectance, illuminant));
-  const gain = shot.exposure / Math.max(...paper);
-  const lights = painting.surfaces.map(({ reflectance }) => balanced(lightFrom(reflectance, illuminant)));
-  const warm = lightFrom(new Float64Array(GRID.count).fill(1), illuminant);
-  const table = balanced(shot.table.map((channel, k) => channel * (warm[k] as number)) as unknown as Light);
-  const draw = seededDraw(seedOf('sensor', shot.seed));
-  const inverse = toSquare(shot.corners.map(({ x, y }) => ({ x: x * width, y: y * height })));
-  const sheet = {
-    width: painting.width * (1 + 2 * margin),
-    height: painting.height + 2 * margin * painting.width,
-  };
-  let light = new Float32Array(3 * width * height);
-  const TAPS = 3;
+/** Looks that a photograph takes at each pixel, across and down. */
+const TAPS = 3;
+
+/** The light that comes through the lens: the table with the sheet on it. */
+function seen(painting: Painting, shot: Shot, lights: readonly Light[], paper: Light, table: Light) {
+  const { width, height } = shot;
+  const margin = shot.margin * painting.width;
+  const projection = toSquare(shot.corners.map(({ x, y }) => ({ x: x * width, y: y * height })));
+  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0] = projection;
+  const across = painting.width * (1 + 2 * shot.margin);
+  const down = painting.height + 2 * margin;
+  const light = new Float32Array(3 * width * height);
   for (let row = 0; row < height; row++)
     for (let column = 0; column < width; column++) {
       const at = 3 * (row * width + column);
+      const wave = 2 * Math.sin(0.01 * column);
       for (let j = 0; j < TAPS; j++)
         for (let i = 0; i < TAPS; i++) {
-          const [u, v] = inverse(column + (i + 0.5) / TAPS, row + (j + 0.5) / TAPS);
+          const left = column + (i + 0.5) / TAPS;
+          const top = row + (j + 0.5) / TAPS;
+          const w = g * left + h * top + 1;
+          const u = (a * left + b * top + c) / w;
+          const v = (d * left + e * top + f) / w;
           let here = table;
+          let grain = 1;
           if (u >= 0 && u < 1 && v >= 0 && v < 1) {
-            const x = Math.floor(u * sheet.width - margin * painting.width);
-            const y = Math.floor(v * sheet.height - margin * painting.width);
+            const x = Math.floor(u * across - margin);
+            const y = Math.floor(v * down - margin);
             const isBare = x < 0 || y < 0 || x >= painting.width || y >= painting.height;
             here = isBare ? paper : (lights[painting.at[y * painting.width + x] as number] as Light);
           } else {
             // A table has a grain.
-            const grain = 1 + 0.12 * Math.sin(0.05 * (row + j / TAPS) + 2 * Math.sin(0.01 * column));
-            here = table.map((channel) => channel * grain) as unknown as Light;
+            grain += 0.12 * Math.sin(0.05 * (row + j / TAPS) + wave);
           }
-          for (let k = 0; k < 3; k++)
-            light[at + k] = (light[at + k] as number) + (here[k] as number) / TAPS ** 2;
+          light[at] = (light[at] as number) + (here[0] * grain) / TAPS ** 2;
+          light[at + 1] = (light[at + 1] as number) + (here[1] * grain) / TAPS ** 2;
+          light[at + 2] = (light[at + 2] as number) + (here[2] * grain) / TAPS ** 2;
         }
     }
-  for (let pass = 0; pass < shot.blur; pass++) light = blurred(light, width, height);
+  return light;
+}
+
+/** The same light as the sensor counts it: less in the corners and on one side, with noise. It is written into. */
+function counted(light: Float32Array, shot: Shot, gain: number): void {
+  const { width, height } = shot;
+  const draw = seededDraw(seedOf('sensor', shot.seed));
   const gauss = (): number =>
     Math.sqrt(-2 * Math.log(1 - fraction(draw))) * Math.cos(2 * Math.PI * fraction(draw));
   const corner = (width / 2) ** 2 + (height / 2) ** 2;
+  // Light falls off with the fourth power of a cosine: so much that the corners lose what is asked.
+  const tangent2 = (1 - shot.vignette) ** -0.5 - 1;
   for (let row = 0; row < height; row++)
     for (let column = 0; column < width; column++) {
       const r2 = ((column - width / 2) ** 2 + (row - height / 2) ** 2) / corner;
-      // Light falls off with the fourth power of a cosine: so much that the corners lose what is asked.
-      const tangent2 = (1 - shot.vignette) ** -0.5 - 1;
       const fall = gain * (1 + tangent2 * r2) ** -2 * (1 - (shot.slope * column) / width);
       for (let k = 0; k < 3; k++) {
         const at = 3 * (row * width + column) + k;
         const clean = fall * (light[at] as number);
-        const noise = gauss() * Math.hypot(shot.readNoise, Math.sqrt(Math.max(0, clean) / shot.electrons));
+        const noise = gauss() * Math.sqrt(shot.readNoise ** 2 + Math.max(0, clean) / shot.electrons);
         light[at] = clean + noise;
       }
     }
+}
+
+/** Takes the photograph. */
+export async function photographed(painting: Painting, shot: Shot): Promise<Photograph> {
+  const { width, height, illuminant } = shot;
+  const balanced = balancing(illuminant, shot.balance);
+  const paper = balanced(lightFrom(STUDIO.paper.reflectance, illuminant));
+  const lights = painting.surfaces.map(({ reflectance }) => balanced(lightFrom(reflectance, illuminant)));
+  const warm = lightFrom(new Float64Array(GRID.count).fill(1), illuminant);
+  const table = balanced(shot.table.map((channel, k) => channel * (warm[k] as number)) as unknown as Light);
+  let light = seen(painting, shot, lights, paper, table);
+  for (let pass = 0; pass < shot.blur; pass++) light = blurred(light, width, height);
+  counted(light, shot, shot.exposure / Math.max(...paper));
   if (shot.jpeg === undefined) return { width, height, light: light.map((one) => quantised(one, 16)) };
-  const bytes = Uint8Array.from(light, (one) => Math.round(255 * encoded(Math.min(1, Math.max(0, one)))));
+  const bytes = new Uint8Array(light.length);
+  for (const [at, one] of light.entries())
+    bytes[at] = Math.round(255 * encoded(Math.min(1, Math.max(0, one))));
   const jpeg = await sharp(bytes, { raw: { width, height, channels: 3 } })
     .jpeg({ quality: shot.jpeg })
     .toBuffer();
-  const { data } = await sharp(jpeg).raw().toBuffer({ resolveWithObject: true });
-  return { width, height, light: Float32Array.from(data, (code) => decoded(code / 255)) };
+  const codes = await sharp(jpeg).raw().toBuffer();
+  for (let at = 0; at < light.length; at++) light[at] = DECODED[codes[at] as number] as number;
+  return { width, height, light };
 }
 
+/** One pass of the filter, along the rows and then down the columns; beyond an edge lies what lies at it. */
 function blurred(light: Float32Array, width: number, height: number): Float32Array<ArrayBuffer> {
+  const across = new Float64Array(light.length);
   const out = new Float32Array(light.length);
-  for (let row = 0; row < height; row++)
-    for (let column = 0; column < width; column++)
-      for (let k = 0; k < 3; k++) {
-        let sum = 0;
-        for (const dy of [-1, 0, 1])
-          for (const dx of [-1, 0, 1]) {
-            const [y, x] = [
-              Math.min(height - 1, Math.max(0, row + dy)),
-              Math.min(width - 1, Math.max(0, column + dx)),
-            ];
-            sum +=
-              ((2 - Math.abs(dx)) * (2 - Math.abs(dy)) * (light[3 * (y * width + x) + k] as number)) / 16;
-          }
-        out[3 * (row * width + column) + k] = sum;
-      }
+  const row = 3 * width;
+  for (let start = 0; start < light.length; start += row)
+    for (let at = start; at < start + row; at++) {
+      const [before, after] = [at - 3 < start ? at : at - 3, at + 3 < start + row ? at + 3 : at];
+      across[at] = (light[before] as number) + 2 * (light[at] as number) + (light[after] as number);
+    }
+  for (let at = 0; at < row * height; at++) {
+    const [above, below] = [at < row ? at : at - row, at + row < row * height ? at + row : at];
+    out[at] = ((across[above] as number) + 2 * (across[at] as number) + (across[below] as number)) / 16;
+  }
   return out;
 }

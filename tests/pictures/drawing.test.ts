@@ -3,7 +3,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readColour, valueFromStep } from '../../src/colour/index.js';
 import { greyOfValue } from '../../src/colour/screen.js';
-import { readPictures } from '../../src/files/pictures.js';
 import {
   BARE,
   findPicture,
@@ -14,10 +13,11 @@ import {
   screenTones,
 } from '../../src/pictures/index.js';
 import { seeLaid } from '../../src/washes/index.js';
+import { SHIPPED_PICTURES } from '../exercises.js';
 import { STUDIO } from '../studio.js';
 
 const WASH = { paints: { 'cobalt-blue': 1 }, strength: 0.2 };
-const PICTURES = readPictures(STUDIO, 'exercises');
+const PICTURES = SHIPPED_PICTURES;
 const ROOFS = findPicture(PICTURES, 'harbour-roofs') as Picture;
 
 /** A picture of a ground and one thing, made by hand. */

@@ -2,14 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import { readColour } from '../../src/colour/reading.js';
 import { SUBJECTS } from '../../src/drills/lexicon.js';
-import { readDrillFolder } from '../../src/files/exercises.js';
-import { readPictures } from '../../src/files/pictures.js';
 import { VALUE_BOUNDS } from '../../src/judgement/index.js';
 import { findPicture, type Picture, painted, pixelsOf, raster } from '../../src/pictures/index.js';
+import { SHIPPED_DRILLS, SHIPPED_PICTURES } from '../exercises.js';
 import { STUDIO } from '../studio.js';
 import { sharesOf, touching } from './measure.js';
 
-const PICTURES = readPictures(STUDIO, 'exercises');
+const PICTURES = SHIPPED_PICTURES;
 const PAPER = readColour(STUDIO.paper.reflectance);
 
 /** Sizes in cells that pictures are shown at, as pixels. */
@@ -33,7 +32,7 @@ it('every subject of the lexicon has a picture, in the place where it stands', (
 });
 
 it('every picture is used by a drill, and every subject that it lists is one of its own', () => {
-  const drills = readDrillFolder(STUDIO, 'exercises');
+  const drills = SHIPPED_DRILLS;
   for (const { id, subjects } of PICTURES) {
     expect(
       drills.some(({ picture }) => picture === id),

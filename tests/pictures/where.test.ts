@@ -14,10 +14,11 @@ import {
   type Picture,
   painted,
 } from '../../src/pictures/index.js';
+import { SHIPPED_DRILLS, SHIPPED_PICTURES } from '../exercises.js';
 import { kindOf, STUDIO } from '../studio.js';
 
-const PICTURES = readPictures(STUDIO, 'exercises');
-const DRILLS = readDrillFolder(STUDIO, 'exercises');
+const PICTURES = SHIPPED_PICTURES;
+const DRILLS = SHIPPED_DRILLS;
 const ROOFS = findPicture(PICTURES, 'harbour-roofs') as Picture;
 
 let folder = '';

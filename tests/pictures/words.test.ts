@@ -1,6 +1,5 @@
 /** Pictures for the ear, in signs and as SVG. */
 import { describe, expect, it } from 'vitest';
-import { readPictures } from '../../src/files/pictures.js';
 import {
   ASCII_SIGNS,
   findPicture,
@@ -13,9 +12,10 @@ import {
   svg,
 } from '../../src/pictures/index.js';
 import { WRITTEN } from '../../src/words/voice.js';
+import { SHIPPED_PICTURES } from '../exercises.js';
 import { STUDIO } from '../studio.js';
 
-const PICTURES = readPictures(STUDIO, 'exercises');
+const PICTURES = SHIPPED_PICTURES;
 const ROOFS = findPicture(PICTURES, 'harbour-roofs') as Picture;
 const STROKES = {
   strokes: [

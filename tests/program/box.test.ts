@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { cleanEnv, mudlark, type Run } from './run-cli.js';
+import { cleanEnv, mudlark, mudlarkHere, type Run } from './run-cli.js';
 
 let env: Record<string, string> = {};
 let folder = '';
@@ -12,13 +12,14 @@ beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'mudlark-box-'));
 });
 const run = (...args: string[]): Run => mudlark(args, env);
-const json = <T>(...args: string[]): T => JSON.parse(run(...args, '--json').out) as T;
+const here = (...args: string[]): Promise<Run> => mudlarkHere(args, env);
+const json = async <T>(...args: string[]): Promise<T> => JSON.parse((await here(...args, '--json')).out) as T;
 const NEW = [
   ...['box', 'new', 'studio', '--paints', 'burnt-sienna,ultramarine-blue', '--paints', 'alizarin-crimson'],
   ...['--name-of', 'burnt-sienna=my sienna', '--strength', 'burnt-sienna=1.4'],
 ];
-const made = (): void => {
-  expect(run(...NEW)).toMatchObject({ code: 0, err: '' });
+const made = async (): Promise<void> => {
+  expect(await here(...NEW)).toMatchObject({ code: 0, err: '' });
 };
 interface Shown {
   id: string;
@@ -30,22 +31,22 @@ interface Shown {
 }
 
 describe('mudlark box', () => {
-  it('is called otherwise, and stays in use', () => {
-    made();
-    expect(run('box', 'use', 'studio').code).toBe(0);
+  it('is called otherwise, and stays in use', async () => {
+    await made();
+    expect((await here('box', 'use', 'studio')).code).toBe(0);
     expect(run('box', 'edit', 'studio', '--name', 'Quay').out).toMatch(
       /^The quay box is kept: 3 paints\. It is in use\.\n/,
     );
-    expect(json<Shown>('box', 'show')).toMatchObject({ id: 'quay', own: true, inUse: true });
-    expect(run('box', 'show', 'studio').code).toBe(2);
+    expect(await json<Shown>('box', 'show')).toMatchObject({ id: 'quay', own: true, inUse: true });
+    expect((await here('box', 'show', 'studio')).code).toBe(2);
   });
 
-  it('puts one together, shows it, changes it', () => {
+  it('puts one together, shows it, changes it', async () => {
     const { out } = run(...NEW);
     expect(out).toMatch(
       /^The studio box is kept: 3 paints\. Use it with: mudlark box use studio\nWith the studio box/,
     );
-    const before = json<Shown>('box', 'show', 'studio');
+    const before = await json<Shown>('box', 'show', 'studio');
     expect(before).toMatchObject({ id: 'studio', own: true, inUse: false });
     expect(before.paints).toEqual([
       { id: 'burnt-sienna', name: 'my sienna', strength: 1.4 },
@@ -65,7 +66,7 @@ describe('mudlark box', () => {
       'viridian=0.5',
     ];
     expect(run('box', 'edit', 'Studio', ...edit).code).toBe(0);
-    const after = json<Shown>('box', 'show', 'studio');
+    const after = await json<Shown>('box', 'show', 'studio');
     expect(after.paints.map(({ name, strength }) => [name, strength])).toEqual([
       ['burnt sienna', 1.4],
       ['ultramarine blue', 1],
@@ -74,14 +75,14 @@ describe('mudlark box', () => {
     expect(after.revision).not.toBe(before.revision);
   });
 
-  it('lists all, and uses one for this learner alone', () => {
-    made();
+  it('lists all, and uses one for this learner alone', async () => {
+    await made();
     expect(run('box', 'use', 'studio').out).toMatch(/^The box in use is studio\.\nWith the studio box/);
-    const { boxes } = json<{ boxes: Shown[] }>('box', 'list');
+    const { boxes } = await json<{ boxes: Shown[] }>('box', 'list');
     expect(boxes.map(({ id, own, inUse }) => [id, own, inUse])).toContainEqual(['studio', true, true]);
     expect(run('box', 'list').out).toMatch(/^studio +3 paints +your own +in use$/m);
     expect(run('settings').out).toMatch(/^palette +studio +settings file$/m);
-    const ben = run('mix', 'burnt-sienna=1', '--box', 'six');
+    const ben = await here('mix', 'burnt-sienna=1', '--box', 'six');
     expect(ben.out).toContain('burnt sienna');
     const other = mudlark(['recipe', '--to', '#6b4a2f', '--learner', 'Ben'], env);
     expect(other.code).toBe(0);
@@ -90,9 +91,9 @@ describe('mudlark box', () => {
     );
   });
 
-  it('keeps predictions and recipes to it, and says so', () => {
-    made();
-    run('box', 'use', 'studio');
+  it('keeps predictions and recipes to it, and says so', async () => {
+    await made();
+    await here('box', 'use', 'studio');
     const mixture = ['mix', 'burnt-sienna=1', 'ultramarine-blue=1', '--strength', '0.4'];
     const own = run(...mixture);
     expect(own.out).toContain('my sienna');
@@ -100,45 +101,54 @@ describe('mudlark box', () => {
       "Tubes as you say they are, against the library's: my sienna 1.4 times as strong.",
     );
     // A part of this tube does what 1.4 parts of the library's paint do.
-    const { lab } = json<{ lab: object }>(...mixture);
+    const { lab } = await json<{ lab: object }>(...mixture);
     const same = ['mix', 'burnt-sienna=1.4', 'ultramarine-blue=1', '--strength', '0.4', '--box', 'twelve'];
-    const byLibrary = json<{ lab: Record<string, number> }>(...same).lab;
+    const { lab: byLibrary } = await json<{ lab: Record<string, number> }>(...same);
     for (const [axis, value] of Object.entries(lab))
       expect(value).toBeCloseTo(byLibrary[axis] ?? Number.NaN, 6);
-    const { asked, recipes } = json<{ asked: { within: string[] }; recipes: { words: string }[] }>(
+    const { asked, recipes } = await json<{ asked: { within: string[] }; recipes: { words: string }[] }>(
       ...['recipe', '--from', 'ultramarine-blue=1', '--goal', 'dull'],
     );
     expect(asked.within).toEqual(['burnt-sienna', 'ultramarine-blue', 'alizarin-crimson']);
     expect(recipes.map(({ words }) => words).join(' ')).toContain('my sienna');
   });
 
-  it('goes to a file and back, and replaces nothing unasked', () => {
-    made();
+  it('goes to a file and back, and replaces nothing unasked', async () => {
+    await made();
     const file = join(folder, 'studio.box.json');
     expect(run('box', 'export', 'studio', file).out).toBe('written: studio.box.json\n');
-    expect(run('box', 'export', 'studio', file)).toMatchObject({ code: 1, out: '' });
+    expect(await here('box', 'export', 'studio', file)).toMatchObject({ code: 1, out: '' });
     expect(run('box', 'export', 'studio', '-').out).toBe(readFileSync(file, 'utf8'));
     expect(run('box', 'import', file).out).toBe('The box studio is there already.\n');
-    run('box', 'edit', 'studio', '--strength', 'burnt-sienna=1');
+    await here('box', 'edit', 'studio', '--strength', 'burnt-sienna=1');
     const refused = run('box', 'import', file);
     expect(refused).toMatchObject({ code: 1, out: '' });
     expect(refused.err).toMatch(
       /^mudlark: a box called studio is there already; add --as NAME .*--force[^\n]*\n$/,
     );
-    expect(run('box', 'import', file, '--as', 'ana').code).toBe(0);
-    expect(run('box', 'import', file, '--force').code).toBe(0);
-    expect(json<Shown>('box', 'show', 'studio').paints[0]?.strength).toBe(1.4);
-    expect(json<Shown>('box', 'show', 'ana').paints).toEqual(json<Shown>('box', 'show', 'studio').paints);
+    expect((await here('box', 'import', file, '--as', 'ana')).code).toBe(0);
+    expect((await here('box', 'import', file, '--force')).code).toBe(0);
+    expect((await json<Shown>('box', 'show', 'studio')).paints[0]?.strength).toBe(1.4);
+    const [ana, studio] = [
+      await json<Shown>('box', 'show', 'ana'),
+      await json<Shown>('box', 'show', 'studio'),
+    ];
+    expect(ana.paints).toEqual(studio.paints);
   });
 
-  it('is deleted when sure; the box in use is the usual one then', () => {
-    made();
-    run('box', 'use', 'studio');
+  it('is deleted when sure; the box in use is the usual one then', async () => {
+    await made();
+    await here('box', 'use', 'studio');
     expect(run('box', 'delete', 'studio').code).toBe(2);
     expect(run('box', 'delete', 'studio', '--yes').out).toBe(
       'The box studio is deleted; the box in use is twelve now.\n',
     );
-    expect(json<Shown>('box', 'show')).toMatchObject({ id: 'twelve', inUse: true });
+    expect(await json<Shown>('box', 'show')).toMatchObject({ id: 'twelve', inUse: true });
+  });
+
+  it('refuses a paint that there is not, as it is built', async () => {
+    const args = ['box', 'new', 'x', '--paints', 'burnt-siena,viridian'];
+    expect(run(...args)).toEqual(await mudlarkHere(args, env));
   });
 
   it.each([
@@ -162,8 +172,8 @@ describe('mudlark box', () => {
     [['box', 'show', 'twelv'], /no box is called/],
     [['box'], /box needs a command; there are: new, edit/],
     [['mix', 'viridian=1', '--box', 'twelv'], /no box is called/],
-  ])('refuses %j in one line', (args, words) => {
-    const { code, out, err } = run(...args);
+  ])('refuses %j in one line', async (args, words) => {
+    const { code, out, err } = await mudlarkHere(args, env);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(words);
     expect(err.trimEnd().split('\n')).toHaveLength(1);
@@ -183,19 +193,19 @@ describe('mudlark box', () => {
       /cannot be shown/,
     ],
     ['a megabyte', `"${'x'.repeat(1_000_000)}"`, /more than the 0\.5 MB/],
-  ])('refuses a file of %s in one line, and keeps nothing', (_, text, words) => {
+  ])('refuses a file of %s in one line, and keeps nothing', async (_, text, words) => {
     const file = join(folder, 'x.json');
     writeFileSync(file, text);
-    const { code, out, err } = run('box', 'import', file);
+    const { code, out, err } = await mudlarkHere(['box', 'import', file], env);
     expect([code, out]).toEqual([1, '']);
     expect(err).toMatch(words);
     expect(err).toMatch(/^mudlark: [^\p{Cc}]+\n$/u);
-    expect(run('box', 'list').out).not.toContain('your own');
+    expect((await mudlarkHere(['box', 'list'], env)).out).toMatch(/^twelve(?![\s\S]*your own)/m);
   });
 });
 
-it('a quiz is the same whatever box its author uses', () => {
-  const write = (name: string): string => {
+it('a quiz is the same whatever box its author uses', async () => {
+  const write = async (name: string): Promise<string> => {
     const path = join(folder, name);
     const flags = [
       '--families',
@@ -207,18 +217,18 @@ it('a quiz is the same whatever box its author uses', () => {
       '--seed',
       '7',
     ];
-    expect(run('quiz', 'write', ...flags, '--title', 'Week', '--out', path).code).toBe(0);
+    expect((await here('quiz', 'write', ...flags, '--title', 'Week', '--out', path)).code).toBe(0);
     return path;
   };
   // The secret of each handout is its own.
   const told = (path: string): string => readFileSync(path, 'utf8').replace(/^secret: .*$/m, '');
-  const keyOf = (path: string): string => run('quiz', 'key', path).out;
-  const before = write('before.yaml');
-  const key = keyOf(before);
-  run(...NEW);
-  run('box', 'edit', 'studio', '--strength', 'ultramarine-blue=4');
-  run('box', 'use', 'studio');
-  expect(told(write('after.yaml'))).toBe(told(before));
-  expect(keyOf(before)).toBe(key);
+  const keyOf = async (path: string): Promise<string> => (await here('quiz', 'key', path)).out;
+  const before = await write('before.yaml');
+  const key = await keyOf(before);
+  await here(...NEW);
+  await here('box', 'edit', 'studio', '--strength', 'ultramarine-blue=4');
+  await here('box', 'use', 'studio');
+  expect(told(await write('after.yaml'))).toBe(told(before));
+  expect(await keyOf(before)).toBe(key);
   expect(key).not.toContain('my sienna');
 });

@@ -1,7 +1,7 @@
 /** What dried, through the built program without a terminal. */
 import { spawnSync } from 'node:child_process';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { CLI, cleanEnv, mudlark, type Run } from './run-cli.js';
+import { CLI, cleanEnv, mudlark, mudlarkHere, type Run } from './run-cli.js';
 
 let env: Record<string, string> = {};
 const run = (...args: string[]): Run => mudlark(args, env);
@@ -15,10 +15,9 @@ const piped = (input: string, ...args: string[]): Run => {
 };
 const BOX = ['box', 'new', 'mine', '--paints', 'burnt-sienna,ultramarine-blue,prussian-blue,cadmium-yellow'];
 
-beforeEach(() => {
+beforeEach(async () => {
   env = cleanEnv();
-  run(...BOX);
-  run('box', 'use', 'mine');
+  for (const args of [BOX, ['box', 'use', 'mine']]) expect((await mudlarkHere(args, env)).code).toBe(0);
 });
 
 describe('mudlark dried', () => {
@@ -77,6 +76,11 @@ describe('mudlark dried', () => {
     expect(run('dried', 'correct', '--yes').err).toMatch(/do not fit together.*daylight/);
   });
 
+  it('refuses a paint of another box, as it is built', async () => {
+    const args = ['dried', 'add', 'viridian=1', '--water', '1:24', '--mixed', '6'];
+    expect(run(...args)).toEqual(await mudlarkHere(args, env));
+  });
+
   it.each([
     [['dried'], 2, /asks in a terminal/],
     [['dried', '--box', 'mine'], 2, /asks in a terminal/],
@@ -93,8 +97,8 @@ describe('mudlark dried', () => {
     [['dried', 'forget', '1'], 2, /no readings/],
     [['dried', 'correct', '--yes'], 1, /no tube is known well enough/],
     [['dried', 'add', '--from', 'nowhere.txt'], 1, /nowhere/],
-  ])('refuses %j in one line', (args, code, words) => {
-    const { code: got, err, out } = run(...args);
+  ])('refuses %j in one line', async (args, code, words) => {
+    const { code: got, err, out } = await mudlarkHere(args, env);
     expect([got, out]).toEqual([code, '']);
     expect(err).toMatch(/^mudlark: [^\n]+\n$/);
     expect(err).toMatch(words);

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { mudlark, mudlarkJson } from './run-cli.js';
+import { mudlark, mudlarkHere, mudlarkJson } from './run-cli.js';
 
 interface GradeDocument {
   schemaVersion: number;
@@ -72,8 +72,8 @@ describe('mudlark grade', () => {
       /added paint to wash.*takes one of/,
     ],
     [['grade', 'harbour-roof-shade', '--second', 'alizarin-crimson'], /added paint to wash.*is not chosen/],
-  ])('refuses %j', (args, message) => {
-    const run = mudlark(args);
+  ])('refuses %j', async (args, message) => {
+    const run = await mudlarkHere(args);
     expect(run.code).toBe(2);
     expect(run.err).toMatch(message);
     expect(run.err.trimEnd().split('\n')).toHaveLength(1);
@@ -151,16 +151,18 @@ describe('mudlark drills', () => {
     ['another format', { 'a.yaml': GOOD.replace('format: 1', 'format: 9') }, /a\.yaml:1: .*format/],
     ['an empty file', { 'a.yaml': '' }, /a\.yaml/],
     ['no files', { 'readme.txt': 'hello' }, /no \.yaml files/],
-  ])('refuses %s with one line and exit code 1', (_what, files, message) => {
-    const run = mudlark(['drills', 'check', folderWith(files)]);
+  ])('refuses %s with one line and exit code 1', async (_what, files, message) => {
+    const run = await mudlarkHere(['drills', 'check', folderWith(files)]);
     expect(run.code).toBe(1);
     expect(run.err).toMatch(message);
     expect(run.err.trimEnd().split('\n')).toHaveLength(1);
     expect(run.err).not.toMatch(/fault of the program/);
   });
 
-  it('says when the folder is not there', () => {
-    const run = mudlark(['drills', 'check', '/nowhere/at/all']);
+  it('says when the folder is not there, as it is built', async () => {
+    const args = ['drills', 'check', '/nowhere/at/all'];
+    const run = mudlark(args);
+    expect(run).toEqual(await mudlarkHere(args));
     expect(run.code).toBe(1);
     expect(run.err).toMatch(/no such file/);
   });

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { mudlark, mudlarkJson } from './run-cli.js';
+import { mudlark, mudlarkHere, mudlarkJson } from './run-cli.js';
 
 interface MixDocument {
   schemaVersion: number;
@@ -102,6 +102,11 @@ describe('mudlark mix', () => {
     expect(strokes.lab.l).toBeGreaterThan(puddle.lab.l);
   });
 
+  it('refuses a paint that there is not, as it is built', async () => {
+    const args = ['mix', 'burnt-siena=1'];
+    expect(mudlark(args)).toEqual(await mudlarkHere(args));
+  });
+
   it.each([
     [['burnt-siena=1'], /no paint is called "burnt-siena".*Did you mean burnt-sienna/],
     [['burnt-sienna=-1'], /parts of burnt-sienna must be above 0/],
@@ -128,8 +133,8 @@ describe('mudlark mix', () => {
     [['__proto__=1'], /no paint is called/],
     [[], /missing required argument/],
     [['burnt-sienna=1', '--sideways'], /unknown option/],
-  ])('refuses %j with one clear line and exit code 2', (args, message) => {
-    const run = mudlark(['mix', ...args]);
+  ])('refuses %j with one clear line and exit code 2', async (args, message) => {
+    const run = await mudlarkHere(['mix', ...args]);
     expect(run.code).toBe(2);
     expect(run.out).toBe('');
     expect(run.err.trimEnd()).toMatch(message);

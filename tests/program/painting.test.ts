@@ -2,7 +2,7 @@ import { copyFileSync, existsSync, mkdtempSync, readdirSync, readFileSync, write
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { readBox } from '../../src/commands/learner.js';
 import { type PaintingPorts, paintingCommand } from '../../src/commands/painting.js';
 import type { PaintingOptions } from '../../src/commands/painting-request.js';
@@ -10,13 +10,15 @@ import { SCHEMA_VERSION } from '../../src/commands/run.js';
 import { WRITTEN } from '../../src/words/voice.js';
 import { file } from '../painting/made-files.js';
 import { STUDIO } from '../studio.js';
-import { cleanEnv, mudlark } from './run-cli.js';
+import { demoFolder } from './demo.js';
+import { cleanEnv, mudlark, mudlarkHere } from './run-cli.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'mudlark-painting-'));
-const demo = join(folder, 'demo');
+const demo = demoFolder();
 const at = (name: string): string => join(demo, name);
 const env = cleanEnv();
 const run = (...args: string[]) => mudlark(['painting', ...args], env);
+const here = (...args: string[]) => mudlarkHere(['painting', ...args], env);
 
 interface Document {
   readonly schemaVersion: number;
@@ -54,11 +56,6 @@ function refused(code: number, ...args: string[]): string {
 }
 
 const SCENES = ['harbour', 'orchard', 'market', 'quarry'];
-
-beforeAll(() => {
-  const { code, err } = run('--demo', demo);
-  expect([code, err]).toEqual([0, '']);
-});
 
 describe('demo pictures', () => {
   it('are written as JPEG and PNG, before and after, and never over others unasked', () => {
@@ -132,17 +129,20 @@ describe('painting, as it is built', () => {
       expect(Math.abs((one?.shares[part] ?? 0) - (other?.shares[part] ?? 9))).toBeLessThan(0.02);
   });
 
-  it('tells it in words, on either scale, in 80 columns', () => {
+  it('tells it in words, on either scale, in 80 columns', async () => {
     const { out, err, code } = run(at('market-after.jpg'));
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^market-after\.jpg: \d masses\nWhite: bare paper, found at/);
     expect(out).toMatch(/Range: step 1\.\d to 7\.\d \(1 paper white to 10 darkest dark\)\./);
     expect(out).toMatch(/vivid red/);
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
-    expect(run(at('market-after.jpg'), '--scale', 'black-first').out).toMatch(
+    expect((await here(at('market-after.jpg'), '--scale', 'black-first')).out).toMatch(
       /Range: V 9\.\d to 2\.\d \(0 black to 10 white\)\./,
     );
-    const spoken = mudlark(['painting', at('market-after.jpg')], { ...env, MUDLARK_SCREEN_READER: 'true' });
+    const spoken = await mudlarkHere(['painting', at('market-after.jpg')], {
+      ...env,
+      MUDLARK_SCREEN_READER: 'true',
+    });
     expect(spoken.out).toMatch(/^Mass 1: [a-z ]+, [a-z ]+, \d+ percent of it, value \d\.\d|^Mass 1: /m);
     expect(spoken.out).not.toMatch(/%|C\*/);
   });
@@ -205,9 +205,9 @@ describe('studies', () => {
       .toBuffer({ resolveWithObject: true });
     expect(new Set(data).size).toBeLessThanOrEqual(9);
     expect(refused(1, picture, '--grey')).toMatch(/study-grey\.png: this file is there already/);
-    expect(run(picture, '--grey', '--force').out).toMatch(/replaced: study-grey\.png\n$/);
+    expect((await here(picture, '--grey', '--force')).out).toMatch(/replaced: study-grey\.png\n$/);
     expect(refused(1, picture, '--grey', '--out', picture, '--force')).toMatch(/never written over/);
-    expect(run(picture, '--values', '5', '--out', join(folder, 'five.png')).code).toBe(0);
+    expect((await here(picture, '--values', '5', '--out', join(folder, 'five.png'))).code).toBe(0);
     expect(existsSync(join(folder, 'five.png'))).toBe(true);
   });
 });
@@ -228,7 +228,7 @@ describe('what the camera wrote into the file', () => {
     const texts = [
       out,
       err,
-      run(picture, '--json').out,
+      (await here(picture, '--json')).out,
       readFileSync(join(folder, 'camera-grey.png'), 'latin1'),
     ];
     for (const text of texts) expect(text).not.toMatch(/SECRET|GPS|51\/1|3230/);

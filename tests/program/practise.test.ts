@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mudlark } from './run-cli.js';
+import { mudlark, mudlarkHere } from './run-cli.js';
 
 describe('mudlark practise without a terminal', () => {
   it.each([[[]], [['practise']], [['practise', 'darken-bright', '--minutes', '5', '--seed', '7']]])(
@@ -13,6 +13,11 @@ describe('mudlark practise without a terminal', () => {
     },
   );
 
+  it('refuses a family that there is not, as it is built', async () => {
+    const args = ['practise', 'darken-brigth'];
+    expect(mudlark(args)).toEqual(await mudlarkHere(args));
+  });
+
   it.each([
     [['practise', 'darken-brigth'], /no family of drills.*Did you mean darken-bright/],
     [['practise', '--palette', 'sixx'], /no box is called "sixx".*six/],
@@ -22,8 +27,8 @@ describe('mudlark practise without a terminal', () => {
     [['practise', 'grey-lean', '--level', 'hard'], /--level takes/],
     [['practise', '--seed', '-1'], /--seed takes a whole number/],
     [['practise', '--seed', '1.5'], /--seed takes a whole number/],
-  ])('refuses %j', (args, message) => {
-    const run = mudlark(args);
+  ])('refuses %j', async (args, message) => {
+    const run = await mudlarkHere(args);
     expect(run.code).toBe(2);
     expect(run.err).toMatch(message);
     expect(run.err.trimEnd().split('\n')).toHaveLength(1);

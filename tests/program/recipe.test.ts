@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mudlark, mudlarkJson } from './run-cli.js';
+import { mudlark, mudlarkHere, mudlarkJson } from './run-cli.js';
 
 interface RecipeDocument {
   schemaVersion: number;
@@ -55,6 +55,11 @@ describe('mudlark recipe', () => {
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });
 
+  it('refuses to go darker than there is, as it is built', async () => {
+    const args = [...RICH, '--darker', '6'];
+    expect(mudlark(args)).toEqual(await mudlarkHere(args));
+  });
+
   it.each([
     [['recipe'], /say from which wash, or to which colour/],
     [['recipe', '--from', 'burnt-sienna=1'], /a goal is missing: add --goal shade, rich, dull or distance/],
@@ -75,8 +80,8 @@ describe('mudlark recipe', () => {
     [[...RICH, '--ways', 'spray'], /--ways takes puddle, glaze, strokes/],
     [[...RICH, '--most', '0'], /--most takes a whole number/],
     [['recipe', '--from', 'burnt-sienna=1', '--goal', 'shade', '--lighter', '1'], /a shade is darker/],
-  ])('refuses %j in one line', (args, words) => {
-    const { code, err, out } = mudlark(args);
+  ])('refuses %j in one line', async (args, words) => {
+    const { code, err, out } = await mudlarkHere(args);
     expect(code).toBe(2);
     expect(out).toBe('');
     expect(err).toMatch(words);

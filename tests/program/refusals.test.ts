@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFil
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { CLI, cleanEnv, mudlark } from './run-cli.js';
+import { CLI, cleanEnv, mudlark, mudlarkHere } from './run-cli.js';
 
 const folder = (): string => mkdtempSync(join(tmpdir(), 'mudlark-refusals-'));
 
@@ -54,6 +54,18 @@ function withInput(args: readonly string[], env: Record<string, string>, input: 
 
 describe('names that are not known', () => {
   it.each([
+    ['grade', 'zzzz'],
+    ['pigments', 'show', 'xx'],
+    ['record', 'exprt'],
+    ['settings', 'foo'],
+    ['quiz'],
+  ])('are refused as it is built: %s %s %s', async (...args) => {
+    const said = mudlark(args);
+    expect(said.code).toBe(2);
+    expect(said).toEqual(await mudlarkHere(args));
+  });
+
+  it.each([
     [
       ['mix', 'no-such-paint=1'],
       /no paint is called "no-such-paint"\. Nearest: [a-z-]+, [a-z-]+ and [a-z-]+\./,
@@ -73,8 +85,8 @@ describe('names that are not known', () => {
     ],
     [['quiz', 'write', '--families', ',', '--out', 'never.yaml'], /--families names no family/],
     [['progress', '--json', '--csv', '-'], /both print/],
-  ])('are refused in one line: %j', (args, message) => {
-    const run = mudlark(args);
+  ])('are refused in one line: %j', async (args, message) => {
+    const run = await mudlarkHere(args);
     expect(run.code).toBe(2);
     expect(run.out).toBe('');
     expect(oneLine(run.err)).toMatch(message);

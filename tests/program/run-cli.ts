@@ -1,9 +1,11 @@
-/** Runs the built program with its own home, no terminal and no input. */
+/** Runs the program with its own home, no terminal and no input: the built one, or its command line inside the test. */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { vi } from 'vitest';
+import { runProgram } from '../../src/commands/program.js';
 
 export const CLI = fileURLToPath(new URL('../../dist/cli.js', import.meta.url));
 
@@ -39,6 +41,41 @@ export function mudlark(args: readonly string[], env: Record<string, string> = c
     maxBuffer: 1 << 26,
   });
   return { code: status, out: stdout, err: stderr };
+}
+
+/**
+ * Runs a command line as the entry does, without a process of its own: for the many cases of one command, of which one is run as it is
+ * built. For what reads no input and draws no screen.
+ */
+export async function mudlarkHere(
+  args: readonly string[],
+  env: Record<string, string> = cleanEnv(),
+): Promise<Run> {
+  const before = { ...process.env };
+  const clear = (): void => {
+    for (const name of Object.keys(process.env)) delete process.env[name];
+  };
+  let [out, err] = ['', ''];
+  const streams = [
+    vi.spyOn(process.stdout, 'write').mockImplementation((text) => {
+      out += String(text);
+      return true;
+    }),
+    vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
+      err += String(text);
+      return true;
+    }),
+  ];
+  clear();
+  Object.assign(process.env, env);
+  try {
+    const code = await runProgram(args, '0.0.0-test');
+    return { code, out, err };
+  } finally {
+    for (const stream of streams) stream.mockRestore();
+    clear();
+    Object.assign(process.env, before);
+  }
 }
 
 /** Runs a command with `--json` and reads the document. */

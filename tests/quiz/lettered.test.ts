@@ -3,15 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { countAnswers } from '../../src/drills/answers.js';
 import { type Drill, markOf } from '../../src/drills/kinds/index.js';
 import { answerKey } from '../../src/drills/look.js';
-import { readDrillFolder } from '../../src/files/exercises.js';
 import { GOOD_MARK } from '../../src/judgement/index.js';
 import { inDrawnOrder } from '../../src/quiz/drawn-order.js';
 import { letteredAnswers, MOST_LETTERS } from '../../src/quiz/lettered.js';
+import { SHIPPED_DRILLS } from '../exercises.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { everyKindHandout } from './fixture.js';
 
 const { drills } = everyKindHandout();
-const shipped = readDrillFolder(STUDIO, 'exercises');
+const shipped = SHIPPED_DRILLS;
 
 describe('lettered answers', () => {
   it.each(drills.map((drill) => [`${drill.kind} ${drill.id}`, drill] as const))('%s', (_, drill) => {

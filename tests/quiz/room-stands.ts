@@ -1,15 +1,14 @@
 /** The room on a stage: a handout, its program at a size and in a form, keys pressed one after another. */
-import { readPictures } from '../../src/files/pictures.js';
 import type { Handout } from '../../src/quiz/handout.js';
 import type { RoomCounts } from '../../src/quiz/room-counts.js';
 import type { Size } from '../../src/tui/kit/stage.js';
 import { type RoomRequest, roomProgram } from '../../src/tui/quiz/room/program.js';
 import type { RoomState } from '../../src/tui/quiz/room/state.js';
-import { STUDIO } from '../studio.js';
+import { SHIPPED_PICTURES } from '../exercises.js';
 import { COLOURED, type Form } from '../tui/walk.js';
 import { NINE } from './fixture.js';
 
-const pictures = readPictures(STUDIO, 'exercises');
+const pictures = SHIPPED_PICTURES;
 
 export type RoomProgram = ReturnType<typeof roomProgram>;
 

@@ -1,13 +1,13 @@
 /** Real drills with their pictures, for screens that show them. */
 import type { Drill } from '../../src/drills/kinds/index.js';
-import { readPictures } from '../../src/files/pictures.js';
 import { drillScenes } from '../../src/pictures/index.js';
 import type { TuiDeps } from '../../src/tui/practice/deps.js';
+import { SHIPPED_PICTURES } from '../exercises.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { SHIPPED } from '../words/answers.js';
 import { items } from './fakes.js';
 
-const scenes = drillScenes(STUDIO, readPictures(STUDIO, 'exercises'));
+const scenes = drillScenes(STUDIO, SHIPPED_PICTURES);
 
 /** The shipped drills of which something lies in a picture. */
 export const PICTURED: readonly Drill[] = SHIPPED.filter((drill) => scenes(drill) !== undefined);

@@ -1,14 +1,14 @@
 /** The little sheet as lines of pieces: every pixel in its colour, few pieces, and signs where there are no colours. */
 import { describe, expect, it } from 'vitest';
-import { readPictures } from '../../src/files/pictures.js';
 import { findPicture, type Picture, painted, pixelsOf, screenTones } from '../../src/pictures/index.js';
 import { ASCII, UNICODE } from '../../src/tui/kit/glyphs.js';
 import { halfBlocks } from '../../src/tui/kit/half-blocks.js';
 import type { Piece } from '../../src/tui/kit/row.js';
 import { LEAST_SHEET, sheetPicture, sheetSize } from '../../src/tui/sheet/picture.js';
+import { SHIPPED_PICTURES } from '../exercises.js';
 import { STUDIO } from '../studio.js';
 
-const PICTURES = readPictures(STUDIO, 'exercises');
+const PICTURES = SHIPPED_PICTURES;
 const scene = painted(STUDIO, findPicture(PICTURES, 'harbour-roofs') as Picture);
 
 /** Colours of the two pixels of each cell, read back from the pieces. */

@@ -3,12 +3,12 @@ import { seededDraw } from '../../src/chance/draw.js';
 import type { Drill } from '../../src/drills/kinds/index.js';
 import { randomAnswer } from '../../src/drills/random-answer.js';
 import type { Answer, Grade } from '../../src/drills/types.js';
-import { readDrillFolder } from '../../src/files/exercises.js';
 import { sayFinding } from '../../src/words/tell.js';
 import type { Voice } from '../../src/words/voice.js';
-import { kindOf, STUDIO } from '../studio.js';
+import { SHIPPED_DRILLS } from '../exercises.js';
+import { kindOf } from '../studio.js';
 
-export const SHIPPED = readDrillFolder(STUDIO, 'exercises');
+export const SHIPPED = SHIPPED_DRILLS;
 
 /** Every way a learner is spoken to. */
 export const VOICES: readonly Voice[] = [

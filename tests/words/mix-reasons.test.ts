@@ -5,16 +5,14 @@ import { mixReason } from '../../src/drills/kinds/mix/reason.js';
 import type { MixDrill } from '../../src/drills/kinds/mix/schema.js';
 import { outcomeOf } from '../../src/drills/kinds/mix/solve.js';
 import type { Answer } from '../../src/drills/types.js';
-import { readDrillFolder } from '../../src/files/exercises.js';
 import { strengthOf, washLoads } from '../../src/washes/index.js';
 import { wide } from '../drills/sample.js';
+import { SHIPPED_DRILLS } from '../exercises.js';
 import { kindOf, STUDIO } from '../studio.js';
 import { pairFaults } from './claims.js';
 import { laidFaults } from './laid-claims.js';
 
-const SHIPPED = readDrillFolder(STUDIO, 'exercises').filter(
-  (drill): drill is MixDrill => drill.kind === 'mix',
-);
+const SHIPPED = SHIPPED_DRILLS.filter((drill): drill is MixDrill => drill.kind === 'mix');
 /** With much water, more of the same paint and paints that are in the wash already. */
 const WATERY = wide({
   glazes: [],

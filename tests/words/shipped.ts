@@ -3,10 +3,10 @@ import { seededDraw } from '../../src/chance/draw.js';
 import type { Drill } from '../../src/drills/kinds/index.js';
 import { randomAnswer } from '../../src/drills/random-answer.js';
 import type { Answer, Grade } from '../../src/drills/types.js';
-import { readDrillFolder } from '../../src/files/exercises.js';
 import type { Finding } from '../../src/words/tell.js';
 import type { Voice } from '../../src/words/voice.js';
-import { kindOf, STUDIO } from '../studio.js';
+import { SHIPPED_DRILLS } from '../exercises.js';
+import { kindOf } from '../studio.js';
 
 export const BLACK_FIRST: Voice = { scale: 'black-first', spoken: false };
 export const HEARD: Voice = { scale: 'paper-first', spoken: true };
@@ -38,16 +38,14 @@ export interface Graded {
 
 /** @param kinds the kinds of drill; all where none is named */
 export function shippedGrades(...kinds: readonly Drill['kind'][]): Graded[] {
-  return readDrillFolder(STUDIO, 'exercises')
-    .filter(({ kind }) => kinds.length === 0 || kinds.includes(kind))
-    .flatMap((drill) =>
-      answersOf(drill).map((answer) => ({
-        drill,
-        answer,
-        where: `${drill.id} ${Object.values(answer).join(' ')}`,
-        grade: kindOf(drill).grade(drill, answer),
-      })),
-    );
+  return SHIPPED_DRILLS.filter(({ kind }) => kinds.length === 0 || kinds.includes(kind)).flatMap((drill) =>
+    answersOf(drill).map((answer) => ({
+      drill,
+      answer,
+      where: `${drill.id} ${Object.values(answer).join(' ')}`,
+      grade: kindOf(drill).grade(drill, answer),
+    })),
+  );
 }
 
 /** The findings of one id with where they stand. */

@@ -5,11 +5,11 @@ import { colourInWords } from '../../src/colour/words.js';
 import { type Choice, choiceOf, laidBy } from '../../src/drills/kinds/mix/choice.js';
 import type { MixDrill } from '../../src/drills/kinds/mix/schema.js';
 import type { Answer } from '../../src/drills/types.js';
-import { readDrillFolder } from '../../src/files/exercises.js';
 import { type Laid, seeLaid } from '../../src/washes/index.js';
 import { IDEAS } from '../../src/words/ideas.js';
 import { linesOf, RESULT_ROOM, sayAll, sayFinding } from '../../src/words/tell.js';
 import { WRITTEN } from '../../src/words/voice.js';
+import { SHIPPED_DRILLS } from '../exercises.js';
 import { kindOf, STUDIO } from '../studio.js';
 import {
   BLACK_FIRST,
@@ -23,9 +23,7 @@ import {
 
 const KINDS = ['mix', 'washes', 'choose', 'order'] as const;
 const GRADED = shippedGrades(...KINDS);
-const DRILLS = readDrillFolder(STUDIO, 'exercises').filter(({ kind }) =>
-  (KINDS as readonly string[]).includes(kind),
-);
+const DRILLS = SHIPPED_DRILLS.filter(({ kind }) => (KINDS as readonly string[]).includes(kind));
 
 /** Every answer that a drill leaves open. */
 const everyAnswer = (drill: MixDrill): Answer[] =>

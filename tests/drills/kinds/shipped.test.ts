@@ -5,9 +5,9 @@ import type { Drill } from '../../../src/drills/kinds/index.js';
 import { randomAnswer } from '../../../src/drills/random-answer.js';
 import type { Answer, Grade } from '../../../src/drills/types.js';
 import { InputError } from '../../../src/errors.js';
-import { readDrillFolder } from '../../../src/files/exercises.js';
 import { IDEAS } from '../../../src/words/ideas.js';
-import { kindOf, STUDIO, said } from '../../studio.js';
+import { SHIPPED_DRILLS } from '../../exercises.js';
+import { kindOf, said } from '../../studio.js';
 import { nearMisses } from './helpers.js';
 
 const FAMILIES = [
@@ -21,7 +21,7 @@ const FAMILIES = [
   'wet-and-dry',
   'diagnosis',
 ];
-const ALL = readDrillFolder(STUDIO, 'exercises');
+const ALL = SHIPPED_DRILLS;
 const DRILLS = ALL.filter(({ kind }) => kind !== 'mix');
 const KINDS = [...new Set(DRILLS.map(({ kind }) => kind))].sort();
 

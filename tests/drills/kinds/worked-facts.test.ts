@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { weigh } from '../../../src/drills/kinds/worked/weigh.js';
-import { readDrillFolder } from '../../../src/files/exercises.js';
 import type { Wash } from '../../../src/washes/index.js';
+import { SHIPPED_DRILLS } from '../../exercises.js';
 import { asked, kindOf, STUDIO } from '../../studio.js';
 
 const wash = (paint: string, strength = 0.3): Wash => ({ paints: { [paint]: 1 }, strength });
@@ -44,7 +44,7 @@ test('a darker thing lies on the line, glows above it or has gone below', () => 
 });
 
 test('before the answer no figure of a colour is told where colours are to be judged', () => {
-  const all = readDrillFolder(STUDIO, 'exercises');
+  const all = SHIPPED_DRILLS;
   const lines = (kind: string): string[] =>
     all.filter((drill) => drill.kind === kind).flatMap((drill) => asked(kindOf(drill), drill));
   const told = [

@@ -4,8 +4,8 @@ import type { Drill } from '../../../../src/drills/kinds/index.js';
 import { mixKind as mixKindIn } from '../../../../src/drills/kinds/mix/index.js';
 import type { MixDrill } from '../../../../src/drills/kinds/mix/schema.js';
 import { randomAnswer } from '../../../../src/drills/random-answer.js';
-import { readDrillFolder } from '../../../../src/files/exercises.js';
 import { IDEAS } from '../../../../src/words/ideas.js';
+import { SHIPPED_DRILLS } from '../../../exercises.js';
 import { kindOf, STUDIO, said } from '../../../studio.js';
 import { roof, wide } from '../../sample.js';
 
@@ -20,9 +20,7 @@ const WITH_WHITE = wide({
   tray: ['chinese-white', 'cadmium-red', 'ivory-black', 'burnt-sienna'],
   painting: ['cadmium-red'],
 });
-const SHIPPED = readDrillFolder(STUDIO, 'exercises').filter(
-  (drill): drill is MixDrill => drill.kind === 'mix',
-);
+const SHIPPED = SHIPPED_DRILLS.filter((drill): drill is MixDrill => drill.kind === 'mix');
 
 describe('an explanation', () => {
   const words = (drill: Drill, answer: Record<string, string>): string =>
