@@ -1,6 +1,6 @@
 /** What is said of a painting and what it leads to: the demo pictures, of which it is known what is wrong with them. */
 import { describe, expect, it } from 'vitest';
-import { shadingLine } from '../../src/colour/index.js';
+import { hueDifference, shadingLine } from '../../src/colour/index.js';
 import { planOfPainting } from '../../src/commands/painting-plan.js';
 import { FAMILY_IDS } from '../../src/drills/families.js';
 import { STAINS } from '../../src/judgement/index.js';
@@ -24,6 +24,7 @@ import { sayAll } from '../../src/words/tell.js';
 import { WRITTEN } from '../../src/words/voice.js';
 import { STUDIO } from '../studio.js';
 import { demoReading } from './readings.js';
+import { PICTURES } from './scenes.js';
 
 const TWELVE = findPalette(STUDIO, 'twelve')?.pigments ?? [];
 const tray = { paints: TWELVE, others: [] };
@@ -42,6 +43,21 @@ describe.each(DEMO_SCENES)('$name', ({ picture }) => {
     expect(found).toMatchObject({ aligned: true, verdict: 'wider' });
     expect(found.kept).toBeGreaterThan(0.85);
     expect(compared(after, before)).toMatchObject({ aligned: true, verdict: 'narrower' });
+  });
+
+  it('has its one blackened side asked about before, and mixed again as the shade of its light', () => {
+    const areas = PICTURES.find(({ id }) => id === picture)?.areas ?? [];
+    const lit = areas.flatMap(({ turned }) => areas.find(({ id }) => id === turned)?.wash ?? []);
+    expect(before.veil.masses).toHaveLength(1);
+    const from = before.masses[before.veil.masses[0]?.from ?? -1]?.colour;
+    const turns = lit.map((wash) =>
+      Math.abs(hueDifference(seeLaid(STUDIO, wash).colour.hue, from?.hue ?? 180)),
+    );
+    expect(Math.min(...turns)).toBeLessThan(25);
+    expect(adviceOf(STUDIO, before).map(({ id }) => id)).toContain('unveil');
+    // The market's red is so bright that no paint of twelve keeps all of it in the dark.
+    if (picture !== 'market-awning') expect(after.veil.masses).toEqual([]);
+    expect(after.veil.slope).toBeGreaterThan(before.veil.slope ?? 9);
   });
 
   it('is told to go darker first, by a recipe that goes there', () => {

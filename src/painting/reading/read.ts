@@ -157,7 +157,7 @@ export function readPainting(studio: Studio, photograph: Photograph, byHand: ByH
     ...figures,
     masses: masses.masses,
     borders,
-    veil: veilOf(masses.masses, borders),
+    veil: veilOf(masses.masses, borders, figures.range),
     trust: trustOf(doubts),
     doubts,
   };
