@@ -15,7 +15,7 @@ process.stdout.on('error', async (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0);
   if (isCutOff) return;
   isCutOff = true;
-  const { faultWords } = await import('./files/faults.js');
+  const { faultWords } = await import('./errors.js');
   process.stderr.write(`mudlark: the output cannot be written: ${faultWords(error, 'write')}\n`);
   process.exit(1);
 });

@@ -3,21 +3,20 @@ import { DataError, UsageError } from '../errors.js';
 import { BOX_PAINTS, libraryStudio, type Studio } from '../paints/index.js';
 import {
   boxNameFault,
-  changeOwn,
-  keepSettings,
   MOST_BOXES,
   type OwnBox,
-  type Profile,
   paintNameFault,
-  resolveSettings,
   strengthFault,
   withBox,
-} from '../profile/index.js';
+} from '../profile/own-studio.js';
+import type { Profile } from '../profile/profile.js';
+import { keepSettings, resolveSettings } from '../profile/settings.js';
+import { changeOwn } from '../profile/studio-file.js';
 import { cleanText } from '../text/sanitize.js';
 import type { BoxChange } from '../tui/practice/deps.js';
 import { learnerStudio, readBox } from './learner.js';
+import { filesOf } from './learner-files.js';
 import { readNumber, readPaint } from './read-parts.js';
-import { filesOf } from './record.js';
 
 /** Options as typed. */
 export interface BoxOptions extends BoxChange {

@@ -3,7 +3,7 @@ import { seedOf } from '../chance/draw.js';
 import { checkDrill } from '../drills/check.js';
 import type { Drill } from '../drills/kinds/index.js';
 import { paintsIn } from '../drills/paint-names.js';
-import { isFileFault } from '../files/faults.js';
+import { isFileFault } from '../errors.js';
 import { readUsable } from '../files/read.js';
 import { PRIVATE, replaceWhole } from '../files/write.js';
 import { boxStudio, correctedIn, type Palette, revisionOf, type Studio } from '../paints/index.js';

@@ -21,8 +21,9 @@ import { padText } from '../text/wrap.js';
 import { type BoxOptions, boxAsked, changeBox, followName, keepOwnBox, newBoxName } from './box-change.js';
 import { type BoxDrills, leftOutWords } from './box-drills.js';
 import { boxInUse, learnerStudio, readBox } from './learner.js';
+import { filesOf, requireNoRecord } from './learner-files.js';
 import { readPaint } from './read-parts.js';
-import { type Confirm, filesOf, requireNoRecord } from './record.js';
+import type { Confirm } from './record.js';
 import { document, usage } from './run.js';
 import { overriddenWords } from './settings.js';
 

@@ -1,10 +1,13 @@
 /** Readings of a learner's box: those that are kept, keeping more, and putting what they tell to use. */
 import { DataError, UsageError } from '../errors.js';
 import { findPaint, type Palette, STRENGTH_FACTOR, type Studio } from '../paints/index.js';
-import { changeOwn, MOST_READINGS, type OwnReading, type Profile, READINGS_USED } from '../profile/index.js';
+import { MOST_READINGS, READINGS_USED } from '../profile/own-readings.js';
+import type { OwnReading } from '../profile/own-studio.js';
+import type { Profile } from '../profile/profile.js';
+import { changeOwn } from '../profile/studio-file.js';
 import { type Reading, type Told, toldBy } from '../readings/index.js';
 import { keepOwnBox } from './box-change.js';
-import { filesOf } from './record.js';
+import { filesOf } from './learner-files.js';
 
 /** A box with the readings of its tubes. */
 export interface DriedPlace {

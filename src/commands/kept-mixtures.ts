@@ -1,10 +1,12 @@
 /** The mixtures of the bench that a learner keeps, in the file of boxes. */
 import { isOurs } from '../errors.js';
 import { findPaint, type Studio } from '../paints/index.js';
-import { changeOwn, MOST_MIXTURES, type OwnMixture, type Profile } from '../profile/index.js';
+import { MOST_MIXTURES, type OwnMixture } from '../profile/own-studio.js';
+import type { Profile } from '../profile/profile.js';
+import { changeOwn } from '../profile/studio-file.js';
 import type { MixtureShelf } from '../tui/bench/outside.js';
 import { washesOf } from '../washes/index.js';
-import { filesOf } from './record.js';
+import { filesOf } from './learner-files.js';
 
 /** @param studio of the paints that there are: a mixture of others is kept, but not shown */
 export function mixtureShelf(profile: Profile, studio: Studio): MixtureShelf {

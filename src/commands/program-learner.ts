@@ -105,7 +105,7 @@ function addProgress({ command, print }: Program): void {
         import('./progress.js'),
         import('./family-refs.js'),
         import('../tui/kit/glyphs.js'),
-        import('./record.js'),
+        import('./learner-files.js'),
       ]);
       const profile = await openFor(options);
       requireReadable(profile);

@@ -1,11 +1,9 @@
 /** `mudlark record export | import | reset`: taking a learner's record along, and beginning anew. */
 import { existsSync } from 'node:fs';
-import { dirname } from 'node:path';
-import { StoreError } from '../errors.js';
 import { shownPath } from '../files/faults.js';
-import { requireOutside, writeNamed } from '../files/named.js';
+import { writeNamed } from '../files/named.js';
 import { PRIVATE } from '../files/write.js';
-import type { LearnerFiles, Profile } from '../profile/index.js';
+import type { Profile } from '../profile/index.js';
 import {
   bringIn,
   changeOwn,
@@ -18,29 +16,12 @@ import {
   resetRecord,
 } from '../profile/index.js';
 import { listWords } from '../text/list-words.js';
+import { filesOf, requireNoRecord, requireReadable } from './learner-files.js';
 
 /** Asks a yes-or-no question. */
 export type Confirm = (question: string) => boolean | Promise<boolean>;
 
 const counted = (n: number, word: string): string => `${n.toLocaleString('en')} ${word}${n === 1 ? '' : 's'}`;
-
-/** Refuses to tell of a record that there is and that cannot be read. @throws StoreError saying which and why */
-export function requireReadable({ unreadable }: Profile): void {
-  if (unreadable !== undefined) throw new StoreError(unreadable);
-}
-
-/** Refuses a file to be written where records are kept. @throws DataError */
-export function requireNoRecord({ files }: Profile, path: string): void {
-  if (files !== undefined) requireOutside(path, dirname(files.folder));
-}
-
-/** Where a learner's things are kept. @throws StoreError when they cannot be */
-export function filesOf(profile: Profile): LearnerFiles {
-  requireReadable(profile);
-  if (profile.files === undefined || !profile.saving)
-    throw new StoreError(profile.problem ?? 'there is no place for a record; set HOME or XDG_DATA_HOME');
-  return profile.files;
-}
 
 export interface ExportOptions {
   readonly now: Date;

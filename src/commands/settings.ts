@@ -1,7 +1,8 @@
 /** `mudlark settings`: each value and where it came from; `mudlark settings set KEY VALUE`. */
 import { shownPath } from '../files/faults.js';
 import type { Profile, SettingInForce } from '../profile/index.js';
-import { setSetting, showSetting } from '../profile/index.js';
+import { setSetting } from '../profile/settings.js';
+import { showSetting } from '../profile/settings-keys.js';
 import { padText, wrapText } from '../text/wrap.js';
 import { document } from './run.js';
 

@@ -10,9 +10,9 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { hostname } from 'node:os';
-import { DataError } from '../errors.js';
+import { codeOf, DataError, faultOf, isFileFault } from '../errors.js';
 import { jsonOf, membersOf } from '../text/json.js';
-import { faultOf, isFileFault, shownPath } from './faults.js';
+import { shownPath } from './faults.js';
 import { readUsable } from './read.js';
 import { PRIVATE } from './write.js';
 
@@ -35,7 +35,7 @@ function taken(path: string): boolean {
     }
     return true;
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
+    if (codeOf(error) === 'EEXIST') return false;
     throw error;
   }
 }
@@ -46,7 +46,7 @@ function isRunning(pid: number): boolean {
     return true;
   } catch (error) {
     // EPERM: it runs, and is somebody else's.
-    return (error as NodeJS.ErrnoException).code !== 'ESRCH';
+    return codeOf(error) !== 'ESRCH';
   }
 }
 

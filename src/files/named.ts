@@ -1,8 +1,8 @@
 /** Output files that a person names: nothing is replaced unasked, and every fault is one line. */
 import { existsSync, realpathSync } from 'node:fs';
 import { basename, dirname, join, relative, resolve } from 'node:path';
-import { DataError } from '../errors.js';
-import { isFileFault, shownPath, withWords } from './faults.js';
+import { codeOf, DataError, isFileFault } from '../errors.js';
+import { shownPath, withWords } from './faults.js';
 import { type Content, emptyLink, makeFolder, replaceWhole, SHARED, writeNew } from './write.js';
 
 /** Where a path leads, links followed as far as they go. */
@@ -12,7 +12,7 @@ export function realPath(path: string): string {
   } catch (error) {
     if (!isFileFault(error)) throw error;
     const whole = resolve(path);
-    const target = (error as NodeJS.ErrnoException).code === 'ENOENT' ? emptyLink(whole) : undefined;
+    const target = codeOf(error) === 'ENOENT' ? emptyLink(whole) : undefined;
     if (target !== undefined) return realPath(target);
     return dirname(whole) === whole ? whole : join(realPath(dirname(whole)), basename(whole));
   }

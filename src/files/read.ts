@@ -1,7 +1,7 @@
 /** Reading files: plain ones only, never more than a bound, with one clear line for every fault. */
 import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
-import { DataError } from '../errors.js';
-import { faultOf, isFileFault, shownPath, withWords } from './faults.js';
+import { DataError, faultOf, isFileFault } from '../errors.js';
+import { shownPath, withWords } from './faults.js';
 
 /** A plain file, open for reading. */
 export interface OpenFile {

@@ -22,14 +22,12 @@ import {
   writeSync,
 } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
-import { faultOf, isFileFault } from './faults.js';
+import { codeOf, faultOf, isFileFault } from '../errors.js';
 import { type OpenFile, withFile } from './read.js';
 
 /** Who may read a file: its owner alone, or as the system's own mask has it. */
 export const PRIVATE = 0o600;
 export const SHARED = 0o644;
-
-const codeOf = (error: unknown): string | undefined => (error as NodeJS.ErrnoException).code;
 
 /** Some network and virtual file systems know no flush; there the write itself is all that can be had. */
 const NO_FLUSH = ['EINVAL', 'ENOTSUP', 'ENOSYS'];

@@ -1,4 +1,5 @@
 /** One answer as the record keeps it: the type, its line of JSON, and the strict reading of a line. Pure. */
+import * as v from 'valibot';
 import type { Answer } from '../drills/types.js';
 import { StoreError } from '../errors.js';
 import { AIMS, type Aim, type Verdict } from '../judgement/types.js';
@@ -128,77 +129,72 @@ export function entryLine(entry: HistoryEntry): string {
 // Control, bidi and zero-width characters: ids are printed, and the record may come from somebody else.
 const UNSAFE = /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/;
 
-const isText = (x: unknown, most: number): x is string =>
-  typeof x === 'string' && x.length > 0 && x.length <= most && !UNSAFE.test(x);
-const isNumber = (x: unknown, low: number, high: number): x is number =>
-  typeof x === 'number' && x >= low && x <= high;
-const isCount = (x: unknown, low: number, high: number): x is number =>
-  isNumber(x, low, high) && Number.isInteger(x);
-const isPair = (x: unknown, low: number, high: number): boolean =>
-  Array.isArray(x) && x.length === 2 && isNumber(x[0], low, high) && isNumber(x[1], low, high);
-const isObject = (x: unknown): x is Readonly<Record<string, unknown>> =>
-  typeof x === 'object' && x !== null && !Array.isArray(x);
-
-function isAnswer(x: unknown): boolean {
-  if (!isObject(x)) return false;
-  const fields = Object.entries(x);
-  return (
-    fields.length <= 64 &&
-    fields.every(([field, option]) => isText(field, 200) && (option === '' || isText(option, 200)))
+// One check for each: a long record is read from its start, line by line.
+const text = (most: number, least = 1) =>
+  v.pipe(
+    v.string(),
+    v.check((given) => given.length >= least && given.length <= most && !UNSAFE.test(given)),
   );
-}
-
-function isValue(x: unknown): boolean {
-  return (
-    isObject(x) && isNumber(x['before'], -5, 20) && isNumber(x['after'], -5, 20) && isPair(x['asked'], -5, 20)
+const number = (low: number, high: number) =>
+  v.pipe(
+    v.number(),
+    v.check((given) => given >= low && given <= high),
   );
-}
-
-function isChroma(x: unknown): boolean {
-  return (
-    isObject(x) &&
-    isNumber(x['before'], 0, 300) &&
-    isNumber(x['after'], 0, 300) &&
-    isNumber(x['kept'], 0, 1e6) &&
-    (x['asked'] === undefined || isPair(x['asked'], -1e3, 1e3))
+const count = (low: number, high: number) => v.pipe(number(low, high), v.integer());
+const band = (low: number, high: number) => v.strictTuple([number(low, high), number(low, high)]);
+/** Members, further ones allowed. To valibot a list is an object as well; here it is none. */
+const members = <E extends v.ObjectEntries>(entries: E) =>
+  v.pipe(
+    v.custom<v.InferInput<v.ObjectSchema<E, undefined>>>((x) => !Array.isArray(x)),
+    v.object(entries),
   );
-}
 
-function isBox(x: unknown): boolean {
-  return isObject(x) && isText(x['id'], 200) && isText(x['revision'], 40);
-}
+/** As pairs: valibot's record passes over a field called `__proto__`, with whatever it holds. */
+const choices = v.pipe(v.array(v.strictTuple([text(200), text(200, 0)])), v.maxLength(64));
+const answer = v.custom<Answer>(
+  (x) => membersOf(x) !== undefined && v.is(choices, Object.entries(x as object)),
+);
+
+const ENTRY = members({
+  v: v.literal(1),
+  at: v.pipe(
+    text(40),
+    v.check((at) => Number.isFinite(Date.parse(at))),
+  ),
+  drill: text(200),
+  family: text(100),
+  level: count(1, 5),
+  answer,
+  mark: number(0, 100),
+  verdict: v.picklist(['good', 'fair', 'off']),
+  value: v.exactOptional(members({ before: number(-5, 20), after: number(-5, 20), asked: band(-5, 20) })),
+  chroma: v.exactOptional(
+    members({
+      before: number(0, 300),
+      after: number(0, 300),
+      kept: number(0, 1e6),
+      asked: v.exactOptional(band(-1e3, 1e3)),
+    }),
+  ),
+  hints: count(0, 1000),
+  try: count(1, 1000),
+  set: text(100),
+  engine: text(60),
+  guess: v.exactOptional(number(0, 1)),
+  aim: v.exactOptional(v.picklist(AIMS)),
+  idea: v.exactOptional(text(100)),
+  placing: v.exactOptional(v.literal(true)),
+  box: v.exactOptional(members({ id: text(200), revision: text(40) })),
+}) satisfies v.GenericSchema<unknown, HistoryEntry>;
 
 /** Whether something read is an entry; unknown further members are allowed. */
-export function isEntry(x: unknown): x is HistoryEntry {
-  return (
-    isObject(x) &&
-    x['v'] === 1 &&
-    isText(x['at'], 40) &&
-    Number.isFinite(Date.parse(x['at'])) &&
-    isText(x['drill'], 200) &&
-    isText(x['family'], 100) &&
-    isCount(x['level'], 1, 5) &&
-    isAnswer(x['answer']) &&
-    isNumber(x['mark'], 0, 100) &&
-    (x['verdict'] === 'good' || x['verdict'] === 'fair' || x['verdict'] === 'off') &&
-    (x['value'] === undefined || isValue(x['value'])) &&
-    (x['chroma'] === undefined || isChroma(x['chroma'])) &&
-    isCount(x['hints'], 0, 1000) &&
-    isCount(x['try'], 1, 1000) &&
-    isText(x['set'], 100) &&
-    isText(x['engine'], 60) &&
-    (x['guess'] === undefined || isNumber(x['guess'], 0, 1)) &&
-    (x['aim'] === undefined || AIMS.some((aim) => aim === x['aim'])) &&
-    (x['idea'] === undefined || isText(x['idea'], 100)) &&
-    (x['placing'] === undefined || x['placing'] === true) &&
-    (x['box'] === undefined || isBox(x['box']))
-  );
-}
+export const isEntry = (x: unknown): x is HistoryEntry => v.is(ENTRY, x);
+
+const LATER = v.object({ v: count(2, Number.MAX_SAFE_INTEGER) });
 
 /** Whether a line that is no entry here comes from a newer version of the program: it carries a later version of the line. */
 export function isNewer(line: string): boolean {
-  const version = membersOf(jsonOf(line))?.['v'];
-  return isCount(version, 2, Number.MAX_SAFE_INTEGER);
+  return v.is(LATER, jsonOf(line));
 }
 
 /** Reads one line of a record. @returns undefined for a torn or foreign line */

@@ -3,7 +3,7 @@
  * for a beginning of the record, known by its length and its checksum; if that beginning was changed, it is not used.
  */
 import { crc32 } from 'node:zlib';
-import { isFileFault } from '../files/faults.js';
+import { isFileFault } from '../errors.js';
 import { readUsable } from '../files/read.js';
 import { PRIVATE, replaceWhole } from '../files/write.js';
 import type { Standing } from '../practice/index.js';

@@ -1,7 +1,6 @@
 /** What a learner has put together, going along with the record: out of its file, into an export, and back. */
 import { existsSync } from 'node:fs';
-import { DataError } from '../errors.js';
-import { isFileFault } from '../files/faults.js';
+import { DataError, isFileFault } from '../errors.js';
 import { readWhole } from '../files/read.js';
 import { jsonOf, membersOf } from '../text/json.js';
 import { MOST_READINGS } from './own-readings.js';

@@ -1,7 +1,7 @@
 /** Where settings and records live: the XDG base directories, the usual places on other systems. */
 import { statSync } from 'node:fs';
 import { isAbsolute, join } from 'node:path';
-import { isFileFault } from '../files/faults.js';
+import { isFileFault } from '../errors.js';
 
 const NAME = 'mudlark';
 

@@ -1,7 +1,8 @@
 /** Whether a learner's folder can be written to, found out without writing anything. */
 import { accessSync, constants, existsSync, statfsSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { faultWords, isFileFault, shownPath } from '../files/faults.js';
+import { faultOf, faultWords, isFileFault } from '../errors.js';
+import { shownPath } from '../files/faults.js';
 import { makeFolder, PRIVATE, replaceWhole } from '../files/write.js';
 import { learnerFolder } from './learners.js';
 
@@ -64,7 +65,8 @@ export function placeProblem({ folder, record }: LearnerFiles): string | undefin
       if (!statSync(record).isFile()) return `the record is not a plain file (${shownPath(record)})`;
       accessSync(record, constants.R_OK | constants.W_OK);
     }
-    return roomIn(base) < LEAST_ROOM ? `the disk is full (${shownPath(base)})` : undefined;
+    if (roomIn(base) >= LEAST_ROOM) return undefined;
+    return `${faultWords(faultOf('ENOSPC'))} (${shownPath(base)})`;
   } catch (error) {
     if (!isFileFault(error)) throw error;
     return `${faultWords(error)} (${shownPath(folder)})`;

@@ -3,8 +3,8 @@
  * `saving` is false, `problem` says why in one line, and practice goes on in memory.
  */
 
-import { StoreError } from '../errors.js';
-import { faultWords, isFileFault, shownPath } from '../files/faults.js';
+import { faultWords, isFileFault, StoreError } from '../errors.js';
+import { shownPath } from '../files/faults.js';
 import type { HistoryEntry, Standing } from '../practice/index.js';
 import { addAnswer, emptyStanding } from '../practice/index.js';
 import type { ProfilePaths } from './paths.js';

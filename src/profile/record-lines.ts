@@ -1,6 +1,7 @@
 /** Reading the lines of a record piece by piece, so that its length does not matter. */
 import { readSync } from 'node:fs';
 import { crc32 } from 'node:zlib';
+import { codeOf } from '../errors.js';
 import { type OpenFile, withFile } from '../files/read.js';
 import { type HistoryEntry, MAX_LINE_BYTES, parseEntry } from '../practice/index.js';
 
@@ -32,7 +33,7 @@ export function withRecord<T>(path: string, work: (file: OpenFile) => T): T | un
   try {
     return withFile(path, work);
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
+    if (codeOf(error) === 'ENOENT') return undefined;
     throw error;
   }
 }

@@ -1,7 +1,7 @@
 /** The settings file, kept by conf. It is loaded only when there is a file, or one has to be written. */
 import { join } from 'node:path';
-import { DataError, StoreError } from '../errors.js';
-import { faultWords, isFileFault, shownPath } from '../files/faults.js';
+import { codeOf, DataError, faultWords, isFileFault, StoreError } from '../errors.js';
+import { shownPath } from '../files/faults.js';
 import { readWhole } from '../files/read.js';
 import { makeFolder, moveAside } from '../files/write.js';
 import { jsonOf, membersOf } from '../text/json.js';
@@ -30,7 +30,7 @@ function textAt(path: string): string | undefined {
   try {
     return readWhole(path, MOST_BYTES);
   } catch (error) {
-    if (['ENOENT', 'ENOTDIR'].includes((error as NodeJS.ErrnoException).code ?? '')) return undefined;
+    if (['ENOENT', 'ENOTDIR'].includes(codeOf(error) ?? '')) return undefined;
     throw error;
   }
 }

@@ -10,6 +10,7 @@ import { readBytes, textOf } from '../files/read.js';
 import { moveAside } from '../files/write.js';
 import type { HistoryEntry } from '../practice/index.js';
 import { isEntry, isNewer, MAX_LINE_BYTES, parseEntry } from '../practice/index.js';
+import { canonicalJson } from '../text/canonical-json.js';
 import { jsonOf, membersOf } from '../text/json.js';
 import { KIND, MOST_CARRIED_BYTES } from './export.js';
 import { type ReadStudio, readCarried } from './own-transfer.js';
@@ -147,17 +148,7 @@ export function readImport(path: string, input?: Buffer): ReadImport {
 }
 
 /** The same answer gives the same key, whatever the order of its members. */
-function keyOf(entry: HistoryEntry): string {
-  const sorted = (x: unknown): unknown =>
-    Array.isArray(x)
-      ? x.map(sorted)
-      : typeof x === 'object' && x !== null
-        ? Object.entries(x)
-            .sort(([a], [b]) => (a < b ? -1 : 1))
-            .map(([key, value]) => [key, sorted(value)])
-        : x;
-  return hash('sha1', JSON.stringify(sorted(entry)), 'base64');
-}
+const keyOf = (entry: HistoryEntry): string => hash('sha1', canonicalJson(entry), 'base64');
 
 const lineKey = (line: Buffer): string => hash('sha1', line, 'base64');
 

@@ -1,7 +1,8 @@
 /** Sittings of two names that are too much alike: the same moments, or the same mistakes. */
+
+import { canonicalJson } from '../text/canonical-json.js';
 import { cleanText } from '../text/sanitize.js';
 import type { Sitting } from './answers.js';
-import { canonicalJson } from './digest.js';
 import type { MarkedSitting } from './marking.js';
 
 /** A marked sitting that is held against the others. */

@@ -2,9 +2,9 @@
 import { mean, standardDeviation } from 'simple-statistics';
 import { kindOf } from '../drills/kinds/index.js';
 import type { Answer } from '../drills/types.js';
+import { canonicalJson } from '../text/canonical-json.js';
 import { IDEAS } from '../words/ideas.js';
 import type { ClassResult, Student } from './class.js';
-import { canonicalJson } from './digest.js';
 import { type Lesson, lessonFrom } from './lesson.js';
 import type { QuestionMark } from './marking.js';
 import {

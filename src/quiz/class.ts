@@ -1,9 +1,10 @@
 /** A class: which sittings count, what is odd about them, their marks. The order in which the files are named changes nothing. */
+
+import { canonicalJson } from '../text/canonical-json.js';
 import { alikeRemarks } from './alike.js';
 import type { Sitting } from './answers.js';
 import { byPerson, type CalledOver, callOver, type Known } from './calling-over.js';
 import type { ClassList, Enrolled } from './class-list.js';
-import { canonicalJson } from './digest.js';
 import { type Elsewhere, filesElsewhere, type OtherQuizzes } from './elsewhere.js';
 import type { Handout } from './handout.js';
 import { fromInstant } from './instant.js';

@@ -6,6 +6,7 @@
  * teacher may mend a spelling after the class has sat. A goal, a paint, a rule or the order of the questions does enter.
  */
 import { createHash } from 'node:crypto';
+import { canonicalJson } from '../text/canonical-json.js';
 
 /** What a digest looks like. */
 export const DIGEST_SHAPE = /^sha256:[0-9a-f]{64}$/;
@@ -16,17 +17,6 @@ type Data = Readonly<Record<string, unknown>>;
 
 const isData = (value: unknown): value is Data =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
-
-/** JSON with the keys of every object in code-point order and without blanks; what is undefined is left out. */
-export function canonicalJson(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map((item) => canonicalJson(item ?? null)).join(',')}]`;
-  if (!isData(value)) return JSON.stringify(value) ?? 'null';
-  const entries = Object.keys(value)
-    .filter((key) => value[key] !== undefined)
-    .sort()
-    .map((key) => `${JSON.stringify(key)}:${canonicalJson(value[key])}`);
-  return `{${entries.join(',')}}`;
-}
 
 function without(value: unknown, left: (key: string) => boolean): unknown {
   if (!isData(value)) return value;

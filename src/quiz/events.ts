@@ -1,6 +1,6 @@
 /** What happens in a sitting, event by event. The events are what its file holds; the state of the sitting is read from them. */
 import type { Answer } from '../drills/types.js';
-import { canonicalJson } from './digest.js';
+import { canonicalJson } from '../text/canonical-json.js';
 
 /** One thing that happened. */
 export type SittingEvent = {

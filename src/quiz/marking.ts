@@ -4,8 +4,8 @@ import { kindOf } from '../drills/kinds/index.js';
 import type { Answer, Field, Grade } from '../drills/types.js';
 import { InputError } from '../errors.js';
 import { GOOD_MARK } from '../judgement/index.js';
+import { canonicalJson } from '../text/canonical-json.js';
 import type { Sitting } from './answers.js';
-import { canonicalJson } from './digest.js';
 import type { GivenAnswer } from './events.js';
 import type { Handout, Question } from './handout.js';
 

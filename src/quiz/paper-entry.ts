@@ -1,8 +1,8 @@
 /** Answers on paper as they are typed: letters for whole answers, a dash for a blank one, a line a student. */
 import { InputError } from '../errors.js';
+import { canonicalJson } from '../text/canonical-json.js';
 import { cleanText } from '../text/sanitize.js';
 import type { Sitting } from './answers.js';
-import { canonicalJson } from './digest.js';
 import type { Handout } from './handout.js';
 import type { LetteredAnswer } from './lettered.js';
 import { nameKey, shownName } from './names.js';

@@ -2,10 +2,11 @@
 import * as v from 'valibot';
 import type { Answer } from '../drills/types.js';
 import { DataError } from '../errors.js';
+import { canonicalJson } from '../text/canonical-json.js';
 import { jsonOf, membersOf } from '../text/json.js';
 import { parseJson } from '../text/json-source.js';
 import { choicesSchema, word } from './answers.js';
-import { canonicalJson, DIGEST_SHAPE } from './digest.js';
+import { DIGEST_SHAPE } from './digest.js';
 import { MOST_QUESTIONS, NOT_A_MAP } from './handout.js';
 import { instantSchema } from './instant.js';
 

@@ -1,5 +1,5 @@
 /** Votes of a room on lettered answers: taken into its counts, and told in words. Pure. */
-import { canonicalJson } from './digest.js';
+import { canonicalJson } from '../text/canonical-json.js';
 import type { LetteredAnswer } from './lettered.js';
 import type { Hands, RoomCounts, RoomQuestion } from './room-counts.js';
 

@@ -9,7 +9,7 @@
  * HMAC-SHA256 (RFC 2104, FIPS 198-1), cut to 128 bits, the least that RFC 2104 section 5 allows.
  */
 import { createHmac } from 'node:crypto';
-import { canonicalJson } from './digest.js';
+import { canonicalJson } from '../text/canonical-json.js';
 import type { SittingEvent } from './events.js';
 import { fromInstant } from './instant.js';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { changeBox, copyBox, followName, keepOwnBox } from '../../src/commands/box-change.js';
+import { filesOf } from '../../src/commands/learner-files.js';
 import { PracticeRun } from '../../src/commands/practice-run.js';
-import { filesOf } from '../../src/commands/record.js';
 import { checkDrill } from '../../src/drills/check.js';
 import { type Drill, kindOf as kindIn } from '../../src/drills/kinds/index.js';
 import { GENERATED_FAMILIES, generateDrill } from '../../src/drills/make/index.js';

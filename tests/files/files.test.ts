@@ -13,7 +13,8 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { faultOf, faultWords, shownPath } from '../../src/files/faults.js';
+import { faultOf, faultWords } from '../../src/errors.js';
+import { shownPath } from '../../src/files/faults.js';
 import { readText, readWhole } from '../../src/files/read.js';
 import {
   appendLines,

@@ -1,29 +1,16 @@
 /**
  * Pictures for those who see fewer colours: where two areas lie side by side and their words tell them apart by more than value, the value
- * alone, or what is left of the colour, still does. Simulation: Machado, Oliveira and Fernandes, "A Physiologically-based Model for
- * Simulation of Color Vision Deficiency", IEEE TVCG 15 (2009), as culori has it.
+ * alone, or what is left of the colour, still does.
  */
-import {
-  differenceCiede2000,
-  filterDeficiencyDeuter,
-  filterDeficiencyProt,
-  filterDeficiencyTrit,
-  parse,
-} from 'culori';
+import { parse } from 'culori';
 import { describe, expect, it } from 'vitest';
 import { type AreaLook, BARE, painted, raster } from '../../src/pictures/index.js';
+import { DEFICIENCIES, deltaE, LEAST_SEEN } from '../deficiencies.js';
 import { PICTURES } from '../painting/scenes.js';
 import { STUDIO } from '../studio.js';
 
-const DEFICIENCIES = {
-  protanopia: filterDeficiencyProt(1),
-  deuteranopia: filterDeficiencyDeuter(1),
-  tritanopia: filterDeficiencyTrit(1),
-} as const;
-
-const deltaE = differenceCiede2000();
-/** CIEDE2000 at which two areas side by side are seen as two by everybody, and by those who see fewer colours. */
-const SEEN = { usual: 10, least: 2.5 } as const;
+/** CIEDE2000 at which two areas side by side are seen as two by everybody. */
+const USUAL = 10;
 
 /** Pairs of areas that share an edge in a picture, by index. */
 function neighbours({ width, height, area }: ReturnType<typeof raster>): Set<string> {
@@ -57,10 +44,10 @@ describe.each(Object.entries(DEFICIENCIES))('with %s', (_, filter) => {
         const [first, second] = [hexOf(looks[one]), hexOf(looks[two])].map((hex) =>
           hex === undefined ? undefined : parse(hex),
         );
-        if (first === undefined || second === undefined || deltaE(first, second) < SEEN.usual) continue;
+        if (first === undefined || second === undefined || deltaE(first, second) < USUAL) continue;
         looked += 1;
         const left = deltaE(filter(first), filter(second));
-        if (left < SEEN.least) lost.push(`${picture.id}: ${one} and ${two}, ${left.toFixed(1)}`);
+        if (left < LEAST_SEEN) lost.push(`${picture.id}: ${one} and ${two}, ${left.toFixed(1)}`);
       }
     }
     expect(looked).toBeGreaterThan(50);

@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { afterEach, beforeEach } from 'vitest';
-import { faultOf } from '../../src/files/faults.js';
+import { faultOf } from '../../src/errors.js';
 import type { HistoryEntry } from '../../src/practice/index.js';
 
 export const START = Date.UTC(2026, 2, 2, 18);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { DataError } from '../../src/errors.js';
-import { canonicalJson } from '../../src/quiz/digest.js';
 import { MOST_QUESTIONS, parseHandout } from '../../src/quiz/handout.js';
 import { isInstant } from '../../src/quiz/instant.js';
+import { canonicalJson } from '../../src/text/canonical-json.js';
 import { STUDIO } from '../studio.js';
 import { RULES, someDrill, someHandout, someHandoutText } from './fixture.js';
 

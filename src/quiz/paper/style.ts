@@ -1,7 +1,7 @@
 /** What each question of a quiz has to be printed with, and the code of its sheets. */
 import { createHash } from 'node:crypto';
 import type { DrillScene } from '../../pictures/scene.js';
-import { canonicalJson } from '../digest.js';
+import { canonicalJson } from '../../text/canonical-json.js';
 import type { Handout, Question } from '../handout.js';
 import type { LetteredAnswer } from '../lettered.js';
 

@@ -47,7 +47,7 @@ export function hintTexts({ hint, drill }: Pick<Told, 'hint' | 'drill'>): string
 /** Colours that stand in the lines of the goal that speak of them, where they have no place of their own. */
 export interface Inline {
   readonly given: readonly ResultSwatch[];
-  /** Without colours their words stand there. */
+  /** Without colours their words stand there; with them too, where no figures do. */
   readonly flat: boolean;
 }
 
@@ -101,6 +101,23 @@ export const isToldOf = (
 /** Columns of a colour in a line of the goal. */
 const PATCH = 6;
 
+/** A line of the goal with the words of its colour: all of them without colours; with them, if no figures tell it, what takes no further line. */
+function withColour(
+  told: string,
+  swatch: ResultSwatch | undefined,
+  flat: boolean,
+  room: number,
+  voice: Voice,
+): string[] {
+  const bare = wrapText(told, room);
+  if (swatch === undefined || (!flat && swatch.unread !== 'figures')) return bare;
+  const words = swatchWords(swatch, voice);
+  const led = (some: string): string[] => wrapText(`${told}; it is ${some}`, room);
+  if (flat) return led(words);
+  const hue = words.slice(words.lastIndexOf(' ') + 1);
+  return [led(words), led(hue)].find(({ length }) => length === bare.length) ?? bare;
+}
+
 /** "value: from …" with the first words set off in a column, and further lines under the text. */
 function goalLines(
   texts: readonly string[],
@@ -114,8 +131,8 @@ function goalLines(
     const name = headOf(text);
     if (name === '') return lines([text], columns, 'plain');
     const swatch = given.find(({ label }) => label === name);
-    const words = swatch !== undefined && flat ? `; it is ${swatchWords(swatch, voice)}` : '';
-    const parts = wrapText(`${text.slice(name.length + 2)}${words}`, columns - indent - moreInAscii(text));
+    const room = columns - indent - moreInAscii(text);
+    const parts = withColour(text.slice(name.length + 2), swatch, flat, room, voice);
     return parts.map((part, index): Piece[] => [
       { text: padText(index === 0 ? name : '', head), role: 'muted' },
       ...patchPieces(index === 0 ? swatch : undefined, indent - head),

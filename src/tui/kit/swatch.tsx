@@ -119,45 +119,50 @@ function colourWords(words: string, columns: number, rows: number): string[] {
   return lines.length <= rows || rest === words ? lines.slice(0, rows) : colourWords(rest, columns, rows);
 }
 
-interface PatchColumnProps {
+/** What stands under a patch side by side with others. */
+export interface PatchText {
+  readonly columns: number;
+  /** Lines of words under the figures. */
+  readonly wordRows: number;
+  /** Leaves chroma out where lines are short. */
+  readonly valueOnly?: boolean;
+  /** What may not be said of it yet. */
+  readonly unread?: ResultSwatch['unread'] | undefined;
+}
+
+/** The figures and words under a patch, so that no colour is told by hue alone; words that stand for the figures take their lines. */
+export function patchText(
+  look: Look,
+  { columns, wordRows, valueOnly = false, unread }: PatchText,
+  voice: Voice,
+  cut: string,
+): { readonly figures: readonly string[]; readonly words: readonly string[] } {
+  if (unread === 'value') return { figures: [hueWord(unreadWords(look), columns, cut)], words: [] };
+  if (unread === 'figures')
+    return { figures: [], words: colourWords(look.words, columns, wordRows + (valueOnly ? 1 : 2)) };
+  const chroma = valueOnly ? [] : [`chroma ${look.chroma.toFixed(0)}`];
+  return {
+    figures: [valueWords(look.value, voice), ...chroma],
+    words: colourWords(look.words, columns, wordRows),
+  };
+}
+
+interface PatchColumnProps extends PatchText {
   /** Its name, in lines. */
   readonly name: readonly string[];
   /** Lines that the names take; a shorter one is filled up. */
   readonly nameRows: number;
   readonly reflectance: Spectrum;
-  readonly columns: number;
   readonly patchRows: number;
   readonly greyRows: number;
-  readonly wordRows: number;
-  /** Leaves chroma out where lines are short. */
-  readonly valueOnly?: boolean;
-  /** What may not be said of it yet. */
-  readonly unread?: ResultSwatch['unread'];
 }
 
 /** One of several patches side by side: the colour, the same in grey, then value, chroma and words. */
 export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
-  const {
-    name,
-    nameRows,
-    reflectance,
-    columns,
-    patchRows,
-    greyRows,
-    wordRows,
-    valueOnly = false,
-    unread,
-  } = props;
+  const { name, nameRows, reflectance, columns, patchRows, greyRows } = props;
   const { state, glyphs } = useSurroundings();
   const look = lookOf(reflectance);
-  const words = unread === 'value' ? [] : colourWords(look.words, columns, wordRows);
-  const value = valueWords(look.value, voiceOf(state.settings));
-  const numbers =
-    unread === 'figures'
-      ? []
-      : unread === 'value'
-        ? [hueWord(unreadWords(look), columns, glyphs.cut)]
-        : [value, ...(valueOnly ? [] : [`chroma ${look.chroma.toFixed(0)}`])];
+  const { figures, words } = patchText(look, props, voiceOf(state.settings), glyphs.cut);
   const mark = look.inScreenGamut || state.colourLevel === 0 ? '' : OUTSIDE;
   const lines = Array.from({ length: nameRows }, (_, at): Piece[] => {
     const text = (name[at] ?? ' ').toUpperCase();
@@ -168,7 +173,7 @@ export function PatchColumn(props: PatchColumnProps): React.JSX.Element {
       <Rows lines={lines} />
       <Rows lines={patchLines(look.hex, columns, patchRows)} />
       <Rows lines={patchLines(look.grey, columns, greyRows)} />
-      <Rows lines={numbers.map((text) => [{ text }])} />
+      <Rows lines={figures.map((text) => [{ text }])} />
       <Rows lines={words.map((text) => [{ text, role: 'muted' }])} />
     </Box>
   );
