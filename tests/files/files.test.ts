@@ -85,7 +85,9 @@ describe('replacing a file', () => {
   it('takes the place of nothing but a plain file', () => {
     mkdirSync(path);
     expect(() => replaceWhole(path, 'x', PRIVATE)).toThrow('EISDIR');
-    expect(() => replaceWhole('/dev/null', 'x', PRIVATE)).toThrow('ENXIO');
+    const pipe = join(folder, 'pipe');
+    expect(spawnSync('mkfifo', [pipe]).status).toBe(0);
+    expect(() => replaceWhole(pipe, 'x', PRIVATE)).toThrow('ENXIO');
     expect(() => replaceWhole(join(folder, 'none', 'x'), 'x', PRIVATE)).toThrow('ENOENT');
   });
 });
