@@ -5,6 +5,7 @@ import { pairsOf } from '../../src/charts/two-paints.js';
 import { toScreen } from '../../src/colour/screen.js';
 import { LEAST_TYPE, PAGE_SIZES, type PaperId } from '../../src/paper/types.js';
 import { type Seen, seeLaid, WATERS } from '../../src/washes/index.js';
+import { some } from '../cases.js';
 import { PRESS } from '../paper/fixture.js';
 import { type ReadPdf, wordsOf } from '../paper/pdf-reader.js';
 import { STUDIO } from '../studio.js';
@@ -13,7 +14,7 @@ import { boxOf, cellsOf, printed, type ReadCell, recipeIn, requestOf } from './f
 const SIX = boxOf('six');
 /** With paints whose strength is a guess, and colours that sRGB does not hold. */
 const CLEAR = boxOf('clear').slice(5);
-const PAPERS = Object.keys(PAGE_SIZES) as PaperId[];
+const PAPERS = some(Object.keys(PAGE_SIZES) as PaperId[], 2);
 
 const sheets = new Map<string, ReadPdf>();
 const sheet = (id: ChartId, paper: PaperId): ReadPdf => sheets.get(`${id} ${paper}`) as ReadPdf;

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { InputError } from '../../src/errors.js';
 import { readPainting } from '../../src/painting/index.js';
 import type { ByHand, Corners, PaintingReading } from '../../src/painting/types.js';
+import { some } from '../cases.js';
 import { STUDIO } from '../studio.js';
 import { against } from './against.js';
 import { mixedLight, PICTURES, paintedPicture, strips } from './scenes.js';
@@ -48,7 +49,7 @@ describe('a photograph as it should be', () => {
 });
 
 describe('what takes from the trust', () => {
-  it.each<[string, Partial<Shot>, string, 'fair' | 'low']>([
+  const doubtful: readonly [string, Partial<Shot>, string, 'fair' | 'low'][] = [
     ['paper lighter than the file can hold', { exposure: 1.2 }, 'white-clipped', 'low'],
     ['a little of the paper cut', { exposure: 1.03, slope: 0.02 }, 'white-clipped', 'fair'],
     ['hardly any light', { exposure: 0.08 }, 'dim', 'low'],
@@ -60,7 +61,8 @@ describe('what takes from the trust', () => {
     ['a sheet on a table as white as it is', { table: [0.85, 0.85, 0.83] }, 'light-unknown', 'low'],
     ['a sheet without a margin', { margin: 0 }, 'light-unknown', 'low'],
     ['a sheet that the photograph cuts off', sheet(-0.12, 0.15, 0.8, 0.8), 'cut-off', 'fair'],
-  ])('%s', async (_, change, id, trust) => {
+  ];
+  it.each(some(doubtful, 2))('%s', async (_, change, id, trust) => {
     const reading = await read(change);
     expect(ids(reading)).toContain(id);
     const worst = reading.doubts.find((doubt) => doubt.id === id)?.trust;

@@ -1,12 +1,13 @@
 /** Simulated learners over fifteen families and five levels, with two options at levels 1 and 2. */
 import { describe, expect, it } from 'vitest';
 import { chooseSet } from '../../src/practice/index.js';
+import { casesOf, some } from '../cases.js';
 import { allBut, always, DAY, FAMILIES, fakeDrills, never, practise, START } from './simulate.js';
 
 const SEEDS = [11, 12, 13, 14, 15];
 
 describe('a learner who always answers best', () => {
-  it.each(SEEDS)('rises to the top level in every family (seed %i)', (seed) => {
+  it.each(some(SEEDS, 2))('rises to the top level in every family (seed %i)', (seed) => {
     const { standing, setsToTop } = practise({ knows: always, sets: 40, count: 12, seed });
     expect([...standing.families.values()].map(({ level }) => level.level)).toEqual(Array(15).fill(5));
     expect(setsToTop).toBeLessThanOrEqual(30);
@@ -14,7 +15,7 @@ describe('a learner who always answers best', () => {
 });
 
 describe('a learner who answers at random', () => {
-  it.each(SEEDS)('does not pass level 2 in 1,200 answers (seed %i)', (seed) => {
+  it.each(some(SEEDS, 2))('does not pass level 2 in 1,200 answers (seed %i)', (seed) => {
     const { highest, picks } = practise({ knows: never, sets: 100, count: 12, seed });
     expect(picks).toHaveLength(1200);
     expect(Math.max(...highest.values())).toBe(2);
@@ -22,11 +23,11 @@ describe('a learner who answers at random', () => {
 
   it('passes it in at most one life of a hundred, over 200 of them', () => {
     let passed = 0;
-    for (let seed = 1000; seed < 1200; seed += 1) {
+    for (let seed = 1000; seed < 1000 + casesOf(200, 50); seed += 1) {
       const { highest } = practise({ knows: never, sets: 50, count: 12, seed });
       if (Math.max(...highest.values()) > 2) passed += 1;
     }
-    expect(passed).toBeLessThanOrEqual(2);
+    expect(passed).toBeLessThanOrEqual(Math.ceil(0.01 * casesOf(200, 50)));
   });
 });
 
@@ -35,7 +36,7 @@ describe('a learner who knows all but one family', () => {
     ['family-1', 'family-5', 'family-9', 'family-15'].map((weak) => [weak, seed] as const),
   );
 
-  it.each(cases)(
+  it.each(some(cases, 2))(
     'is given %s in more than half of the next 60 drills, in five sets (seed %i)',
     (weak, seed) => {
       const { standing } = practise({ knows: allBut(weak), sets: 40, count: 12, seed });
@@ -52,7 +53,7 @@ describe('a learner who knows all but one family', () => {
     },
   );
 
-  it.each(cases)('is given %s in more than half of one set of 60 (seed %i)', (weak, seed) => {
+  it.each(some(cases, 2))('is given %s in more than half of one set of 60 (seed %i)', (weak, seed) => {
     const { standing } = practise({ knows: allBut(weak), sets: 40, count: 12, seed });
     const now = new Date(START + 40 * DAY);
     const picks = chooseSet({ standing, families: FAMILIES, drills: fakeDrills(), now, seed, count: 60 });

@@ -16,6 +16,7 @@ import {
   showQuestion,
   takeChoices,
 } from '../../src/quiz/sitting.js';
+import { casesOf } from '../cases.js';
 import { kindOf } from '../studio.js';
 import { NINE, SECRET, sittingOf, someClass, someHandout } from './fixture.js';
 import { handout, numberOf, type RawEvent, type RawFile, rawOf, saidOf } from './sealed.js';
@@ -149,11 +150,13 @@ describe('a file edited after it was written', () => {
     }
   });
 
-  it('names what was changed in each of 200 seeded edits of 20 files, and says nothing of edits that change nothing', () => {
+  const EDITED = casesOf(200, 60);
+
+  it('names what was changed in each of many seeded edits of 20 files, and says nothing of edits that change nothing', () => {
     const draw = seededDraw(200);
     const kinds = Object.keys(EDITS);
     const done = new Map<string, number>();
-    for (let edit = 0; edit < 200; edit++) {
+    for (let edit = 0; edit < EDITED; edit++) {
       const kind = kinds[edit % kinds.length] as string;
       const file = rawOf(pick(written, draw));
       const expected = (EDITS[kind] as Edit)(file, draw);
@@ -162,7 +165,9 @@ describe('a file edited after it was written', () => {
       if (expected === undefined) expect(said, `${edit} ${kind}`).toBe('');
       else expect(said, `${edit} ${kind}`).toContain(expected);
     }
-    expect([...done.values()].every((count) => count >= 18)).toBe(true);
+    expect([...done.values()].every((count) => count >= Math.floor((0.9 * EDITED) / kinds.length))).toBe(
+      true,
+    );
   });
 
   it('tells a changed answer from a changed time, and both places where two were changed', () => {

@@ -11,6 +11,7 @@ import type { Stage } from '../../src/tui/kit/stage.js';
 import type { QuizDeps } from '../../src/tui/quiz/classroom.js';
 import { sitProgram } from '../../src/tui/quiz/sit/program.js';
 import type { SitState } from '../../src/tui/quiz/sit/state.js';
+import { some } from '../cases.js';
 import { kindOf } from '../studio.js';
 import { everyKindHandout, NINE, someHandout } from './fixture.js';
 
@@ -214,12 +215,13 @@ describe('every kind of drill as a question', () => {
     }
   });
 
-  it.each([
-    [80, 24],
-    [120, 40],
-    [60, 20],
+  const sizes = [
     [60, 18],
-  ])('keeps to its %d columns and %d rows', (columns, rows) => {
+    [80, 24],
+    [60, 20],
+    [120, 40],
+  ] as const;
+  it.each(some(sizes, 2))('keeps to its %d columns and %d rows', (columns, rows) => {
     const program = sitProgram(
       { deps, handout, sitting: startSitting(handout, 'Ann', NINE), isResumed: false, save: () => {} },
       { columns, rows },

@@ -6,6 +6,7 @@ import { type Recipe, type Recipes, recipesFor, recipeTold, type Wish } from '..
 import { madeUp, puddleReflectance, seeLaid, thinned, WAYS } from '../../src/washes/index.js';
 import { sayAll } from '../../src/words/tell.js';
 import { WRITTEN } from '../../src/words/voice.js';
+import { some } from '../cases.js';
 import { paintOf, STUDIO } from '../studio.js';
 
 const box = (id: string): readonly string[] => STUDIO.palettes.find((one) => one.id === id)?.pigments ?? [];
@@ -114,7 +115,7 @@ const WISHES: readonly Wish[] = [
 ];
 
 describe('what is found', () => {
-  test.each(WISHES)('are different answers, best first, of three paints at most: %j', (wish) => {
+  test.each(some(WISHES, 2))('are different answers, best first, of three paints at most: %j', (wish) => {
     const { recipes } = find(wish);
     expect(recipes.length).toBeGreaterThan(1);
     for (const [at, one] of recipes.entries()) {
@@ -129,7 +130,7 @@ describe('what is found', () => {
     expect((marks[0] ?? 0) + 0.5).toBeGreaterThanOrEqual(Math.max(...marks));
   });
 
-  test.each(WISHES)('give what they say, laid and as parts in one puddle: %j', (wish) => {
+  test.each(some(WISHES, 2))('give what they say, laid and as parts in one puddle: %j', (wish) => {
     for (const { laid, colour, way, parts, strength, thin } of find(wish).recipes) {
       expect(deltaE00(seeLaid(STUDIO, laid).colour.lab, colour.lab)).toBeLessThan(1e-9);
       if (way !== 'puddle') continue;
@@ -142,7 +143,7 @@ describe('what is found', () => {
     }
   });
 
-  test.each(WISHES)('its own colour asked as a target comes back: %j', (wish) => {
+  test.each(some(WISHES, 2))('its own colour asked as a target comes back: %j', (wish) => {
     const [best] = find(wish).recipes as [Recipe];
     const back = find({ to: best.colour.lab }, [...new Set([...ids(best), ...box('six')])]);
     expect(back.reach).toBe('in');

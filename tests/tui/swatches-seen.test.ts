@@ -19,6 +19,7 @@ import { ladderLines } from '../../src/tui/result/ladder.js';
 import { seeLaid, WAYS } from '../../src/washes/index.js';
 import { lookOf } from '../../src/words/look.js';
 import { WRITTEN } from '../../src/words/voice.js';
+import { casesOf, some } from '../cases.js';
 import { deltaE, LEAST_SEEN, leastLeft } from '../deficiencies.js';
 import { boxOf, LEVELS } from '../drills/make/made.js';
 import { kindOf, STUDIO } from '../studio.js';
@@ -179,13 +180,13 @@ describe('what is looked for', () => {
 
 describe('swatches side by side', () => {
   it('are told apart in every written drill', () => {
-    const { pairs, lost } = lostIn(SHIPPED);
-    expect(pairs).toBeGreaterThan(1000);
+    const { pairs, lost } = lostIn(some(SHIPPED, 4));
+    expect(pairs).toBeGreaterThan(250);
     expect(lost).toEqual([]);
   });
 
   it('are told apart in made drills of every family', () => {
-    const drills = Array.from({ length: 60 }, (_, seed) =>
+    const drills = Array.from({ length: casesOf(60, 30) }, (_, seed) =>
       generateDrill(STUDIO, {
         seed,
         family: GENERATED_FAMILIES[seed % GENERATED_FAMILIES.length] as string,
@@ -194,7 +195,7 @@ describe('swatches side by side', () => {
       }),
     );
     const { pairs, lost } = lostIn(drills);
-    expect(pairs).toBeGreaterThan(200);
+    expect(pairs).toBeGreaterThan(100);
     expect(lost).toEqual([]);
   });
 

@@ -18,6 +18,7 @@ import {
   seeLaid,
   trialOf,
 } from '../../src/washes/index.js';
+import { some } from '../cases.js';
 import { STUDIO } from '../studio.js';
 
 const BOX = STUDIO.palettes.find(({ id }) => id === 'twelve')?.pigments ?? [];
@@ -108,7 +109,7 @@ describe('what is open', () => {
 });
 
 describe('the best on the scales', () => {
-  test.each(GOALS)('is the best of all choices written out: %j', (goal) => {
+  test.each(some(GOALS, 2))('is the best of all choices written out: %j', (goal) => {
     const merit = nearTo(goal);
     const best = Math.max(
       ...everyChoice(SMALL).map((mixture) => merit(seeLaid(STUDIO, layMixture(FIRST, mixture)).colour)),

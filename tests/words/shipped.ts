@@ -5,6 +5,7 @@ import { randomAnswer } from '../../src/drills/random-answer.js';
 import type { Answer, Grade } from '../../src/drills/types.js';
 import type { Finding } from '../../src/words/tell.js';
 import type { Voice } from '../../src/words/voice.js';
+import { casesOf } from '../cases.js';
 import { SHIPPED_DRILLS } from '../exercises.js';
 import { kindOf } from '../studio.js';
 
@@ -13,7 +14,7 @@ export const HEARD: Voice = { scale: 'paper-first', spoken: true };
 export const HEARD_BLACK_FIRST: Voice = { scale: 'black-first', spoken: true };
 
 /** Most answers that are tried of one drill. */
-const MOST = 200;
+const MOST = casesOf(200, 40);
 
 function answersOf(drill: Drill): readonly Answer[] {
   const fields = kindOf(drill).fields(drill);

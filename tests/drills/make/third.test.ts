@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { MixDrill } from '../../../src/drills/kinds/mix/schema.js';
 import { generateDrill } from '../../../src/drills/make/index.js';
 import { seeAlone, seeLaid } from '../../../src/washes/index.js';
+import { casesOf } from '../../cases.js';
 import { kindOf, paintOf, STUDIO } from '../../studio.js';
 import { ALL } from './made.js';
 
-const SEEDS = Array.from({ length: 24 }, (_, seed) => seed);
+const SEEDS = Array.from({ length: casesOf(24, 12) }, (_, seed) => seed);
 const known = new Map<string, MixDrill[]>();
 const made = (family: string): MixDrill[] => {
   const drills =
