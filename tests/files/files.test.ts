@@ -24,6 +24,7 @@ import {
   SHARED,
   writeNew,
 } from '../../src/files/write.js';
+import { callsOf, whileFailing } from './calls.js';
 
 let folder = '';
 let path = '';
@@ -114,6 +115,41 @@ describe('appending', () => {
     writeFileSync(path, 'one\ntor');
     appendLines(path, 'two\nthree\n', PRIVATE);
     expect(text()).toBe('one\ntor\ntwo\nthree\n');
+  });
+});
+
+// POSIX.1-2017, fsync: only what was flushed is sure to be there after a power cut; a new name is flushed with its folder (fsync(2)).
+describe('what was written is on disk when the call returns', () => {
+  it('a line: written, then flushed, and the first one with the folder that has the new name', () => {
+    const append = () => appendLines(path, 'one\n', PRIVATE);
+    expect(callsOf(append)).toEqual(['writeSync', 'fsyncSync file', 'fsyncSync folder']);
+    expect(callsOf(append)).toEqual(['writeSync', 'fsyncSync file']);
+  });
+
+  it('a whole file: flushed before it takes the place of the old one', () => {
+    const replace = () => replaceWhole(path, ['one', 'two'], PRIVATE);
+    const calls = ['writeFileSync', 'writeFileSync', 'fsyncSync file', 'renameSync', 'fsyncSync folder'];
+    expect(callsOf(replace)).toEqual(calls);
+    expect(callsOf(replace)).toEqual(calls);
+  });
+
+  it('a new file: flushed before it has its name', () => {
+    expect(callsOf(() => writeNew(path, 'one', PRIVATE))).toEqual([
+      'writeFileSync',
+      'fsyncSync file',
+      'linkSync',
+      'fsyncSync folder',
+    ]);
+  });
+
+  it('and a flush that fails is a fault, but not where the file system knows none', () => {
+    const flushing = (code: string) => () =>
+      whileFailing('fsyncSync', code, () => appendLines(path, 'one\n', PRIVATE));
+    expect(flushing('EIO')).toThrow('EIO');
+    expect(flushing('ENOSPC')).toThrow('ENOSPC');
+    for (const code of ['EINVAL', 'ENOTSUP', 'ENOSYS']) expect(flushing(code)).not.toThrow();
+    expect(() => whileFailing('fsyncSync', 'EIO', () => replaceWhole(path, 'new', PRIVATE))).toThrow('EIO');
+    expect(text()).toBe('one\n'.repeat(5));
   });
 });
 

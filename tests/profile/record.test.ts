@@ -19,6 +19,7 @@ import {
   readEntries,
 } from '../../src/profile/index.js';
 import { setAside } from '../../src/profile/set-aside.js';
+import { callsOf } from '../files/calls.js';
 import { answerNo, DAY, freshHome, START } from './helpers.js';
 
 const home = freshHome();
@@ -41,6 +42,13 @@ describe('the record', () => {
     expect(readFileSync(record, 'utf8')).toBe(many(3).map(entryLine).join(''));
     expect(statSync(record).mode & 0o777).toBe(0o600);
     expect(readEntries(record)).toEqual(many(3));
+  });
+
+  it('has an answer on disk when the call returns, and many with one flush', () => {
+    appendAnswer(record, answerNo(0));
+    expect(callsOf(() => appendAnswer(record, answerNo(1)))).toEqual(['writeSync', 'fsyncSync file']);
+    expect(callsOf(() => appendAnswers(record, many(50, 2)))).toEqual(['writeSync', 'fsyncSync file']);
+    expect(callsOf(() => appendAnswers(record, []))).toEqual([]);
   });
 
   it('is empty where there is no file', () => {

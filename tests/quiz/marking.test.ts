@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { Answer } from '../../src/drills/types.js';
 import { analyseClass, groupSize } from '../../src/quiz/analysis.js';
 import { parseSitting, type Sitting, sittingText } from '../../src/quiz/answers.js';
 import { markClass, type Submitted } from '../../src/quiz/class.js';
+import { createGrader } from '../../src/quiz/marking.js';
 import { parsePlan, planText } from '../../src/quiz/plan.js';
 import { planFor } from '../../src/quiz/plan-from-results.js';
 import { reportJson } from '../../src/quiz/report-data.js';
@@ -30,6 +32,31 @@ describe('marking', () => {
     expect(students[0]?.percent).toBe(100);
     expect(students[1]?.percent).toBe(16.7);
     expect(students.map(remarks)).toEqual([[], ['partial: questions open']]);
+  });
+
+  it('takes an answer only when every choice is made, and no other for one', () => {
+    const grader = createGrader(handout);
+    const [full, second] = [best[0] as Answer, { second: (best[0] as Answer)['second'] as string }];
+    expect(grader.stateOf(0, undefined)).toBe('open');
+    expect(grader.stateOf(0, {})).toBe('open');
+    expect(grader.stateOf(0, full)).toBe('answered');
+    for (const { id } of grader.fields[0] ?? []) {
+      const { [id]: _left, ...half } = full;
+      expect(grader.stateOf(0, half), `without ${id}`).toBe('unfinished');
+      expect(grader.stateOf(0, { ...full, [id]: 'mud' }), `a foreign ${id}`).toBe('unfit');
+    }
+    expect(grader.stateOf(0, { ...full, water: 'much' })).toBe('unfit');
+    expect(grader.stateOf(0, { ...second, amount: '' })).toBe('unfit');
+  });
+
+  it('gives nothing for an answer that is half filled, and does not count it as answered', () => {
+    const half = { second: (best[0] as Answer)['second'] as string };
+    const { students } = markClass(handout, [submit(sittingOf(handout, 'Ann', [half, best[1]]))]);
+    const [ann] = students;
+    expect(ann?.marks[0]).toEqual({ state: 'unfinished', answer: half, mark: 0, points: 0, right: false });
+    expect(ann?.marks.map(({ state }) => state)).toEqual(['unfinished', 'answered', 'open', 'open']);
+    expect([ann?.answered, ann?.right, ann?.points, ann?.possible]).toEqual([1, 1, 2, 6]);
+    expect(ann?.percent).toBe(33.3);
   });
 
   it('computes each mark as grading alone does', () => {
