@@ -1,0 +1,14 @@
+// The tests that mutants are held against; see mutants.config.mjs.
+import { defineConfig } from 'vitest/config';
+import { TESTS } from './mutants.config.mjs';
+import { COLOURS } from './vitest.config.js';
+
+export default defineConfig({
+  test: {
+    testTimeout: 600_000,
+    include: TESTS,
+    exclude: ['tests/**/*.long.test.*'],
+    env: COLOURS,
+    setupFiles: ['tests/setup.ts'],
+  },
+});
