@@ -8,6 +8,8 @@ export default defineConfig({
     testTimeout: 600_000,
     include: TESTS,
     exclude: ['tests/**/*.long.test.*'],
+    // Each mutant has a worker of its own; the files in it share what is loaded.
+    isolate: false,
     env: COLOURS,
     setupFiles: ['tests/setup.ts'],
   },

@@ -16,6 +16,7 @@ import {
   startLevel,
   summariseSet,
 } from '../../src/practice/index.js';
+import { IN_MUTANTS } from '../mutants.js';
 import {
   allBut,
   always,
@@ -168,17 +169,20 @@ describe('learners through the placing round', () => {
     expect(lifted).toBeGreaterThanOrEqual(160);
   });
 
-  it('are not lifted by guessing: at level 1 after at least 97 rounds of 100, over 1000', () => {
-    let lifted = 0;
-    for (let seed = 1; seed <= 1000; seed += 1) {
-      const standing = emptyStanding();
-      placed({ knows: never, seed, standing });
-      if (FAMILIES.some(({ id }) => levelIn(standing, id) > 1)) lifted += 1;
-    }
-    expect(lifted).toBeLessThanOrEqual(30);
-  });
+  it.skipIf(IN_MUTANTS)(
+    'are not lifted by guessing: at level 1 after at least 97 rounds of 100, over 1000',
+    () => {
+      let lifted = 0;
+      for (let seed = 1; seed <= 1000; seed += 1) {
+        const standing = emptyStanding();
+        placed({ knows: never, seed, standing });
+        if (FAMILIES.some(({ id }) => levelIn(standing, id) > 1)) lifted += 1;
+      }
+      expect(lifted).toBeLessThanOrEqual(30);
+    },
+  );
 
-  it('do not pass level 2 by guessing on, in at least 97 lives of 100', () => {
+  it.skipIf(IN_MUTANTS)('do not pass level 2 by guessing on, in at least 97 lives of 100', () => {
     let passed = 0;
     for (let seed = 1000; seed < 1200; seed += 1) {
       const standing = emptyStanding();
