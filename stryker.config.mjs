@@ -1,16 +1,61 @@
-// Mutation tests of the pure rooms, the record and marking: `npm run test:mutants`; see mutants.config.mjs.
-import { MUTATE } from './mutants.config.mjs';
+// Mutation tests of the pure rooms, the record and marking: `npm run test:mutants`; `MUTANTS=optics,colour` takes some rooms only.
+// Nothing here is slow by itself, but there are some thousands of mutants: about an hour on two cores, and minutes when little changed
+// since the last run (reports/mutants/incremental.json).
+
+/** What is mutated, room by room, and the tests that have to notice: those of the room itself, and the published figures. */
+const ROOMS = {
+  optics: {
+    mutate: ['src/optics/*.ts'],
+    tests: ['tests/optics/*.test.ts', 'tests/outside/optics.test.ts'],
+  },
+  colour: {
+    mutate: ['src/colour/*.ts'],
+    // tests/colour/imports.test.ts starts processes.
+    tests: ['tests/colour/!(imports).test.ts', 'tests/outside/colour-*.test.ts'],
+  },
+  washes: {
+    mutate: ['src/washes/*.ts'],
+    tests: ['tests/washes/*.test.ts', 'tests/outside/washes-*.test.ts'],
+  },
+  judgement: {
+    mutate: ['src/judgement/*.ts'],
+    // tests/outside/judgement-relation.test.ts mixes every pair of the library: seconds for each mutant.
+    tests: ['tests/judgement/*.test.ts'],
+  },
+  practice: {
+    mutate: ['src/practice/*.ts'],
+    // tests/practice/learners.test.ts lives through whole lives of practice.
+    tests: ['tests/practice/!(learners).test.ts', 'tests/outside/scheduling.test.ts'],
+  },
+  record: {
+    mutate: ['src/profile/{checkpoint,record-*,set-aside}.ts', 'src/files/write.ts'],
+    tests: ['tests/profile/{order,record}.test.ts', 'tests/files/*.test.ts'],
+  },
+  marking: {
+    mutate: ['src/quiz/{digest,marking,seals}.ts'],
+    tests: ['tests/quiz/{marking,seals,seals-going-on}.test.ts', 'tests/outside/quiz-seals.test.ts'],
+  },
+};
+
+const asked = process.env['MUTANTS']?.split(',') ?? Object.keys(ROOMS);
+const unknown = asked.find((name) => !Object.hasOwn(ROOMS, name));
+if (unknown !== undefined)
+  throw new Error(`MUTANTS=${unknown}: the rooms are ${Object.keys(ROOMS).join(', ')}`);
+const rooms = asked.map((name) => ROOMS[name]);
+
+/** For vitest.mutants.config.mjs. */
+export const TESTS = rooms.flatMap(({ tests }) => tests);
 
 export default {
   testRunner: 'vitest',
   plugins: ['@stryker-mutator/vitest-runner'],
-  vitest: { configFile: 'vitest.mutants.config.ts', related: false },
-  mutate: MUTATE,
+  vitest: { configFile: 'vitest.mutants.config.mjs', related: false },
+  mutate: [...rooms.flatMap(({ mutate }) => mutate), '!src/**/index.ts'],
+  // An id made empty is refused by the type check, and what a message says is held where it is read: on the screens.
+  mutator: { excludedMutations: ['StringLiteral'] },
   coverageAnalysis: 'perTest',
   // What is worked out when a module is loaded is tables for the most part; each such mutant would cost a run of all tests.
   ignoreStatic: true,
-  // An id made empty is refused by the type check, and what a message says is held where it is read: on the screens.
-  mutator: { excludedMutations: ['StringLiteral'] },
   concurrency: 2,
   dryRunTimeoutMinutes: 30,
   timeoutMS: 10_000,

@@ -1,6 +1,6 @@
-// The tests that mutants are held against; see mutants.config.mjs.
+// The tests that mutants are held against; see stryker.config.mjs.
 import { defineConfig } from 'vitest/config';
-import { TESTS } from './mutants.config.mjs';
+import { TESTS } from './stryker.config.mjs';
 import { COLOURS } from './vitest.config.js';
 
 export default defineConfig({
