@@ -9,6 +9,7 @@ import { planFor } from '../../src/quiz/plan-from-results.js';
 import { reportJson } from '../../src/quiz/report-data.js';
 import { reportText } from '../../src/quiz/report-text.js';
 import { remarks } from '../../src/quiz/report-words.js';
+import { IN_MUTANTS } from '../mutants.js';
 import { kindOf } from '../studio.js';
 import { bestAnswers, NINE, sittingOf, someClass, someHandout } from './fixture.js';
 
@@ -180,25 +181,28 @@ describe('analysis', () => {
     expect([1, 2, 10, 29, 30, 100].map(groupSize)).toEqual([0, 1, 5, 14, 8, 27]);
   });
 
-  it('finds that a class which answers better from student to student is told apart', () => {
-    // Eight questions: the answers are fewer now that the water is not asked for, so that more of them are right by luck.
-    const longer = someHandout(8);
-    const analysisOf = (size: number) =>
-      analyseClass(
-        markClass(
-          longer,
-          someClass(longer, size).map((each) => submit(each)),
-        ),
-      );
-    // Large, so that the figures are those of the class and not of the draw.
-    const analysis = analysisOf(400);
-    for (const question of analysis.questions) {
-      expect(question.groups?.discrimination).toBeGreaterThan(0.3);
-      expect(question.pointBiserial).toBeGreaterThan(question.correctedPointBiserial ?? 1);
-    }
-    expect(analysis.reliability.alpha).toBeGreaterThan(0.5);
-    expect(analysisOf(40).warnings[0]).toMatch(/^With 40 sittings these figures are hints/);
-  });
+  it.skipIf(IN_MUTANTS)(
+    'finds that a class which answers better from student to student is told apart',
+    () => {
+      // Eight questions: the answers are fewer now that the water is not asked for, so that more of them are right by luck.
+      const longer = someHandout(8);
+      const analysisOf = (size: number) =>
+        analyseClass(
+          markClass(
+            longer,
+            someClass(longer, size).map((each) => submit(each)),
+          ),
+        );
+      // Large, so that the figures are those of the class and not of the draw.
+      const analysis = analysisOf(400);
+      for (const question of analysis.questions) {
+        expect(question.groups?.discrimination).toBeGreaterThan(0.3);
+        expect(question.pointBiserial).toBeGreaterThan(question.correctedPointBiserial ?? 1);
+      }
+      expect(analysis.reliability.alpha).toBeGreaterThan(0.5);
+      expect(analysisOf(40).warnings[0]).toMatch(/^With 40 sittings these figures are hints/);
+    },
+  );
 
   it('copes with one sitting, with none, and with a class that is all alike', () => {
     expect(analyseClass(markClass(handout, [])).questions).toEqual([]);
@@ -215,7 +219,7 @@ describe('analysis', () => {
     expect(alike.warnings.join(' ')).toMatch(/Reliability needs/);
   });
 
-  it('is byte-equal on every run and in every order of the files', () => {
+  it.skipIf(IN_MUTANTS)('is byte-equal on every run and in every order of the files', () => {
     const files = someClass(handout, 25).map((each) => submit(each));
     const look = { columns: 80, full: '#', empty: '.' };
     const outputs = [files, [...files].reverse(), [...files.slice(9), ...files.slice(0, 9)]].map((order) => {
