@@ -247,6 +247,13 @@ describe('the idea behind a wrong pick', () => {
   test('greyest: it stayed near, or made another colour instead of a grey', () => {
     expect(idea(mixed('burnt-sienna', 'cadmium-red'), 'greyest')).toBe('stayed-near');
     expect(idea(mixed('cadmium-yellow', 'cerulean-blue'), 'greyest')).toBe('dull-not-neutral');
+    // A grey that another one beats is no colour made instead.
+    const greys = [0.5, 1, 2, 3, 4].map((blue) =>
+      item(`${blue}`, { paints: { 'burnt-sienna': 1, 'ultramarine-blue': blue }, strength: 0.4 }),
+    );
+    const [grey] = compare(greys, 'greyest', STUDIO_ONLY).rated;
+    expect(grey?.reading.chroma).toBeLessThan(12);
+    expect(idea(grey?.seen.laid as Laid, 'greyest')).toBe('stayed-near');
     expect(idea(alone('cadmium-red'), 'greyest')).toBe('stayed-near');
   });
 

@@ -52,6 +52,13 @@ describe('the figures', () => {
     expect(thirdDeg).toBeCloseTo(0, 9);
   });
 
+  test('of a yellow and a red: the orange lies between them, no farther from the nearer than half way', () => {
+    const { thirdDeg, ends } = of('cadmium-yellow', 'cadmium-red');
+    const apart = Math.abs(hueDifference(ends[0].hue, ends[1].hue));
+    expect(thirdDeg).toBeGreaterThan(apart / 8);
+    expect(thirdDeg).toBeLessThanOrEqual(apart / 2);
+  });
+
   test('of a yellow and a blue: the green lies away from both', () => {
     const { thirdDeg, ends } = of('lemon-yellow', 'cerulean-blue');
     const apart = Math.abs(hueDifference(ends[0].hue, ends[1].hue));
@@ -81,4 +88,22 @@ describe('the figures', () => {
     expect(() => of('burnt-sienna', 'mud')).toThrow();
     expect(() => of('mud', 'burnt-sienna')).toThrow();
   });
+});
+
+// src/judgement/README.md, "Around, between, across".
+test('the word is what the figures say, for every pair of the default box', () => {
+  const box = STUDIO.palettes.find(({ id }) => id === 'twelve')?.pigments ?? [];
+  const pairs = box.flatMap((one, at) => box.slice(at + 1).map((other) => of(one, other)));
+  const odd = pairs.filter(({ kind, kept, least, thirdDeg, ends: [a, b] }) => {
+    if (Math.min(a.chroma, b.chroma) < 12) return kind !== 'neutral';
+    if (kept <= 0.4 && least <= 16) return kind !== 'across';
+    return (kept >= 0.8 && thirdDeg <= 45) !== (kind === 'around') || kind === 'across';
+  });
+  expect(odd).toEqual([]);
+  // Each bound alone decides some of them.
+  expect(pairs.some(({ kind, kept, least }) => kind === 'between' && kept > 0.4 && least <= 16)).toBe(true);
+  expect(pairs.some(({ kind, kept, thirdDeg }) => kind === 'between' && kept < 0.8 && thirdDeg <= 45)).toBe(
+    true,
+  );
+  expect(pairs.some(({ kind, thirdDeg }) => kind === 'between' && thirdDeg > 45)).toBe(true);
 });

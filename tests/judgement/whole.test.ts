@@ -226,6 +226,9 @@ describe('of two full marks the better', () => {
     const shade = judged(goal({ aim: 'shade' }));
     expect(merit(shade, colour(40, 44.2))).toBeGreaterThan(merit(shade, colour(40, 40)));
     expect(merit(shade, colour(40, 44.2))).toBeGreaterThan(merit(shade, colour(40, 48)));
+    // Where the start is the most that is asked, the line lies near the top of the band and not in its middle.
+    const slight = judged({ aim: 'shade', value: [START.step, START.step + 0.2] });
+    expect(merit(slight, colour(59, 59))).toBeGreaterThan(merit(slight, colour(59, 55)));
   });
 
   test('is the one nearer the middle of the band where a band is asked, of a shade too', () => {
@@ -245,6 +248,15 @@ describe('of two full marks the better', () => {
     expect(judgeValue(value, colour(40, 28), 'measured').result.tooCloseToCall).toBe(true);
     const inner = judged({ aim: 'dull', chroma: [20, 36], value: [step - 0.05, step + 1.1] });
     expect(merit(inner, colour(40, 28)) - merit(value, colour(40, 28))).toBeGreaterThan(0.4);
+  });
+
+  test('falls evenly: of what the middle has, half is left at the edges', () => {
+    const band = judged(goal({ aim: 'dull', chroma: [20, 36] }));
+    expect(merit(band, colour(40, 28)) - 100).toBeCloseTo(0.5, 3);
+    expect(merit(band, colour(40, 35.999)) - 100).toBeCloseTo(0.375, 3);
+    expect(merit(band, colour(40, 24)) - 100).toBeCloseTo(0.4375, 3);
+    const edge = judged({ aim: 'dull', chroma: [20, 36], value: [step, step + 1] });
+    expect(merit(edge, colour(40, 28)) - 100).toBeCloseTo(0.375, 3);
   });
 
   test('never makes up for a mark', () => {
