@@ -90,20 +90,36 @@ describe('the figures', () => {
   });
 });
 
-// src/judgement/README.md, "Around, between, across".
-test('the word is what the figures say, for every pair of the default box', () => {
-  const box = STUDIO.palettes.find(({ id }) => id === 'twelve')?.pigments ?? [];
-  const pairs = box.flatMap((one, at) => box.slice(at + 1).map((other) => of(one, other)));
-  const odd = pairs.filter(({ kind, kept, least, thirdDeg, ends: [a, b] }) => {
-    if (Math.min(a.chroma, b.chroma) < 12) return kind !== 'neutral';
-    if (kept <= 0.4 && least <= 16) return kind !== 'across';
-    return (kept >= 0.8 && thirdDeg <= 45) !== (kind === 'around') || kind === 'across';
-  });
-  expect(odd).toEqual([]);
-  // Each bound alone decides some of them.
-  expect(pairs.some(({ kind, kept, least }) => kind === 'between' && kept > 0.4 && least <= 16)).toBe(true);
-  expect(pairs.some(({ kind, kept, thirdDeg }) => kind === 'between' && kept < 0.8 && thirdDeg <= 45)).toBe(
-    true,
-  );
-  expect(pairs.some(({ kind, thirdDeg }) => kind === 'between' && thirdDeg > 45)).toBe(true);
+// src/judgement/README.md, "Around, between, across": pairs that one bound alone keeps from being across, or around.
+test.each([
+  [
+    'cadmium-yellow',
+    'ultramarine-blue',
+    'its greyest point is too strong',
+    { kept: [0, 0.4], least: [16, 40] },
+  ],
+  [
+    'cadmium-red',
+    'perylene-green',
+    'too much of a straight way is kept',
+    { kept: [0.4, 0.8], least: [0, 16] },
+  ],
+  ['lemon-yellow', 'naphthol-red', 'too little of it is kept', { kept: [0.4, 0.8], third: [0, 45] }],
+  ['lemon-yellow', 'cerulean-blue', 'a green appears', { kept: [0.8, 1.1], third: [45, 180] }],
+] as const)('%s and %s lie between: %s', (one, other, _, figures) => {
+  const { kind, kept, least, thirdDeg } = of(one, other);
+  const {
+    kept: k,
+    least: l = [0, 200],
+    third: t = [0, 180],
+  } = figures as Record<string, readonly [number, number]>;
+  for (const [is, [low, high]] of [
+    [kept, k as readonly [number, number]],
+    [least, l],
+    [thirdDeg, t],
+  ] as const) {
+    expect(is).toBeGreaterThan(low - 1e-9);
+    expect(is).toBeLessThan(high);
+  }
+  expect(kind).toBe('between');
 });
