@@ -95,6 +95,37 @@ describe('the record', () => {
     expect(readFileSync(record).equals(bytes)).toBe(true);
   });
 
+  it('says of a foreign line where it begins, and whether it was cut off', () => {
+    const whole = entryLine(answerNo(0));
+    writeFileSync(record, `${whole}${whole.slice(0, 40)}\n\ngibberish\n{"v":1,"x":2}\nhalf`);
+    const { foreign, foreignCount, lines } = loadRecord(record);
+    expect(foreign).toEqual([
+      { offset: whole.length, why: 'torn', text: whole.slice(0, 40) },
+      { offset: whole.length + 42, why: 'foreign', text: 'gibberish' },
+      { offset: whole.length + 52, why: 'foreign', text: '{"v":1,"x":2}' },
+      { offset: whole.length + 66, why: 'torn', text: 'half' },
+    ]);
+    expect([foreignCount, lines]).toEqual([4, 5]);
+  });
+
+  it('reads a line of 16,384 bytes with its newline, and calls a longer one too long', () => {
+    const bare = entryLine(answerNo(0)).slice(0, -2);
+    const long = (bytes: number): string => `${bare},"x":"`.padEnd(bytes - 3, 'y').concat('"}\n');
+    writeFileSync(record, long(16_384) + long(16_385) + long(16_384).slice(0, -1));
+    const loaded = loadRecord(record);
+    expect(loaded.lines).toBe(3);
+    // The last lacks its newline only.
+    expect([loaded.standing.answers, loaded.foreignCount]).toEqual([1, 1]);
+    expect(loaded.foreign).toMatchObject([{ offset: 16_384, why: 'too-long' }]);
+    expect(loaded.foreign[0]?.text).toHaveLength(16_384);
+  });
+
+  it('hands on a thousand foreign lines in one go, and counts them all', () => {
+    writeFileSync(record, Array.from({ length: 1002 }, (_, n) => `foreign ${n}\n`).join(''));
+    const { foreign, foreignCount } = loadRecord(record);
+    expect([foreign.length, foreignCount, foreign.at(-1)?.text]).toEqual([1000, 1002, 'foreign 999']);
+  });
+
   it('sets foreign lines aside once', () => {
     writeFileSync(record, `gibberish\n${entryLine(answerNo(0))}gibberish\nmore\n`);
     const { foreign } = loadRecord(record);
@@ -213,6 +244,39 @@ describe('the checkpoint', () => {
     appendAnswers(record, many(600, 1200));
     expect(loadRecord(record, summary)).toMatchObject({ foreignCount: 1, lines: 1801 });
     expect(loadRecord(record, summary)).toMatchObject({ foreignCount: 1, lines: 1801, foreign: [] });
+  });
+
+  it('is written from 500 lines on, for its owner alone, and never for a record that ends in a torn line', () => {
+    rmSync(summary);
+    writeFileSync(record, many(499).map(entryLine).join(''));
+    loadRecord(record, summary);
+    expect(existsSync(summary)).toBe(false);
+    writeFileSync(record, many(500).map(entryLine).join('').slice(0, -1));
+    loadRecord(record, summary);
+    expect(existsSync(summary)).toBe(false);
+    appendFileSync(record, '\n');
+    loadRecord(record, summary);
+    expect(JSON.parse(readFileSync(summary, 'utf8').split('\n')[0] as string)).toMatchObject({ lines: 500 });
+    expect(statSync(summary).mode & 0o777).toBe(0o600);
+  });
+
+  it('holds for answers under one clock: where that goes back over them, they are counted anew', () => {
+    const lastMs = START + 1199 * 60_000;
+    const ahead = loadRecord(record, summary, lastMs - 60_000).standing.ahead;
+    expect(ahead).toEqual({ count: 1, firstMs: lastMs, lastMs });
+    expect(loadRecord(record, summary, lastMs).standing.ahead).toBeUndefined();
+  });
+
+  it('remembers what a newer version of the program wrote', () => {
+    appendFileSync(record, '{"v":2}\n');
+    appendAnswers(record, many(600, 1200));
+    for (let time = 0; time < 2; time += 1)
+      expect(loadRecord(record, summary)).toMatchObject({
+        newerCount: 1,
+        foreignCount: 0,
+        lines: 1801,
+        isCut: false,
+      });
   });
 
   it('is not needed: a folder that cannot take it changes nothing', () => {
