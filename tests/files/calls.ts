@@ -14,7 +14,7 @@ type Call =
 type Called = (...given: never[]) => unknown;
 
 /** Does work with another call in the place of one. @param other makes it from the sound one */
-function whileCalling(call: Call, other: (sound: Called) => Called, work: () => void): void {
+export function whileCalling(call: Call, other: (sound: Called) => Called, work: () => void): void {
   const sound: Called = fs[call];
   const put = (called: Called): void => {
     Object.assign(fs, { [call]: called });

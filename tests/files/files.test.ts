@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import {
   existsSync,
+  fstatSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -24,7 +25,7 @@ import {
   SHARED,
   writeNew,
 } from '../../src/files/write.js';
-import { callsOf, whileFailing } from './calls.js';
+import { callsOf, whileCalling, whileFailing } from './calls.js';
 
 let folder = '';
 let path = '';
@@ -112,6 +113,7 @@ describe('a new file', () => {
 describe('appending', () => {
   it('adds lines, and closes one that was cut off', () => {
     appendLines(path, 'one\n', PRIVATE);
+    expect(statSync(path).mode & 0o777).toBe(PRIVATE);
     writeFileSync(path, 'one\ntor');
     appendLines(path, 'two\nthree\n', PRIVATE);
     expect(text()).toBe('one\ntor\ntwo\nthree\n');
@@ -153,6 +155,67 @@ describe('what was written is on disk when the call returns', () => {
   });
 });
 
+describe('where the file system cannot do all', () => {
+  const failing = (code: string, isExcused: (fd: number) => boolean, work: () => void): void =>
+    whileCalling(
+      'fsyncSync',
+      (sound) =>
+        (...given) => {
+          const [fd] = given as unknown as [number];
+          if (!isExcused(fd)) throw faultOf(code);
+          return sound(...given);
+        },
+      work,
+    );
+  const isFile = (fd: number): boolean => fstatSync(fd).isFile();
+
+  it('a folder that cannot be flushed is passed over, a broken disk is not', () => {
+    for (const code of ['EINVAL', 'ENOTSUP', 'ENOSYS', 'EISDIR', 'EPERM', 'EACCES']) {
+      failing(code, isFile, () => replaceWhole(path, code, PRIVATE));
+      expect(text()).toBe(code);
+    }
+    expect(() => failing('EIO', isFile, () => replaceWhole(path, 'x', PRIVATE))).toThrow('EIO');
+    rmSync(path);
+    expect(() => failing('EIO', isFile, () => appendLines(path, 'x\n', PRIVATE))).toThrow('EIO');
+    // Only of a folder: a file that may not be flushed is not on disk.
+    expect(() =>
+      failing(
+        'EPERM',
+        () => false,
+        () => appendLines(path, 'x\n', PRIVATE),
+      ),
+    ).toThrow('EPERM');
+  });
+
+  it('a disk that takes a part of a line is full; the next line closes what stands there', () => {
+    appendLines(path, 'one\n', PRIVATE);
+    const short = () => appendLines(path, 'two\n', PRIVATE);
+    const half = (sound: (...given: never[]) => unknown) => (fd: number, bytes: Uint8Array) =>
+      sound(...([fd, bytes.subarray(0, 2)] as unknown as never[]));
+    expect(() => whileCalling('writeSync', half as never, short)).toThrow('ENOSPC');
+    appendLines(path, 'three\n', PRIVATE);
+    expect(text()).toBe('one\ntw\nthree\n');
+  });
+
+  it('a new file has its name where no second one can be given', () => {
+    whileFailing('linkSync', 'EPERM', () => writeNew(path, 'one', PRIVATE));
+    expect(text()).toBe('one');
+    expect(readdirSync(folder)).toEqual(['a.txt']);
+  });
+
+  it('nothing is left beside a file that could not be put in place', () => {
+    writeFileSync(path, 'old');
+    expect(() => whileFailing('renameSync', 'EACCES', () => replaceWhole(path, 'new', PRIVATE))).toThrow(
+      'EACCES',
+    );
+    expect(() => whileFailing('writeFileSync', 'ENOSPC', () => replaceWhole(path, 'new', PRIVATE))).toThrow(
+      'ENOSPC',
+    );
+    expect(text()).toBe('old');
+    expect(readdirSync(folder)).toEqual(['a.txt']);
+  });
+});
+
 describe('names and folders', () => {
   it('are the first that is free', () => {
     writeFileSync(path, 'x');
@@ -166,6 +229,7 @@ describe('names and folders', () => {
     makeFolder(deep, 0o700);
     makeFolder(deep, 0o700);
     expect(statSync(deep).isDirectory()).toBe(true);
+    for (const made of [deep, join(folder, 'a')]) expect(statSync(made).mode & 0o777).toBe(0o700);
     expect(() => makeFolder('/proc/self/none/such', 0o700)).toThrow();
   });
 });
