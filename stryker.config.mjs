@@ -33,7 +33,7 @@ const ROOMS = {
   },
   marking: {
     mutate: ['src/quiz/{marking,seals}.ts'],
-    tests: ['tests/quiz/{marking,seals,seals-going-on}.test.ts', 'tests/outside/quiz-seals.test.ts'],
+    tests: ['tests/quiz/{marking,seals-rule,seals-going-on}.test.ts', 'tests/outside/quiz-seals.test.ts'],
   },
 };
 

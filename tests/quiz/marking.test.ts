@@ -3,7 +3,7 @@ import type { Answer } from '../../src/drills/types.js';
 import { analyseClass, groupSize } from '../../src/quiz/analysis.js';
 import { parseSitting, type Sitting, sittingText } from '../../src/quiz/answers.js';
 import { markClass, type Submitted } from '../../src/quiz/class.js';
-import { createGrader } from '../../src/quiz/marking.js';
+import { createGrader, markSitting } from '../../src/quiz/marking.js';
 import { parsePlan, planText } from '../../src/quiz/plan.js';
 import { planFor } from '../../src/quiz/plan-from-results.js';
 import { reportJson } from '../../src/quiz/report-data.js';
@@ -46,6 +46,8 @@ describe('marking', () => {
       expect(grader.stateOf(0, half), `without ${id}`).toBe('unfinished');
       expect(grader.stateOf(0, { ...full, [id]: 'mud' }), `a foreign ${id}`).toBe('unfit');
     }
+    // A choice of another row is none of this one.
+    expect(grader.stateOf(0, { ...full, second: full['amount'] as string })).toBe('unfit');
     expect(grader.stateOf(0, { ...full, water: 'much' })).toBe('unfit');
     expect(grader.stateOf(0, { ...second, amount: '' })).toBe('unfit');
   });
@@ -58,6 +60,38 @@ describe('marking', () => {
     expect(ann?.marks.map(({ state }) => state)).toEqual(['unfinished', 'answered', 'open', 'open']);
     expect([ann?.answered, ann?.right, ann?.points, ann?.possible]).toEqual([1, 1, 2, 6]);
     expect(ann?.percent).toBe(33.3);
+  });
+
+  it('holds a question left open without an answer, and a good one without an idea', () => {
+    const sitting = sittingOf(handout, 'Ann', [best[0]]);
+    const unmet = { ...sitting, answers: sitting.answers.slice(0, 1) };
+    const { students } = markClass(handout, [submit(unmet)]);
+    expect(students[0]?.marks[1]).toStrictEqual({ state: 'open', mark: 0, points: 0, right: false });
+    expect(students[0]?.marks[0]).toStrictEqual({
+      state: 'answered',
+      answer: best[0],
+      mark: 100,
+      points: 1,
+      right: true,
+    });
+  });
+
+  it('grades the same answer once', () => {
+    const grader = createGrader(handout);
+    expect(grader.grade(0, ACROSS)).toBe(grader.grade(0, { amount: '1:1', second: 'prussian-blue' }));
+    expect(grader.grade(0, ACROSS)).not.toBe(grader.grade(2, ACROSS));
+  });
+
+  it('is right from 85 on, and points go with the mark to a thousandth', () => {
+    const marked = (mark: number) => {
+      const grader = {
+        ...createGrader(handout),
+        grade: () => ({ ...createGrader(handout).grade(0, ACROSS), mark }),
+      };
+      return markSitting(handout, grader, sittingOf(handout, 'Ann', [undefined, best[1]])).marks[1];
+    };
+    expect([marked(84)?.right, marked(85)?.right]).toEqual([false, true]);
+    expect([marked(84)?.points, marked(33.33)?.points]).toEqual([1.68, 0.667]);
   });
 
   it('computes each mark as grading alone does', () => {
