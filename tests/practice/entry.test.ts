@@ -1,5 +1,5 @@
 /** What a line of the record may hold: each member to its bounds, and nothing beyond. */
-import { describe, expect, it } from 'vitest';
+import { type Answered, describe, expect, it } from 'vitest';
 import { StoreError } from '../../src/errors.js';
 import {
   entryLine,
@@ -7,6 +7,7 @@ import {
   isNewer,
   MAX_LINE_BYTES,
   parseEntry,
+  entryOf as recordEntryOf,
 } from '../../src/practice/index.js';
 import { entryOf, START } from './simulate.js';
 
@@ -181,6 +182,68 @@ describe('members', () => {
 
   it.each(['value', 'chroma', 'box'])('%s is a map', (path) => {
     for (const other of [null, [], 5, 'x', true]) expect(isRead(path, other)).toBe(false);
+  });
+});
+
+describe('the entry of an answer', () => {
+  const answered = (grade: object): Answered =>
+    ({
+      drill: { id: 'd', family: 'f', level: 3 },
+      answer: { second: 'a', amount: '1:4' },
+      grade: { verdict: 'fair', ...grade },
+      mark: 68,
+      answeredAt: START,
+      hints: 2,
+      attempt: 1,
+    }) as unknown as Answered;
+  const BARE = {
+    v: 1,
+    at: new Date(START).toISOString(),
+    drill: 'd',
+    family: 'f',
+    level: 3,
+    answer: { second: 'a', amount: '1:4' },
+    mark: 68,
+    verdict: 'fair',
+    hints: 2,
+    try: 1,
+    set: 's',
+    engine: '1.0.0',
+  };
+  const told = { set: 's', engine: '1.0.0', try: 1 };
+
+  it('has no more than there was', () => {
+    expect(recordEntryOf(answered({}), told)).toStrictEqual(BARE);
+    expect(recordEntryOf(answered({}), { ...told, placing: false })).toStrictEqual(BARE);
+  });
+
+  it('has all that there was, numbers to three decimals', () => {
+    const grade = {
+      value: { before: 3.00049, after: 6.1239, asked: [5.99999, 7], verdict: 'good', tooCloseToCall: false },
+      chroma: { before: 50.12345, after: 30, kept: 0.59876, asked: [10.0004, 20.0006], verdict: 'off' },
+      aim: 'dull',
+      idea: 'went-across',
+    };
+    const box = { id: 'twelve', revision: 'abc' };
+    const made = recordEntryOf(answered(grade), { ...told, guess: 0.33333, placing: true, box });
+    expect(made).toStrictEqual({
+      ...BARE,
+      value: { before: 3, after: 6.124, asked: [6, 7] },
+      chroma: { before: 50.123, after: 30, kept: 0.599, asked: [10, 20.001] },
+      guess: 0.333,
+      aim: 'dull',
+      idea: 'went-across',
+      placing: true,
+      box,
+    });
+    expect(parseEntry(entryLine(made))).toEqual(made);
+  });
+
+  it('holds the answer as it was given, whatever becomes of it', () => {
+    const given = answered({});
+    const made = recordEntryOf(given, told);
+    (given.answer as Record<string, string>)['second'] = 'b';
+    expect(made.answer).toEqual({ second: 'a', amount: '1:4' });
   });
 });
 

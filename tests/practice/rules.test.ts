@@ -9,9 +9,11 @@ import {
   feedbackFor,
   type HistoryEntry,
   mistakesOf,
+  placementOf,
   placesByTime,
   sessionMark,
   standsAt,
+  startLevel,
 } from '../../src/practice/index.js';
 import {
   addEvidence,
@@ -22,7 +24,7 @@ import {
   stepLevel,
 } from '../../src/practice/levels.js';
 import { familyNeeds } from '../../src/practice/need.js';
-import { moved, priorDifficulty, usualGuess } from '../../src/practice/rating.js';
+import { moved, priorDifficulty, rate, usualGuess } from '../../src/practice/rating.js';
 import { isUndated, recallAt, remember, UNDATED } from '../../src/practice/spacing.js';
 import { newTotals, type Totals } from '../../src/practice/totals.js';
 import { hasRisen, isRising, trendOf } from '../../src/practice/trend.js';
@@ -254,9 +256,38 @@ describe('ratings', () => {
     expect(moved({ at: -7.9, answers: 3 }, -1, 1)).toEqual({ at: -8, answers: 4 });
   });
 
+  it('a skill is that in everything and in the family together', () => {
+    const before = {
+      overall: { at: 1, answers: 0 },
+      family: { at: -1, answers: 0 },
+      drill: { at: 0, answers: 0 },
+    };
+    expect(rate(before, 1, 0)).toEqual({
+      overall: { at: 1.5, answers: 1 },
+      family: { at: -0.5, answers: 1 },
+      drill: { at: -0.5, answers: 1 },
+    });
+  });
+
   it('a drill begins a logit harder a level, the middle at nothing; a blind choice is as good as its options are few', () => {
     expect([1, 3, 5].map(priorDifficulty)).toEqual([-2, 0, 2]);
     expect([1, 2, 3, 4, 5, 6].map(usualGuess)).toEqual([0.5, 0.5, 0.25, 0.1, 0.05, 0.05]);
+  });
+});
+
+describe('the placing round', () => {
+  const one = { family: 'a', level: 1, verdict: 'good', guess: 0.02 } as const;
+
+  it('one good answer of fifty options rules out guessing; it goes on to find how high', () => {
+    // The odds are (0.02 + 0.8 · 0.98) / 0.02, just over 40.
+    expect(placementOf([one])).toMatchObject({ isProved: true, nextLevel: 3, start: 2 });
+    expect(placementOf([{ ...one, guess: 0.021 }])).toMatchObject({ isProved: false, start: 1 });
+  });
+
+  it('a decision that went badly above the start leaves a family at the start', () => {
+    const answers = [one, { family: 'b', level: 5, verdict: 'off', guess: 0.02 } as const];
+    expect(startLevel(answers, 'b')).toBe(2);
+    expect(startLevel([one, { ...answers[1], level: 2 } as (typeof answers)[1]], 'b')).toBe(1);
   });
 });
 
@@ -305,6 +336,16 @@ describe('what a family needs', () => {
     expect(reasons(rows('a', good(4)))[0]).not.toBe('begun');
   });
 
+  it('weak where four answers and more look like guessing, though few are wrong', () => {
+    const of = (guess: number, count: number) =>
+      reasons(
+        rows('a', ['good', 'good', 'good', 'fair'])
+          .slice(4 - count)
+          .map((entry) => ({ ...entry, guess })),
+      )[0];
+    expect([of(0.6, 4), of(0.1, 4), of(0.6, 3)]).toEqual(['weak', 'steady', 'begun']);
+  });
+
   it('due when recall has fallen', () => {
     expect(reasons(rows('a', good(3)), START + 60 * DAY)[0]).toBe('due');
   });
@@ -325,6 +366,12 @@ describe('what a family needs', () => {
     };
     expect(reasonOf(2)).toBe('weak');
     expect(reasonOf(3)).not.toBe('weak');
+    // The middle one by level, wherever it stands in the list.
+    at('b', 5);
+    at('c', 4);
+    expect(familyNeeds(standing, FAMILIES, START)[0]?.reason).not.toBe('weak');
+    at('b', 4);
+    at('c', 5);
     expect(familyNeeds(standing, FAMILIES, START)[2]).toMatchObject({
       reason: 'known',
       level: 5,
