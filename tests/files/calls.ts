@@ -7,6 +7,7 @@ type Call =
   | 'closeSync'
   | 'fsyncSync'
   | 'linkSync'
+  | 'mkdirSync'
   | 'readSync'
   | 'renameSync'
   | 'writeFileSync'

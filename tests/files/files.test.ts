@@ -203,6 +203,28 @@ describe('where the file system cannot do all', () => {
     expect(readdirSync(folder)).toEqual(['a.txt']);
   });
 
+  it('a folder that another program made in between is there', () => {
+    const deep = join(folder, 'a', 'b');
+    const twice =
+      (sound: (...given: never[]) => unknown) =>
+      (...given: never[]) => {
+        sound(...given);
+        return sound(...given);
+      };
+    whileCalling('mkdirSync', twice, () => makeFolder(deep, 0o700));
+    expect(statSync(deep).isDirectory()).toBe(true);
+  });
+
+  it('no file stays open, whatever was written', () => {
+    const open = (): number => readdirSync('/proc/self/fd').length;
+    const before = open();
+    for (let n = 0; n < 20; n += 1) {
+      replaceWhole(path, 'x', PRIVATE);
+      appendLines(path, 'y\n', PRIVATE);
+    }
+    expect(open()).toBeLessThan(before + 10);
+  });
+
   it('nothing is left beside a file that could not be put in place', () => {
     writeFileSync(path, 'old');
     expect(() => whileFailing('renameSync', 'EACCES', () => replaceWhole(path, 'new', PRIVATE))).toThrow(
