@@ -10,6 +10,7 @@ import {
   MOST_PARTS,
   madeUp,
   partsOf,
+  seeAlone,
   seeLaid,
   seeWet,
   stirIn,
@@ -193,6 +194,14 @@ describe('what is laid', () => {
         { paints: red, strength: 0.6, share: 0.3 },
       ],
     });
+  });
+
+  test('a paint alone is seen as its wash, and worked out once', () => {
+    const alone = seeAlone(STUDIO, 'ultramarine-blue', 0.4);
+    expect(alone.colour).toEqual(seeLaid(STUDIO, { paints: blue, strength: 0.4 }).colour);
+    expect(seeAlone(STUDIO, 'ultramarine-blue', 0.4)).toBe(alone);
+    expect(seeAlone(STUDIO, 'ultramarine-blue', 0.5)).not.toBe(alone);
+    expect(seeAlone(STUDIO, 'alizarin-crimson', 0.4)).not.toBe(alone);
   });
 
   test('its washes are those that lie there, in order', () => {

@@ -104,6 +104,11 @@ describe('the lines of what is open', () => {
       'burnt-sienna ultramarine-blue',
     ]);
     expect(sets(2)).toHaveLength(6);
+    // However many of them are new, there are no more further paints than are allowed.
+    const count = (most: 0 | 1) =>
+      linesOf({ ...OPEN, tray: tray.slice(0, 2), most, mostNew: 2, glazes: [], strokes: [], thins: [1] })
+        .length;
+    expect([count(0), count(1)]).toEqual([0, 2]);
   });
 });
 
