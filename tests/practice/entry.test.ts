@@ -1,7 +1,8 @@
 /** What a line of the record may hold: each member to its bounds, and nothing beyond. */
-import { type Answered, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { StoreError } from '../../src/errors.js';
 import {
+  type Answered,
   entryLine,
   type HistoryEntry,
   isNewer,

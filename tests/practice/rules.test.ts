@@ -285,9 +285,9 @@ describe('the placing round', () => {
   });
 
   it('a decision that went badly above the start leaves a family at the start', () => {
-    const answers = [one, { family: 'b', level: 5, verdict: 'off', guess: 0.02 } as const];
-    expect(startLevel(answers, 'b')).toBe(2);
-    expect(startLevel([one, { ...answers[1], level: 2 } as (typeof answers)[1]], 'b')).toBe(1);
+    const off = { family: 'b', level: 5, verdict: 'off', guess: 0.02 } as const;
+    expect(startLevel([one, off], 'b')).toBe(2);
+    expect(startLevel([one, { ...off, level: 2 }], 'b')).toBe(1);
   });
 });
 
