@@ -1,5 +1,5 @@
 // Mutation tests of the pure rooms, the record and marking: `npm run test:mutants`; `MUTANTS=optics,colour` takes some rooms only.
-// There are six thousand of them, some forty a minute while the machine does other things: take room by room. What did not change
+// There are some five thousand of them, about forty a minute while the machine does other things: take room by room. What did not change
 // since the last run of the same rooms is taken from it.
 
 /** What is mutated, room by room, and the tests that have to notice: those of the room itself, and the published figures. */
