@@ -46,6 +46,7 @@ describe('the figures of answers', () => {
         answer({ verdict: 'off', mark: 10, level: 4 }, START + DAY),
       ),
     ).toEqual({ answers: 3, good: 1, fair: 0, off: 2, mark: 40, level: 3 });
+    expect(figures(answer(), answer({ set: 'set-2' }))).toMatchObject({ answers: 2, fair: 2 });
   });
 
   it('hold the value error as a mean over those that were asked for one', () => {
@@ -184,6 +185,25 @@ describe('a standing', () => {
     expect(one.families.get('f')?.entered).toEqual({ set: 'b', level: 1 });
     expect(standingAfter(...goods).families.get('f')?.entered).toEqual({ set: 'c', level: 2 });
     expect(levelIn(one, 'never met')).toBe(1);
+  });
+
+  it('forgets drills from a half more than a thousand on: those that were answered longest ago, down to a thousand', () => {
+    const standing = emptyStanding();
+    const met = (n: number, at = n) =>
+      addAnswer(standing, { ...answer({}, START + at * 60_000), drill: `d${n}`, set: 'one' });
+    for (let n = 0; n < 1500; n += 1) met(n);
+    // The first one is met again: it is no longer the oldest.
+    met(0, 1500);
+    expect(standing.drills.size).toBe(1500);
+    met(1500, 1501);
+    expect(standing.drills.size).toBe(1000);
+    expect(['d0', 'd1', 'd501', 'd502', 'd1500'].map((id) => standing.drills.has(id))).toEqual([
+      true,
+      false,
+      false,
+      true,
+      true,
+    ]);
   });
 
   it('a skill is that in everything and what the family adds', () => {
