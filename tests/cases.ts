@@ -11,3 +11,6 @@ export const some = <T>(all: readonly T[], every: number): readonly T[] =>
 
 /** A number of cases. */
 export const casesOf = (whole: number, quick: number): number => (isWhole ? whole : quick);
+
+/** True while mutants are run (`npm run test:mutants`): tests of many lives and many tries are left out, since each mutant would pay for them. */
+export const IN_MUTANTS = process.env['STRYKER_MUTATOR_WORKER'] !== undefined;

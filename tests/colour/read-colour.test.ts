@@ -28,6 +28,40 @@ describe('a colour as it is written', () => {
     expect(readColourText('7.5yr4/4')).toEqual(readColourText('7.5YR 4/4'));
   });
 
+  test('each figure is taken to its bounds', () => {
+    const taken = [
+      'lab(0 0 0)',
+      'lab(100 0 0)',
+      'lab(50 200 0)',
+      'lab(50 -120 160)',
+      '5R 10/2',
+      '10R 5/4',
+      '5R 5/50',
+      'N 10',
+      'N 0',
+    ];
+    for (const text of taken) expect(() => readColourText(text), text).not.toThrow();
+    const refused = [
+      'lab(-1 0 0)',
+      'lab(101 0 0)',
+      'lab(50 201 0)',
+      'lab(50 -121 160)',
+      '5R 10.1/2',
+      '10.1R 5/4',
+      '5R 5/51',
+      'N 10.1',
+    ];
+    for (const text of refused) expect(() => readColourText(text), text).toThrow(RangeError);
+    expect(readColourText('N 10').l).toBeCloseTo(100, 2);
+  });
+
+  test('a text is looked at to its eightieth character, and shown to its fortieth', () => {
+    const long = (length: number): string => `lab(40 ${'10 20)'.padStart(length - 7)}`;
+    expect(readColourText(long(80))).toEqual({ l: 40, a: 10, b: 20 });
+    expect(() => readColourText(long(81))).toThrow(/too long/);
+    expect(() => readColourText('m'.repeat(60))).toThrow(/^"m{40}" is no colour/);
+  });
+
   test.each([
     '',
     'mud',

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { deltaE00 } from '../../src/colour/difference.js';
 import { chromaOf, hueDifference, hueOf, labToXyz, xyzToLab } from '../../src/colour/lab.js';
-import { toScreen } from '../../src/colour/screen.js';
+import { greyOfValue, toScreen, xyzOfScreen } from '../../src/colour/screen.js';
 import { reflectanceToXyz, whiteOf } from '../../src/colour/xyz.js';
 import { anyReflectance, flat } from './helpers/spectra.js';
 
@@ -74,6 +74,28 @@ describe('screen colour', () => {
     const { r, g, b } = toRgb(beyond.hex) ?? { r: 0, g: 1, b: 1 };
     expect(r).toBeGreaterThan(0.98);
     expect(Math.max(g, b)).toBeLessThan(0.1);
+  });
+
+  it('is outside where one channel alone is too bright, or one alone below nothing', () => {
+    const shown = (r: number, g: number, b: number) => {
+      const { x, y, z } = converter('xyz65')({ mode: 'rgb', r, g, b });
+      return toScreen(labToXyz(xyzToLab(xyzOfScreen({ x, y, z }), WHITE), WHITE)).inScreenGamut;
+    };
+    expect(shown(0.9, 0.6, 0.6)).toBe(true);
+    expect([shown(1.02, 0.6, 0.6), shown(0.6, 1.02, 0.6), shown(0.6, 0.6, 1.02)]).toEqual([
+      false,
+      false,
+      false,
+    ]);
+    expect([shown(-0.02, 0.6, 0.6), shown(0.6, -0.02, 0.6), shown(0.6, 0.6, -0.02)]).toEqual([
+      false,
+      false,
+      false,
+    ]);
+  });
+
+  it('of a value is its grey: V 5 has 19.27 % of the light (ASTM D1535), which is code 121 (IEC 61966-2-1)', () => {
+    expect([0, 5, 10].map(greyOfValue)).toEqual(['#000000', '#797979', '#ffffff']);
   });
 
   it.each([Number.NaN, Number.POSITIVE_INFINITY])('refuses %d', (bad) => {

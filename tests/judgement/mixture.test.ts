@@ -35,7 +35,8 @@ const judged = (goal: Goal = BRIGHT, reach: Reach = { best: 60, dullest: 8 }): J
   start: START,
   reach,
 });
-const unit = fc.double({ min: 0, max: 1, noNaN: true });
+/** In thousandths: drawn as a fraction outright most are next to nothing, and hardly one comes near a good mark. */
+const unit = fc.integer({ min: 0, max: 1000 }).map((thousandths) => thousandths / 1000);
 
 describe('the mark', () => {
   test('is the published sum: 35 for value, 35 for chroma, 30 for both', () => {
@@ -59,6 +60,18 @@ describe('the mark', () => {
         expect(overall(mark) === 'good').toBe(value === 1 && chroma === 1);
       }),
     );
+  });
+
+  test.each([
+    [1, 0.99],
+    [0.99, 1],
+    [0.999, 0.999],
+    [1, 0.9],
+    [0.9, 1],
+  ])('stops at 84 while a part is only fair: value %d, chroma %d', (value, chroma) => {
+    // 35 v + 35 c + 30 v c would be 90 and more.
+    expect(markOf(value, chroma, false)).toBe(84);
+    expect(overall(markOf(value, chroma, false))).toBe('fair');
   });
 
   test('never falls when a part gets better', () => {

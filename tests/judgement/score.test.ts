@@ -15,6 +15,10 @@ describe('marks of parts and picks', () => {
     expect(pickMark(9, scores, 2)).toEqual({ mark: 100, tooCloseToCall: true });
     expect(pickMark(9, scores, 0.5)).toEqual({ mark: 41, tooCloseToCall: false });
     expect(pickMark(0, scores, 2)).toEqual({ mark: 0, tooCloseToCall: false });
+    expect(pickMark(9, scores, 1), 'just as far as the model can tell').toMatchObject({ mark: 100 });
+    // Half way from the worst to the best, wherever these lie.
+    expect(pickMark(-4, [-2, -6, -4], 0)).toEqual({ mark: 23, tooCloseToCall: false });
+    expect(pickMark(7, [9, 5, 7], 0)).toEqual({ mark: 23, tooCloseToCall: false });
   });
 
   test('a step: full in the band and within the error, a half half a step further, none at a whole one', () => {
@@ -22,5 +26,6 @@ describe('marks of parts and picks', () => {
     expect(scoreStep(5.2, [4, 5], 0.21)).toEqual({ score: 1, tooCloseToCall: true });
     expect(scoreStep(5.5, [4, 5], 0).score).toBeCloseTo(0.5, 9);
     expect(scoreStep(3, [4, 5], 0).score).toBeCloseTo(0, 9);
+    expect(scoreStep(5.3, [4, 5], 0.2).tooCloseToCall).toBe(false);
   });
 });

@@ -51,14 +51,16 @@ describe('the reflectance of a film', () => {
   });
 
   test('has no step where the series takes over from the closed form', () => {
-    // Optical depth g = sqrt(k (k + 2 s)) crosses 0.001 here.
+    // Optical depth g = sqrt(k (k + 2 s)) crosses 0.01 here; the film hardly changes, whatever it is worked out by.
     for (const s of [0, 0.1, 1, 10]) {
-      const k = Math.sqrt(s * s + 1e-6) - s;
-      const [before, after] = [
-        filmReflectance(k * (1 - 1e-9), s, 0.8),
-        filmReflectance(k * (1 + 1e-9), s, 0.8),
-      ];
-      expect(Math.abs(after - before)).toBeLessThan(1e-11);
+      const k = Math.sqrt(s * s + 1e-4) - s;
+      for (const ground of [0, 0.8]) {
+        const [before, after] = [
+          filmReflectance(k * (1 - 1e-11), s, ground),
+          filmReflectance(k * (1 + 1e-11), s, ground),
+        ];
+        expect(Math.abs(after - before)).toBeLessThan(2e-12);
+      }
     }
   });
 
@@ -118,6 +120,31 @@ describe('the reflectance of a film', () => {
   });
 });
 
+describe('a film beyond any paint', () => {
+  test('is the masstone as well, up to the largest numbers there are', () => {
+    for (const size of [1e119, 1e121, 1e140, 1e300]) {
+      expect(filmReflectance(size, size, 0.9)).toBeCloseTo(masstoneReflectance(1), 9);
+      expect(filmReflectance(size, 0, 0.9)).toBeCloseTo(0, 9);
+      expect(filmReflectance(0, size, 0.1)).toBeCloseTo(1, 9);
+      expect(filmReflectance(size / 4, size, 0.9)).toBeCloseTo(masstoneReflectance(0.25), 9);
+    }
+  });
+
+  test('sends back no less than nothing where its scattering is lost in the rounding of its absorption', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 20, noNaN: true }),
+        fc.integer({ min: 1, max: 200 }),
+        (k, hundredths) => {
+          const s = k * 2 ** -53 * (hundredths / 50);
+          expect(filmReflectance(k, s, 1)).toBeGreaterThanOrEqual(0);
+        },
+      ),
+      { numRuns: 2000, seed: 9 },
+    );
+  });
+});
+
 describe('K/S and reflectance', () => {
   test('are each other’s inverse', () => {
     fc.assert(
@@ -129,6 +156,9 @@ describe('K/S and reflectance', () => {
   });
   test.each([0, -0.1, 1.0001, Number.NaN, Number.POSITIVE_INFINITY])('refuses the reflectance %d', (r) => {
     expect(() => absorptionOverScattering(r)).toThrow(RangeError);
+  });
+  test('of a perfect white is nothing: it only scatters', () => {
+    expect(absorptionOverScattering(1)).toBe(0);
   });
   test('no scattering at all is black', () => {
     expect(masstoneReflectance(Number.POSITIVE_INFINITY)).toBe(0);

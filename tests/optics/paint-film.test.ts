@@ -10,6 +10,7 @@ import {
   puddle,
   spectrum,
   throughSurface,
+  WAVELENGTHS_NM,
 } from '../../src/optics/index.js';
 
 const flat = (value: number): Float64Array => new Float64Array(GRID.count).fill(value);
@@ -114,6 +115,11 @@ describe('strokes', () => {
 });
 
 describe('a spectrum', () => {
+  test('is the 38 numbers that were given, 380 to 750 nm', () => {
+    const given = Array.from({ length: 38 }, (_, band) => band / 100);
+    expect([...spectrum(given)]).toEqual(given);
+    expect([WAVELENGTHS_NM[0], WAVELENGTHS_NM[17], WAVELENGTHS_NM.at(-1)]).toEqual([380, 550, 750]);
+  });
   test.each([
     [[]],
     [Array(37).fill(0.5)],

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { chromaOf, reflectanceToLab } from '../../src/colour/index.js';
 import { loadAtLightness } from '../../src/paints/calibration/tinting.js';
 import { appearanceOf, CATALOGUE } from '../../src/paints/catalogue.js';
-import { findPaint, libraryStudio, type Pigment, paintOf } from '../../src/paints/index.js';
+import { evidenceOf, findPaint, libraryStudio, type Pigment, paintOf } from '../../src/paints/index.js';
 import { LIBRARY } from '../../src/paints/library.js';
 import { puddleReflectance } from '../../src/washes/index.js';
 
@@ -23,6 +23,17 @@ describe('library', () => {
     expect(new Set(LIBRARY.map(({ id }) => id)).size).toBe(LIBRARY.length);
     const grades = new Set(LIBRARY.map(({ evidence }) => evidence));
     expect([...grades].toSorted()).toEqual(['estimated', 'measured', 'transferred']);
+  });
+
+  test('a mixture is known no better than the paint that is known least, in whatever order', () => {
+    const known = ['estimated', 'transferred', 'measured'] as const;
+    for (const [at, weaker] of known.entries()) {
+      for (const other of known.slice(at)) {
+        expect(evidenceOf([{ evidence: weaker }, { evidence: other }])).toBe(weaker);
+        expect(evidenceOf([{ evidence: other }, { evidence: other }, { evidence: weaker }])).toBe(weaker);
+      }
+    }
+    expect(evidenceOf([])).toBe('measured');
   });
 
   test.each([

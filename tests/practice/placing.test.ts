@@ -16,7 +16,7 @@ import {
   startLevel,
   summariseSet,
 } from '../../src/practice/index.js';
-import { casesOf } from '../cases.js';
+import { casesOf, IN_MUTANTS } from '../cases.js';
 import {
   allBut,
   always,
@@ -169,17 +169,20 @@ describe('learners through the placing round', () => {
     expect(lifted).toBeGreaterThanOrEqual(0.8 * casesOf(200, 60));
   });
 
-  it('are not lifted by guessing: at level 1 after at least 97 rounds of 100, over 1000', () => {
-    let lifted = 0;
-    for (let seed = 1; seed <= casesOf(1000, 200); seed += 1) {
-      const standing = emptyStanding();
-      placed({ knows: never, seed, standing });
-      if (FAMILIES.some(({ id }) => levelIn(standing, id) > 1)) lifted += 1;
-    }
-    expect(lifted).toBeLessThanOrEqual(0.03 * casesOf(1000, 200));
-  });
+  it.skipIf(IN_MUTANTS)(
+    'are not lifted by guessing: at level 1 after at least 97 rounds of 100, over 1000',
+    () => {
+      let lifted = 0;
+      for (let seed = 1; seed <= casesOf(1000, 200); seed += 1) {
+        const standing = emptyStanding();
+        placed({ knows: never, seed, standing });
+        if (FAMILIES.some(({ id }) => levelIn(standing, id) > 1)) lifted += 1;
+      }
+      expect(lifted).toBeLessThanOrEqual(0.03 * casesOf(1000, 200));
+    },
+  );
 
-  it('do not pass level 2 by guessing on, in at least 97 lives of 100', () => {
+  it.skipIf(IN_MUTANTS)('do not pass level 2 by guessing on, in at least 97 lives of 100', () => {
     let passed = 0;
     for (let seed = 0; seed < casesOf(200, 50); seed += 1) {
       const standing = emptyStanding();

@@ -17,6 +17,7 @@ import {
   standingToJson,
   summariseSet,
 } from '../../src/practice/index.js';
+import { chromaErrorOf } from '../../src/practice/totals.js';
 import { DAY, entryOf, FAMILIES, START } from './simulate.js';
 
 const pick = {
@@ -116,6 +117,37 @@ describe('the line of an answer', () => {
     });
     expect(parseEntry(entryLine(made))).toEqual(made);
     expect(sessionMark(5, 3, 1)).toBe(0);
+  });
+
+  it('holds a band without an upper end as a number beyond every colour: JSON knows no infinity', () => {
+    const made = recordEntryOf(
+      {
+        drill: { id: 'd', family: 'f', level: 3 },
+        answer: { a: 'b' },
+        grade: {
+          verdict: 'fair',
+          chroma: { before: 50, after: 30, kept: 0.6, asked: [38, Number.POSITIVE_INFINITY] },
+        },
+        mark: 68,
+        answeredAt: START,
+        hints: 0,
+        attempt: 1,
+      } as unknown as Answered,
+      { set: 's', engine: '1', try: 1 },
+    );
+    const kept = parseEntry(entryLine(made));
+    expect(kept).toEqual(made);
+    const [low, high] = kept?.chroma?.asked ?? [];
+    expect(low).toBe(38);
+    // No colour that can be written down lies outside the band for being too strong.
+    expect(Number.isFinite(high)).toBe(true);
+    expect(high).toBeGreaterThan(300);
+    expect(
+      chromaErrorOf({
+        ...made,
+        chroma: { before: 50, after: 300, kept: 6, asked: [low as number, high as number] },
+      }),
+    ).toBe(0);
   });
 });
 

@@ -1,13 +1,11 @@
 /** Folders and programs for the profile tests. */
 import { execFileSync, spawnSync } from 'node:child_process';
-import fs, { mkdirSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs';
-import { syncBuiltinESMExports } from 'node:module';
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { afterEach, beforeEach } from 'vitest';
-import { faultOf } from '../../src/errors.js';
 import type { HistoryEntry } from '../../src/practice/index.js';
 
 export const START = Date.UTC(2026, 2, 2, 18);
@@ -66,23 +64,6 @@ export const IN_PLACE: Readonly<Record<string, (record: string) => void>> = {
     spawnSync(process.execPath, ['-e', program], { stdio: 'ignore' });
   },
 };
-
-/** Does work while a call of the file system fails as a broken or a full disk has it fail. */
-export function whileFailing(call: 'readSync' | 'writeSync', code: string, work: () => void): void {
-  const sound = fs[call];
-  const put = (called: unknown): void => {
-    Object.assign(fs, { [call]: called });
-    syncBuiltinESMExports();
-  };
-  put(() => {
-    throw faultOf(code);
-  });
-  try {
-    work();
-  } finally {
-    put(sound);
-  }
-}
 
 /** Bundles a program of this folder to one file that node can run. */
 export async function bundled(name: string, folder: string): Promise<string> {

@@ -5,7 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openProfile, readEntries } from '../../src/profile/index.js';
-import { answerNo, freshHome, IN_PLACE, whileFailing } from './helpers.js';
+import { whileFailing } from '../files/calls.js';
+import { answerNo, freshHome, IN_PLACE } from './helpers.js';
 
 const home = freshHome();
 

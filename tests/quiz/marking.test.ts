@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import type { Answer } from '../../src/drills/types.js';
 import { analyseClass, groupSize } from '../../src/quiz/analysis.js';
 import { parseSitting, type Sitting, sittingText } from '../../src/quiz/answers.js';
 import { markClass, type Submitted } from '../../src/quiz/class.js';
+import { createGrader, markSitting } from '../../src/quiz/marking.js';
 import { parsePlan, planText } from '../../src/quiz/plan.js';
 import { planFor } from '../../src/quiz/plan-from-results.js';
 import { reportJson } from '../../src/quiz/report-data.js';
 import { reportText } from '../../src/quiz/report-text.js';
 import { remarks } from '../../src/quiz/report-words.js';
+import { IN_MUTANTS } from '../cases.js';
 import { kindOf } from '../studio.js';
 import { bestAnswers, NINE, sittingOf, someClass, someHandout } from './fixture.js';
 
@@ -30,6 +33,65 @@ describe('marking', () => {
     expect(students[0]?.percent).toBe(100);
     expect(students[1]?.percent).toBe(16.7);
     expect(students.map(remarks)).toEqual([[], ['partial: questions open']]);
+  });
+
+  it('takes an answer only when every choice is made, and no other for one', () => {
+    const grader = createGrader(handout);
+    const [full, second] = [best[0] as Answer, { second: (best[0] as Answer)['second'] as string }];
+    expect(grader.stateOf(0, undefined)).toBe('open');
+    expect(grader.stateOf(0, {})).toBe('open');
+    expect(grader.stateOf(0, full)).toBe('answered');
+    for (const { id } of grader.fields[0] ?? []) {
+      const { [id]: _left, ...half } = full;
+      expect(grader.stateOf(0, half), `without ${id}`).toBe('unfinished');
+      expect(grader.stateOf(0, { ...full, [id]: 'mud' }), `a foreign ${id}`).toBe('unfit');
+    }
+    // A choice of another row is none of this one.
+    expect(grader.stateOf(0, { ...full, second: full['amount'] as string })).toBe('unfit');
+    expect(grader.stateOf(0, { ...full, water: 'much' })).toBe('unfit');
+    expect(grader.stateOf(0, { ...second, amount: '' })).toBe('unfit');
+  });
+
+  it('gives nothing for an answer that is half filled, and does not count it as answered', () => {
+    const half = { second: (best[0] as Answer)['second'] as string };
+    const { students } = markClass(handout, [submit(sittingOf(handout, 'Ann', [half, best[1]]))]);
+    const [ann] = students;
+    expect(ann?.marks[0]).toEqual({ state: 'unfinished', answer: half, mark: 0, points: 0, right: false });
+    expect(ann?.marks.map(({ state }) => state)).toEqual(['unfinished', 'answered', 'open', 'open']);
+    expect([ann?.answered, ann?.right, ann?.points, ann?.possible]).toEqual([1, 1, 2, 6]);
+    expect(ann?.percent).toBe(33.3);
+  });
+
+  it('holds a question left open without an answer, and a good one without an idea', () => {
+    const sitting = sittingOf(handout, 'Ann', [best[0]]);
+    const unmet = { ...sitting, answers: sitting.answers.slice(0, 1) };
+    const { students } = markClass(handout, [submit(unmet)]);
+    expect(students[0]?.marks[1]).toStrictEqual({ state: 'open', mark: 0, points: 0, right: false });
+    expect(students[0]?.marks[0]).toStrictEqual({
+      state: 'answered',
+      answer: best[0],
+      mark: 100,
+      points: 1,
+      right: true,
+    });
+  });
+
+  it('grades the same answer once', () => {
+    const grader = createGrader(handout);
+    expect(grader.grade(0, ACROSS)).toBe(grader.grade(0, { amount: '1:1', second: 'prussian-blue' }));
+    expect(grader.grade(0, ACROSS)).not.toBe(grader.grade(2, ACROSS));
+  });
+
+  it('is right from 85 on, and points go with the mark to a thousandth', () => {
+    const marked = (mark: number) => {
+      const grader = {
+        ...createGrader(handout),
+        grade: () => ({ ...createGrader(handout).grade(0, ACROSS), mark }),
+      };
+      return markSitting(handout, grader, sittingOf(handout, 'Ann', [undefined, best[1]])).marks[1];
+    };
+    expect([marked(84)?.right, marked(85)?.right]).toEqual([false, true]);
+    expect([marked(84)?.points, marked(33.33)?.points]).toEqual([1.68, 0.667]);
   });
 
   it('computes each mark as grading alone does', () => {
@@ -153,25 +215,28 @@ describe('analysis', () => {
     expect([1, 2, 10, 29, 30, 100].map(groupSize)).toEqual([0, 1, 5, 14, 8, 27]);
   });
 
-  it('finds that a class which answers better from student to student is told apart', () => {
-    // Eight questions: the answers are fewer now that the water is not asked for, so that more of them are right by luck.
-    const longer = someHandout(8);
-    const analysisOf = (size: number) =>
-      analyseClass(
-        markClass(
-          longer,
-          someClass(longer, size).map((each) => submit(each)),
-        ),
-      );
-    // Large, so that the figures are those of the class and not of the draw.
-    const analysis = analysisOf(400);
-    for (const question of analysis.questions) {
-      expect(question.groups?.discrimination).toBeGreaterThan(0.3);
-      expect(question.pointBiserial).toBeGreaterThan(question.correctedPointBiserial ?? 1);
-    }
-    expect(analysis.reliability.alpha).toBeGreaterThan(0.5);
-    expect(analysisOf(40).warnings[0]).toMatch(/^With 40 sittings these figures are hints/);
-  });
+  it.skipIf(IN_MUTANTS)(
+    'finds that a class which answers better from student to student is told apart',
+    () => {
+      // Eight questions: the answers are fewer now that the water is not asked for, so that more of them are right by luck.
+      const longer = someHandout(8);
+      const analysisOf = (size: number) =>
+        analyseClass(
+          markClass(
+            longer,
+            someClass(longer, size).map((each) => submit(each)),
+          ),
+        );
+      // Large, so that the figures are those of the class and not of the draw.
+      const analysis = analysisOf(400);
+      for (const question of analysis.questions) {
+        expect(question.groups?.discrimination).toBeGreaterThan(0.3);
+        expect(question.pointBiserial).toBeGreaterThan(question.correctedPointBiserial ?? 1);
+      }
+      expect(analysis.reliability.alpha).toBeGreaterThan(0.5);
+      expect(analysisOf(40).warnings[0]).toMatch(/^With 40 sittings these figures are hints/);
+    },
+  );
 
   it('copes with one sitting, with none, and with a class that is all alike', () => {
     expect(analyseClass(markClass(handout, [])).questions).toEqual([]);
@@ -188,7 +253,7 @@ describe('analysis', () => {
     expect(alike.warnings.join(' ')).toMatch(/Reliability needs/);
   });
 
-  it('is byte-equal on every run and in every order of the files', () => {
+  it.skipIf(IN_MUTANTS)('is byte-equal on every run and in every order of the files', () => {
     const files = someClass(handout, 25).map((each) => submit(each));
     const look = { columns: 80, full: '#', empty: '.' };
     const outputs = [files, [...files].reverse(), [...files.slice(9), ...files.slice(0, 9)]].map((order) => {

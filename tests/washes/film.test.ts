@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { reflectanceToLab } from '../../src/colour/index.js';
+import { MODEL_ERROR } from '../../src/judgement/index.js';
 import { ground, LEVEL, spectrum } from '../../src/optics/index.js';
 import type { Studio } from '../../src/paints/index.js';
 import {
@@ -30,6 +31,44 @@ function expectSame(one: Laid, other: Laid): void {
   const [a, b] = [seeLaid(STUDIO, one).reflectance, seeLaid(STUDIO, other).reflectance];
   for (const [band, value] of a.entries()) expect(Math.abs(value - (b[band] as number))).toBeLessThan(1e-12);
 }
+
+describe('how sure it is', () => {
+  const alone = (id: string): number =>
+    MODEL_ERROR[seeLaid(STUDIO, { paints: { [id]: 1 }, strength: 0.3 }).evidence].step;
+
+  test('is no better than of the paint that is known least, be it ever so little of it', () => {
+    const kinds = ['measured', 'transferred', 'estimated'] as const;
+    const [measured, ...others] = kinds.map(
+      (kind) => STUDIO.paints.find(({ evidence }) => evidence === kind)?.id as string,
+    );
+    for (const other of others) {
+      for (const paints of [
+        { [measured as string]: 20, [other]: 1 },
+        { [other]: 1, [measured as string]: 20 },
+      ]) {
+        const { evidence } = seeLaid(STUDIO, { paints, strength: 0.3 });
+        expect(evidence).toBe(paintOf(other).evidence);
+        expect(MODEL_ERROR[evidence].step).toBe(alone(other));
+        expect(MODEL_ERROR[evidence].step).toBeGreaterThan(alone(measured as string));
+      }
+    }
+  });
+
+  test('counts the washes below and the strokes beside', () => {
+    const guessed = STUDIO.paints.find(({ evidence }) => evidence === 'estimated')?.id as string;
+    const [sure, unsure] = ['burnt-sienna', guessed].map((id) => ({
+      paints: { [id]: 1 },
+      strength: 0.3,
+    })) as [Wash, Wash];
+    expect(seeLaid(STUDIO, { layers: [unsure, sure] }).evidence).toBe('estimated');
+    const strokes = [
+      { ...sure, share: 0.9 },
+      { ...unsure, share: 0.1 },
+    ];
+    expect(seeLaid(STUDIO, { strokes }).evidence).toBe('estimated');
+    expect(seeLaid(STUDIO, { layers: [sure, sure] }).evidence).toBe('measured');
+  });
+});
 
 describe('what lies there', () => {
   test('one wash is one layer, and strokes of the same wash are that wash', () => {
