@@ -36,7 +36,6 @@ export default defineConfig({
           include: ['tests/terminal/**/*.test.ts'],
           // One after the other, and after the rest: they wait for what a terminal shows.
           fileParallelism: false,
-          sequence: { groupOrder: 1 },
         },
       },
     ],

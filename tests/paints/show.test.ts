@@ -15,7 +15,7 @@ const SOME = [
 ];
 
 describe('pigments show', () => {
-  test.each(some([60, 80, 120], 2))(
+  test.each(some([60, 80, 120], 3))(
     'keeps to %i columns without colour, and defers to the label',
     (columns) => {
       for (const { id } of SOME) expectPage(id, columns);

@@ -8,6 +8,7 @@ import type { State } from '../../src/tui/practice/state.js';
 import { resultLayout } from '../../src/tui/result/layout.js';
 import { sheetPicture } from '../../src/tui/sheet/picture.js';
 import { WRITTEN } from '../../src/words/voice.js';
+import { some } from '../cases.js';
 import { Bench, fakeDeps } from './fakes.js';
 import { ASCII, expectInside, PLAIN, SIXTEEN } from './inside.js';
 import { FULL } from './routes.js';
@@ -46,7 +47,7 @@ describe.each([
   ['no colours', PLAIN],
 ])('with %s', (_, env) => {
   it('every drill with a picture shows it at 120 by 40 and more, larger where there is more room, and no text or choice makes way', () => {
-    for (const drill of PICTURED) {
+    for (const drill of some(PICTURED, 3)) {
       const bench = new Bench(fakeDeps({ ...withPicture(drill), env }));
       const result = resultOf(bench, drill, bench.world.kindOf(drill).best(drill));
       const isStill = bench.world.sceneOf(drill)?.still !== undefined;
@@ -164,7 +165,7 @@ it('a key that changes nothing in the picture does not draw it anew', async () =
 
 describe('before the answer', () => {
   it('what is asked is open, to the eye and to the ear', async () => {
-    for (const drill of PICTURED) {
+    for (const drill of some(PICTURED, 3)) {
       const bench = new Bench(fakeDeps(withPicture(drill)));
       const scene = bench.world.sceneOf(drill);
       if (scene?.passage === undefined) continue;
