@@ -29,7 +29,7 @@ const ROOMS = {
   },
   record: {
     mutate: ['src/profile/{checkpoint,record-*,set-aside}.ts', 'src/files/write.ts'],
-    tests: ['tests/profile/{order,record}.test.ts', 'tests/files/*.test.ts'],
+    tests: ['tests/profile/{order,record,record-lines,checkpoint}.test.ts', 'tests/files/*.test.ts'],
   },
   marking: {
     mutate: ['src/quiz/{marking,seals}.ts'],
