@@ -33,7 +33,10 @@ const ROOMS = {
   },
   marking: {
     mutate: ['src/quiz/{marking,seals}.ts'],
-    tests: ['tests/quiz/{marking,seals-rule,seals-going-on}.test.ts', 'tests/outside/quiz-seals.test.ts'],
+    tests: [
+      'tests/quiz/{marking,analysis,plan,seals-rule,seals-going-on}.test.ts',
+      'tests/outside/quiz-seals.test.ts',
+    ],
   },
 };
 
