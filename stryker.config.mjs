@@ -29,11 +29,14 @@ const ROOMS = {
   },
   record: {
     mutate: ['src/profile/{checkpoint,record-*,set-aside}.ts', 'src/files/write.ts'],
-    tests: ['tests/profile/{order,record}.test.ts', 'tests/files/*.test.ts'],
+    tests: ['tests/profile/{order,record,record-lines,checkpoint}.test.ts', 'tests/files/*.test.ts'],
   },
   marking: {
     mutate: ['src/quiz/{marking,seals}.ts'],
-    tests: ['tests/quiz/{marking,seals-rule,seals-going-on}.test.ts', 'tests/outside/quiz-seals.test.ts'],
+    tests: [
+      'tests/quiz/{marking,analysis,plan,seals-rule,seals-going-on}.test.ts',
+      'tests/outside/quiz-seals.test.ts',
+    ],
   },
 };
 

@@ -1,7 +1,16 @@
+/** The rules of levels: the rows up and down, the proof against guessing, and each rule at its edge. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LevelAnswer, LevelState } from '../../src/practice/levels.js';
-import { evidenceOf, FIRST_LEVEL, levelOutlook, PROOF, stepLevel } from '../../src/practice/levels.js';
+import {
+  addEvidence,
+  doubtFrom,
+  evidenceOf,
+  FIRST_LEVEL,
+  levelOutlook,
+  PROOF,
+  stepLevel,
+} from '../../src/practice/levels.js';
 
 const answer = (
   verdict: LevelAnswer['verdict'],
@@ -124,5 +133,103 @@ describe('levels: the proof against guessing', () => {
         }
       }),
     );
+  });
+});
+
+describe('levels, at their edges', () => {
+  const atTwo = good('b', { level: 2 });
+  const ready = { ...FIRST_LEVEL, level: 2, row: 2, sittings: 1, sitting: 'a' };
+
+  it('rise from 2 on with odds of a thousand, twenty times as much where all looks like guessing', () => {
+    const from = (evidence: number, doubt = 0): number =>
+      stepLevel({ ...ready, evidence }, { ...atTwo, doubt }).level;
+    // One good answer of four options adds the logarithm of 3.4: (1/4 + 4/5 · 3/4) / (1/4).
+    const one = Math.log(3.4);
+    expect([from(PROOF - one), from(PROOF - one - 0.01)]).toEqual([3, 2]);
+    expect([from(PROOF + Math.log(20) - one, 1), from(PROOF + Math.log(20) - one - 0.01, 1)]).toEqual([3, 2]);
+    expect([
+      from(PROOF + Math.log(20) / 2 - one, 0.5),
+      from(PROOF + Math.log(20) / 2 - one - 0.01, 0.5),
+    ]).toEqual([3, 2]);
+    expect(
+      stepLevel({ ...ready, level: 1, evidence: -PROOF }, { ...atTwo, level: 1 }).level,
+      'not from 1',
+    ).toBe(2);
+    expect(
+      stepLevel({ ...ready, level: 5, evidence: 9 }, { ...atTwo, level: 5 }),
+      'nothing above 5',
+    ).toMatchObject({ level: 5, row: 3 });
+  });
+
+  it('start with nothing in a row again, but keep the evidence', () => {
+    const risen = stepLevel({ ...ready, evidence: PROOF }, atTwo);
+    expect(risen).toMatchObject({ level: 3, row: 0, poor: 0, sittings: 0 });
+    expect(risen.evidence).toBeCloseTo(PROOF + Math.log(3.4), 9);
+  });
+
+  it('count a sitting once, and two at most', () => {
+    const first = stepLevel(FIRST_LEVEL, { ...atTwo, set: 'a' });
+    expect(first).toMatchObject({ row: 1, sittings: 1, sitting: 'a' });
+    expect(stepLevel(first, { ...atTwo, set: 'a' })).toMatchObject({ row: 2, sittings: 1 });
+    const second = stepLevel(first, { ...atTwo, set: 'b' });
+    expect(second).toMatchObject({ row: 2, sittings: 2, sitting: 'b' });
+    // A sitting that an empty row remembers is no sitting of the new row.
+    expect(stepLevel({ ...FIRST_LEVEL, sitting: 'a' }, { ...atTwo, set: 'a' })).toMatchObject({
+      row: 1,
+      sittings: 1,
+    });
+  });
+
+  it('a good answer forgives a poor one; an easier good one and one with a hint do neither', () => {
+    const poor = { ...FIRST_LEVEL, level: 3, poor: 1, row: 0 };
+    expect(stepLevel(poor, { ...atTwo, level: 3 }).poor).toBe(0);
+    expect(stepLevel(poor, { ...atTwo, level: 2 })).toMatchObject({ poor: 1, row: 0 });
+    const hinted = stepLevel(poor, { ...atTwo, level: 3, hints: 1 });
+    expect(hinted).toEqual(poor);
+  });
+
+  it('a poor answer ends a row, also one to a harder drill, which does not count towards falling', () => {
+    const row = { ...FIRST_LEVEL, level: 3, row: 2, sittings: 2, sitting: 'a' };
+    const off = { ...atTwo, verdict: 'off' } as const;
+    expect(stepLevel(row, { ...off, level: 5 })).toMatchObject({ row: 0, sittings: 0, sitting: '', poor: 0 });
+    expect(stepLevel({ ...row, poor: 1 }, { ...off, level: 5 })).toMatchObject({ level: 3, poor: 1 });
+    expect(stepLevel({ ...row, poor: 1 }, { ...off, level: 3 })).toMatchObject({ level: 2, poor: 0 });
+    expect(stepLevel({ ...row, poor: 1 }, { ...off, level: 1 })).toMatchObject({ level: 2 });
+  });
+
+  it('evidence stays within its bounds, and doubt is what it lacks', () => {
+    expect(addEvidence(-PROOF, false, 0.25)).toBe(-PROOF);
+    expect(addEvidence(PROOF + Math.log(20), true, 0.25)).toBe(PROOF + Math.log(20));
+    for (const [evidence, doubt] of [
+      [2 * PROOF, 0],
+      [0, 0],
+      [-PROOF / 2, 0.5],
+      [-PROOF, 1],
+      [-2 * PROOF, 1],
+    ] as const)
+      expect(doubtFrom(evidence)).toBeCloseTo(doubt, 12);
+    // No single answer proves it, however unlikely by chance, and one that cannot fail proves next to nothing.
+    expect(addEvidence(0, true, 0)).toBeCloseTo(Math.log((0.02 + 0.8 * 0.98) / 0.02), 9);
+    expect(addEvidence(0, true, 1)).toBeCloseTo(Math.log((0.95 + 0.8 * 0.05) / 0.95), 9);
+    expect(addEvidence(0, false, 0.25)).toBeCloseTo(Math.log(0.2), 9);
+  });
+
+  it('what is missing', () => {
+    expect(levelOutlook({ ...ready, evidence: PROOF / 2 })).toEqual({
+      atTop: false,
+      goodAnswers: 1,
+      anotherSitting: true,
+      proof: 0.5,
+    });
+    expect(levelOutlook({ ...ready, row: 9, sittings: 2, evidence: 2 * PROOF })).toMatchObject({
+      goodAnswers: 0,
+      anotherSitting: false,
+      proof: 1,
+    });
+    expect(levelOutlook({ ...ready, evidence: -1 }).proof).toBe(0);
+    expect([levelOutlook({ ...ready, level: 4 }).atTop, levelOutlook({ ...ready, level: 5 }).atTop]).toEqual([
+      false,
+      true,
+    ]);
   });
 });

@@ -210,3 +210,19 @@ describe('learners through the placing round', () => {
     }
   });
 });
+
+describe('the placing round, at its edges', () => {
+  const one = { family: 'a', level: 1, verdict: 'good', guess: 0.02 } as const;
+
+  it('one good answer of fifty options rules out guessing; it goes on to find how high', () => {
+    // The odds are (0.02 + 0.8 · 0.98) / 0.02, just over 40.
+    expect(placementOf([one])).toMatchObject({ isProved: true, nextLevel: 3, start: 2 });
+    expect(placementOf([{ ...one, guess: 0.021 }])).toMatchObject({ isProved: false, start: 1 });
+  });
+
+  it('a decision that went badly above the start leaves a family at the start', () => {
+    const off = { family: 'b', level: 5, verdict: 'off', guess: 0.02 } as const;
+    expect(startLevel([one, off], 'b')).toBe(2);
+    expect(startLevel([one, { ...off, level: 2 }], 'b')).toBe(1);
+  });
+});

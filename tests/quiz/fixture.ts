@@ -6,6 +6,7 @@ import { type Drill, drillSchema } from '../../src/drills/kinds/index.js';
 import { randomAnswer } from '../../src/drills/random-answer.js';
 import type { Answer } from '../../src/drills/types.js';
 import type { Sitting } from '../../src/quiz/answers.js';
+import type { Submitted } from '../../src/quiz/class.js';
 import { type Handout, parseHandout, type Rules } from '../../src/quiz/handout.js';
 import { handoutText } from '../../src/quiz/handout-text.js';
 import {
@@ -23,6 +24,9 @@ const TRAY = ['alizarin-crimson', 'ultramarine-blue', 'prussian-blue', 'ivory-bl
 
 /** 1 March 2026, 9:00 UTC. */
 export const NINE = Date.UTC(2026, 2, 1, 9);
+
+/** An answer that every question has among its choices, and that is not the best of any. */
+export const ACROSS = { second: 'prussian-blue', amount: '1:1' };
 
 /** A drill; every second one asks to dull. */
 export function someDrill(index: number): Drill {
@@ -103,6 +107,9 @@ export function sittingOf(
   }
   return finishSitting(sitting, now);
 }
+
+/** A student's file as it is handed in. */
+export const submit = (sitting: Sitting, file = `${sitting.name}.json`): Submitted => ({ file, sitting });
 
 export const bestAnswers = (handout: Handout): Answer[] =>
   handout.questions.map(({ drill }) => kindOf(drill).best(drill));

@@ -1,22 +1,15 @@
+/** Marking sittings: marks and points, what is refused or set aside, and what is remarked. */
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/drills/types.js';
-import { analyseClass, groupSize } from '../../src/quiz/analysis.js';
 import { parseSitting, type Sitting, sittingText } from '../../src/quiz/answers.js';
-import { markClass, type Submitted } from '../../src/quiz/class.js';
+import { markClass } from '../../src/quiz/class.js';
 import { createGrader, markSitting } from '../../src/quiz/marking.js';
-import { parsePlan, planText } from '../../src/quiz/plan.js';
-import { planFor } from '../../src/quiz/plan-from-results.js';
-import { reportJson } from '../../src/quiz/report-data.js';
-import { reportText } from '../../src/quiz/report-text.js';
 import { remarks } from '../../src/quiz/report-words.js';
-import { IN_MUTANTS } from '../cases.js';
 import { kindOf } from '../studio.js';
-import { bestAnswers, NINE, sittingOf, someClass, someHandout } from './fixture.js';
+import { ACROSS, bestAnswers, NINE, sittingOf, someHandout, submit } from './fixture.js';
 
 const handout = someHandout(4);
 const best = bestAnswers(handout);
-const submit = (sitting: Sitting, file = `${sitting.name}.json`): Submitted => ({ file, sitting });
-const ACROSS = { second: 'prussian-blue', amount: '1:1' };
 
 describe('marking', () => {
   it('gives full marks for the best answers and nothing for open questions', () => {
@@ -186,115 +179,5 @@ describe('marking', () => {
     expect(
       markClass(timed, [submit(slow)], { due: NINE + 3_600_000 }).students[0]?.lateSeconds,
     ).toBeUndefined();
-  });
-});
-
-describe('analysis', () => {
-  it('counts choices, answers and wrong ideas', () => {
-    const result = markClass(handout, [
-      submit(sittingOf(handout, 'Ann', [best[0]])),
-      submit(sittingOf(handout, 'Ben', [ACROSS])),
-      submit(sittingOf(handout, 'Cai', [ACROSS])),
-      submit(sittingOf(handout, 'Dot', [])),
-    ]);
-    const [question] = analyseClass(result).questions;
-    expect(question?.answered).toBe(3);
-    expect(question?.difficulty).toBe(0.25);
-    expect(question?.answers.map(({ answer, count }) => [answer, count])).toEqual([
-      [ACROSS, 2],
-      [best[0], 1],
-    ]);
-    expect(question?.answers.map(({ isGood }) => isGood)).toEqual([false, true]);
-    const { drill } = handout.questions[0] as (typeof handout.questions)[number];
-    const { idea } = kindOf(drill).grade(drill, ACROSS);
-    expect(question?.ideas[0]).toMatchObject({ id: idea, count: 2, of: 3 });
-    expect(question?.ideas[0]?.words).toMatch(/^2 of 3 /);
-  });
-
-  it('takes halves for a small class and 27 percent from thirty on', () => {
-    expect([1, 2, 10, 29, 30, 100].map(groupSize)).toEqual([0, 1, 5, 14, 8, 27]);
-  });
-
-  it.skipIf(IN_MUTANTS)(
-    'finds that a class which answers better from student to student is told apart',
-    () => {
-      // Eight questions: the answers are fewer now that the water is not asked for, so that more of them are right by luck.
-      const longer = someHandout(8);
-      const analysisOf = (size: number) =>
-        analyseClass(
-          markClass(
-            longer,
-            someClass(longer, size).map((each) => submit(each)),
-          ),
-        );
-      // Large, so that the figures are those of the class and not of the draw.
-      const analysis = analysisOf(400);
-      for (const question of analysis.questions) {
-        expect(question.groups?.discrimination).toBeGreaterThan(0.3);
-        expect(question.pointBiserial).toBeGreaterThan(question.correctedPointBiserial ?? 1);
-      }
-      expect(analysis.reliability.alpha).toBeGreaterThan(0.5);
-      expect(analysisOf(40).warnings[0]).toMatch(/^With 40 sittings these figures are hints/);
-    },
-  );
-
-  it('copes with one sitting, with none, and with a class that is all alike', () => {
-    expect(analyseClass(markClass(handout, [])).questions).toEqual([]);
-    const one = analyseClass(markClass(handout, [submit(sittingOf(handout, 'Ann', best))]));
-    expect(one.questions[0]?.groups).toBeUndefined();
-    expect(one.reliability).toEqual({});
-    const alike = analyseClass(
-      markClass(
-        handout,
-        ['Ann', 'Ben', 'Cai'].map((name) => submit(sittingOf(handout, name, best))),
-      ),
-    );
-    expect(alike.questions[0]?.pointBiserial).toBeUndefined();
-    expect(alike.warnings.join(' ')).toMatch(/Reliability needs/);
-  });
-
-  it.skipIf(IN_MUTANTS)('is byte-equal on every run and in every order of the files', () => {
-    const files = someClass(handout, 25).map((each) => submit(each));
-    const look = { columns: 80, full: '#', empty: '.' };
-    const outputs = [files, [...files].reverse(), [...files.slice(9), ...files.slice(0, 9)]].map((order) => {
-      const result = markClass(someHandout(4), order);
-      const analysis = analyseClass(result);
-      return reportText(result, analysis, look) + JSON.stringify(reportJson(result, analysis));
-    });
-    expect(new Set(outputs).size).toBe(1);
-  });
-});
-
-describe('practice plans', () => {
-  it('name the weak families, weakest first, and read back as written', () => {
-    const { students } = markClass(handout, [
-      submit(sittingOf(handout, 'Ann', [best[0], ACROSS, best[2], ACROSS])),
-      submit(sittingOf(handout, 'Ben', best)),
-      submit(sittingOf(handout, 'Cai', [])),
-    ]);
-    const [ann, ben, cai] = students.map((student) => planFor(handout, student));
-    const dull = ((students[0]?.marks[1]?.mark ?? 0) + (students[0]?.marks[3]?.mark ?? 0)) / 2;
-    expect(dull).toBeLessThan(85);
-    expect(ann?.families.map(({ family }) => family)).toEqual(['dull-on-purpose']);
-    expect(ben?.families).toHaveLength(1);
-    expect(ben?.families[0]?.drills).toBe(2);
-    expect(cai?.families.map(({ drills }) => drills)).toEqual([8, 8]);
-    expect(cai?.families[0]?.why).toBe('0 of 100 over 2 questions, 2 left open.');
-    for (const plan of [ann, ben, cai]) expect(parsePlan(planText(plan as never), 'p.yaml')).toEqual(plan);
-  });
-
-  it('refuse what is not a plan', () => {
-    const text = planText({
-      name: 'Ann',
-      quiz: 'Week 3',
-      families: [{ family: 'darken-bright', drills: 3, why: 'x' }],
-    });
-    expect(() => parsePlan(text.replace('darken-bright', 'darken-brigth'), 'p.yaml')).toThrow(
-      /^p\.yaml:\d+: families\.0\.family: no family is called "darken-brigth"\. Did you mean darken-bright\?/,
-    );
-    expect(() => parsePlan(text.replace('drills: 3', 'drills: 300'), 'p.yaml')).toThrow(/drills is 1 to 60/);
-    expect(() => parsePlan(text.replace('why: x', 'why: x\n    __proto__: 1'), 'p.yaml')).toThrow(
-      /not a known key/,
-    );
   });
 });

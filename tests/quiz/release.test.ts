@@ -8,6 +8,7 @@ import { resultsCaution, resultsWords } from '../../src/quiz/results-text.js';
 import { finishSitting, mayShow, startSitting } from '../../src/quiz/sitting.js';
 import { kindOf, STUDIO } from '../studio.js';
 import {
+  ACROSS,
   bestAnswers,
   everyKindHandout,
   NINE,
@@ -20,7 +21,6 @@ import {
 const text = someHandoutText(4, { showResult: 'later' }, 'Week 3', SECRET);
 const handout = someHandout(4, { showResult: 'later' }, SECRET);
 const best = bestAnswers(handout);
-const ACROSS = { second: 'prussian-blue', amount: '1:1' };
 const MADE = { engine: '0.2.0', released: '2026-03-08T09:00:00.000Z' };
 
 const result = markClass(handout, [

@@ -10,11 +10,10 @@ import {
   roomCountsText,
 } from '../../src/quiz/room-counts.js';
 import { kindOf } from '../studio.js';
-import { bestAnswers, someHandout } from './fixture.js';
+import { ACROSS, bestAnswers, someHandout } from './fixture.js';
 
 const handout = someHandout(3);
 const best = bestAnswers(handout);
-const ACROSS = { second: 'prussian-blue', amount: '1:1' };
 const counts: RoomCounts = {
   handoutDigest: handout.digest,
   held: '2026-03-02T10:00:00.000Z',

@@ -10,11 +10,10 @@ import { isTermFile, parseTermFile } from '../../src/quiz/term/term-file.js';
 import { termHtml } from '../../src/quiz/term/term-html.js';
 import { termText } from '../../src/quiz/term/term-text.js';
 import published from '../outside/data/quiz-intervals.json' with { type: 'json' };
-import { bestAnswers, SECRET, sittingOf, someHandout, someHandoutText } from './fixture.js';
+import { ACROSS, bestAnswers, SECRET, sittingOf, someHandout, someHandoutText } from './fixture.js';
 
 const handout = someHandout(4);
 const best = bestAnswers(handout);
-const ACROSS = { second: 'prussian-blue', amount: '1:1' };
 const list = parseClassList(
   'format: 1\nstudents:\n  - { name: Ann Marlow, number: 7, group: aurora }\n  - { name: Ben Quill, group: zephyr }\n  - { name: Cai Thorne }\n',
   'class.yaml',

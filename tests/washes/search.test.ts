@@ -1,3 +1,4 @@
+/** The search for the best mixture: against all choices written out, and against random ones. */
 import { describe, expect, test } from 'vitest';
 import { seededDraw } from '../../src/chance/draw.js';
 import { hueDifference } from '../../src/colour/lab.js';
@@ -6,9 +7,7 @@ import {
   amountsOf,
   bestBetween,
   bestOnScale,
-  climb,
   everyMixture,
-  extremesAlong,
   type Line,
   layMixture,
   linesOf,
@@ -213,41 +212,5 @@ describe('the best between the scales', () => {
   test('is the same each time', () => {
     const merit = nearTo(GOALS[1] as Goal);
     expect(bestBetween(STUDIO, SMALL, merit, 3)).toEqual(bestBetween(STUDIO, SMALL, merit, 3));
-  });
-});
-
-describe('climbing', () => {
-  const both = (least: number, most: number): [number, number][] => [
-    [least, most],
-    [least, most],
-  ];
-
-  test('finds the top of a hill of one and of two amounts', () => {
-    const one = climb(([x = 0]) => -((Math.log2(x) + 2.3) ** 2), [1], { ranges: [[1 / 32, 4]] });
-    expect(Math.log2(one.at[0] ?? 0)).toBeCloseTo(-2.3, 3);
-    // A ridge that lies across both amounts.
-    const ridge = ([x = 0, y = 0]: readonly number[]): number =>
-      -((Math.log2(x * y) + 3) ** 2) - 0.05 * (Math.log2(x / y) - 0.7) ** 2;
-    const two = climb(ridge, [1, 1 / 32], { ranges: both(1 / 32, 4) });
-    expect(two.height).toBeGreaterThan(-1e-6);
-  });
-
-  test('stays between the ends, and shares below the whole', () => {
-    const up = ([x = 0, y = 0]: readonly number[]): number => x + y;
-    expect(
-      climb(up, [0.1, 0.1], { ranges: both(0.05, 0.8), shares: 2 }).at.reduce((a, b) => a + b, 0),
-    ).toBeLessThan(1);
-    expect(climb(up, [0.1, 0.1], { ranges: both(0.05, 0.8) }).at).toEqual([0.8, 0.8]);
-    expect(climb(up, [0.3], { ranges: [[0.3, 0.3]] }).at).toEqual([0.3]);
-  });
-
-  test('the most and the least along one amount, where it counts', () => {
-    // Counts between 1/4 and 1 alone; a hill with its top at 1/2.
-    const hill = (x: number): number => (x >= 0.25 && x <= 1 ? 10 - Math.abs(Math.log2(x) + 1) : -1);
-    const found = extremesAlong(hill, [1 / 32, 4]);
-    expect(found?.most).toBeCloseTo(10, 2);
-    expect(found?.least).toBeCloseTo(9, 2);
-    expect(extremesAlong(() => -1, [1 / 32, 4])).toBeUndefined();
-    expect(extremesAlong(() => 3, [0.2, 0.2])).toEqual({ most: 3, least: 3 });
   });
 });
