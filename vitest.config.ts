@@ -34,8 +34,6 @@ export default defineConfig({
         test: {
           name: 'terminal',
           include: ['tests/terminal/**/*.test.ts'],
-          // One after the other, and after the rest: they wait for what a terminal shows.
-          fileParallelism: false,
         },
       },
     ],

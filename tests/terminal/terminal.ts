@@ -24,7 +24,8 @@ const ENDED = 'program ended with';
 /** Printed by a shell with jobs when the program has stopped; `stty` follows. */
 const STOPPED = 'program has stopped';
 
-const PATIENCE_MS = 30_000;
+/** A program that starts beside other tests takes its time. */
+const PATIENCE_MS = 60_000;
 
 const later = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
