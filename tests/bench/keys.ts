@@ -68,7 +68,11 @@ class Run {
     if (!this.isOver) this.pty.write(keys);
   }
   resize(columns: number, rows: number): void {
-    if (!this.isOver) this.pty.resize(columns, rows);
+    try {
+      if (!this.isOver) this.pty.resize(columns, rows);
+    } catch {
+      // It has ended, and this is not told yet.
+    }
   }
   async until(holds: () => boolean): Promise<boolean> {
     const end = performance.now() + PATIENCE_MS;

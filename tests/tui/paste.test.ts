@@ -55,7 +55,10 @@ describe('the reader of pastes', () => {
       'j',
       '\r',
       '\u001b[A\u001b[B',
-      '\u001b[20~',
+      '\u001b[5~',
+      '\u001b[1;5A',
+      '\u001b[Z',
+      '\u001bOH',
       'äöü',
       '\u0003',
       'k'.repeat(300),
@@ -68,6 +71,19 @@ describe('the reader of pastes', () => {
     expect(reader.waits).toBe('key');
     expect(reader.giveUp()).toEqual([{ keys: '\u001b' }]);
     expect(reader.waits).toBe('nothing');
+  });
+
+  // Ctrl+F1, F1, Ctrl+F3, Ctrl+F5, Ctrl+F13 and a mouse report, as xterm sends them (Control Sequences, "PC-Style Function Keys").
+  it.each(['\u001b[1;5P', '\u001bOP', '\u001b[1;5R', '\u001b[15;5~', '\u001b[25;5~', '\u001b[<0;3;4M'])(
+    'leaves out a key that means nothing here, whole or in two reads: %j',
+    (key) => {
+      expect(arrivals([`j${key}k`])).toEqual([{ keys: 'jk' }]);
+      expect(arrivals([key.slice(0, -1), `${key.slice(-1)}k`])).toEqual([{ keys: 'k' }]);
+    },
+  );
+
+  it('drops a sequence that is never ended', () => {
+    expect(arrivals(['j', '\u001b[1;5'])).toEqual([{ keys: 'j' }]);
   });
 
   it('takes all before an end as pasted, since no key is one', () => {

@@ -121,6 +121,32 @@ function codesOfLight(): Uint8Array {
 
 const within = (x: number, most: number): number => Math.round(Math.min(most, Math.max(0, x)));
 
+/** How a sheet dries at each pixel: its strength as a multiple, and how far its edges stray. */
+interface Drying {
+  readonly settled: Float32Array;
+  readonly across: Float32Array;
+  readonly down: Float32Array;
+}
+
+/** The last that was worked out: all pictures of a set dry alike. */
+let known: { readonly seed: number; readonly drying: Drying } | undefined;
+
+function dryingOf(seed: number): Drying {
+  if (known?.seed === seed) return known.drying;
+  const { width, height } = PAINTED;
+  const uneven = fields(seed, [...GRAIN, ...POOLS]);
+  const across = fields(seed + 1, [STRAY]);
+  const down = fields(seed + 2, [STRAY]);
+  const list = (at: (x: number, y: number) => number): Float32Array => {
+    const out = new Float32Array(width * height);
+    for (let y = 0, to = 0; y < height; y++) for (let x = 0; x < width; x++, to++) out[to] = at(x, y);
+    return out;
+  };
+  const drying = { settled: list((x, y) => 1 + uneven(x, y)), across: list(across), down: list(down) };
+  known = { seed, drying };
+  return drying;
+}
+
 /** The painted part as light: each pixel the mean of the raster pixels that fall on it. */
 function paintedLight(
   studio: Studio,
@@ -131,20 +157,21 @@ function paintedLight(
   const { width, height } = PAINTED;
   const drawn = raster(picture, width * FINE, height * FINE);
   const paints = picture.areas.map(({ id, wash }) => lightsOf(studio, washes[id] ?? wash));
-  const uneven = fields(seed, [...GRAIN, ...POOLS]);
-  const across = fields(seed + 1, [STRAY]);
-  const down = fields(seed + 2, [STRAY]);
+  const { settled, across, down } = dryingOf(seed);
   const light = new Float32Array(width * height * 3);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const settled = 1 + uneven(x, y);
-      const [left, top] = [FINE * (x + across(x, y)), FINE * (y + down(x, y))];
-      const to = (y * width + x) * 3;
+  for (let y = 0, pixel = 0; y < height; y++)
+    for (let x = 0; x < width; x++, pixel++) {
+      const left = FINE * (x + (across[pixel] as number));
+      const top = FINE * (y + (down[pixel] as number));
+      const to = pixel * 3;
       for (let part = 0; part < FINE * FINE; part++) {
         const u = within(left + (part % FINE), drawn.width - 1);
         const v = within(top + Math.floor(part / FINE), drawn.height - 1);
         const at = v * drawn.width + u;
-        const share = (drawn.strength[at] as number) * settled * (isRim(drawn, u, v) ? 1 + RIM.share : 1);
+        const share =
+          (drawn.strength[at] as number) *
+          (settled[pixel] as number) *
+          (isRim(drawn, u, v) ? 1 + RIM.share : 1);
         paints[drawn.area[at] as number]?.(share, light, to);
       }
     }

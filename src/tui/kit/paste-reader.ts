@@ -20,6 +20,16 @@ const BULK_PAUSE_MS = 100;
 /** An escape sequence of a key, or what stands between two of them. */
 const PIECES = /\u001b+(?:\[\[?[0-?]*[ -/]*[@-~]?|O[@-~]?|[^\u001b])?|[^\u001b]+/gu;
 
+/** Sequences of keys that mean something here: arrows, Home, End, pages, Delete, Tab, with what is held down beside them (xterm, rxvt, ECMA-48). */
+const USED = /^\u001b+(?:(?:\[|O)(?:1;)?\d*[ABCDFHZabcd]|\[[1-8](?:;\d+)?[~^$]|\[[\d;:]+u)$/;
+/** A sequence as terminals send it for a key, whole. */
+const SEQUENCE = /^\u001b+(?:\[\[?[0-?]*[ -/]*[@-~]|O[@-~])$/;
+/** The beginning of one, cut by the end of a read. */
+const BEGUN = /\u001b(?:\[\[?[0-?]{0,16}[ -/]{0,4}|O)$/;
+
+/** Other keys are left out: Ink 6 ends with a fault at one it has no name for, such as Ctrl+F1. */
+const isUsed = (piece: string): boolean => !SEQUENCE.test(piece) || USED.test(piece);
+
 /** The longest end of a text with which a marker could begin. */
 function begunMarker(text: string, markers: readonly string[]): string {
   for (let length = Math.min(START.length - 1, text.length); length > 0; length--) {
@@ -51,6 +61,7 @@ export function pasteReader(): PasteReader {
   function unmarked(text: string, atMs: number): Arrival[] {
     const arrivals: Arrival[] = [];
     for (const [piece] of text.matchAll(PIECES)) {
+      if (!isUsed(piece)) continue;
       if (!piece.startsWith('\u001b') && (isBulk(piece) || atMs < bulkUntilMs)) {
         bulkUntilMs = atMs + BULK_PAUSE_MS;
         arrivals.push({ paste: piece.slice(0, MOST_PASTED) });
@@ -96,7 +107,9 @@ export function pasteReader(): PasteReader {
           text = text.slice(start + START.length);
         }
       }
-      held = begunMarker(text, open === undefined ? [START, END] : [END]);
+      const marker = begunMarker(text, open === undefined ? [START, END] : [END]);
+      const begun = open === undefined ? (BEGUN.exec(text)?.[0] ?? '') : '';
+      held = begun.length > marker.length ? begun : marker;
       const rest = text.slice(0, text.length - held.length);
       if (open === undefined) arrivals.push(...unmarked(rest, atMs));
       else takeIn(rest);
@@ -107,7 +120,8 @@ export function pasteReader(): PasteReader {
       return held === '' ? 'nothing' : 'key';
     },
     giveUp() {
-      const arrival = open === undefined ? { keys: held } : closed();
+      // What began as a sequence and has no end is no key.
+      const arrival = open === undefined ? { keys: BEGUN.test(held) ? '' : held } : closed();
       held = '';
       return [arrival];
     },
