@@ -27,6 +27,7 @@ const RARE = [
   '\u001b[Z',
   '\u0001',
   '\u001b[',
+  '\u001b[1;5P',
   '👩‍🎨',
 ];
 /** So many keys go together, as fast fingers type: more would be taken for a paste. */
