@@ -97,3 +97,13 @@ describe('pasted text', () => {
     expect(terminal.text).not.toContain(IGNORED);
   });
 });
+
+it('a key that means nothing here, such as Ctrl+F1, is passed over', async () => {
+  const terminal = new Terminal();
+  await terminal.shows('Mixing bench');
+  // Ctrl+F1, Ctrl+F5 and Ctrl+F13 as xterm sends them; Ink 6 has no name for the first and the last, and ends with a fault.
+  terminal.send('\u001b[1;5P\u001b[15;5~\u001b[25;5~');
+  await terminal.type('3', '30 %');
+  await terminal.type('\u001b', 'Practise');
+  await terminal.type('q', 'program ended with 0');
+});
