@@ -34,6 +34,9 @@ export default defineConfig({
         test: {
           name: 'terminal',
           include: ['tests/terminal/**/*.test.ts'],
+          // One after the other, and after the rest: they wait for what a terminal shows, and some for pauses between keys.
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
         },
       },
     ],

@@ -158,6 +158,7 @@ async function walk(place: Place, keys: number, sizes: number, draw: Draw) {
       run.write(PASTE);
       // The answer to it stands on the screen once the program takes keys again: another size is drawn anew.
       run.raw = '';
+      run.write('?');
       run.resize(81, 24);
       if (!(await run.until(() => run.raw.length > 200)))
         faults.push(`${place.name}: nothing was drawn after the paste`);
