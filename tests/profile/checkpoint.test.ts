@@ -14,7 +14,7 @@ import { crc32 } from 'node:zlib';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { entryLine, foldSorted, standingToJson } from '../../src/practice/index.js';
 import { appendAnswers, learnerFiles, loadRecord } from '../../src/profile/index.js';
-import { answerNo, freshHome, START } from './helpers.js';
+import { freshHome, many, START } from './helpers.js';
 
 const home = freshHome();
 let record = '';
@@ -25,8 +25,6 @@ beforeEach(() => {
   record = files.record;
   summary = files.summary;
 });
-
-const many = (count: number, from = 0) => Array.from({ length: count }, (_, i) => answerNo(from + i));
 
 describe('the checkpoint', () => {
   const fold = (count: number): string => standingToJson(foldSorted(many(count)));

@@ -82,3 +82,7 @@ export async function bundled(name: string, folder: string): Promise<string> {
   });
   return outfile;
 }
+
+/** Answers one after the other. */
+export const many = (count: number, from = 0): HistoryEntry[] =>
+  Array.from({ length: count }, (_, i) => answerNo(from + i));

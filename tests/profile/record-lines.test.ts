@@ -6,7 +6,7 @@ import { appendAnswer, learnerFiles, loadRecord, readEntries } from '../../src/p
 import { appendUnread } from '../../src/profile/record-append.js';
 import { setAside } from '../../src/profile/set-aside.js';
 import { callsOf } from '../files/calls.js';
-import { answerNo, freshHome } from './helpers.js';
+import { answerNo, freshHome, many } from './helpers.js';
 
 const home = freshHome();
 let record = '';
@@ -17,8 +17,6 @@ beforeEach(() => {
   record = files.record;
   aside = files.setAside;
 });
-
-const many = (count: number, from = 0) => Array.from({ length: count }, (_, i) => answerNo(from + i));
 
 describe('the record', () => {
   it('closes a torn last line before it writes the next, wherever it was cut', () => {

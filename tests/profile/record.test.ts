@@ -11,7 +11,7 @@ import {
 } from '../../src/profile/index.js';
 import { IN_MUTANTS } from '../cases.js';
 import { callsOf, whileCalling } from '../files/calls.js';
-import { answerNo, DAY, freshHome, START } from './helpers.js';
+import { answerNo, DAY, freshHome, many, START } from './helpers.js';
 
 const home = freshHome();
 let record = '';
@@ -22,8 +22,6 @@ beforeEach(() => {
   record = files.record;
   summary = files.summary;
 });
-
-const many = (count: number, from = 0) => Array.from({ length: count }, (_, i) => answerNo(from + i));
 
 describe('the record', () => {
   it('holds one line an answer, each ending in a newline, for its owner alone', () => {
