@@ -13,10 +13,13 @@ function cutAt(text: string, places: readonly number[]): string[] {
   return [0, ...at].map((from, index) => text.slice(from, at[index])).filter((piece) => piece !== '');
 }
 
-/** What reads hold, keys joined; each read comes long after the one before. */
+/** What reads hold, keys joined; after a paste that is not marked comes a pause. */
 function arrivals(reads: readonly string[]): Arrival[] {
   const reader = pasteReader();
-  const all = [...reads.flatMap((read, index) => reader.push(read, index * 1000)), ...reader.giveUp()];
+  const all = [
+    ...reads.flatMap((read) => [...reader.push(read), ...(reader.waits === 'bulk' ? reader.giveUp() : [])]),
+    ...reader.giveUp(),
+  ];
   const joined: Arrival[] = [];
   for (const each of all) {
     const last = joined.at(-1);
@@ -64,10 +67,10 @@ describe('the reader of pastes', () => {
       'k'.repeat(300),
       '\u001b[A'.repeat(300),
     ]) {
-      expect(reader.push(keys, 0)).toEqual([{ keys }]);
+      expect(reader.push(keys)).toEqual([{ keys }]);
       expect(reader.waits).toBe('nothing');
     }
-    expect(reader.push('\u001b', 0)).toEqual([]);
+    expect(reader.push('\u001b')).toEqual([]);
     expect(reader.waits).toBe('key');
     expect(reader.giveUp()).toEqual([{ keys: '\u001b' }]);
     expect(reader.waits).toBe('nothing');
@@ -96,25 +99,33 @@ describe('the reader of pastes', () => {
 
   it('ends a paste without an end when it is given up', () => {
     const reader = pasteReader();
-    expect(reader.push(`${START}rm`, 0)).toEqual([]);
+    expect(reader.push(`${START}rm`)).toEqual([]);
     expect(reader.waits).toBe('paste');
     expect(reader.giveUp()).toEqual([{ paste: 'rm' }]);
-    expect(reader.push('q', 0)).toEqual([{ keys: 'q' }]);
+    expect(reader.push('q')).toEqual([{ keys: 'q' }]);
   });
 
   it('holds many signs of one read for a paste, and what follows at once; Ctrl+C among them is a key all the same', () => {
     const reader = pasteReader();
-    expect(reader.push('a line that is pasted\r', 0)).toEqual([{ paste: 'a line that is pasted\r' }]);
-    expect(reader.push('q', 99)).toEqual([{ paste: 'q' }]);
-    expect(reader.push('q', 300)).toEqual([{ keys: 'q' }]);
-    expect(reader.push('some keys, then \u0003', 1000).at(-1)).toEqual({ keys: '\u0003' });
+    expect(reader.push('a line that is pasted\r')).toEqual([{ paste: 'a line that is pasted\r' }]);
+    expect(reader.waits).toBe('bulk');
+    expect(reader.push('q')).toEqual([{ paste: 'q' }]);
+    // The beginning of a marker in between ends no paste.
+    expect(reader.push('\u001b')).toEqual([]);
+    expect(reader.waits).toBe('key');
+    expect(reader.giveUp()).toEqual([{ keys: '\u001b' }]);
+    expect(reader.push('q')).toEqual([{ paste: 'q' }]);
+    expect(reader.giveUp()).toEqual([]);
+    expect(reader.waits).toBe('nothing');
+    expect(reader.push('q')).toEqual([{ keys: 'q' }]);
+    expect(reader.push('some keys, then \u0003').at(-1)).toEqual({ keys: '\u0003' });
   });
 
   it('keeps little of a long paste', () => {
     const reader = pasteReader();
-    expect(reader.push(START, 0)).toEqual([]);
-    for (let i = 0; i < 1000; i++) reader.push('x'.repeat(1000), 0);
-    expect(reader.push(END, 0)).toEqual([{ paste: 'x'.repeat(1000) }]);
+    expect(reader.push(START)).toEqual([]);
+    for (let i = 0; i < 1000; i++) reader.push('x'.repeat(1000));
+    expect(reader.push(END)).toEqual([{ paste: 'x'.repeat(1000) }]);
   });
 });
 

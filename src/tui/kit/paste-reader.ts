@@ -1,6 +1,6 @@
 /**
  * Tells what is pasted from what is typed. In bracketed paste (xterm, "Control Sequences": CSI ? 2004 h) a terminal puts
- * CSI 200 ~ before a pasted text and CSI 201 ~ after it. Pure: the moment of each read comes with it.
+ * CSI 200 ~ before a pasted text and CSI 201 ~ after it. Pure: who reads tells when waiting is over.
  */
 
 /** What a read holds, in its order. */
@@ -14,8 +14,6 @@ const CTRL_C = '\u0003';
 const MOST_PASTED = 1000;
 /** So many signs in one read were not typed: fast hands bring a few while the program is busy. */
 const LEAST_BULK = 12;
-/** A text that comes in several reads has no longer pauses between them; hands do. */
-const BULK_PAUSE_MS = 100;
 
 /** An escape sequence of a key, or what stands between two of them. */
 const PIECES = /\u001b+(?:\[\[?[0-?]*[ -/]*[@-~]?|O[@-~]?|[^\u001b])?|[^\u001b]+/gu;
@@ -44,10 +42,10 @@ const isBulk = (text: string): boolean => text.length >= LEAST_BULK && new Set(t
 
 export interface PasteReader {
   /** What a read holds. A marker cut by its end waits for the next one. */
-  push(chunk: string, atMs: number): Arrival[];
-  /** What waits: the beginning of a marker that may be a key as well, or a paste whose end has not come. */
-  readonly waits: 'nothing' | 'key' | 'paste';
-  /** Gives up waiting: what was held back is a key, or the paste is all there is. */
+  push(chunk: string): Arrival[];
+  /** What is waited for: the rest of a marker that may be a key as well, the end of a paste, or more of a paste that is not marked. */
+  readonly waits: 'nothing' | 'key' | 'paste' | 'bulk';
+  /** Gives up waiting: what was held back is a key, the paste is all there is, and what comes next is typed. */
   giveUp(): Arrival[];
 }
 
@@ -55,15 +53,16 @@ export function pasteReader(): PasteReader {
   let held = '';
   /** The paste so far. */
   let open: string | undefined;
-  let bulkUntilMs = Number.NEGATIVE_INFINITY;
+  /** The last reads were an unmarked paste, and more of it may come. */
+  let inBulk = false;
 
   /** Typed, as far as can be told: many signs at once are a paste of a terminal that does not mark it. */
-  function unmarked(text: string, atMs: number): Arrival[] {
+  function unmarked(text: string): Arrival[] {
     const arrivals: Arrival[] = [];
     for (const [piece] of text.matchAll(PIECES)) {
       if (!isUsed(piece)) continue;
-      if (!piece.startsWith('\u001b') && (isBulk(piece) || atMs < bulkUntilMs)) {
-        bulkUntilMs = atMs + BULK_PAUSE_MS;
+      if (!piece.startsWith('\u001b') && (inBulk || isBulk(piece))) {
+        inBulk = true;
         arrivals.push({ paste: piece.slice(0, MOST_PASTED) });
         // The way out works however much is typed ahead.
         if (piece.includes(CTRL_C)) arrivals.push({ keys: CTRL_C });
@@ -87,13 +86,13 @@ export function pasteReader(): PasteReader {
   };
 
   return {
-    push(chunk, atMs) {
+    push(chunk) {
       let text = held + chunk;
       const arrivals: Arrival[] = [];
       // What stands before an end was pasted, marked or not: a paste may hold an end of its own, and no key is one.
       for (let end = text.indexOf(END); end >= 0; end = text.indexOf(END)) {
         const start = open === undefined ? text.slice(0, end).indexOf(START) : -1;
-        if (start > 0) arrivals.push(...unmarked(text.slice(0, start), atMs));
+        if (start > 0) arrivals.push(...unmarked(text.slice(0, start)));
         open ??= '';
         takeIn(text.slice(start < 0 ? 0 : start + START.length, end));
         arrivals.push(closed());
@@ -102,7 +101,7 @@ export function pasteReader(): PasteReader {
       if (open === undefined) {
         const start = text.indexOf(START);
         if (start >= 0) {
-          arrivals.push(...unmarked(text.slice(0, start), atMs));
+          arrivals.push(...unmarked(text.slice(0, start)));
           open = '';
           text = text.slice(start + START.length);
         }
@@ -111,15 +110,20 @@ export function pasteReader(): PasteReader {
       const begun = open === undefined ? (BEGUN.exec(text)?.[0] ?? '') : '';
       held = begun.length > marker.length ? begun : marker;
       const rest = text.slice(0, text.length - held.length);
-      if (open === undefined) arrivals.push(...unmarked(rest, atMs));
+      if (open === undefined) arrivals.push(...unmarked(rest));
       else takeIn(rest);
       return arrivals;
     },
     get waits() {
       if (open !== undefined) return 'paste';
-      return held === '' ? 'nothing' : 'key';
+      if (held !== '') return 'key';
+      return inBulk ? 'bulk' : 'nothing';
     },
     giveUp() {
+      if (open === undefined && held === '') {
+        inBulk = false;
+        return [];
+      }
       // What began as a sequence and has no end is no key.
       const arrival = open === undefined ? { keys: BEGUN.test(held) ? '' : held } : closed();
       held = '';

@@ -4,10 +4,11 @@ import { type Arrival, pasteReader } from './paste-reader.js';
 /** The event of a paste on the stream, with its text. */
 export const PASTE = 'paste';
 
-/** How long Esc may still be the beginning of a marker. */
-const KEY_MS = 50;
-/** How long the rest of a paste is waited for; keys work again afterwards. */
-const PASTE_MS = 1000;
+/**
+ * How long is waited: Esc may still be the beginning of a marker; the rest of a paste may come, and keys work again afterwards; a text that
+ * is not marked has no longer pauses between its reads, and hands do.
+ */
+const WAIT_MS = { key: 50, paste: 1000, bulk: 100 } as const;
 
 type In = NodeJS.ReadStream;
 
@@ -33,13 +34,13 @@ export function readFrom(input: In): In {
     const later = (): void => {
       turn = setImmediate(giveUp);
     };
-    timer = setTimeout(later, waits === 'key' ? KEY_MS : PASTE_MS).unref();
+    timer = setTimeout(later, WAIT_MS[waits]).unref();
   }
 
   /** Whether there is more to look at. */
   function takeIn(): boolean {
     const chunk: string | Buffer | null = input.read();
-    if (chunk !== null) arrived.push(...reader.push(String(chunk), Date.now()));
+    if (chunk !== null) arrived.push(...reader.push(String(chunk)));
     else if (isOver) arrived.push(...reader.giveUp());
     else wait();
     isOver = false;
