@@ -33,6 +33,6 @@ export async function pictureFile(
   const picture = sharp(data, { raw: { width, height, channels } });
   if (channels === 1) picture.toColourspace('b-w');
   return format === 'png'
-    ? picture.png({ compressionLevel: 9 }).toBuffer()
+    ? picture.png().toBuffer()
     : picture.jpeg({ quality: JPEG_QUALITY, chromaSubsampling: '4:4:4' }).toBuffer();
 }

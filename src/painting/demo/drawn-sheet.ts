@@ -147,6 +147,15 @@ function dryingOf(seed: number): Drying {
   return drying;
 }
 
+/** The last that was drawn: a scene is painted before and after. */
+let drawnLast: { readonly picture: Picture; readonly drawn: Raster } | undefined;
+
+function drawnAs(picture: Picture): Raster {
+  if (drawnLast?.picture !== picture)
+    drawnLast = { picture, drawn: raster(picture, PAINTED.width * FINE, PAINTED.height * FINE) };
+  return drawnLast.drawn;
+}
+
 /** The painted part as light: each pixel the mean of the raster pixels that fall on it. */
 function paintedLight(
   studio: Studio,
@@ -155,7 +164,7 @@ function paintedLight(
   seed: number,
 ) {
   const { width, height } = PAINTED;
-  const drawn = raster(picture, width * FINE, height * FINE);
+  const drawn = drawnAs(picture);
   const paints = picture.areas.map(({ id, wash }) => lightsOf(studio, washes[id] ?? wash));
   const { settled, across, down } = dryingOf(seed);
   const light = new Float32Array(width * height * 3);
