@@ -1,3 +1,4 @@
 export * from './neutral.js';
 export * from './report.js';
+export { tintingStrength } from './tinting.js';
 export type * from './types.js';

@@ -1,6 +1,5 @@
 /** `mudlark accuracy`: how well predictions agree with published figures. */
 
-import { accuracyReport } from '../accuracy/report.js';
 import type {
   AccuracyReport,
   HueShiftRow,
@@ -10,11 +9,6 @@ import type {
 } from '../accuracy/types.js';
 import type { Studio } from '../paints/index.js';
 import { padText } from '../text/wrap.js';
-
-/** The report as a JSON document. */
-export function accuracyJson(studio: Studio): AccuracyReport {
-  return accuracyReport(studio);
-}
 
 const percent = (share: number) => `${(share * 100).toFixed(0)} %`;
 
@@ -138,7 +132,6 @@ function measuredLines({ blind, thinnest, modelError, tintHueShift }: AccuracyRe
 }
 
 /** The report as text. */
-export function accuracyText(studio: Studio): string {
-  const report = accuracyReport(studio);
+export function accuracyText(studio: Studio, report: AccuracyReport): string {
   return `${[...measuredLines(report), '', ...masstoneLines(studio, report), '', ...complementLines(report), '', ...otherLines(report)].join('\n')}\n`;
 }

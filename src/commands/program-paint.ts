@@ -67,12 +67,14 @@ function addPigments({ command, print }: Program): void {
     .option('--json', 'print one JSON document')
     .addHelpText('after', '\nExamples:\n  mudlark accuracy\n  mudlark accuracy --json')
     .action(async (options) => {
-      const [{ accuracyJson, accuracyText }, { printed }, studio] = await Promise.all([
+      const [{ accuracyReport }, { accuracyText }, { printed }, studio] = await Promise.all([
+        import('../accuracy/report.js'),
         import('./accuracy.js'),
         import('./run.js'),
         openStudio(),
       ]);
-      print(options.json === true ? printed(accuracyJson(studio)) : accuracyText(studio));
+      const report = accuracyReport(studio);
+      print(options.json === true ? printed(report) : accuracyText(studio, report));
     });
 }
 

@@ -6,12 +6,17 @@
 import { describe, expect, test } from 'vitest';
 import { accuracyReport } from '../../src/accuracy/index.js';
 import { painterStep, readColour } from '../../src/colour/index.js';
+import { accuracyText } from '../../src/commands/accuracy.js';
 import { puddleReflectance } from '../../src/washes/index.js';
 import { paintOf, STUDIO } from '../studio.js';
 
 const report = accuracyReport(STUDIO);
 
 describe('accuracy report', () => {
+  test('as text ends with what no prediction can do', () => {
+    expect(accuracyText(STUDIO, report)).toMatch(/Makers differ[\s\S]*nearer than that\.\n$/);
+  });
+
   test('masstones: median CIEDE2000 at most 1.2, 90th percentile at most 2.8, largest at most 4.9', () => {
     expect(report.masstones.n).toBeGreaterThanOrEqual(60);
     expect(report.masstones.median).toBeLessThanOrEqual(1.2);

@@ -5,14 +5,14 @@
  */
 import { median } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { accuracyReport } from '../../src/accuracy/index.js';
+import { tintingStrength } from '../../src/accuracy/index.js';
 import { sourceSpectrum } from '../../src/paints/calibration/carried-spectra.js';
 import { greatestK } from '../../src/paints/calibration/medium.js';
 import { USUAL_FULL_STRENGTH } from '../../src/paints/calibration/tinting.js';
 import acrylics from '../../src/paints/data/tinting-strength.json' with { type: 'json' };
 import { paintOf, STUDIO } from '../studio.js';
 
-const report = accuracyReport(STUDIO).tintingStrength;
+const report = tintingStrength(STUDIO);
 
 function againstUltramarine(id: string): number {
   return greatestK(paintOf(id).K) / greatestK(paintOf('ultramarine-blue').K);

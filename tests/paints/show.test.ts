@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { accuracyText } from '../../src/commands/accuracy.js';
 import { plotCurve } from '../../src/commands/curve-plot.js';
 import { neutralisersOf, pigmentShowJson, pigmentShowText } from '../../src/commands/pigment-page.js';
 import { pigmentsJson, pigmentsText } from '../../src/commands/pigments.js';
@@ -73,10 +72,6 @@ describe('lists', () => {
     const text = pigmentsText(STUDIO);
     for (const { id } of STUDIO.paints) expect(text).toContain(`\n${id} `);
   });
-
-  test('accuracy as text ends with what no prediction can do', () => {
-    expect(accuracyText(STUDIO)).toMatch(/Makers differ[\s\S]*nearer than that\.\n$/);
-  }, 60_000);
 });
 
 describe('plot', () => {
