@@ -1,18 +1,13 @@
 /** A photographed painting on a real terminal: opened, walked, told, left; and the plain form. */
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeAll, expect, it } from 'vitest';
-import { cleanEnv, mudlark } from '../program/run-cli.js';
+import { afterEach, expect, it } from 'vitest';
+import { demoFolder } from '../program/demo.js';
+import { cleanEnv } from '../program/run-cli.js';
 import { closeAll, ENTER, Terminal } from './terminal.js';
 
-const folder = mkdtempSync(join(tmpdir(), 'mudlark-screen-'));
-const before = join(folder, 'market-before.png');
-const after = join(folder, 'market-after.png');
+const before = join(demoFolder(), 'market-before.png');
+const after = join(demoFolder(), 'market-after.png');
 
-beforeAll(() => {
-  expect(mudlark(['painting', '--demo', folder], cleanEnv()).code).toBe(0);
-});
 afterEach(closeAll);
 
 it('opens on the picture, walks its masses, tells what it says and leaves the terminal as it was', async () => {

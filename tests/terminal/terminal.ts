@@ -1,10 +1,10 @@
 /** The built program in a real pseudo-terminal, with an emulator that says what a person would see. */
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type IPty, spawn } from '@lydell/node-pty';
-import xterm from '@xterm/headless';
+import { Terminal as Emulator } from '@xterm/headless';
 import { CLI, cleanEnv } from '../program/run-cli.js';
 
 export interface TerminalOptions {
@@ -29,6 +29,22 @@ const PATIENCE_MS = 60_000;
 
 const later = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
+/** Has the welcome behind it. */
+const welcome = (env: Record<string, string>): void => {
+  execFileSync(process.execPath, [CLI, 'settings', 'set', 'welcomed', 'yes'], { env, stdio: 'ignore' });
+};
+
+let welcomedOnce: string | undefined;
+
+/** A home with the welcome behind it, to be copied. */
+function welcomedHome(): string {
+  if (welcomedOnce !== undefined) return welcomedOnce;
+  const env = cleanEnv();
+  welcome(env);
+  welcomedOnce = String(env['HOME']);
+  return welcomedOnce;
+}
+
 export class Terminal {
   readonly env: Record<string, string>;
   /** Everything that was written, escape sequences and all. */
@@ -36,7 +52,7 @@ export class Terminal {
   private readonly pty: IPty;
   /** Where the program's process id stands: the shell writes it and becomes the program. */
   private readonly pidFile = join(mkdtempSync(join(tmpdir(), 'mudlark-pid-')), 'pid');
-  private readonly emulator: InstanceType<typeof xterm.Terminal>;
+  private readonly emulator: Emulator;
 
   constructor(options: TerminalOptions = {}) {
     const { columns = 80, rows = 24, args = [], env = {}, welcomed = true, jobs = false } = options;
@@ -46,12 +62,8 @@ export class Terminal {
       COLORTERM: 'truecolor',
       ...env,
     };
-    if (welcomed) {
-      execFileSync(process.execPath, [CLI, 'settings', 'set', 'welcomed', 'yes'], {
-        env: this.env,
-        stdio: 'ignore',
-      });
-    }
+    if (welcomed && 'HOME' in env) welcome(this.env);
+    else if (welcomed) cpSync(welcomedHome(), String(this.env['HOME']), { recursive: true });
     // A guard may put the line right a moment after the end, so the shell looks until it echoes or patience ends.
     const echoes = 'echoes() { case "$(stty -a)" in *" echo "*) ;; *) return 1 ;; esac; }';
     const settled = 'n=0; until echoes || [ $n -gt 100 ]; do n=$((n+1)); sleep 0.02; done';
@@ -63,14 +75,15 @@ export class Terminal {
     const run = jobs
       ? `set -m; ${program}; code=$?; while :; do ${stops}; code=$?; done`
       : `${program}; code=$?`;
-    const command = `trap : INT; ${echoes}; ${run}; ${told}`;
+    // The shell stays: what a terminal has not yet handed on is lost when nobody holds it any more.
+    const command = `trap : INT; ${echoes}; ${run}; ${told}; read -r _`;
     this.pty = spawn('/bin/sh', ['-c', command, this.pidFile, process.execPath, CLI, ...args], {
       name: this.env['TERM'] ?? 'xterm-256color',
       cols: columns,
       rows,
       env: this.env,
     });
-    this.emulator = new xterm.Terminal({ cols: columns, rows, allowProposedApi: true, scrollback: 500 });
+    this.emulator = new Emulator({ cols: columns, rows, allowProposedApi: true, scrollback: 500 });
     this.pty.onData((data) => {
       this.raw += data;
       this.emulator.write(data);

@@ -1,5 +1,5 @@
 /** The frame of a screen as an SVG: what a terminal would show, cell by cell, for the pictures in the README. */
-import xterm from '@xterm/headless';
+import { Terminal } from '@xterm/headless';
 import { html, join, type Markup } from '../../src/text/html.js';
 import type { Size } from '../../src/tui/kit/stage.js';
 
@@ -55,7 +55,7 @@ const hexOf = (colour: number): string => `#${colour.toString(16).padStart(6, '0
 
 /** What stands in the cells of a terminal once a frame is written to it. */
 async function cellsOf(frame: string, { columns, rows }: Size): Promise<Cell[][]> {
-  const terminal = new xterm.Terminal({ cols: columns, rows, allowProposedApi: true, convertEol: true });
+  const terminal = new Terminal({ cols: columns, rows, allowProposedApi: true, convertEol: true });
   await new Promise<void>((resolve) => terminal.write(frame, resolve));
   const { active } = terminal.buffer;
   const cells = Array.from({ length: rows }, (_, row) =>
