@@ -13,8 +13,9 @@ import { benchLaid, broughtAs, fromLaid } from '../../src/tui/bench/mixture.js';
 import { sceneTexts } from '../../src/tui/drill/scene.js';
 import { optionName } from '../../src/tui/kit/field-parts.js';
 import { UNICODE } from '../../src/tui/kit/glyphs.js';
-import type { World } from '../../src/tui/kit/stage.js';
+import type { Stage, World } from '../../src/tui/kit/stage.js';
 import { patchText } from '../../src/tui/kit/swatch.js';
+import { besidePatch, leastGiven, wordsUnder } from '../../src/tui/quiz/room/patches.js';
 import { ladderLines } from '../../src/tui/result/ladder.js';
 import { seeLaid, WAYS } from '../../src/washes/index.js';
 import { lookOf } from '../../src/words/look.js';
@@ -115,6 +116,21 @@ function inGoal(drill: Drill): Patch[] {
   });
 }
 
+/** Columns of patches on a slide of the room: the fewest beside the answers, and all of its smallest size. */
+const ON_SLIDE = [24, 40, NARROW.screen];
+const IN_COLOUR = { colourLevel: 3, settings: { screenReader: false } } as unknown as Stage;
+
+/** Patches of the question on a slide: with two lines of words under each, or each in a line. */
+const onSlide = (given: readonly ResultSwatch[], columns: number): Patch[] => {
+  const isWide = Number.isFinite(leastGiven(IN_COLOUR, given, columns));
+  const under = wordsUnder(given, columns, 2, WRITTEN);
+  return given.map((swatch, at) => ({
+    name: swatch.label,
+    hex: lookOf(swatch.reflectance).hex,
+    said: isWide ? (under[at] ?? []).join(' ') : besidePatch(swatch, columns, WRITTEN).words,
+  }));
+};
+
 /** Every place where swatches of a drill lie side by side. */
 function places(drill: Drill): Readonly<Record<string, Patch[]>> {
   const kind = kindOf(drill);
@@ -141,6 +157,9 @@ function places(drill: Drill): Readonly<Record<string, Patch[]>> {
     ),
     question: under(kind.given(drill), NARROW.given, true),
     'lines of the goal': inGoal(drill),
+    ...Object.fromEntries(
+      ON_SLIDE.map((columns) => [`slide of ${columns} columns`, onSlide(kind.given(drill), columns)]),
+    ),
     ...Object.fromEntries(
       grades.flatMap(({ swatches, steps = [] }, at) => [
         [`result ${at}`, under(swatches, NARROW.result)],
