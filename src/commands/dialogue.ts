@@ -1,6 +1,6 @@
 /** Asking one plain line after another in a terminal: works for a screen reader as it is. */
-import { createInterface } from 'node:readline/promises';
 import { MudlarkError } from '../errors.js';
+import { typedLines } from './typed-lines.js';
 
 /** Exit code of what is left by Ctrl+C. */
 const INTERRUPTED = 130;
@@ -14,7 +14,7 @@ export async function dialogue<T>(
   work: (ask: (prompt: string) => Promise<string>) => Promise<T>,
   left = 'left before the end; nothing was written',
 ): Promise<T> {
-  const reader = createInterface({ input: process.stdin, output: process.stdout });
+  const reader = typedLines(process.stdin, process.stdout);
   const leaving = new AbortController();
   reader.on('close', () => leaving.abort());
   try {

@@ -13,12 +13,12 @@ const columnsOf = (): number => process.stdout.columns ?? 80;
  * @throws MudlarkError with exit code 130 when it is left in a terminal; UsageError when other input ends without an answer
  */
 export async function askYes(question: string): Promise<boolean> {
-  const [{ createInterface }, { MudlarkError, UsageError }] = await Promise.all([
-    import('node:readline/promises'),
+  const [{ typedLines }, { MudlarkError, UsageError }] = await Promise.all([
+    import('./typed-lines.js'),
     import('../errors.js'),
   ]);
   const { stdin, stderr } = process;
-  const lines = createInterface(stdin.isTTY ? { input: stdin, output: stderr } : { input: stdin });
+  const lines = typedLines(stdin, stdin.isTTY ? stderr : undefined);
   // The question itself never settles when the input ends.
   const ended = new Promise<undefined>((resolve) => lines.once('close', () => resolve(undefined)));
   try {

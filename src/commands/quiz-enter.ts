@@ -1,5 +1,4 @@
 /** `mudlark quiz enter`: answers on paper become answers files, typed in the terminal or read from a table. */
-import { createInterface } from 'node:readline/promises';
 import type { Readable } from 'node:stream';
 import { DataError, InputError, UsageError } from '../errors.js';
 import { shownPath, withWords } from '../files/faults.js';
@@ -21,6 +20,7 @@ import { type Entry, grouped, type Letters, readLines } from '../quiz/paper-entr
 import { cleanText, printable } from '../text/sanitize.js';
 import { widthOf, wrapText } from '../text/wrap.js';
 import { document } from './run.js';
+import { typedLines } from './typed-lines.js';
 
 /** Options as typed. */
 export interface EnterOptions {
@@ -139,7 +139,7 @@ async function enterByHand(
   lead: string,
 ): Promise<EnterOutput> {
   const { input, output } = ports;
-  const reader = createInterface({ input, output, terminal: true });
+  const reader = typedLines(input, output);
   const left = new AbortController();
   reader.on('close', () => left.abort());
   const columns = Math.max(40, (output.columns ?? 80) - 1);

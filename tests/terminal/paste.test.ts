@@ -1,5 +1,10 @@
 /** What is pasted never acts as keys. The marks of a paste: xterm, "Control Sequences", bracketed paste mode. */
+import { mkdtempSync, readdirSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
+import { cleanEnv, mudlark } from '../program/run-cli.js';
+import { someHandoutText } from '../quiz/fixture.js';
 import { CTRL_C, closeAll, ENTER, Terminal } from './terminal.js';
 
 afterEach(closeAll);
@@ -96,6 +101,38 @@ describe('pasted text', () => {
     await terminal.type('jjjj', /❯ way/);
     await terminal.type('k'.repeat(40), /❯ .*burnt sienna/);
     expect(terminal.text).not.toContain(IGNORED);
+  });
+});
+
+describe('a text pasted where a line is typed', () => {
+  it('stands in it and ends none, at 100 kB as well', async () => {
+    const env = cleanEnv();
+    mudlark(['box', 'new', 'mine', '--paints', 'burnt-sienna,ultramarine-blue,prussian-blue'], env);
+    const terminal = new Terminal({ args: ['dried', '--box', 'mine'], env, columns: 120, rows: 40 });
+    await terminal.shows('1. The wash alone: ');
+    expect(terminal.marksPastes).toBe(true);
+    await terminal.paste('lab(40\r\n\u001b[A 10\u0003 20)', /1\. The wash alone: lab\(40 10 20\)$/m);
+    await terminal.type(ENTER, '1. With what was stirred in: ');
+    await terminal.paste('4\r\u001b[A'.repeat(25_000), /stirred in: 4 4 4/);
+    await terminal.type(ENTER, 'nothing that dried');
+    await terminal.type(`lab(30 5 10)${ENTER}`, '2. The wash alone: ');
+    // Nothing of before comes back by a key.
+    await terminal.type(`\u001b[A5${ENTER}`, '2. With what was stirred in: ');
+    expect(terminal.text).toMatch(/2\. The wash alone: 5$/m);
+    await terminal.type(CTRL_C, 'program ended with 130');
+    expect(terminal.marksPastes).toBe(false);
+  });
+
+  it('types in a sheet from paper, without answering for the next', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'mudlark-paste-'));
+    const handout = join(folder, 'week.quiz.yaml');
+    writeFileSync(handout, someHandoutText(2));
+    const terminal = new Terminal({ args: ['quiz', 'enter', handout], rows: 40 });
+    await terminal.shows(/name/i);
+    const asked = terminal.text.trimEnd().split('\n').at(-1) ?? '';
+    await terminal.paste('Ann\r\nAB\r\n', `${asked.trimEnd()} Ann AB`);
+    await terminal.type(CTRL_C, 'program ended with');
+    expect(readdirSync(folder)).toEqual(['week.quiz.yaml']);
   });
 });
 

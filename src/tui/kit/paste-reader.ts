@@ -15,6 +15,12 @@ const MOST_PASTED = 1000;
 /** So many signs in one read were not typed: fast hands bring a few while the program is busy. */
 const LEAST_BULK = 12;
 
+/**
+ * How long is waited, ms: Esc may still be the beginning of a marker; the rest of a paste may come, and keys work again afterwards; a text that
+ * is not marked has no longer pauses between its reads, and hands do.
+ */
+export const WAIT_MS = { key: 50, paste: 1000, bulk: 100 } as const;
+
 /** An escape sequence of a key, or what stands between two of them. */
 const PIECES = /\u001b+(?:\[\[?[0-?]*[ -/]*[@-~]?|O[@-~]?|[^\u001b])?|[^\u001b]+/gu;
 
@@ -49,7 +55,8 @@ export interface PasteReader {
   giveUp(): Arrival[];
 }
 
-export function pasteReader(): PasteReader {
+/** @param tellsBulk whether many signs of one read are a paste, marked or not: where a line is typed they may be that line */
+export function pasteReader(tellsBulk = true): PasteReader {
   let held = '';
   /** The paste so far. */
   let open: string | undefined;
@@ -61,7 +68,7 @@ export function pasteReader(): PasteReader {
     const arrivals: Arrival[] = [];
     for (const [piece] of text.matchAll(PIECES)) {
       if (!isUsed(piece)) continue;
-      if (!piece.startsWith('\u001b') && (inBulk || isBulk(piece))) {
+      if (!piece.startsWith('\u001b') && tellsBulk && (inBulk || isBulk(piece))) {
         inBulk = true;
         arrivals.push({ paste: piece.slice(0, MOST_PASTED) });
         // The way out works however much is typed ahead.

@@ -1,14 +1,8 @@
 /** The stream that Ink reads keys from: what is pasted does not get there, it is told as an event of its own. Ink 7 has this built in. */
-import { type Arrival, pasteReader } from './paste-reader.js';
+import { type Arrival, pasteReader, WAIT_MS } from './paste-reader.js';
 
 /** The event of a paste on the stream, with its text. */
 export const PASTE = 'paste';
-
-/**
- * How long is waited: Esc may still be the beginning of a marker; the rest of a paste may come, and keys work again afterwards; a text that
- * is not marked has no longer pauses between its reads, and hands do.
- */
-const WAIT_MS = { key: 50, paste: 1000, bulk: 100 } as const;
 
 type In = NodeJS.ReadStream;
 
