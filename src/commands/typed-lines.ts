@@ -9,6 +9,9 @@ const MARKS = { on: '\u001b[?2004h', off: '\u001b[?2004l' } as const;
 /** Signs that are put in at most, until a key is typed; no answer is as long. */
 const MOST_PASTED = 800;
 
+/** A signal has stopped the program by then, if anything can stop it. */
+const STOPPING_MS = 50;
+
 type Input = Readable & { readonly isTTY?: boolean; setRawMode?(isRaw: boolean): unknown };
 type Output = NodeJS.WritableStream & { readonly isTTY?: boolean };
 
@@ -69,7 +72,22 @@ export function typedLines(input: Input, output?: Output): Interface {
   });
   // Lines of before would come back by a key: each question has its own.
   const lines = createInterface({ input: typed, output, terminal: true, historySize: 0 });
-  if (marks !== undefined) output.write(marks.on);
+  const begin = (): void => {
+    if (marks !== undefined) output.write(marks.on);
+  };
+  const goOn = (): void => {
+    input.setRawMode?.(true);
+    begin();
+    lines.prompt(true);
+  };
+  begin();
+  // Ctrl+Z stops all that was started with the program, as by npm; what runs next here runs after `fg`.
+  lines.on('SIGTSTP', () => {
+    if (marks !== undefined) output.write(marks.off);
+    input.setRawMode?.(false);
+    process.kill(0, 'SIGTSTP');
+    setTimeout(goOn, STOPPING_MS);
+  });
   lines.once('close', () => {
     if (marks !== undefined) output.write(marks.off);
     end();

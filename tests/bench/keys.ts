@@ -161,7 +161,7 @@ async function walk(place: Place, keys: number, sizes: number, draw: Draw) {
       run.write('?');
       run.resize(81, 24);
       if (!(await run.until(() => run.raw.length > 200)))
-        faults.push(`${place.name}: nothing was drawn after the paste`);
+        faults.push(`${place.name}: little was drawn after the paste: ${run.raw.slice(-400)}`);
       await run.settled();
       pasteMs = performance.now() - from;
       run.write('\u0003');

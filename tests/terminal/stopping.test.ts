@@ -3,6 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
+import { cleanEnv, mudlark } from '../program/run-cli.js';
 import { someHandoutText } from '../quiz/fixture.js';
 import { CTRL_C, CTRL_Z, closeAll, DOWN, ENTER, Terminal } from './terminal.js';
 
@@ -107,6 +108,23 @@ describe('a program that is stopped', () => {
       () => 'the clock stands',
     );
     await terminal.goOn(/Time is up for question 1/);
+  });
+
+  it('goes on with the line that was begun, where lines are typed', async () => {
+    const env = cleanEnv();
+    mudlark(['box', 'new', 'mine', '--paints', 'burnt-sienna,ultramarine-blue,prussian-blue'], env);
+    const terminal = new Terminal({ args: ['dried', '--box', 'mine'], env, jobs: true, rows: 40 });
+    await terminal.shows('1. The wash alone: ');
+    await terminal.type('4', 'alone: 4');
+    await terminal.type(CTRL_Z, 'program has stopped');
+    expect(await terminal.stopped()).toEqual(AS_BEFORE);
+    isGivenBack(terminal);
+    await terminal.goOn(/program has stopped[\s\S]*1\. The wash alone: 4$/m);
+    await terminal.type('.5', 'alone: 4.5');
+    expect(terminal.marksPastes).toBe(true);
+    await terminal.type(ENTER, '1. With what was stirred in: ');
+    await terminal.type(CTRL_C, 'program ended with 130');
+    isGivenBack(terminal);
   });
 
   it('goes on by itself where no shell could tell it to', async () => {
