@@ -156,11 +156,11 @@ async function walk(place: Place, keys: number, sizes: number, draw: Draw) {
       await run.settled();
       const from = performance.now();
       run.write(PASTE);
-      // The answer to it stands on the screen once the program takes keys again: another size is drawn anew.
+      // The answer to it stands on the screen once the program takes keys again: one that is too small says so on each.
       run.raw = '';
       run.write('?');
-      run.resize(81, 24);
-      if (!(await run.until(() => run.raw.length > 200)))
+      run.resize(41, 10);
+      if (!(await run.until(() => run.raw.includes('Mudlark needs') || run.raw.length > 200)))
         faults.push(`${place.name}: little was drawn after the paste: ${run.raw.slice(-400)}`);
       await run.settled();
       pasteMs = performance.now() - from;
