@@ -30,8 +30,8 @@ function leanWords({ seen }: Greyest): string {
 
 /** What pairs do instead. */
 const HEADS = {
-  between: 'They dull each other or make a third colour, but no grey (least C*):',
-  around: 'They keep their colour (least C*):',
+  between: 'They dull each other or make a third colour, but no grey (least chroma):',
+  around: 'They keep their colour (least chroma):',
   neutral:
     'One of the two is a grey, a black or a white already, and greys the other the more of it comes in:',
 } as const;
@@ -103,7 +103,7 @@ export function greysChart(request: ChartRequest, style: PaperStyle): Chart {
     paints: paints.map((id) => paintOf(studio, id)),
     groups: [
       ...headed(
-        head(`Greys: C* ${NO_HUE_CHROMA} or less, the greyest first`),
+        head(`Greys: chroma ${NO_HUE_CHROMA} or less, the greyest first`),
         cellRows(studio, greys, style),
       ),
       ...headed(head('Greys that lean: a hue is left'), cellRows(studio, leaning, style)),
