@@ -98,7 +98,7 @@ export function greysChart(request: ChartRequest, style: PaperStyle): Chart {
   return {
     title: `Greys of ${box}`,
     notes: [
-      `Of ${pairs.length} pairs ${greys.length} make a grey, ${leaning.length} a grey that keeps a lean, and ${rest.length} do not grey. Each patch is the greyest that can be counted out of its pair, all with water ${CHART_WATER}.`,
+      `Of ${pairs.length} ${pairs.length === 1 ? 'pair' : 'pairs'} ${greys.length} ${greys.length === 1 ? 'makes' : 'make'} a grey, ${leaning.length} a grey that keeps a lean, and ${rest.length} ${rest.length === 1 ? 'does' : 'do'} not grey. Each patch is the greyest that can be counted out of its pair, all with water ${CHART_WATER}.`,
     ],
     paints: paints.map((id) => paintOf(studio, id)),
     groups: [
