@@ -108,7 +108,7 @@ export function against(
   const { step, lab } = predicted(place, reading, part);
   const mine = driedText(dried, voice.scale);
   if ('step' in dried) return `yours ${mine}, predicted ${driedText({ step }, voice.scale)}`;
-  return `yours ${mine}, predicted ${driedText({ lab }, voice.scale)}, CIEDE2000 ${deltaE00(dried.lab, lab).toFixed(1)}`;
+  return `yours ${mine}, predicted ${driedText({ lab }, voice.scale)}, colour difference ${deltaE00(dried.lab, lab).toFixed(1)}`;
 }
 
 /** Predicted against read, a line a patch, or two where one is too narrow. @param under what stands before each line */

@@ -80,11 +80,11 @@ function massLines({ masses }: PaintingReading, { voice, columns }: PageStyle): 
     );
   const row = (cells: readonly string[]): string => {
     const [number = '', share = '', step = '', chroma = '', hue = '', where = '', words = ''] = cells;
-    const figures = `${number.padStart(4)}${share.padStart(7)}${step.padStart(6)}${chroma.padStart(5)}${hue.padStart(5)}  `;
+    const figures = `${number.padStart(4)}${share.padStart(7)}${step.padStart(6)}${chroma.padStart(8)}${hue.padStart(5)}  `;
     return padText(`${figures}${columns < WITH_PLACES ? '' : padText(where, 14)}${words}`, columns).trimEnd();
   };
   return [
-    row(['mass', 'share', scaleUnit(voice), 'C*', 'hue', 'where', 'colour']),
+    row(['mass', 'share', scaleUnit(voice), 'chroma', 'hue', 'where', 'colour']),
     ...masses.map((mass, at) => {
       const { step, chroma, hue } = mass.colour;
       return row([

@@ -71,7 +71,7 @@ function ladderLines(studio: Studio, pigment: Pigment, colour: boolean): string[
     const { hex } = toScreen(xyz);
     const [r, g, b] = [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
     const patch = colour ? `\u001b[48;2;${r};${g};${b}m        \u001b[49m ` : '';
-    const numbers = `step ${padText(step.toFixed(1), 4, 'left')}  C* ${padText(chroma.toFixed(0), 3, 'left')}`;
+    const numbers = `step ${padText(step.toFixed(1), 4, 'left')}  chroma ${padText(chroma.toFixed(0), 3, 'left')}`;
     return `  ${padText(`${Math.round(strength * 100)} %`, 5, 'left')} ${patch}${numbers}  ${colourInWords(lab)}`;
   });
 }
@@ -92,7 +92,7 @@ function handlingLines({ handling }: Pigment): string[] {
     ...rating('transparency', handling.transparency, 'of 4 (4 clear, 0 covering)'),
     ...rating('staining', handling.staining, 'of 4 (4 does not lift)'),
     ...rating('granulation', handling.granulation, 'of 4 (4 coarse)'),
-    ...rating('value range', handling.valueRange, 'L* below white paper'),
+    ...rating('value range', handling.valueRange, 'of 100 in lightness below white paper'),
     ...rating('hue shift', handling.hueShiftDeg, 'degrees from masstone to tint'),
     ...(light === undefined
       ? ['  lightfastness not tested in the sources read']
@@ -108,7 +108,7 @@ function neutraliserLines(studio: Studio, pigment: Pigment): string[] {
   const shown = partners.slice(0, MOST_PARTNERS).map(({ id, minChroma, lstar, partsToOne }) => {
     const ratio =
       partsToOne >= 1 ? `1 to ${partsToOne.toPrecision(2)}` : `${(1 / partsToOne).toPrecision(2)} to 1`;
-    return `  ${padText(id, 27)} about ${padText(ratio, 10)} C* ${minChroma.toFixed(1)} at L* ${lstar.toFixed(0)}`;
+    return `  ${padText(id, 27)} about ${padText(ratio, 10)} chroma ${minChroma.toFixed(1)} at lightness ${lstar.toFixed(0)}`;
   });
   const more = partners.length - shown.length;
   return more > 0 ? [...shown, `  and ${more} more`] : shown;
@@ -119,7 +119,7 @@ function evidenceLines({ evidence, strengthEvidence, provenance }: Pigment): str
   const residual =
     residualDeltaE00 === undefined
       ? 'no published masstone to compare with'
-      : `CIEDE2000 ${residualDeltaE00.toFixed(1)} from the published mean masstone (makers differ by about 3)`;
+      : `colour difference ${residualDeltaE00.toFixed(1)} from the published mean masstone (makers differ by about 3)`;
   return [
     `  ${evidence}: ${provenance.method}`,
     `  ${residual}${departure === undefined ? '' : `; curve changed by ${(departure * 100).toFixed(0)} % (ln K, root mean square)`}`,

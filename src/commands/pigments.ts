@@ -55,7 +55,7 @@ function listLine(
   return [
     ...texts.map((text, at) => padText(text, columns[at] as number)),
     padText(step.toFixed(1), 4, 'left'),
-    padText(chroma.toFixed(0), 4, 'left'),
+    padText(chroma.toFixed(0), 8, 'left'),
     `  ${colourInWords(lab)}`,
   ].join('');
 }
@@ -67,11 +67,11 @@ export function pigmentsText(studio: Studio): string {
   const columns = heads.map(
     (head, at) => 2 + Math.max(...[head, ...rows.map((row) => row[at] ?? '')].map(widthOf)),
   );
-  const heading = `${heads.map((head, at) => padText(head, columns[at] as number)).join('')}step  C*  masstone`;
+  const heading = `${heads.map((head, at) => padText(head, columns[at] as number)).join('')}step  chroma  masstone`;
   return `${[
     heading,
     ...studio.paints.map((paint, at) => listLine(studio, paint, rows[at] ?? [], columns)),
     '',
-    `${studio.paints.length} pigments. step: 1 paper white, 10 darkest. C*: chroma. More of one: mudlark pigments show <id>`,
+    `${studio.paints.length} pigments. step: 1 paper white, 10 darkest. More of one: mudlark pigments show <id>`,
   ].join('\n')}\n`;
 }

@@ -58,7 +58,7 @@ const HEADS = ['Value', 'Kept', 'Dull'];
 /** Fewer answers tell more of the drill than of the skill. */
 const LEAST_ANSWERS = 3;
 const LEGEND =
-  'Over the last seven sets with that skill: good answers; value error in steps and dulling error in C*, where less is better; chroma kept of what was to be kept, where more is better. Each over the answers that asked for it, at least three.';
+  'Over the last seven sets with that skill: good answers; value error in steps and dulling error in chroma, where less is better; chroma kept of what was to be kept, where more is better. Each over the answers that asked for it, at least three.';
 
 function table(families: readonly FamilyReport[], columns: number): string[] {
   const hasFigures = columns >= 78;

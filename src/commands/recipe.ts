@@ -34,11 +34,11 @@ function patch({ xyz }: ColourReading): string {
   return `\u001b[48;2;${r};${g};${b}m        \u001b[49m `;
 }
 
-/** "step 6.2, C* 40, hue 30°, 10R 4.1/6.8, dark reddish brown". */
+/** "step 6.2, chroma 40, hue 30°, 10R 4.1/6.8, dark reddish brown". */
 export function colourLine(colour: ColourReading, { voice }: Pick<RecipeStyle, 'voice'>): string {
   const { value, chroma, hue, xyz, lab } = colour;
   const degrees = chroma < 1 ? '' : `hue ${hue.toFixed(0)}°, `;
-  return `${stepWords(10.5 - value, voice)}, C* ${chroma.toFixed(0)}, ${degrees}Munsell ${munsellNotation(xyz)}, ${colourInWords(lab)}`;
+  return `${stepWords(10.5 - value, voice)}, chroma ${chroma.toFixed(0)}, ${degrees}Munsell ${munsellNotation(xyz)}, ${colourInWords(lab)}`;
 }
 
 function askedWords(studio: Studio, wish: Wish, { goal, target }: Recipes, style: RecipeStyle): string {
@@ -56,7 +56,7 @@ function askedWords(studio: Studio, wish: Wish, { goal, target }: Recipes, style
   const as = { shade: 'in shade', rich: 'rich', dull: 'dull', distance: 'for distance' }[aim];
   const band = goal === undefined ? '' : `: ${scaleUnit(style.voice)} ${bandText(goal.value, style.voice)}`;
   const chroma =
-    goal?.chroma === undefined ? '' : `, C* ${goal.chroma.map((bound) => bound.toFixed(0)).join(' to ')}`;
+    goal?.chroma === undefined ? '' : `, chroma ${goal.chroma.map((bound) => bound.toFixed(0)).join(' to ')}`;
   return `asked: ${from}, ${by}, ${as}${band}${chroma}`;
 }
 

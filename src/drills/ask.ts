@@ -5,7 +5,15 @@ import { findFamily } from './families.js';
 import { addedPaint, type MixDrill } from './kinds/mix/schema.js';
 import type { ShadowValuesDrill } from './kinds/shadow-values/schema.js';
 
-type OpenMix = Pick<MixDrill, 'start' | 'tray' | 'amounts' | 'glazes' | 'strokes' | 'thins'>;
+type OpenMix = Pick<MixDrill, 'start' | 'tray' | 'amounts' | 'glazes' | 'strokes' | 'thins'> & {
+  readonly goal?: Pick<MixDrill['goal'], 'aim'>;
+};
+
+/** Aims that a family's own question does not fit: a shade is not kept bright, and what is farther off is not only dulled. */
+const ASK_OF_AIM: Readonly<Partial<Record<MixDrill['goal']['aim'], string>>> = {
+  shade: 'Put it in shade, neither glowing nor muddy',
+  distance: 'Send it farther off',
+};
 
 /** What a mixture leaves open: "which second paint, how much, and how much water". */
 function openWords(drill: OpenMix): string {
@@ -48,7 +56,8 @@ export function familyAsk(
   const { ask = '', isLead = false } = findFamily(family) ?? {};
   if ('tray' in drill) {
     const open = openWords(drill);
-    return isLead ? `${ask}: ${open}?` : `${sentence(open)}?`;
+    const lead = (drill.goal && ASK_OF_AIM[drill.goal.aim]) ?? ask;
+    return isLead ? `${lead}: ${open}?` : `${sentence(open)}?`;
   }
   if (drill.kind === 'shadow-values' && 'things' in drill) return shadowsAsk(drill.things);
   return isLead ? `${ask}.` : ask;

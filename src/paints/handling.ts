@@ -14,6 +14,8 @@ interface Grade {
 
 const GRADES: Readonly<Record<string, Grade>> = lightfastness.grades;
 const HAZARDS = hazards.codes as Readonly<Record<string, Hazard>>;
+/** Of paints that hold none of what most tubes of their name do. */
+const HAZARDS_OF_NAMES = hazards.names as Readonly<Record<string, Hazard>>;
 
 /** Worst first: a mixture is as harmful and as fugitive as its worst part. */
 const WORST: readonly Hazard['level'][] = ['avoid', 'care', 'low'];
@@ -57,8 +59,10 @@ export function handlingOf(id: string, ci: readonly string[]): Handling {
   };
 }
 
-/** The caution of the most harmful code; undefined when none of the codes has one. */
-export function hazardOf(ci: readonly string[]): Hazard | undefined {
+/** The caution that goes with a paint's name, else that of its most harmful code; undefined where there is none. */
+export function hazardOf(id: string, ci: readonly string[]): Hazard | undefined {
+  const ofName = HAZARDS_OF_NAMES[id];
+  if (ofName !== undefined) return ofName;
   const found = ci.flatMap((code) => HAZARDS[code] ?? []);
   return found.toSorted((a, b) => WORST.indexOf(a.level) - WORST.indexOf(b.level))[0];
 }

@@ -72,7 +72,7 @@ function pigmentOf(entry: CatalogueEntry): Pigment {
   const { id, name, ci, ciNote, evidence } = entry;
   const record = SHIPPED.get(id);
   if (record === undefined) throw new Error(`data/library.json lacks ${id}; run the rebuild`);
-  const hazard = hazardOf(ci);
+  const hazard = hazardOf(id, ci);
   return {
     id,
     name,

@@ -55,7 +55,7 @@ export function goalFor(aim: RecipeAim, darker: number, start: ColourReading): G
   if (aim === 'shade' || aim === 'rich') return { aim, value };
   if (start.chroma < CHROMATIC_START)
     throw new InputError(
-      `the wash is nearly grey already (C* ${start.chroma.toFixed(0)}): there is no colour to dull`,
+      `the wash is nearly grey already (chroma ${start.chroma.toFixed(0)}): there is no colour to dull`,
     );
   const [low, high] = RECIPE.dulled;
   return { aim, value, chroma: [low * start.chroma, high * start.chroma] };

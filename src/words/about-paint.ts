@@ -11,9 +11,9 @@ const KNOWN: Readonly<Record<Evidence, string>> = {
 export function aboutPaint(pigment: Pigment): string {
   const { name, ci, evidence, hazard, timesLibrary } = pigment;
   const caution =
-    hazard === undefined || hazard.level === 'low'
+    hazard === undefined
       ? 'No special caution is on record; the usual hygiene holds.'
-      : `Take care: ${hazard.note}`;
+      : `${hazard.level === 'low' ? 'The usual hygiene holds' : 'Take care'}: ${hazard.note}`;
   const known =
     timesLibrary === undefined
       ? KNOWN[evidence]

@@ -36,7 +36,6 @@ export function bandText(band: readonly [number, number], { scale }: Pick<Voice,
 
 /** Signs that a screen reader leaves out or misreads, as it should say them. */
 const SIGNS: readonly (readonly [RegExp, string])[] = [
-  [/\bC\*/g, 'chroma'],
   [/\s*(→|->)\s*/g, ' to '],
   [/\s*±\s*/g, ' give or take '],
   [/\s*%/g, ' percent'],

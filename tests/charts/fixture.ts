@@ -28,7 +28,7 @@ export interface ReadCell {
   readonly under: string;
 }
 
-const VALUE = /^step \d+\.\d, C\* \d+( ~)?$/;
+const VALUE = /^step \d+\.\d, chroma \d+( ~)?$/;
 
 /** The cells of all pages in their order. @param scale boxes of the scale of greys on the first page */
 export function cellsOf(pages: readonly ReadPage[], scale = 10): ReadCell[] {

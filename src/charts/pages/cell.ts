@@ -43,10 +43,10 @@ export function addedLines(studio: Studio, { add = {}, thin = 1 }: Wash): string
   ];
 }
 
-/** "step 5.4, C* 41", with the sign of a colour that is printed only nearly. */
+/** "step 5.4, chroma 41", with the sign of a colour that is printed only nearly. */
 function valueLine({ reflectance }: Pick<Seen, 'reflectance'>, { voice }: PaperStyle): string {
   const look = lookOf(reflectance);
-  return `${valueWords(look.value, voice)}, C* ${look.chroma.toFixed(0)}${look.inScreenGamut ? '' : ` ${NEAR_SIGN}`}`;
+  return `${valueWords(look.value, voice)}, chroma ${look.chroma.toFixed(0)}${look.inScreenGamut ? '' : ` ${NEAR_SIGN}`}`;
 }
 
 /** How large a patch is, in points. */

@@ -32,7 +32,7 @@ function reading({ paints }: Chart, { voice }: PaperStyle): string[] {
   if (paints.length === 0) return [];
   const isGuessed = paints.some(({ strengthEvidence }) => strengthEvidence === 'assumed');
   return [
-    `The strip below a colour is the grey of its value. Value is counted in steps, ${scaleEnds(VALUE_SCALES[voice.scale])}; C* is chroma, 0 for a grey. All colours are predicted, dry on white paper.`,
+    `The strip below a colour is the grey of its value. Value is counted in steps, ${scaleEnds(VALUE_SCALES[voice.scale])}; chroma is strength of colour, 0 for a grey. All colours are predicted, dry on white paper.`,
     'Figures before names are parts of tube paint. Water 1:12 is one part of all the paint to twelve parts of water; the darkest wash of a paint has about 1:3.',
     ...(isGuessed
       ? [

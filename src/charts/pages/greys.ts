@@ -30,8 +30,8 @@ function leanWords({ seen }: Greyest): string {
 
 /** What pairs do instead. */
 const HEADS = {
-  between: 'They dull each other or make a third colour, but no grey (least C*):',
-  around: 'They keep their colour (least C*):',
+  between: 'They dull each other or make a third colour, but no grey (least chroma):',
+  around: 'They keep their colour (least chroma):',
   neutral:
     'One of the two is a grey, a black or a white already, and greys the other the more of it comes in:',
 } as const;
@@ -98,12 +98,12 @@ export function greysChart(request: ChartRequest, style: PaperStyle): Chart {
   return {
     title: `Greys of ${box}`,
     notes: [
-      `Of ${pairs.length} pairs ${greys.length} make a grey, ${leaning.length} a grey that keeps a lean, and ${rest.length} do not grey. Each patch is the greyest that can be counted out of its pair, all with water ${CHART_WATER}.`,
+      `Of ${pairs.length} ${pairs.length === 1 ? 'pair' : 'pairs'} ${greys.length} ${greys.length === 1 ? 'makes' : 'make'} a grey, ${leaning.length} a grey that keeps a lean, and ${rest.length} ${rest.length === 1 ? 'does' : 'do'} not grey. Each patch is the greyest that can be counted out of its pair, all with water ${CHART_WATER}.`,
     ],
     paints: paints.map((id) => paintOf(studio, id)),
     groups: [
       ...headed(
-        head(`Greys: C* ${NO_HUE_CHROMA} or less, the greyest first`),
+        head(`Greys: chroma ${NO_HUE_CHROMA} or less, the greyest first`),
         cellRows(studio, greys, style),
       ),
       ...headed(head('Greys that lean: a hue is left'), cellRows(studio, leaning, style)),

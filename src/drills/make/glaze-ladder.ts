@@ -27,7 +27,9 @@ export function glazeLadder(
     title: `Glazes of ${nameOf(studio, paint)}`.slice(0, 60),
     scene: `A passage lies dry in ${nameOf(studio, below)}. One glaze of ${nameOf(studio, paint)} goes over each part of it.`,
     ask: 'How strong must each glaze be?',
-    ...(level < 5 ? { hint: 'A clear glaze only darkens; start from the value that lies there.' } : {}),
+    ...(level < 5
+      ? { hint: 'A glaze adds to what lies there. Start from that value, not from white paper.' }
+      : {}),
     paint,
     over,
     waters: [...WATERS],

@@ -136,7 +136,7 @@ function workedShadow(
       ),
       scene: `A worked case. ${sentence(placed(thing))} in direct sun: the lit side and ${thing.plural === true ? fall.replace('its', 'their').replace('on it', 'on them') : fall} lie side by side. Look how far apart their values are.`,
       ask: 'Which of these does the case show?',
-      hint: 'Value is counted from black, 10 is white. Divide the two.',
+      hint: 'Squint, and count both from black. Is more than half of the lit value left, or less?',
       picture: thing.picture,
     },
     [
@@ -161,7 +161,7 @@ function shadowWashes(studio: Studio, palette: readonly string[], draw: Draw): D
   return {
     kind: 'washes',
     title: 'Shade and shadow in one paint',
-    scene: `Direct sun. A pale block and the ground it stands on are lit at steps ${lit} and ${lit + 0.5}. ${sentence(nameOf(studio, paint))} alone gives both shadows.`,
+    scene: `Direct sun. A pale block stands on ground that is a little darker. ${sentence(nameOf(studio, paint))} alone gives both shadows.`,
     ask: 'How strong must each wash be?',
     hint: 'Six tenths for the side turned away, four tenths for the shadow that falls; the water comes after.',
     paint,

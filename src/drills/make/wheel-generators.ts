@@ -157,7 +157,7 @@ const shadeChroma: Generator = (studio, { level, palette, avoid }, draw) => {
     kind: 'shade-chroma',
     picture: thing.picture,
     title: `${sentence(bare(thing))}, in the shade`.slice(0, 60),
-    scene: `${opening(thing, 'sun', avoid, draw)}${sentence(placed(thing))}: the lit side is ${hueName(colour.hue)} and the shade stands at step ${shade.toFixed(1)}.`,
+    scene: `${opening(thing, 'sun', avoid, draw)}${sentence(placed(thing))}: the lit side is ${hueName(colour.hue)}, the other side is in shade.`,
     ...(isSwatch ? { ask: 'Which swatch is the shade?' } : {}),
     ...(level < 5
       ? {

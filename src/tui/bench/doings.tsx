@@ -109,7 +109,7 @@ function Pins({ screen, doing, columns, rows }: Of<'pins'>): React.JSX.Element {
 export function Asking({
   doing,
   columns,
-  about = 'The mixture on the bench is the wash to start from. Recipes keep to the paints of your palette.',
+  about = 'The mixture on the bench is the wash to start from. Recipes keep to the paints of your box.',
 }: Pick<Of<'asking'>, 'doing' | 'columns'> & { readonly about?: string }): React.JSX.Element {
   const { glyphs } = useSurroundings();
   const { row, aim, darker } = doing;

@@ -32,7 +32,7 @@ function helpText(state: Pick<Stage, 'settings'>, world: Pick<PracticeWorld, 'fa
     '',
     'THE RESULT sets the start, yours and the best side by side, then the same in grey. In the plane, chroma grows to the right and value goes down to the dark; the dots are your mixture as the amount grows, the box is the goal.',
     '',
-    'GOOD, FAIR, OFF: value and chroma are judged apart and never mixed up. What is too close for the model to call is not marked down.',
+    'GOOD, FAIR, OFF: value and chroma are judged apart and never mixed up. What is too close for the prediction to call is not marked down.',
     '',
     'LEVELS go from 1, a worked case, over two and four options and amounts to set, to 5, cold. The placing round finds where you start; any skill and level can be picked under "Choose what to practise".',
     '',

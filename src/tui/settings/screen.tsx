@@ -24,7 +24,7 @@ const COLOUR_LABELS: Readonly<Record<ColourSetting, string>> = {
 /** The settings with their values. */
 function settingsMenu({ settings }: Pick<State, 'settings'>, world: PracticeWorld): MenuItem[] {
   const palette = world.studio.palettes.find(({ id }) => id === settings.palette);
-  const forced = world.colourIsForced === true ? ' (a flag or the environment rules)' : '';
+  const forced = world.colourIsForced === true ? ' (set from outside)' : '';
   return [
     { value: 'valueScale', label: `Value scale     ${scaleLabel(settings.valueScale)}` },
     { value: 'palette', label: `Box of paints   ${palette?.name ?? settings.palette}` },

@@ -123,7 +123,7 @@ export const DIAGNOSIS = {
   },
   'repair-reason': ({ by, darker, stronger }: Moved & { readonly by: 'glaze' | 'lift' | 'anew' }): string => {
     if (by === 'lift') return 'Less paint lies there now, so more of the white paper shows through.';
-    if (by === 'anew') return 'What lay there is gone, so nothing below filters the new wash.';
+    if (by === 'anew') return 'On a new sheet nothing lies below to filter the wash.';
     if (darker <= -SEEN.darker)
       return 'The glaze covers: it sends back light of its own over what lies below.';
     if (Math.abs(stronger) < SEEN.stronger)

@@ -163,9 +163,9 @@ export const PAINTING = {
   'painting-quieten': ({ mass }: { mass: Named }): string =>
     `Dull ${namedMass(mass)} on purpose, as light as it is, so that the centre of interest has the colour.`,
   'painting-match': ({ mass, made, deltaE00 }: { mass: Named; made: string; deltaE00: number }): string =>
-    `${sentence(namedMass(mass))} is taken for a wash of ${made} strong: ${deltaE00 <= 3 ? 'a near' : 'a rough'} match (CIEDE2000 ${deltaE00.toFixed(1)}).`,
+    `${sentence(namedMass(mass))} is taken for a wash of ${made} strong: ${deltaE00 <= 3 ? 'a near' : 'a rough'} match (colour difference ${deltaE00.toFixed(1)}).`,
   'painting-no-match': ({ mass, deltaE00 }: { mass: Named; deltaE00: number }): string =>
-    `These paints do not make ${namedMass(mass)}: the nearest is CIEDE2000 ${deltaE00.toFixed(0)} away. Name the paints that you used.`,
+    `These paints do not make ${namedMass(mass)}: the nearest is another colour (colour difference ${deltaE00.toFixed(0)}). Name the paints that you used.`,
   /** `staining`: paints of the wash that do not lift, by their published ratings. */
   'painting-lift': ({ staining }: { staining: readonly string[] }): string =>
     staining.length === 0

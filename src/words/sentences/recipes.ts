@@ -89,7 +89,7 @@ function costWords({ darker, chroma: [before, after], turned }: CostFigures): st
       ? 'as light as before'
       : `${stepsWords(darker)} ${darker > 0 ? 'darker' : 'lighter'}`;
   const share = before > 0.5 ? after / before : 1;
-  const figures = `C* ${before.toFixed(0)} to ${after.toFixed(0)}`;
+  const figures = `from ${before.toFixed(0)} to ${after.toFixed(0)}`;
   const chroma =
     share > 1 + NONE.share
       ? `chroma gained, ${figures}`
@@ -120,7 +120,7 @@ function missWords({ steps, chroma, hueDeg }: MissFigures): string {
     ...(Math.abs(steps) < NONE.steps ? [] : [`${stepsWords(steps)} too ${steps > 0 ? 'dark' : 'light'}`]),
     ...(Math.abs(chroma) < 0.5
       ? []
-      : [`C* ${Math.abs(chroma).toFixed(0)} too ${chroma > 0 ? 'strong' : 'dull'}`]),
+      : [`${Math.abs(chroma).toFixed(0)} of chroma too ${chroma > 0 ? 'strong' : 'dull'}`]),
     ...(Math.abs(hueDeg) < 0.5 ? [] : [`${Math.abs(hueDeg).toFixed(0)}° off in hue`]),
   ];
   return parts.length === 0 ? 'a little off in all' : listWords(parts);
@@ -131,7 +131,7 @@ export const RECIPES = {
   'recipe-made': madeWords,
   'recipe-cost': costWords,
   'recipe-near': ({ deltaE00 }: { readonly deltaE00: number }): string =>
-    `CIEDE2000 ${deltaE00.toFixed(1)} from what was asked: ${
+    `Colour difference ${deltaE00.toFixed(1)} from what was asked: ${
       deltaE00 <= 1
         ? 'by the prediction no difference that is seen'
         : deltaE00 <= 3
@@ -140,11 +140,11 @@ export const RECIPES = {
     }.`,
   'recipe-out': (figures: MissFigures & { readonly deltaE00?: number | undefined }): string =>
     `Out of reach. The nearest is ${missWords(figures)}${
-      figures.deltaE00 === undefined ? '' : `, CIEDE2000 ${figures.deltaE00.toFixed(1)}`
+      figures.deltaE00 === undefined ? '' : `: a colour difference of ${figures.deltaE00.toFixed(1)}`
     }.`,
   /** At this value even the brightest is duller than less light alone would leave it. */
   'recipe-not-rich': ({ chroma, shade }: { readonly chroma: number; readonly shade: number }): string =>
-    `Out of reach. The brightest at that value has C* ${chroma.toFixed(0)}; a mere shade would have ${shade.toFixed(0)}.`,
+    `Out of reach. The brightest at that value has chroma ${chroma.toFixed(0)}; a mere shade would have ${shade.toFixed(0)}.`,
   'recipe-unsure': ({ names }: { readonly names: readonly string[] }): string =>
     `How strong a tube of ${listWords(names)} is, is assumed: try the amount first.`,
 };

@@ -110,7 +110,7 @@ export const SHADE_CHROMA = {
     lightness,
     shade,
   }: Record<'chroma' | 'lightness' | 'shade', number>): string =>
-    `In figures: lit chroma × (shade L* + 16) / (lit L* + 16), here ${chroma.toFixed(0)} × (${shade.toFixed(0)} + 16) / (${lightness.toFixed(0)} + 16).`,
+    `In figures: lit chroma × (shade lightness + 16) / (lit lightness + 16), here ${chroma.toFixed(0)} × (${shade.toFixed(0)} + 16) / (${lightness.toFixed(0)} + 16).`,
 };
 
 /** A band of chroma. */

@@ -46,7 +46,7 @@ describe('made-up drills', () => {
     });
     expect(hashes).toMatchInlineSnapshot(`
       [
-        "7a0569125f3e",
+        "241c0598f1f8",
         "d22412697ae7",
         "cb104be88a0a",
         "c74a350ea0d9",

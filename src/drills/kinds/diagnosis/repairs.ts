@@ -44,7 +44,7 @@ export function repairLabel(studio: Studio, { label, repair }: RepairOption): st
   if (label !== undefined) return label;
   if ('leave' in repair) return 'leave it';
   if ('lift' in repair) return `lift ${strengthWords(repair.lift)} of the paint`;
-  if ('anew' in repair) return `lay anew: ${laidLabel(studio, repair.anew)}`;
+  if ('anew' in repair) return `on a new sheet: ${laidLabel(studio, repair.anew)}`;
   return `glaze ${strengthWords(repair.glaze.strength)}: ${paintsLabel(studio, repair.glaze)}`;
 }
 
@@ -52,6 +52,6 @@ export function repairLabel(studio: Studio, { label, repair }: RepairOption): st
 export function repairNote({ repair }: RepairOption): string {
   if ('leave' in repair) return 'nothing more';
   if ('lift' in repair) return 'wet it and take paint up; staining paints stay';
-  if ('anew' in repair) return `wash it off and lay it again; ${laidNote(repair.anew)}`;
+  if ('anew' in repair) return `the passage painted again; ${laidNote(repair.anew)}`;
   return 'over the dry wash';
 }

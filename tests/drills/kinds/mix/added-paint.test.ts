@@ -33,6 +33,14 @@ test('the question asks what is open, and only that', () => {
     `${lead}: how much of it, and how much water?`,
   );
   expect(asks({ amounts: ['1:4'], glazes: [0.2] })).toBe(`${lead}: which second paint, and how is it laid?`);
+  // A shade that is asked to stay bright, or a distance only to be dulled, would be another lesson.
+  const goal = { aim: 'shade', value: [4.8, 5.8] };
+  expect(asks({ goal, amounts: ['1:4'] })).toBe(
+    'Put it in shade, neither glowing nor muddy: which second paint?',
+  );
+  expect(asks({ goal: { ...goal, aim: 'distance' }, amounts: ['1:4'] })).toBe(
+    'Send it farther off: which second paint?',
+  );
   // The amount is what is to be found: the question does not tell whether it is small.
   expect(familyAsk('tinting-strength', roof({ tray: ['alizarin-crimson'] }))).toBe('How much of it?');
 });
