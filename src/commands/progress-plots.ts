@@ -11,13 +11,13 @@ const dayOf = ({ started }: SetReport): string => started.slice(5, 10);
 /** The figures of the last sets as columns, each kind that was asked in its own plot. */
 export function plots(sets: readonly SetReport[], columns: number, ascii: boolean): string[] {
   const isWide = columns >= WIDE;
-  const width = isWide ? Math.floor(columns / 2) - 2 : columns;
+  const width = isWide ? Math.floor(columns / 2) - 1 : columns;
   const drawn = FIGURE_KINDS.flatMap((kind) => {
     const figures = sets.map((set) => ({ figure: kind.shown(set), label: dayOf(set) }));
     if (figures.every(({ figure }) => figure === undefined)) return [];
     return [columnPlot({ kind, columns: figures, width, height: PLOT_LINES, ascii })];
   });
-  const rows = isWide ? [sideBySide(drawn[0] ?? [], drawn[1] ?? [], width + 4), ...drawn.slice(2)] : drawn;
+  const rows = isWide ? [sideBySide(drawn[0] ?? [], drawn[1] ?? [], width + 2), ...drawn.slice(2)] : drawn;
   return ['A taller column is better.', ...rows.flatMap((lines) => ['', ...lines])];
 }
 

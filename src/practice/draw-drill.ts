@@ -55,7 +55,7 @@ export class DrillDrawer {
     const pool = (this.#byFamily.get(family) ?? []).filter(
       (drill) => drill.isWorked === true && isFresh(drill, state),
     );
-    const drill = pool.length > 0 ? pickDrill(pool, state, () => fraction(this.#draw)) : undefined;
+    const drill = pickDrill(pool, state, () => fraction(this.#draw));
     return drill && this.#take(drill);
   }
 
@@ -64,7 +64,7 @@ export class DrillDrawer {
     const { generated } = this.#source;
     const state = this.#state();
     const pool = atLevel(this.#byFamily.get(family) ?? [], level);
-    const drill = pool.length > 0 ? pickDrill(pool, state, () => fraction(this.#draw)) : undefined;
+    const drill = pickDrill(pool, state, () => fraction(this.#draw));
     const seed = this.#draw(0x7fff_ffff);
     const isStale = drill === undefined || drill.level !== level || !isFresh(drill, state);
     if (isStale && generated?.has(family) === true) {

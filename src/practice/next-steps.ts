@@ -8,7 +8,8 @@ import { dueAt } from './spacing.js';
 import type { Standing } from './standing.js';
 import { levelIn } from './standing.js';
 
-const COUNT = ['no', 'one', 'two', 'three'];
+/** By the number of them that are missing. */
+const GOOD_ANSWERS = ['', 'One more good answer', 'Two good answers in a row', 'Three good answers in a row'];
 
 /** What is missing for the next level of a family, one sentence. */
 export function outlookWords(standing: Standing, family: string): string {
@@ -18,7 +19,7 @@ export function outlookWords(standing: Standing, family: string): string {
   if (atTop) return 'Top level.';
   const next = known.level.level + 1;
   if (goodAnswers > 0)
-    return `${goodAnswers === 1 ? 'One more good answer' : `${COUNT[goodAnswers]?.replace(/^./, (c) => c.toUpperCase())} good answers in a row`} to level ${next}${anotherSitting ? ', over at least two sittings' : ''}.`;
+    return `${GOOD_ANSWERS[goodAnswers]} to level ${next}${anotherSitting ? ', over at least two sittings' : ''}.`;
   if (anotherSitting) return `A good answer in another sitting to level ${next}.`;
   return proof < 1
     ? `More good answers to level ${next}: with few options a short row can be luck.`
@@ -30,7 +31,7 @@ const startWords = (level: number): string =>
 
 function adviceFor(standing: Standing, need: FamilyNeed, isFirst: boolean): string {
   const { family, reason, level } = need;
-  if (reason === 'new' || need.answers === 0) return `${family.title}: not met yet; ${startWords(level)}.`;
+  if (need.answers === 0) return `${family.title}: not met yet; ${startWords(level)}.`;
   if (reason === 'weak')
     return `${family.title}: ${need.recent < WEAK_BELOW && need.answers > 1 ? 'often missed of late' : 'not settled yet'}${level > 1 ? `, now at level ${level}` : ''}${isFirst ? '; more than half of the next set goes to what is weak' : ''}.`;
   if (reason === 'due') return `${family.title}: due for review.`;
@@ -57,7 +58,10 @@ export function nextSteps(standing: Standing, families: readonly FamilyRef[], no
   ];
   if (ordered.length > 0)
     return ordered.slice(0, most).map((need, place) => adviceFor(standing, need, place === 0));
-  const dues = [...standing.families.values()].map(({ memory }) => dueAt(memory));
+  const dues = families.flatMap(({ id }) => {
+    const known = standing.families.get(id);
+    return known === undefined ? [] : [dueAt(known.memory)];
+  });
   const days = Math.max(1, Math.ceil((Math.min(...dues) - now.getTime()) / 86_400_000));
   return [
     `Every family is at level ${TOP_LEVEL} and fresh; the next review is due in ${days} day${days === 1 ? '' : 's'}.`,

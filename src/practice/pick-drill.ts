@@ -61,8 +61,8 @@ function scoreOf(drill: DrillRef, state: PickState, noise: number): number {
 }
 
 /**
- * The best drill, or undefined when the only one left is the one just done.
- * @param candidates of one family, at least one
+ * The best drill, or undefined when there is none but the one just done.
+ * @param candidates of one family
  * @param noise 0-1 for each candidate, so that equals do not always come in the same order
  */
 export function pickDrill(

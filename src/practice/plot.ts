@@ -22,31 +22,34 @@ export interface PlotOptions {
 const EIGHTHS = ['▁', '▂', '▃', '▄', '▅', '▆', '▇', '█'];
 /** Characters of the scale at the left. */
 const SCALE = 7;
+/** Characters of a column with the blanks beside it: room for a label and a blank, and no wider than reads well. */
+const NARROWEST = 6;
+const WIDEST = 10;
 
 /** The character of a column in one line: `filled` is how much of the line it fills, 0-1 and beyond. */
 function cell(filled: number, ascii: boolean): string {
   if (filled <= 0) return ' ';
   if (ascii) return filled >= 0.5 ? '#' : '_';
-  return EIGHTHS[Math.min(7, Math.max(0, Math.ceil(filled * 8) - 1))] as string;
+  return EIGHTHS[Math.min(7, Math.ceil(filled * 8) - 1)] as string;
 }
 
-const centred = (text: string, width: number): string => {
-  const before = Math.max(0, Math.floor((width - text.length) / 2));
-  return (' '.repeat(before) + text).padEnd(width).slice(0, width);
-};
+const centred = (text: string, width: number): string =>
+  (' '.repeat(Math.floor((width - text.length) / 2)) + text).padEnd(width);
 
-/** Lines of the plot, each at most `width` characters. */
+/** Lines of the plot, each at most `width` characters: of more columns than fit the last ones are drawn. */
 export function columnPlot(options: PlotOptions): string[] {
-  const { kind, columns, height, ascii } = options;
+  const { kind, height, ascii } = options;
+  const room = options.width - SCALE;
+  const columns = options.columns.slice(-Math.floor(room / NARROWEST));
   const [foot, top] = kind.ends;
-  const each = Math.max(6, Math.min(10, Math.floor((options.width - SCALE) / Math.max(1, columns.length))));
+  const each = Math.min(WIDEST, Math.floor(room / columns.length));
   const bar = each - 2;
   const rows = Array.from({ length: height }, (_, row) => {
     const floor = (height - 1 - row) / height;
     const marks = columns.map(({ figure }) => {
       // A line is filled by what of the column lies above its floor.
       const filled = ((figure?.fill ?? 0) - floor) * height;
-      return ` ${cell(filled > 1 ? 1 : filled, ascii).repeat(bar)} `;
+      return ` ${cell(filled, ascii).repeat(bar)} `;
     });
     const scale = (row === 0 ? top.number : '').padStart(SCALE - 2);
     return `${scale} ${ascii ? '|' : '┤'}${marks.join('')}`.trimEnd();

@@ -8,7 +8,7 @@ import type { FamilyRef } from './refs.js';
 import { dueAt, isUndated } from './spacing.js';
 import type { Standing } from './standing.js';
 import type { Figures, Totals } from './totals.js';
-import { figuresOf, setsOfModel } from './totals.js';
+import { figuresOf, meansOf, setsOfModel } from './totals.js';
 import type { Trend } from './trend.js';
 import { trendOf } from './trend.js';
 
@@ -56,10 +56,11 @@ export interface ProgressReport {
 }
 
 const setReports = (sets: readonly Totals[]): SetReport[] =>
-  sets.flatMap((totals) => {
-    const figures = figuresOf([totals]);
-    return figures ? [{ set: totals.set, started: new Date(totals.startMs).toISOString(), ...figures }] : [];
-  });
+  sets.map((totals) => ({
+    set: totals.set,
+    started: new Date(totals.startMs).toISOString(),
+    ...meansOf(totals),
+  }));
 
 /** Puts a standing into a report; families in the order of the curriculum. */
 export function progressReport(

@@ -65,13 +65,12 @@ export function chooseSet(request: SetRequest): Pick[] {
   const order =
     only === undefined ? arrange(shareOut(chosen, count), draw) : Array.from({ length: count }, () => first);
 
-  const given = new Map<string, number>();
+  const given = new Set<string>();
   return order.flatMap((need): Pick[] => {
     const { id } = need.family;
-    const already = given.get(id) ?? 0;
-    const drawn = asked === undefined ? drawNext(drawer, need, already === 0) : drawer.drill(id, asked);
+    const drawn = asked === undefined ? drawNext(drawer, need, !given.has(id)) : drawer.drill(id, asked);
     if (drawn === undefined) return [];
-    given.set(id, already + 1);
+    given.add(id);
     return [{ ...drawn, family: id, reason: need.reason, feedback: feedbackFor(drawn.level) }];
   });
 }

@@ -9,7 +9,7 @@ import type { FamilyRef } from './refs.js';
 import type { Standing } from './standing.js';
 import { addAnswer, copyStanding, levelIn } from './standing.js';
 import type { Figures } from './totals.js';
-import { addToTotals, figuresOf, modelOf, newTotals, setsOfModel } from './totals.js';
+import { addToTotals, figuresOf, meansOf, modelOf, newTotals, setsOfModel } from './totals.js';
 import { warmWord } from './warm-word.js';
 
 /** One family's part of a set. */
@@ -39,10 +39,10 @@ export interface SetSummary {
   readonly next: readonly string[];
 }
 
-function figuresOfEntries(entries: readonly HistoryEntry[]): Figures | undefined {
+function figuresOfEntries(entries: readonly HistoryEntry[]): Figures {
   const totals = newTotals('', '', 0);
   for (const entry of entries) addToTotals(totals, entry);
-  return figuresOf([totals]);
+  return meansOf(totals);
 }
 
 function levelWords({ levelBefore, levelAfter }: FamilySummary): string {
@@ -55,11 +55,10 @@ function linesOf(
   earlier: Figures | undefined,
   parts: readonly FamilySummary[],
 ): readonly string[] {
-  const [only] = parts;
-  if (only !== undefined && parts.length === 1)
-    return [`This set: ${figuresInWords(only.now, only.before)}.${levelWords(only)}`];
+  const set = `This set: ${figuresInWords(whole, earlier)}.`;
+  if (parts.length === 1) return parts.map((only) => `${set}${levelWords(only)}`);
   return [
-    `This set: ${figuresInWords(whole, earlier)}.`,
+    set,
     ...parts.map((part) => `${part.title}: ${figuresInWords(part.now, part.before)}.${levelWords(part)}`),
   ];
 }
@@ -89,35 +88,29 @@ export function summariseSet(
 ): SetSummary | undefined {
   const entries = answers.filter((entry) => entry.try === 1);
   const [first] = entries;
+  if (first === undefined) return undefined;
   const whole = figuresOfEntries(entries);
-  if (first === undefined || whole === undefined) return undefined;
   const after = copyStanding(before);
   for (const entry of entries) addAnswer(after, entry);
   const model = modelOf(first.engine);
   const isPlacing = first.placing === true;
-  const parts = [...new Set(entries.map(({ family }) => family))].flatMap((family): FamilySummary[] => {
-    const figures = figuresOfEntries(entries.filter((entry) => entry.family === family));
+  const parts = [...new Set(entries.map(({ family }) => family))].map((family): FamilySummary => {
     const known = before.families.get(family);
     const earlier = figuresOf(setsOfModel(known?.sets ?? [], model));
-    if (figures === undefined) return [];
     // A start found by the placing round is no rise.
     const levelAfter = levelIn(after, family);
-    return [
-      {
-        family,
-        title: families.find(({ id }) => id === family)?.title ?? family,
-        isFirst: known === undefined,
-        levelBefore: isPlacing ? levelAfter : levelIn(before, family),
-        levelAfter,
-        now: figures,
-        ...(earlier && { before: earlier }),
-      },
-    ];
+    return {
+      family,
+      title: families.find(({ id }) => id === family)?.title ?? family,
+      isFirst: known === undefined,
+      levelBefore: isPlacing ? levelAfter : levelIn(before, family),
+      levelAfter,
+      now: figuresOfEntries(entries.filter((entry) => entry.family === family)),
+      ...(earlier && { before: earlier }),
+    };
   });
   // One skill is held against itself, in the sentences and in the bars alike.
-  const [only] = parts;
-  const earlier =
-    only !== undefined && parts.length === 1 ? only.before : figuresOf(setsOfModel(before.sets, model));
+  const earlier = parts.length === 1 ? parts[0]?.before : figuresOf(setsOfModel(before.sets, model));
   const facts = { now: whole, ...(earlier && { before: earlier }), families: parts };
   return {
     ...facts,

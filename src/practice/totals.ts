@@ -193,7 +193,11 @@ export function figuresOf(sets: readonly Totals[]): Figures | undefined {
     sum.dullError += totals.dullError;
     sum.dullAnswers += totals.dullAnswers;
   }
-  if (sum.answers === 0) return undefined;
+  return sum.answers === 0 ? undefined : meansOf(sum);
+}
+
+/** Means over sums of one answer or more. */
+export function meansOf(sum: Totals): Figures {
   return {
     answers: sum.answers,
     good: sum.good,

@@ -26,17 +26,16 @@ function risen({ families }: SetFacts): string | undefined {
   return `Well done: ${up.length} skills rose a level, ${listWords(up.slice(0, 2).map(({ title }) => title))}${up.length > 2 ? ' among them' : ''}.`;
 }
 
-const GAINS: Readonly<Record<FigureRow['id'], (row: FigureRow) => string>> = {
-  value: ({ now, before }) => `Your values came nearer: ${now.text} off, after ${before?.number} before.`,
-  kept: ({ now, before }) =>
-    `You kept more colour: ${now.text} of what was asked, after ${before?.number} before.`,
-  dull: ({ now, before }) =>
-    `You dulled nearer to what was asked: ${now.text} beside it, after ${before?.number} before.`,
+/** A figure with its unit. */
+const GAINS: Readonly<Record<FigureRow['id'], (figure: string) => string>> = {
+  value: (figure) => `Your values came nearer: ${figure} off`,
+  kept: (figure) => `You kept more colour: ${figure} of what was asked`,
+  dull: (figure) => `You dulled nearer to what was asked: ${figure} beside it`,
 };
 
 function nearer({ now, before }: SetFacts): string | undefined {
   const gained = figureRows(now, before).find(({ change }) => change === 'better');
-  return gained && GAINS[gained.id](gained);
+  return gained?.before && `${GAINS[gained.id](gained.now.text)}, after ${gained.before.number} before.`;
 }
 
 function better({ now, before }: SetFacts): string | undefined {
@@ -57,12 +56,10 @@ function row({ entries }: SetFacts): string | undefined {
 }
 
 function mended({ families }: SetFacts): string | undefined {
-  const right = families.find(({ now, before }) => now.good > 0 && before !== undefined && before.good === 0);
-  const missed = right?.before?.answers;
-  return (
-    right &&
-    `${right.title} came right, after ${missed === 1 ? 'one that did not' : `${missed} that did not`}.`
-  );
+  const right = families.find(({ now, before }) => now.good > 0 && before?.good === 0);
+  if (right?.before === undefined) return undefined;
+  const missed = right.before.answers;
+  return `${right.title} came right, after ${missed === 1 ? 'one' : missed} that did not.`;
 }
 
 function best({ entries, families }: SetFacts): string | undefined {
