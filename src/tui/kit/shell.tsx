@@ -1,6 +1,6 @@
 /** Runs programs on the terminal, one after another: keys, clock and size in, frames out, the way back whatever happens. */
 import chalk from 'chalk';
-import { Box, useApp, useInput } from 'ink';
+import { Box, type Key, useApp, useInput } from 'ink';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Frame } from './frame.js';
 import { SPOKEN } from './glyphs.js';
@@ -45,16 +45,26 @@ export function Scene<S extends Stage<E>, A, E>({
   );
 }
 
+/** Takes a key as Ink gives it. */
+type Hears = (input: string, key: Key) => void;
+
 interface ShellProps<S extends Stage<E>, A, E> {
   readonly program: Program<S, A, E>;
   /** Called once, with the last state: it has an ending, or has to be drawn anew for the other form. */
   readonly onEnd: (last: S) => void;
   /** Called on Ctrl+Z. */
   readonly onStop: () => void;
+  /** Has keys come here. @returns ends it */
+  readonly listen: (hears: Hears) => () => void;
 }
 
 /** A program under way. */
-function Shell<S extends Stage<E>, A, E>({ program, onEnd, onStop }: ShellProps<S, A, E>): React.JSX.Element {
+function Shell<S extends Stage<E>, A, E>({
+  program,
+  onEnd,
+  onStop,
+  listen,
+}: ShellProps<S, A, E>): React.JSX.Element {
   const [state, setState] = useState(program.initial);
   // Kept beside React's own state: an answer has to be on the disk before the screen shows it.
   const current = useRef(program.initial);
@@ -92,12 +102,16 @@ function Shell<S extends Stage<E>, A, E>({ program, onEnd, onStop }: ShellProps<
     if (current.current.effects !== undefined) take(current.current, dispatch);
   }, [take, dispatch]);
 
-  useInput((input, key) => {
-    for (const name of keyNames(input, key)) {
-      if (name === 'ctrl-z') onStop();
-      else dispatch({ type: 'key', key: name, at: program.now() });
-    }
-  });
+  useEffect(
+    () =>
+      listen((input, key) => {
+        for (const name of keyNames(input, key)) {
+          if (name === 'ctrl-z') onStop();
+          else dispatch({ type: 'key', key: name, at: program.now() });
+        }
+      }),
+    [listen, onStop, dispatch, program],
+  );
 
   usePaste(
     useCallback(
@@ -152,8 +166,23 @@ export function Shells({
 }): React.JSX.Element {
   const [program, setProgram] = useState(first);
   const { exit } = useApp();
+  // A key that comes between two programs waits for the next one: its frame may be on the screen already.
+  const hearing = useRef<Hears | undefined>(undefined);
+  const waiting = useRef<Parameters<Hears>[]>([]);
+  useInput((...pressed) => {
+    if (hearing.current === undefined) waiting.current.push(pressed);
+    else hearing.current(...pressed);
+  });
+  const listen = useCallback((hears: Hears) => {
+    hearing.current = hears;
+    for (const pressed of waiting.current.splice(0)) hears(...pressed);
+    return () => {
+      if (hearing.current === hears) hearing.current = undefined;
+    };
+  }, []);
   const end = useCallback(
     (last: Stage): void => {
+      hearing.current = undefined;
       const next = typeof last.ending === 'string' ? after(last) : undefined;
       if (next !== undefined) {
         setProgram(next);
@@ -164,7 +193,7 @@ export function Shells({
     },
     [after, onEnd, exit],
   );
-  return <Shell key={program.name} program={program} onEnd={end} onStop={onStop} />;
+  return <Shell key={program.name} program={program} onEnd={end} onStop={onStop} listen={listen} />;
 }
 
 /** The size of the terminal before anything is drawn. */
