@@ -2,10 +2,8 @@
 import { createInterface, type Interface } from 'node:readline/promises';
 import { PassThrough, type Readable } from 'node:stream';
 import { cleanText } from '../text/sanitize.js';
-import { type Arrival, pasteReader, WAIT_MS } from '../tui/kit/paste-reader.js';
+import { type Arrival, MARKING, pasteReader, WAIT_MS } from '../tui/kit/paste-reader.js';
 
-/** Bracketed paste (xterm, "Control Sequences"): a terminal marks what is pasted. */
-const MARKS = { on: '\u001b[?2004h', off: '\u001b[?2004l' } as const;
 /** Signs that are put in at most, until a key is typed; no answer is as long. */
 const MOST_PASTED = 800;
 
@@ -65,7 +63,7 @@ export function typedLines(input: Input, output?: Output): Interface {
   if (output === undefined) return createInterface({ input });
   if (input.isTTY !== true || output.isTTY !== true) return createInterface({ input, output });
   // A terminal that cannot move its cursor gets no sequence.
-  const marks = process.env['TERM'] === 'dumb' ? undefined : MARKS;
+  const marks = process.env['TERM'] === 'dumb' ? undefined : MARKING;
   let end = (): void => {};
   const typed = typedFrom(input, (ends) => {
     end = ends;
@@ -75,6 +73,7 @@ export function typedLines(input: Input, output?: Output): Interface {
   const begin = (): void => {
     if (marks !== undefined) output.write(marks.on);
   };
+  let goingOn: NodeJS.Timeout | undefined;
   const goOn = (): void => {
     input.setRawMode?.(true);
     begin();
@@ -86,9 +85,10 @@ export function typedLines(input: Input, output?: Output): Interface {
     if (marks !== undefined) output.write(marks.off);
     input.setRawMode?.(false);
     process.kill(0, 'SIGTSTP');
-    setTimeout(goOn, STOPPING_MS);
+    goingOn = setTimeout(goOn, STOPPING_MS);
   });
   lines.once('close', () => {
+    clearTimeout(goingOn);
     if (marks !== undefined) output.write(marks.off);
     end();
   });

@@ -6,6 +6,9 @@
 /** What a read holds, in its order. */
 export type Arrival = { readonly keys: string } | { readonly paste: string };
 
+/** Has a terminal mark what is pasted, and no longer. */
+export const MARKING = { on: '\u001b[?2004h', off: '\u001b[?2004l' } as const;
+
 const START = '\u001b[200~';
 const END = '\u001b[201~';
 const CTRL_C = '\u0003';

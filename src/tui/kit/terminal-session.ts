@@ -3,6 +3,7 @@
  * must leave the terminal as it was: a normal end, a signal, a crash, and being stopped for a while (Ctrl+Z, `fg`).
  */
 import { constants } from 'node:os';
+import { MARKING } from './paste-reader.js';
 
 /** Exit code after each signal, 128 plus its number. */
 const SIGNAL_EXIT_CODES = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 } as const;
@@ -43,11 +44,9 @@ export interface Drawing {
 
 const CLEAR = '\u001b[2J\u001b[H';
 const ENTER = '\u001b[?1049h';
-/** Bracketed paste (xterm, "Control Sequences"): a terminal marks what is pasted. */
-const MARK_PASTES = '\u001b[?2004h';
 const HIDE_CURSOR = '\u001b[?25l';
 /** Bracketed paste and synchronised output closed. */
-const CLOSE = '\u001b[?2004l\u001b[?2026l';
+const CLOSE = `${MARKING.off}\u001b[?2026l`;
 /** Main screen, cursor shown, attributes reset. */
 const LEAVE = `${CLOSE}\u001b[?1049l\u001b[?25h\u001b[0m`;
 /** A frame read aloud ends without a line break. */
@@ -95,7 +94,7 @@ export function enterSession(host: SessionHost, alternate: boolean, drawing: Dra
     // Before anything is written: in the background this stops the program again until it is in front.
     if (state === 'on') host.setRaw(false);
     host.setRaw(true);
-    host.write(`${alternate ? `${state === 'on' ? '' : ENTER}${CLEAR}${HIDE_CURSOR}` : ''}${MARK_PASTES}`);
+    host.write(`${alternate ? `${state === 'on' ? '' : ENTER}${CLEAR}${HIDE_CURSOR}` : ''}${MARKING.on}`);
     if (state === 'stopped') host.onSignal('SIGTSTP', onStopped);
     state = 'on';
     host.refreshSize();
@@ -121,7 +120,7 @@ export function enterSession(host: SessionHost, alternate: boolean, drawing: Dra
   host.onExit(restore);
   // Ink does so only after its first frame: what is typed or pasted by then would be taken as lines, and a Ctrl+C in it as a signal.
   host.setRaw(true);
-  host.write(`${alternate ? `${ENTER}${CLEAR}` : ''}${MARK_PASTES}`);
+  host.write(`${alternate ? `${ENTER}${CLEAR}` : ''}${MARKING.on}`);
   return {
     stop: () => stop('job'),
     leave() {
