@@ -1,4 +1,5 @@
 /** Ports that remember what they were asked, and a bench to press keys on. */
+
 import type { Palette } from '../../src/paints/index.js';
 import type { Answered, Feedback } from '../../src/practice/index.js';
 import { carriedOut, type MixtureShelf } from '../../src/tui/bench/outside.js';
@@ -10,6 +11,7 @@ import {
   freshBench,
   type KeptMixture,
 } from '../../src/tui/bench/state.js';
+import { homeMenu } from '../../src/tui/home/screen.js';
 import type { Happening, Program } from '../../src/tui/kit/program.js';
 import type { Stage } from '../../src/tui/kit/stage.js';
 import type { SetItem, TuiDeps } from '../../src/tui/practice/deps.js';
@@ -23,6 +25,7 @@ import type {
   ResultScreen,
   State,
 } from '../../src/tui/practice/state.js';
+import { settingsMenu } from '../../src/tui/settings/screen.js';
 import { STUDIO } from '../studio.js';
 import { BARE_KIND, DRILLS, FAKE_KIND } from './fake-kind.js';
 
@@ -132,10 +135,6 @@ export class Pressed<S extends Stage<E>, A = never, E = unknown> {
     for (const key of keys) this.send({ type: 'key', key, at: this.program.now() });
     return this;
   }
-
-  menu(value: string): this {
-    return this.send({ type: 'choice', value, at: this.program.now() });
-  }
 }
 
 /** Mixtures that are kept in memory. */
@@ -208,6 +207,14 @@ export class Bench extends Pressed<State, Action, Effect> {
       at: this.deps.now(),
       ...(minutes === undefined ? {} : { minutes }),
     });
+  }
+
+  /** Chooses an entry of the home menu or of the settings by its number. */
+  menu(value: string): this {
+    const menu = this.state.screen.name === 'settings' ? settingsMenu : homeMenu;
+    const at = menu(this.state, this.world).findIndex((item) => item.value === value);
+    if (at < 0) throw new Error(`no entry ${value} on ${this.state.screen.name}`);
+    return this.keys(String(at + 1));
   }
 
   get drill(): DrillScreen {

@@ -11,6 +11,21 @@ describe('home and settings', () => {
     }
   });
 
+  it('goes by arrows, however quickly they come, round the ends, and takes what is in front', () => {
+    const at = (...keys: string[]) => new Bench().keys(...keys).state.screen;
+    expect(at('down', 'down', 'down')).toEqual({ name: 'home', selected: 3 });
+    expect(at('down', 'down', 'down', 'enter').name).toBe('progress');
+    expect(new Bench().keys('up', 'enter').state.ending, 'the last entry').toBe(0);
+    expect(at('up', 'j')).toEqual({ name: 'home', selected: 0 });
+    expect(at('9'), 'no such entry').toEqual({ name: 'home' });
+    expect(at('down', '5', 'escape'), 'coming back begins anew').toEqual({ name: 'home' });
+    const settings = new Bench().menu('settings').keys('down', 'down', 'enter', 'enter');
+    expect(settings.state).toMatchObject({
+      screen: { name: 'settings', selected: 2 },
+      settings: { colour: '16' },
+    });
+  });
+
   it('quits with code 0', () => {
     expect(new Bench().menu('quit').state.ending).toBe(0);
     for (const key of ['q', 'escape']) expect(new Bench().keys(key).state.ending).toBe(0);

@@ -14,11 +14,7 @@ function Around({ lang, children }: { readonly lang: string; readonly children: 
   const world = worldOf(deps);
   const state = startedState(deps, world, { columns: 100, rows: 24 });
   const glyphs = glyphsFor({ TERM: 'xterm-256color', LANG: lang });
-  return (
-    <SurroundingsProvider value={{ state, world, glyphs, onChoice: () => {} }}>
-      {children}
-    </SurroundingsProvider>
-  );
+  return <SurroundingsProvider value={{ state, world, glyphs }}>{children}</SurroundingsProvider>;
 }
 
 const shown = (lang: string, children: ReactNode): string =>

@@ -1,12 +1,12 @@
 /** Home: where everything starts. */
-import { digits, enter, upDown } from '../kit/keys.js';
 import { innerColumns, isAiry } from '../kit/layout.js';
-import { Menu, type MenuItem } from '../kit/menu.js';
+import { Menu } from '../kit/menu.js';
+import { type MenuItem, menuKeys, pickIn } from '../kit/menu-keys.js';
 import { type Piece, Row, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
 import { ask, show, startSet } from '../practice/moves.js';
 import { goOn } from '../practice/set.js';
-import type { PracticeScreen, PracticeWorld, State } from '../practice/state.js';
+import type { PracticeScreen, PracticeWorld, Pressed, Screen, State } from '../practice/state.js';
 
 /** The home menu; a set under way comes first. Neither it nor the placing round, while they are open, moves another entry's number. */
 export function homeMenu(
@@ -58,13 +58,28 @@ function chooseAtHome(state: State, world: PracticeWorld, value: string, at: num
   }
 }
 
+function updateHome(
+  state: State,
+  world: PracticeWorld,
+  screen: Screen & { readonly name: 'home' },
+  pressed: Pressed,
+): State {
+  if (pressed.command === 'quit') return { ...state, ending: 0 };
+  const picked = pickIn(homeMenu(state, world), screen.selected ?? 0, pressed);
+  if (picked === undefined) return state;
+  const { selected, chosen } = picked;
+  const moved = { ...state, screen: { ...screen, selected } };
+  return chosen === undefined ? moved : chooseAtHome(moved, world, chosen, pressed.at);
+}
+
 interface HomeProps {
   readonly items: readonly MenuItem[];
+  readonly selected: number;
   /** What is due, what was last done, what rose. */
   readonly glance: readonly string[];
 }
 
-function Home({ items, glance }: HomeProps): React.JSX.Element {
+function Home({ items, selected, glance }: HomeProps): React.JSX.Element {
   const { state } = useSurroundings();
   const airy = isAiry(state.size) && !state.settings.screenReader;
   return (
@@ -73,23 +88,26 @@ function Home({ items, glance }: HomeProps): React.JSX.Element {
       {airy && glance.length > 0 ? <Row pieces={[{ text: ' ' }]} /> : null}
       <Rows lines={glance.map((text): Piece[] => [{ text }])} />
       {airy ? <Row pieces={[{ text: ' ' }]} /> : null}
-      <Menu items={items} />
+      <Menu items={items} selected={selected} />
     </>
   );
 }
 
 export const home: PracticeScreen<'home'> = {
   keys: () => [
-    upDown('move'),
-    enter('choose'),
-    digits('1', 'choose by number', true),
+    ...menuKeys('choose'),
     { keys: { q: 'quit', escape: 'quit' }, show: 'Esc', does: 'quit', stays: true },
   ],
-  update: (state, _world, _screen, { command }) => (command === 'quit' ? { ...state, ending: 0 } : state),
-  choose: chooseAtHome,
-  view: (state, world) => ({
+  update: updateHome,
+  view: (state, world, { selected = 0 }) => ({
     title: 'Mudlark',
     ...(world.learner === undefined ? {} : { side: `the record of ${world.learner}` }),
-    body: <Home items={homeMenu(state, world)} glance={world.glance(innerColumns(state.size))} />,
+    body: (
+      <Home
+        items={homeMenu(state, world)}
+        selected={selected}
+        glance={world.glance(innerColumns(state.size))}
+      />
+    ),
   }),
 };

@@ -8,9 +8,7 @@ import type { Size, Stage, World } from './stage.js';
 export type Happening =
   | { readonly type: 'key'; readonly key: string; readonly at: number }
   | { readonly type: 'resize'; readonly size: Size }
-  | { readonly type: 'tick'; readonly at: number }
-  /** An entry of a plain menu. */
-  | { readonly type: 'choice'; readonly value: string; readonly at: number };
+  | { readonly type: 'tick'; readonly at: number };
 
 /** A screen as it stands in its frame. */
 export interface View {

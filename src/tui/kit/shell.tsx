@@ -23,15 +23,13 @@ export type AnyProgram = Program<any, any, any>;
 export function Scene<S extends Stage<E>, A, E>({
   program,
   state,
-  onChoice = () => {},
 }: {
   readonly program: Program<S, A, E>;
   readonly state: S;
-  readonly onChoice?: (value: string) => void;
 }): React.JSX.Element {
   const glyphs = state.settings.screenReader ? SPOKEN : program.glyphs;
   const { world } = program;
-  const surroundings = useMemo(() => ({ state, world, glyphs, onChoice }), [state, world, glyphs, onChoice]);
+  const surroundings = useMemo(() => ({ state, world, glyphs }), [state, world, glyphs]);
   return (
     <SurroundingsProvider value={surroundings}>
       <Box flexDirection="column">
@@ -142,13 +140,7 @@ function Shell<S extends Stage<E>, A, E>({
     if (isOver) onEnd(current.current);
   }, [isOver, onEnd]);
 
-  // A menu hears Enter before the keys here do. Taken at once, its choice would let the same Enter act on the
-  // screen it opens: a drill would be answered unseen.
-  const onChoice = useCallback(
-    (value: string) => queueMicrotask(() => dispatch({ type: 'choice', value, at: program.now() })),
-    [program, dispatch],
-  );
-  return <Scene program={program} state={state} onChoice={onChoice} />;
+  return <Scene program={program} state={state} />;
 }
 
 /** Programs one after another in one terminal, as long as there is a next one of the same form. */

@@ -7,8 +7,6 @@ export interface Surroundings {
   readonly state: Stage;
   readonly world: World;
   readonly glyphs: Glyphs;
-  /** What a plain menu calls with its entry. */
-  onChoice(value: string): void;
 }
 
 const Context = createContext<Surroundings | undefined>(undefined);

@@ -85,11 +85,12 @@ export interface WelcomeScreen {
 }
 
 export type Screen =
-  | { readonly name: 'home' }
+  /** A menu stands at its first entry where none is picked. */
+  | { readonly name: 'home'; readonly selected?: number }
   /** The level is the learner's own where none is picked. */
   | { readonly name: 'families'; readonly selected: number; readonly level?: number }
   | WelcomeScreen
-  | { readonly name: 'settings' }
+  | { readonly name: 'settings'; readonly selected?: number }
   | BoxesScreen
   | { readonly name: 'progress'; readonly text?: string; readonly top: number }
   | { readonly name: 'help'; readonly top: number }
@@ -182,8 +183,6 @@ export interface PracticeScreen<N extends Screen['name']> {
   /** The state after one of its keys. Pure. */
   update(state: State, world: PracticeWorld, screen: Screen & { readonly name: N }, pressed: Pressed): State;
   view(state: State, world: PracticeWorld, screen: Screen & { readonly name: N }, glyphs: Glyphs): View;
-  /** The state after a choice in its menu. */
-  choose?(state: State, world: PracticeWorld, value: string, at: number): State;
 }
 
 /** A key with what it asks for. */

@@ -85,11 +85,6 @@ function onKey(before: State, world: PracticeWorld, key: string, at: number): St
   return screenOf(state.screen).update(state, world, state.screen, pressed);
 }
 
-function onChoice(state: State, world: PracticeWorld, value: string, at: number): State {
-  if (state.overlay !== undefined) return state;
-  return screenOf(state.screen).choose?.(state, world, value, at) ?? state;
-}
-
 function onLaid(state: State, world: PracticeWorld, action: Extract<Action, { type: 'laid' }>): State {
   const { answered, place, worked, at } = action;
   const result = { name: 'result', answered, place, worked, top: 0, from: 'set' } as const;
@@ -121,8 +116,6 @@ export function updatePractice(state: State, world: PracticeWorld, action: Actio
   switch (action.type) {
     case 'key':
       return onKey(state, world, action.key, action.at);
-    case 'choice':
-      return onChoice(state, world, action.value, action.at);
     case 'resize':
       return sameSize(state.size, action.size) ? state : { ...state, size: action.size };
     case 'tick':

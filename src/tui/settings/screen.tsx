@@ -2,10 +2,11 @@
 import { wrapText } from '../../text/wrap.js';
 import { boxesScreen } from '../boxes/state.js';
 import { COLOUR_SETTINGS, type ColourSetting } from '../kit/colour-level.js';
-import { back, digits, enter, upDown } from '../kit/keys.js';
+import { back } from '../kit/keys.js';
 import { textColumns } from '../kit/layout.js';
 import { scaleLabel } from '../kit/look.js';
-import { Menu, type MenuItem } from '../kit/menu.js';
+import { Menu } from '../kit/menu.js';
+import { type MenuItem, menuKeys, pickIn } from '../kit/menu-keys.js';
 import { turn } from '../kit/moves.js';
 import { type Piece, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
@@ -22,7 +23,7 @@ const COLOUR_LABELS: Readonly<Record<ColourSetting, string>> = {
 };
 
 /** The settings with their values. */
-function settingsMenu({ settings }: Pick<State, 'settings'>, world: PracticeWorld): MenuItem[] {
+export function settingsMenu({ settings }: Pick<State, 'settings'>, world: PracticeWorld): MenuItem[] {
   const palette = world.studio.palettes.find(({ id }) => id === settings.palette);
   const forced = world.colourIsForced === true ? ' (set from outside)' : '';
   return [
@@ -66,15 +67,19 @@ function About(): React.JSX.Element {
 }
 
 export const settings: PracticeScreen<'settings'> = {
-  keys: () => [upDown('move'), enter('change'), digits('1', 'choose by number', true), back('home')],
-  update: (state, _world, _screen, { command }) =>
-    command === 'back' ? show(state, { name: 'home' }) : state,
-  choose: chooseSetting,
-  view: (state, world) => ({
+  keys: () => [...menuKeys('change'), back('home')],
+  update: (state, world, screen, pressed) => {
+    if (pressed.command === 'back') return show(state, { name: 'home' });
+    const picked = pickIn(settingsMenu(state, world), screen.selected ?? 0, pressed);
+    if (picked === undefined) return state;
+    const moved = { ...state, screen: { ...screen, selected: picked.selected } };
+    return picked.chosen === undefined ? moved : chooseSetting(moved, world, picked.chosen);
+  },
+  view: (state, world, { selected = 0 }) => ({
     title: 'Settings',
     body: (
       <>
-        <Menu items={settingsMenu(state, world)} />
+        <Menu items={settingsMenu(state, world)} selected={selected} />
         <About />
       </>
     ),

@@ -1,7 +1,7 @@
 /** What can be answered in each step of the welcome. */
 import { VALUE_SCALES } from '../../colour/index.js';
 import { scaleLabel } from '../kit/look.js';
-import type { MenuItem } from '../kit/menu.js';
+import type { MenuItem } from '../kit/menu-keys.js';
 import type { Settings, World } from '../kit/stage.js';
 import type { WelcomeStep } from '../practice/state.js';
 

@@ -1,14 +1,12 @@
 /** The welcome as one of the screens of practice. */
-import { digits, enter, upDown } from '../kit/keys.js';
+import { menuKeys } from '../kit/menu-keys.js';
 import type { PracticeScreen } from '../practice/state.js';
 import { updateWelcome } from './update.js';
 import { TITLES, Welcome } from './view.js';
 
 export const welcome: PracticeScreen<'welcome'> = {
   keys: (_state, _world, { step }) => [
-    upDown('move'),
-    enter('choose'),
-    digits('1', 'choose by number', true),
+    ...menuKeys('choose'),
     {
       keys: { escape: 'back' },
       show: 'Esc',

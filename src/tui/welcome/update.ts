@@ -1,6 +1,6 @@
 /** The welcome: what the terminal shows, paints, scale, a worked example, and where to begin. */
 import type { ColourSetting } from '../kit/colour-level.js';
-import { stepBy } from '../kit/moves.js';
+import { pickIn } from '../kit/menu-keys.js';
 import type { Settings } from '../kit/stage.js';
 import type { SetItem } from '../practice/deps.js';
 import { offerPlacing, show, startSet } from '../practice/moves.js';
@@ -25,8 +25,13 @@ function workedExample(state: State, world: PracticeWorld, at: number): State {
   return show(state, { ...screen, worked: true, answer: world.kindOf(easiest).best(easiest) });
 }
 
-function answerWelcome(state: State, world: PracticeWorld, screen: WelcomeScreen, at: number): State {
-  const value = welcomeOptions(screen.step, world)[screen.selected]?.value;
+function answerWelcome(
+  state: State,
+  world: PracticeWorld,
+  screen: WelcomeScreen,
+  value: string,
+  at: number,
+): State {
   const go = (from: State, stepName: typeof screen.step, selected = 0): State =>
     show(from, { name: 'welcome', step: stepName, selected });
   const toPalette = (from: State): State =>
@@ -49,7 +54,7 @@ function answerWelcome(state: State, world: PracticeWorld, screen: WelcomeScreen
       return next.colourLevel === 0 ? toPalette(next) : go(next, 'colours');
     }
     case 'palette':
-      return go(value === undefined ? state : changeSettings(state, world, { palette: value }), 'scale');
+      return go(changeSettings(state, world, { palette: value }), 'scale');
     case 'scale':
       return workedExample(
         changeSettings(state, world, { valueScale: value as Settings['valueScale'], welcomed: true }),
@@ -70,23 +75,13 @@ export function updateWelcome(
   state: State,
   world: PracticeWorld,
   screen: WelcomeScreen,
-  { command, key, at }: Pressed,
+  pressed: Pressed,
 ): State {
-  const count = welcomeOptions(screen.step, world).length;
-  switch (command) {
-    case 'up':
-    case 'down':
-      return {
-        ...state,
-        screen: { ...screen, selected: stepBy(command, screen.selected, count) },
-      };
-    case 'digit': {
-      const selected = Number(key) - 1;
-      return selected < count ? answerWelcome(state, world, { ...screen, selected }, at) : state;
-    }
-    case 'confirm':
-      return answerWelcome(state, world, screen, at);
-    default:
-      return finishWelcome(state, world);
-  }
+  if (pressed.command === 'back') return finishWelcome(state, world);
+  const picked = pickIn(welcomeOptions(screen.step, world), screen.selected, pressed);
+  if (picked === undefined) return state;
+  const moved = { ...screen, selected: picked.selected };
+  return picked.chosen === undefined
+    ? { ...state, screen: moved }
+    : answerWelcome(state, world, moved, picked.chosen, pressed.at);
 }
