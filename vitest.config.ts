@@ -16,7 +16,7 @@ export const BUILT = { NODE_ENV: 'production' };
 export const OXC = { jsx: { development: false } };
 
 /** Files that put something else in place of a module: the others must not see it, and it has to be the test runner's own. */
-export const ALONE = ['tests/painting/no-sharp.test.ts', 'tests/tui/sheet.test.tsx'];
+export const ALONE = ['tests/painting/no-sharp.test.ts'];
 
 export default defineConfig({
   test: {

@@ -1,4 +1,5 @@
 // Cases whose answer a painter knows before looking.
+import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import { shadingLine, yFromMunsellValue } from '../../src/colour/index.js';
 import { GRID, type Spectrum } from '../../src/optics/index.js';
@@ -103,5 +104,6 @@ describe('a veil', () => {
 it('reads the same photograph the same twice', async () => {
   const painting = strips([8, 6, 3].map(grey));
   const photograph = await photographed(painting, shotOf('twice', painting));
-  expect(readPainting(STUDIO, photograph, {})).toEqual(readPainting(STUDIO, photograph, {}));
+  const [one, other] = [0, 1].map(() => readPainting(STUDIO, photograph, {}));
+  expect(isDeepStrictEqual(one, other)).toBe(true);
 });

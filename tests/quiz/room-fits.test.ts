@@ -13,9 +13,9 @@ let stills: Stills | undefined;
 afterEach(() => stills?.close());
 
 describe('the room', () => {
-  it('has room at 60 by 18 for the longest answers of each kind', () => {
+  it('has room at 60 by 18 for the longest answers of a kind', () => {
     stills = new Stills();
-    expect(faultsOf(TIGHTEST, COLOURED, FULLEST, stills)).toEqual([]);
+    expect(faultsOf(TIGHTEST, COLOURED, some(FULLEST, 2), stills)).toEqual([]);
   });
 
   it.each(some(OTHER_FORMS, 2))('has room with $name', (form) => {

@@ -16,7 +16,7 @@ import {
   showQuestion,
   takeChoices,
 } from '../../src/quiz/sitting.js';
-import { casesOf, IN_MUTANTS } from '../cases.js';
+import { casesOf, IN_MUTANTS, some } from '../cases.js';
 import { kindOf } from '../studio.js';
 import { NINE, SECRET, sittingOf, someClass, someHandout } from './fixture.js';
 import { handout, numberOf, type RawEvent, type RawFile, rawOf, saidOf } from './sealed.js';
@@ -211,7 +211,8 @@ describe('a file edited after it was written', () => {
 
   it.skipIf(IN_MUTANTS)('is refused at once when it is huge', () => {
     const start = (written[0] as string).split('"events"')[0];
-    for (const item of ['{}', '1', '{"a":1}', '[[],[]]', `{${'"a":{},'.repeat(50)}"b":1}`]) {
+    const items = [`{${'"a":{},'.repeat(50)}"b":1}`, '{}', '1', '{"a":1}', '[[],[]]'];
+    for (const item of some(items, 5)) {
       const events = Array.from({ length: Math.floor(7_900_000 / (item.length + 1)) }, () => item).join(',');
       const said = saidOf(`${start}"events":[${events}]}`);
       expect(said).toMatch(/^a\.json: \d+ things stand in one place/);

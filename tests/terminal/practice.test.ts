@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { CTRL_C, closeAll, DOWN, ENTER, ESC, LEFT, RIGHT, Terminal, UP } from './terminal.js';
 
-afterEach(closeAll);
+// Programs of several tests run at once: most of their time is waiting.
+afterAll(closeAll);
 
 const practise = (extra: object = {}): Terminal =>
   new Terminal({ args: ['practise', 'darken-bright', '--level', '2', '--seed', '1'], ...extra });
@@ -25,7 +26,7 @@ function recorded(home: string): string[] {
     .filter((line) => line.includes('"drill"'));
 }
 
-describe('the program in a terminal', () => {
+describe.concurrent('the program in a terminal', () => {
   it('starts at home in the alternate screen and leaves it clean on q', async () => {
     const terminal = new Terminal();
     await terminal.shows('Mixing bench');
@@ -108,7 +109,7 @@ describe('the program in a terminal', () => {
   });
 });
 
-describe('resizing', () => {
+describe.concurrent('resizing', () => {
   it('goes to 60 x 20 and back, without a leftover and without clearing the scrollback', async () => {
     const terminal = practise();
     await terminal.shows(DRILL);
@@ -133,7 +134,7 @@ describe('resizing', () => {
   });
 });
 
-describe('ending', () => {
+describe.concurrent('ending', () => {
   it.each([
     ['the home screen', [], 'Mixing bench'],
     ['a drill', ['practise', 'darken-bright', '--level', '2', '--seed', '1'], DRILL],
@@ -167,7 +168,7 @@ describe('ending', () => {
   });
 });
 
-describe('killed outright', () => {
+describe.concurrent('killed outright', () => {
   it('leaves a terminal that echoes, shows its cursor and is out of the alternate screen', async () => {
     const terminal = practise();
     await terminal.shows(DRILL);
@@ -182,7 +183,7 @@ describe('killed outright', () => {
   });
 });
 
-describe('colour', () => {
+describe.concurrent('colour', () => {
   /** SGR sequences that set a colour. */
   const COLOUR = /\u001b\[[0-9;]*(?:3[0-8]|4[0-8]|9[0-7]|10[0-7])[0-9;]*m/;
 
@@ -209,7 +210,7 @@ describe('colour', () => {
   });
 });
 
-describe('for a screen reader', () => {
+describe.concurrent('for a screen reader', () => {
   it('stays in the normal screen, without signs, and speaks the choice', async () => {
     const terminal = practise({ env: { INK_SCREEN_READER: 'true' } });
     await terminal.shows('Now choosing second paint');

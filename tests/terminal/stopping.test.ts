@@ -2,12 +2,13 @@
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { cleanEnv, mudlark } from '../program/run-cli.js';
 import { someHandoutText } from '../quiz/fixture.js';
 import { CTRL_C, CTRL_Z, closeAll, DOWN, ENTER, Terminal } from './terminal.js';
 
-afterEach(closeAll);
+// The clock of one takes its time, in which the others go on.
+afterAll(closeAll);
 
 const DRILL = /Enter lay it down/;
 const practise = (extra: object = {}): Terminal =>
@@ -22,7 +23,7 @@ function isGivenBack(terminal: Terminal): void {
   expect(terminal.marksPastes).toBe(false);
 }
 
-describe('a program that is stopped', () => {
+describe.concurrent('a program that is stopped', () => {
   it.each([
     ['Ctrl+Z', (terminal: Terminal) => terminal.type(CTRL_Z, 'program has stopped')],
     ['SIGTSTP', (terminal: Terminal) => Promise.resolve(terminal.kill('SIGTSTP'))],

@@ -4,6 +4,7 @@ import { layMixture, madeUp, partsOf, stirIn } from '../../src/washes/index.js';
 import { reasonFor } from '../../src/words/reasons.js';
 import { type Finding, sayFinding } from '../../src/words/tell.js';
 import { WRITTEN } from '../../src/words/voice.js';
+import { some } from '../cases.js';
 import { STUDIO } from '../studio.js';
 import { pairFaults } from './claims.js';
 import { laidFaults } from './laid-claims.js';
@@ -19,7 +20,7 @@ function faultsOver(
   amounts: readonly number[],
   faultsOf: (reason: Finding, first: { a: string; b: string; strength: number; amount: number }) => string[],
 ): string[] {
-  return PAIRS.flatMap(([a, b]) =>
+  return some(PAIRS, 3).flatMap(([a, b]) =>
     STRENGTHS.flatMap((strength) =>
       amounts.flatMap((amount) => {
         const first = { paints: { [a]: 1 }, strength };
