@@ -28,8 +28,12 @@ describe('three imports of one file at once', () => {
     const answers = Array.from({ length: count }, (_, n) => answerNo(n));
     writeFileSync(path, JSON.stringify({ schemaVersion: 1, kind: 'mudlark-record', answers }));
     const program = await bundled('fixture-importer.ts', home.path);
-    const args = [path, 'Ada', String(Date.now() + 2500)];
-    const said = await Promise.all([1, 2, 3].map(() => ran(program, args)));
+    const ready = [1, 2, 3].map((at) => join(home.path, `ready-${at}`));
+    const go = join(home.path, 'go');
+    const runs = Promise.all(ready.map((file) => ran(program, [path, 'Ada', file, go])));
+    await expect.poll(() => ready.every((file) => existsSync(file)), { timeout: 60_000 }).toBe(true);
+    writeFileSync(go, '');
+    const said = await runs;
     const added = said.map((text) => Number(text.replace(',', '').match(/^(\d+) answers? added/)?.[1]));
     expect(added.sort()).toEqual([0, 0, count]);
     const profile = await openProfile({ learner: 'Ada' });
