@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { homeMenu } from '../../src/tui/home/screen.js';
+import { settingsMenu } from '../../src/tui/settings/screen.js';
 import { Bench, fakeDeps, items } from './fakes.js';
 
 describe('home and settings', () => {
@@ -60,6 +61,16 @@ describe('home and settings', () => {
       return bench.state.colourLevel;
     });
     expect(levels).toEqual([0, 1, 2, 3, 3]);
+  });
+
+  it('leaves colours alone that are decided outside, and says by what', () => {
+    const bench = new Bench(fakeDeps({ env: { TERM: 'xterm-256color', FORCE_COLOR: '2' } })).menu('settings');
+    const label = () => settingsMenu(bench.state, bench.world)[2]?.label;
+    expect(label()).toMatch(/ 256 colours \(set from outside\)$/);
+    bench.menu('colour');
+    expect(bench.asked).toEqual([]);
+    expect(bench.state.notice).toMatch(/FORCE_COLOR/);
+    expect(label()).toMatch(/ 256 colours/);
   });
 
   it('starts a set of the family chosen', () => {

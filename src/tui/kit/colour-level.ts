@@ -25,6 +25,9 @@ function levelOfTerminal(env: Env): ColourLevel {
   return /-256(color)?$/.test(term) ? 2 : 1;
 }
 
+/** The setting that would give a level. */
+export const settingOf = (level: ColourLevel): ColourSetting => COLOUR_SETTINGS[level + 1] as ColourSetting;
+
 /** What the decision is made from. */
 export interface ColourFacts {
   /** `--no-color` was given. */

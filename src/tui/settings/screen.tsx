@@ -1,7 +1,7 @@
 /** Settings: each choice holds at once and is kept for next time. */
 import { wrapText } from '../../text/wrap.js';
 import { boxesScreen } from '../boxes/state.js';
-import { COLOUR_SETTINGS, type ColourSetting } from '../kit/colour-level.js';
+import { COLOUR_SETTINGS, type ColourSetting, settingOf } from '../kit/colour-level.js';
 import { back } from '../kit/keys.js';
 import { textColumns } from '../kit/layout.js';
 import { scaleLabel } from '../kit/look.js';
@@ -10,7 +10,7 @@ import { type MenuItem, menuKeys, pickIn } from '../kit/menu-keys.js';
 import { turn } from '../kit/moves.js';
 import { type Piece, Rows } from '../kit/row.js';
 import { useSurroundings } from '../kit/surroundings.js';
-import { show } from '../practice/moves.js';
+import { show, withNotice } from '../practice/moves.js';
 import type { PracticeScreen, PracticeWorld, State } from '../practice/state.js';
 import { changeSettings } from './change.js';
 
@@ -23,17 +23,25 @@ const COLOUR_LABELS: Readonly<Record<ColourSetting, string>> = {
 };
 
 /** The settings with their values. */
-export function settingsMenu({ settings }: Pick<State, 'settings'>, world: PracticeWorld): MenuItem[] {
+export function settingsMenu(
+  { settings, colourLevel }: Pick<State, 'settings' | 'colourLevel'>,
+  world: PracticeWorld,
+): MenuItem[] {
   const palette = world.studio.palettes.find(({ id }) => id === settings.palette);
-  const forced = world.colourIsForced === true ? ' (set from outside)' : '';
+  const colours =
+    world.colourIsForced === true
+      ? `${COLOUR_LABELS[settingOf(colourLevel)]} (set from outside)`
+      : COLOUR_LABELS[settings.colour];
   return [
     { value: 'valueScale', label: `Value scale     ${scaleLabel(settings.valueScale)}` },
     { value: 'palette', label: `Box of paints   ${palette?.name ?? settings.palette}` },
-    { value: 'colour', label: `Colours         ${COLOUR_LABELS[settings.colour]}${forced}` },
+    { value: 'colour', label: `Colours         ${colours}` },
     { value: 'screenReader', label: `Screen reader   ${settings.screenReader ? 'on' : 'off'}` },
     { value: 'home', label: 'Back to home' },
   ];
 }
+
+const FORCED = 'Colours are set by NO_COLOR, FORCE_COLOR or --no-color.';
 
 const following = <T,>(list: readonly T[], value: T): T =>
   list[turn(list.indexOf(value), 1, list.length)] ?? value;
@@ -51,6 +59,7 @@ function chooseSetting(state: State, world: PracticeWorld, name: string): State 
     case 'screenReader':
       return changeSettings(state, world, { screenReader: !settings.screenReader });
     case 'colour':
+      if (world.colourIsForced === true) return withNotice(state, FORCED);
       return changeSettings(state, world, { colour: following(COLOUR_SETTINGS, settings.colour) });
     default:
       return show(state, { name: 'home' });
