@@ -60,11 +60,14 @@ const LEAST_ANSWERS = 3;
 const LEGEND =
   'Over the last seven sets with that skill: good answers; value error in steps and dulling error in chroma, where less is better; chroma kept of what was to be kept, where more is better. Each over the answers that asked for it, at least three.';
 
+/** Columns of a figure with its gap. */
+const CELL = 6;
+
 function table(families: readonly FamilyReport[], columns: number): string[] {
-  const hasFigures = columns >= 78;
+  const hasFigures = columns >= 76;
   const row = (name: string, cells: readonly string[], state: string): string => {
-    const shown = cells.slice(0, hasFigures ? cells.length : 2).map((cell) => padText(cell, 7, 'left'));
-    return `${padText(name, Math.min(40, columns - 9 - 7 * shown.length))}${shown.join('')}   ${state}`.trimEnd();
+    const shown = cells.slice(0, hasFigures ? cells.length : 2).map((cell) => padText(cell, CELL, 'left'));
+    return `${padText(name, Math.min(40, columns - 9 - CELL * shown.length))}${shown.join('')}   ${state}`.trimEnd();
   };
   return [
     row('Skill', ['Level', 'Good', ...HEADS], 'State'),

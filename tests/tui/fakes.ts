@@ -104,7 +104,9 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
       lines: ['This set: nearer than before.'],
       next: ['more of the same'],
     }),
-    progressText: (columns) => Array.from({ length: 60 }, (_, at) => `row ${at} of ${columns}`).join('\n'),
+    // As long as its lines may be: a sign beside them has to have room.
+    progressText: (columns) =>
+      Array.from({ length: 60 }, (_, at) => `row ${at} of ${columns} `.padEnd(columns, '.')).join('\n'),
     now: () => {
       clock += 1000;
       return clock;

@@ -1,6 +1,7 @@
 /** Every screen of practice beside the drill and its result, as states: for tests that look at all of them. */
 
 import { boxStudio, withBoxes } from '../../src/paints/index.js';
+import { pageColumns } from '../../src/tui/kit/layout.js';
 import type { AnyProgram } from '../../src/tui/kit/shell.js';
 import type { Stage } from '../../src/tui/kit/stage.js';
 import type { TuiDeps } from '../../src/tui/practice/deps.js';
@@ -101,7 +102,10 @@ const WAYS: Readonly<Record<string, Way>> = {
     (bench) =>
       bench
         .menu('progress')
-        .send({ type: 'progress-ready', text: bench.deps.progressText(58) })
+        .send({
+          type: 'progress-ready',
+          text: bench.deps.progressText(pageColumns({ columns: 60, rows: 20 })),
+        })
         .keys('down'),
   ],
   help: [{}, (bench) => bench.menu('help')],

@@ -15,6 +15,8 @@ const WIDEST_TEXT = 118;
 export const innerColumns = ({ columns }: Size): number => Math.min(WIDEST, columns) - 2;
 /** Columns of a text that is read line by line. */
 export const textColumns = (size: Size): number => Math.min(WIDEST_TEXT, innerColumns(size));
+/** Of a text to scroll through, less two for the sign that more follows. */
+export const pageColumns = (size: Size): number => textColumns(size) - 2;
 export const frameRows = ({ rows }: Size): number => Math.min(TALLEST, rows) - 1;
 
 /** One column below 80 columns, two from there on. */

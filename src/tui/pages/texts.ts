@@ -4,7 +4,7 @@ import { CAUTION_ADVICE } from '../../paints/index.js';
 import { HINT_COST } from '../../practice/index.js';
 import { printable } from '../../text/sanitize.js';
 import { wrapText } from '../../text/wrap.js';
-import { textColumns } from '../kit/layout.js';
+import { pageColumns } from '../kit/layout.js';
 import { bodyRows } from '../kit/notes.js';
 import type { Page } from '../kit/page.js';
 import type { Stage } from '../kit/stage.js';
@@ -49,9 +49,9 @@ function helpText(state: Pick<Stage, 'settings'>, world: Pick<PracticeWorld, 'fa
   ];
 }
 
-/** A text broken to the width of the screen, less two for the sign that more follows. */
+/** A text broken to the width of the screen. */
 const pageOf = (state: Stage, texts: readonly string[]): Page => ({
-  lines: texts.flatMap((line) => (line === '' ? [''] : wrapText(line, textColumns(state.size) - 2))),
+  lines: texts.flatMap((line) => (line === '' ? [''] : wrapText(line, pageColumns(state.size)))),
   rows: bodyRows(state) - 1,
 });
 

@@ -2,7 +2,7 @@
 import { isOurs } from '../../errors.js';
 import { type Answered, type Kept, sessionMark } from '../../practice/index.js';
 import { cleanText } from '../../text/sanitize.js';
-import { textColumns } from '../kit/layout.js';
+import { pageColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
 import type { TuiDeps } from './deps.js';
 import type { Action, DrillScreen, Effect, PracticeWorld, State } from './state.js';
@@ -84,7 +84,7 @@ async function actionOf(
       return { type: 'reading-kept', told: told.map((line) => cleanText(line, 400)) };
     }
     case 'read-progress':
-      return { type: 'progress-ready', text: deps.progressText(textColumns(state.size)) };
+      return { type: 'progress-ready', text: deps.progressText(pageColumns(state.size)) };
   }
 }
 

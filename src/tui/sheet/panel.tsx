@@ -2,7 +2,7 @@
 import { Text } from 'ink';
 import { sceneTexts, type Told } from '../drill/scene.js';
 import type { Command } from '../kit/keys.js';
-import { textColumns } from '../kit/layout.js';
+import { pageColumns } from '../kit/layout.js';
 import { voiceOf } from '../kit/look.js';
 import { bodyRows } from '../kit/notes.js';
 import { type Page, scrolled } from '../kit/page.js';
@@ -16,7 +16,7 @@ import { sheetView } from './view.js';
 /** Scene, question and goal, and the hint where it is shown, a blank line between. */
 function scenePage(state: Stage, world: World, shown: Pictured): Page {
   // A column for the sign that more follows.
-  const columns = textColumns(state.size) - 2;
+  const columns = pageColumns(state.size);
   const told: Told = isJudged(shown) ? { drill: shown.answered.drill, hint: 'hidden' } : shown;
   const { message, scene, ask, goal, hint } = sceneTexts(told, world, columns, voiceOf(state.settings));
   const lines = [message, scene, ask, goal, hint]
