@@ -19,6 +19,7 @@ import {
 } from '../../src/profile/index.js';
 import type { SetItem } from '../../src/tui/practice/deps.js';
 import { WRITTEN } from '../../src/words/voice.js';
+import { some } from '../cases.js';
 import { freshHome } from '../profile/helpers.js';
 import { STUDIO } from '../studio.js';
 
@@ -61,8 +62,9 @@ describe('a run with a box of one’s own', () => {
     for (const drill of shown) {
       if (drill.kind !== 'worked')
         expect([drill.id, FIVE]).toEqual([drill.id, expect.arrayContaining(paintsIn(drill))]);
-      expect([drill.id, checkDrill(run.studio, drill).faults]).toEqual([drill.id, []]);
     }
+    for (const drill of some(shown, 4))
+      expect([drill.id, checkDrill(run.studio, drill).faults]).toEqual([drill.id, []]);
     expect(run.leftOutNote()).toMatch(/^With the studio box \d+ of \d+ written drills are left out: /);
     expect(run.leftOutNote()).toBeUndefined();
   });

@@ -155,6 +155,13 @@ describe('what is found', () => {
   });
 });
 
+const AIMS = [
+  ['rich', 3],
+  ['shade', 2],
+  ['dull', 0],
+  ['distance', -1],
+] as const;
+
 describe('the reason that is told', () => {
   test('says as much lost as the figures do', () => {
     let pairs = 0;
@@ -163,12 +170,7 @@ describe('the reason that is told', () => {
       { paints: { 'raw-sienna': 4, 'alizarin-crimson': 1 }, strength: 0.35 },
       { paints: { 'cadmium-red': 1 }, strength: 0.4 },
     ])
-      for (const [aim, darker] of [
-        ['rich', 3],
-        ['shade', 2],
-        ['dull', 0],
-        ['distance', -1],
-      ] as const) {
+      for (const [aim, darker] of some(AIMS, 2)) {
         const found = find({ from, aim, darker }, box('twelve'), 6);
         for (const recipe of found.recipes) {
           const words = sayAll(recipeTold(STUDIO, found, recipe, from), WRITTEN).join(' ');

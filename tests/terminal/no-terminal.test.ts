@@ -1,14 +1,14 @@
 import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { cleanEnv, mudlark } from '../program/run-cli.js';
 import { someHandoutText } from '../quiz/fixture.js';
 import { CTRL_C, closeAll, ENTER, Terminal } from './terminal.js';
 
-afterEach(closeAll);
+afterAll(closeAll);
 
-describe('without a terminal', () => {
+describe.concurrent('without a terminal', () => {
   it.each([[[]], [['practise']]])(
     '%j says so on one line, names commands to use instead, and exits with 2',
     (args) => {
@@ -22,7 +22,7 @@ describe('without a terminal', () => {
   );
 });
 
-describe('a terminal that cannot move its cursor (TERM=dumb)', () => {
+describe.concurrent('a terminal that cannot move its cursor (TERM=dumb)', () => {
   it.each([[[]], [['practise']], [['quiz', 'sit']], [['quiz', 'room']]])(
     '%j says so, without a sequence',
     async (args) => {
@@ -51,7 +51,7 @@ describe('a terminal that cannot move its cursor (TERM=dumb)', () => {
   });
 });
 
-describe('a variable that is set to nothing', () => {
+describe.concurrent('a variable that is set to nothing', () => {
   it.each(['CI', 'CONTINUOUS_INTEGRATION'])('is no CI runner: %s', async (name) => {
     const terminal = new Terminal({ env: { [name]: '' } });
     await terminal.shows('Mixing bench');

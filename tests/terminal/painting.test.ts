@@ -1,6 +1,6 @@
 /** A photographed painting on a real terminal: opened, walked, told, left; and the plain form. */
 import { join } from 'node:path';
-import { afterEach, expect, it } from 'vitest';
+import { afterAll, expect, it } from 'vitest';
 import { demoFolder } from '../program/demo.js';
 import { cleanEnv } from '../program/run-cli.js';
 import { closeAll, ENTER, Terminal } from './terminal.js';
@@ -8,9 +8,9 @@ import { closeAll, ENTER, Terminal } from './terminal.js';
 const before = join(demoFolder(), 'market-before.png');
 const after = join(demoFolder(), 'market-after.png');
 
-afterEach(closeAll);
+afterAll(closeAll);
 
-it('opens on the picture, walks its masses, tells what it says and leaves the terminal as it was', async () => {
+it.concurrent('opens on the picture, walks its masses, tells what it says and leaves the terminal as it was', async () => {
   const terminal = new Terminal({ args: ['painting', before, after], env: cleanEnv() });
   await terminal.shows('Painting: market-before.png, before');
   expect(terminal.isAlternate).toBe(true);
@@ -23,7 +23,7 @@ it('opens on the picture, walks its masses, tells what it says and leaves the te
   expect(terminal.isAlternate).toBe(false);
 });
 
-it('speaks: no pictures, the mass in front in words', async () => {
+it.concurrent('speaks: no pictures, the mass in front in words', async () => {
   const terminal = new Terminal({ args: ['painting', before, '--screen-reader'], env: cleanEnv() });
   await terminal.shows('Keys:');
   expect(terminal.isAlternate).toBe(false);
@@ -32,7 +32,7 @@ it('speaks: no pictures, the mass in front in words', async () => {
   await terminal.type('q', 'program ended with 0');
 });
 
-it('prints text where it is asked for', async () => {
+it.concurrent('prints text where it is asked for', async () => {
   const terminal = new Terminal({ args: ['painting', before, '--text'], env: cleanEnv(), rows: 60 });
   await terminal.shows('program ended with 0');
   expect(terminal.isAlternate).toBe(false);

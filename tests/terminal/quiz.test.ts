@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } fro
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { some } from '../cases.js';
 import { mudlark } from '../program/run-cli.js';
 import { SECRET, someHandoutText } from '../quiz/fixture.js';
 import { CTRL_C, closeAll, DOWN, ENTER, ESC, Terminal } from './terminal.js';
@@ -71,7 +72,8 @@ describe('quiz sit in a terminal', () => {
   });
 
   it('keeps students of unlike names apart, whatever is in the name', async () => {
-    for (const name of ['../../up', '🙂', 'Ann.Lee']) {
+    const names = some(['../../up', '🙂', 'Ann.Lee'], 2);
+    for (const name of names) {
       const terminal = sit(name);
       await terminal.shows('Enter begin');
       await terminal.type(ENTER, /1 of 3/);
@@ -79,11 +81,12 @@ describe('quiz sit in a terminal', () => {
       await terminal.type(CTRL_C, 'program ended with 130');
     }
     const files = readdirSync(folder).filter((name) => name.endsWith('.answers.json'));
-    expect(files.map((name) => name.replace(/_[0-9a-f]{8}/, '_mark'))).toEqual([
-      'week3.ann-lee_mark.answers.json',
-      'week3.student_mark.answers.json',
-      'week3.up_mark.answers.json',
-    ]);
+    const asFiles = ['week3.up_mark', 'week3.student_mark', 'week3.ann-lee_mark'];
+    expect(files.map((name) => name.replace(/_[0-9a-f]{8}/, '_mark'))).toEqual(
+      some(asFiles, 2)
+        .map((name) => `${name}.answers.json`)
+        .sort(),
+    );
   });
 
   it('works without colours and for a screen reader', async () => {

@@ -24,7 +24,7 @@ describe('made-up drills', () => {
   });
 
   test('the same seed makes the same drill, another seed another', () => {
-    for (const family of MIX_FAMILIES) {
+    for (const family of some(MIX_FAMILIES, 2)) {
       const request = { seed: 77, family, level: 3, palette: BOXES[1] as readonly string[] };
       const drill = generateDrill(STUDIO, request);
       expect(generateDrill(STUDIO, request)).toEqual(drill);
