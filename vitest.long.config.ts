@@ -17,6 +17,7 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 120_000,
     maxWorkers: '100%',
+    globalSetup: ['tests/temporary.ts'],
     setupFiles: ['tests/setup.ts'],
     projects: [
       {

@@ -1,6 +1,6 @@
 /** Files that are no photographs, or that no one should open: one clear line each, and nothing is written. */
 import { execFileSync } from 'node:child_process';
-import { readdirSync } from 'node:fs';
+import { mkdirSync, readdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Sharp } from 'sharp';
 import { describe, expect, it } from 'vitest';
@@ -80,7 +80,9 @@ describe('what cannot be read is one line', () => {
     execFileSync('mkfifo', [pipe]);
     expect(await fault(pipe)).toMatch(/^this is a device or a pipe/);
     expect(await fault('/dev/zero')).toMatch(/^this is a device or a pipe/);
-    expect(await fault(dirname(pipe))).toMatch(/^this is a folder/);
+    const folder = pipe.replace(/named-pipe$/, 'folder');
+    mkdirSync(folder);
+    expect(await fault(folder)).toMatch(/^this is a folder/);
     expect(await fault(`${pipe}.jpg`)).toMatch(/^there is no such file/);
   });
 });
