@@ -2,7 +2,7 @@
 import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { afterEach, beforeEach } from 'vitest';
@@ -59,9 +59,10 @@ export const IN_PLACE: Readonly<Record<string, (record: string) => void>> = {
   'a device that is full': (record) => symlinkSync('/dev/full', record),
   'links that lead in a circle': (record) => symlinkSync(record, record),
   'a socket': (record) => {
-    // Killed before it can clean up, so that the socket stays.
-    const program = `require('node:net').createServer().listen(${JSON.stringify(record)}, () => process.kill(process.pid, 'SIGKILL'))`;
-    spawnSync(process.execPath, ['-e', program], { stdio: 'ignore' });
+    // Killed before it can clean up, so that the socket stays. By its name in its folder: a path takes about a hundred signs (sockaddr_un).
+    const name = JSON.stringify(basename(record));
+    const program = `require('node:net').createServer().listen(${name}, () => process.kill(process.pid, 'SIGKILL'))`;
+    spawnSync(process.execPath, ['-e', program], { stdio: 'ignore', cwd: dirname(record) });
   },
 };
 
