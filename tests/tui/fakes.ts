@@ -12,8 +12,7 @@ import {
   type KeptMixture,
 } from '../../src/tui/bench/state.js';
 import { homeMenu } from '../../src/tui/home/screen.js';
-import type { Happening, Program } from '../../src/tui/kit/program.js';
-import type { Stage } from '../../src/tui/kit/stage.js';
+import type { Happening } from '../../src/tui/kit/program.js';
 import type { SetItem, TuiDeps } from '../../src/tui/practice/deps.js';
 import { practiceProgram } from '../../src/tui/practice/program.js';
 import { startedState, worldOf } from '../../src/tui/practice/start.js';
@@ -28,6 +27,7 @@ import type {
 import { settingsMenu } from '../../src/tui/settings/screen.js';
 import { STUDIO } from '../studio.js';
 import { BARE_KIND, DRILLS, FAKE_KIND } from './fake-kind.js';
+import { Pressed } from './pressed.js';
 
 export * from './fake-kind.js';
 
@@ -117,27 +117,6 @@ export function fakeDeps(extra: Partial<TuiDeps> = {}): FakeDeps {
 }
 
 const SIZE = { columns: 80, rows: 24 };
-
-/** A program under test, without a terminal: takes keys and gives the state. */
-export class Pressed<S extends Stage<E>, A = never, E = unknown> {
-  readonly program: Program<S, A, E>;
-  state: S;
-
-  constructor(program: Program<S, A, E>) {
-    this.program = program;
-    this.state = program.initial;
-  }
-
-  send(action: A | Happening): this {
-    this.state = this.program.update(this.state, action);
-    return this;
-  }
-
-  keys(...keys: readonly string[]): this {
-    for (const key of keys) this.send({ type: 'key', key, at: this.program.now() });
-    return this;
-  }
-}
 
 /** Mixtures that are kept in memory. */
 function heldMixtures(): MixtureShelf {

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { ASCII, UNICODE } from '../../src/tui/kit/glyphs.js';
 import { keyNames } from '../../src/tui/kit/key-names.js';
 import { type Binding, commandIn, shownKeys } from '../../src/tui/kit/keys.js';
-import { Bench, fakeDeps, items, mixingBench, type Pressed } from './fakes.js';
+import { Bench, fakeDeps, items, mixingBench } from './fakes.js';
+import type { Pressed } from './pressed.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: programs of two kinds, each with its own state
 type Any = Pressed<any, any, any>;
