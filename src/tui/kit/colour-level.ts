@@ -6,13 +6,12 @@
 /** 0 none, 1 sixteen colours, 2 two hundred and fifty-six, 3 all of them (24 bits). */
 export type ColourLevel = 0 | 1 | 2 | 3;
 
-/** The setting: `auto` goes by the terminal. */
+/** The setting: `auto` goes by the terminal; then one for each level, in their order. */
 export const COLOUR_SETTINGS = ['auto', 'none', '16', '256', 'full'] as const;
 export type ColourSetting = (typeof COLOUR_SETTINGS)[number];
 
 type Env = Readonly<Record<string, string | undefined>>;
 
-const LEVELS: Readonly<Record<string, ColourLevel>> = { none: 0, '16': 1, '256': 2, full: 3 };
 const FORCED: Readonly<Record<string, ColourLevel>> = { '0': 0, false: 0, '1': 1, '2': 2, '3': 3 };
 
 /** Terminals that take 24-bit colour without announcing it in COLORTERM. */
@@ -49,7 +48,7 @@ export function colourLevel(facts: ColourFacts): ColourLevel {
   if (forced !== undefined) {
     return FORCED[forced] ?? (Math.max(1, levelOfTerminal(env)) as ColourLevel);
   }
-  return LEVELS[setting] ?? levelOfTerminal(env);
+  return setting === 'auto' ? levelOfTerminal(env) : ((COLOUR_SETTINGS.indexOf(setting) - 1) as ColourLevel);
 }
 
 /** One line about how far the colours on the screen can be trusted. */
